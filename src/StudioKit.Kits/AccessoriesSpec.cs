@@ -1,0 +1,17 @@
+namespace StudioKit.Kits;
+
+/// <summary>What goes between camera and lens, and before the lens.</summary>
+public sealed record AccessoriesSpec
+{
+    /// <summary>Extension tubes, one entry a tube; they combine freely.</summary>
+    public IReadOnlyList<ExtensionTubeSpec> ExtensionTubes { get; init; } = [];
+
+    /// <summary>Close-up lenses.</summary>
+    public IReadOnlyList<CloseUpLensSpec> CloseUpLenses { get; init; } = [];
+
+    /// <summary>Teleconverters.</summary>
+    public IReadOnlyList<TeleconverterSpec> Teleconverters { get; init; } = [];
+
+    /// <summary>Polarising, neutral-density and other filters.</summary>
+    public IReadOnlyList<FilterSpec> Filters { get; init; } = [];
+}

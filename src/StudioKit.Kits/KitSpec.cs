@@ -1,0 +1,47 @@
+namespace StudioKit.Kits;
+
+/// <summary>A whole kit, as one YAML file describes it.</summary>
+public sealed record KitSpec
+{
+    /// <summary>Name printed on every sheet; the file's key is <c>kit</c>.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>A sentence about what the kit is for.</summary>
+    public string Description { get; init; } = "";
+
+    /// <summary>The camera body.</summary>
+    public required CameraSpec Camera { get; init; }
+
+    /// <summary>Lenses, each with the magnifications it is used at; at least one.</summary>
+    public required IReadOnlyList<LensSpec> Lenses { get; init; }
+
+    /// <summary>Extension tubes, close-up lenses, teleconverters and filters.</summary>
+    public AccessoriesSpec Accessories { get; init; } = new();
+
+    /// <summary>Flashes.</summary>
+    public IReadOnlyList<FlashSpec> Flashes { get; init; } = [];
+
+    /// <summary>Domes, softboxes and flat diffusers that go before a flash.</summary>
+    public IReadOnlyList<ModifierSpec> Modifiers { get; init; } = [];
+
+    /// <summary>The translucent sheet the subject stands on.</summary>
+    public PanelSpec Panel { get; init; } = new();
+
+    /// <summary>The pipe frame that carries the panel.</summary>
+    public FrameSpec Frame { get; init; } = new();
+
+    /// <summary>Bags, people and the other things carried.</summary>
+    public PackSpec Pack { get; init; } = new();
+
+    /// <summary>Animals and plants to be portrayed.</summary>
+    public IReadOnlyList<SubjectSpec> Subjects { get; init; } = [];
+
+    /// <summary>Ways of lighting; the file's key is <c>set-ups</c>.</summary>
+    public IReadOnlyList<SetUpSpec> SetUps { get; init; } = [];
+
+    /// <summary>Light, wind and ground of the place.</summary>
+    public SiteSpec Site { get; init; } = new();
+
+    /// <summary>Pipe lengths and sheets on hand or to buy.</summary>
+    public StockSpec Stock { get; init; } = new();
+}

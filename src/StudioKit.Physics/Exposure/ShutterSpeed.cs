@@ -1,0 +1,13 @@
+namespace StudioKit.Physics.Exposure;
+
+/// <summary>How long the shutter stands open.</summary>
+public readonly record struct ShutterSpeed
+{
+    /// <summary>Makes a shutter speed from an exact time.</summary>
+    /// <param name="seconds">Exposure time t [s]; &gt; 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The time is not finite or not above zero.</exception>
+    public ShutterSpeed(double seconds) => Seconds = Guard.Positive(seconds);
+
+    /// <summary>Exposure time [s].</summary>
+    public double Seconds { get; }
+}

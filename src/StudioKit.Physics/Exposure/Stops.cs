@@ -1,0 +1,29 @@
+namespace StudioKit.Physics.Exposure;
+
+/// <summary>A ratio of light counted in factors of two [1]; positive means more light.</summary>
+public readonly record struct Stops
+{
+    /// <summary>Makes a number of stops.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The value is not finite.</exception>
+    public Stops(double value) => Value = Guard.Finite(value);
+
+    /// <summary>Number of factors of two [1].</summary>
+    public double Value { get; }
+
+    /// <summary>The ratio 2^stops [1]; &gt; 0.</summary>
+    public double Ratio => Math.Pow(2, Value);
+
+    /// <summary>Counts a ratio in stops.</summary>
+    /// <param name="ratio">Ratio of two amounts of light [1]; &gt; 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The ratio is not finite or not above zero.</exception>
+    public static Stops FromRatio(double ratio) => new(Math.Log2(Guard.Positive(ratio)));
+
+    /// <summary>Adds two numbers of stops.</summary>
+    public static Stops operator +(Stops left, Stops right) => new(left.Value + right.Value);
+
+    /// <summary>Takes one number of stops from another.</summary>
+    public static Stops operator -(Stops left, Stops right) => new(left.Value - right.Value);
+
+    /// <summary>Turns a gain into a loss.</summary>
+    public static Stops operator -(Stops stops) => new(-stops.Value);
+}
