@@ -1,1 +1,3 @@
-return 0;
+using StudioKit.Cli;
+
+return StudioKitCommand.Run(args, CommandHost.ForProcess());

@@ -1,0 +1,17 @@
+namespace StudioKit.Cli;
+
+/// <summary>What the process says to its caller.</summary>
+internal enum ExitCode
+{
+    /// <summary>Done.</summary>
+    Done = 0,
+
+    /// <summary>The input is sound but the plan fails one of its checks.</summary>
+    PlanFails = 1,
+
+    /// <summary>Bad usage or a bad kit.</summary>
+    BadInput = 2,
+
+    /// <summary>A file could not be read or written.</summary>
+    FileTrouble = 3,
+}
