@@ -1,0 +1,8 @@
+using UnitsNet;
+
+namespace StudioKit.Planning;
+
+/// <summary>A distance and the power that gives the same exposure from there.</summary>
+/// <param name="Distance">Distance of the flash.</param>
+/// <param name="PowerMark">Power as marked, or why there is none.</param>
+public sealed record DistancePower(Length Distance, string PowerMark);

@@ -1,0 +1,87 @@
+using StudioKit.Kits;
+using StudioKit.Physics.Exposure;
+using UnitsNet;
+
+namespace StudioKit.Planning;
+
+/// <summary>Starting exposure for one framing in one set-up: what a card prints.</summary>
+public sealed record ExposurePlan
+{
+    /// <summary>Name of the set-up.</summary>
+    public required string SetUp { get; init; }
+
+    /// <summary>Which way of lighting.</summary>
+    public required SetUpKind Kind { get; init; }
+
+    /// <summary>The framing.</summary>
+    public required FramingPlan Framing { get; init; }
+
+    /// <summary>f-number to set on the lens.</summary>
+    public required FNumber Aperture { get; init; }
+
+    /// <summary>Effective f-number at this magnification.</summary>
+    public required FNumber EffectiveAperture { get; init; }
+
+    /// <summary>Shutter speed to set.</summary>
+    public required ShutterSpeed Shutter { get; init; }
+
+    /// <summary>ISO speed to set.</summary>
+    public required IsoSpeed Iso { get; init; }
+
+    /// <summary>The flashes, those below first.</summary>
+    public required IReadOnlyList<LightPlan> Lights { get; init; }
+
+    /// <summary>Filter before the lens; none where there is none.</summary>
+    public string? Filter { get; init; }
+
+    /// <summary>Least stops by which the visible panel lies above clipping; white-background only.</summary>
+    public Stops? WhiteMargin { get; init; }
+
+    /// <summary>Margin at the brightest visible point; white-background only.</summary>
+    public Stops? BrightestMargin { get; init; }
+
+    /// <summary>Margin above which veiling glare washes out the subject; white-background only.</summary>
+    public Stops? HighestMargin { get; init; }
+
+    /// <summary>Shadow lift by veiling glare on a mid-tone; white-background only.</summary>
+    public Stops? Veil { get; init; }
+
+    /// <summary>Ambient light on the subject against a correct exposure, negative under it.</summary>
+    public required Stops AmbientLevel { get; init; }
+
+    /// <summary>Ambient light on the site that the plan is for.</summary>
+    public required ExposureValue Ambient { get; init; }
+
+    /// <summary>How sharp it is.</summary>
+    public required SharpnessPlan Sharpness { get; init; }
+
+    /// <summary>Combined one-sigma uncertainty of the exposure.</summary>
+    public required Stops Uncertainty { get; init; }
+
+    /// <summary>Power changes to try first, in order, as stops against the start.</summary>
+    public required IReadOnlyList<Stops> Bracket { get; init; }
+
+    /// <summary>What to do to see that the set-up works, one sentence.</summary>
+    public required string Check { get; init; }
+
+    /// <summary>If this, turn that.</summary>
+    public required IReadOnlyList<Remedy> Remedies { get; init; }
+
+    /// <summary>What makes the exposure impossible; none where it works.</summary>
+    public string? BindingLimit { get; init; }
+
+    /// <summary>Whether the exposure works.</summary>
+    public bool Works => BindingLimit is null;
+
+    /// <summary>Changes that would make it work, cheapest first, each solved again to prove it.</summary>
+    public IReadOnlyList<string> Changes { get; init; } = [];
+
+    /// <summary>Limits of the theory that the reader must know.</summary>
+    public IReadOnlyList<string> Caveats { get; init; } = [];
+
+    /// <summary>Subject examples that this framing shows whole, by name.</summary>
+    public IReadOnlyList<string> Subjects { get; init; } = [];
+
+    /// <summary>Camera pitches that the plan holds for.</summary>
+    public required IReadOnlyList<Angle> CameraPitches { get; init; }
+}

@@ -1,0 +1,42 @@
+using StudioKit.Kits;
+using StudioKit.Physics.Exposure;
+using UnitsNet;
+
+namespace StudioKit.Planning;
+
+/// <summary>One flash in a set-up at one framing.</summary>
+public sealed record LightPlan
+{
+    /// <summary>Name of the flash.</summary>
+    public required string Flash { get; init; }
+
+    /// <summary>What it does.</summary>
+    public required LightRole Role { get; init; }
+
+    /// <summary>Name of the modifier before it; none where it is bare.</summary>
+    public string? Modifier { get; init; }
+
+    /// <summary>Bright window to panel for a flash below, to subject for all others.</summary>
+    public required Length Distance { get; init; }
+
+    /// <summary>Power to set; none where no setting will do.</summary>
+    public FlashPower? Power { get; init; }
+
+    /// <summary>Power as marked on the flash, e.g. "1/6.4"; why there is none where it is out of reach.</summary>
+    public required string PowerMark { get; init; }
+
+    /// <summary>The account from guide number to sensor at this power.</summary>
+    public required LightBudget Budget { get; init; }
+
+    /// <summary>Flash duration at this power, t0.1.</summary>
+    public Duration? FlashDuration { get; init; }
+
+    /// <summary>Time to recharge after a flash at this power.</summary>
+    public Duration? RecycleTime { get; init; }
+
+    /// <summary>Flashes at this power from the cells carried [1].</summary>
+    public int? FlashesCarried { get; init; }
+
+    /// <summary>Other distances and the power each asks for, nearest first; the back of a card prints them.</summary>
+    public IReadOnlyList<DistancePower> DistancePowers { get; init; } = [];
+}

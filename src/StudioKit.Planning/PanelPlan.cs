@@ -1,0 +1,43 @@
+using UnitsNet;
+
+namespace StudioKit.Planning;
+
+/// <summary>The panel: how big it must be and how big it is.</summary>
+public sealed record PanelPlan
+{
+    /// <summary>Width that the framings need, margins and all.</summary>
+    public required Length RequiredWidth { get; init; }
+
+    /// <summary>Depth that the framings need, margins and all.</summary>
+    public required Length RequiredDepth { get; init; }
+
+    /// <summary>Width to cut: the kit's own, or the required one rounded up.</summary>
+    public required Length Width { get; init; }
+
+    /// <summary>Depth to cut.</summary>
+    public required Length Depth { get; init; }
+
+    /// <summary>Whether the kit gives the size.</summary>
+    public required bool SizeGiven { get; init; }
+
+    /// <summary>Name of the framing that asks for most; none where no framing sees the panel.</summary>
+    public string? LargestFraming { get; init; }
+
+    /// <summary>Camera pitch that asks for most.</summary>
+    public Angle? LargestPitch { get; init; }
+
+    /// <summary>Material.</summary>
+    public required string Material { get; init; }
+
+    /// <summary>Thickness.</summary>
+    public required Length Thickness { get; init; }
+
+    /// <summary>Mass.</summary>
+    public required Mass Mass { get; init; }
+
+    /// <summary>Where the mass comes from.</summary>
+    public required MassOrigin MassOrigin { get; init; }
+
+    /// <summary>Limits of the theory that the reader must know.</summary>
+    public IReadOnlyList<string> Caveats { get; init; } = [];
+}

@@ -1,0 +1,34 @@
+using StudioKit.Kits;
+
+namespace StudioKit.Planning;
+
+/// <summary>Everything that StudioKit worked out from a kit; all that is printed, drawn or exported is read from here.</summary>
+public sealed record Plan
+{
+    /// <summary>The kit as it was read, defaults filled in.</summary>
+    public required KitSpec Kit { get; init; }
+
+    /// <summary>Short hash of the kit's content, printed on every sheet.</summary>
+    public required string ContentHash { get; init; }
+
+    /// <summary>Each lens combination at each magnification, in order of magnification.</summary>
+    public required IReadOnlyList<FramingPlan> Framings { get; init; }
+
+    /// <summary>The panel.</summary>
+    public required PanelPlan Panel { get; init; }
+
+    /// <summary>Starting exposures, one for each framing of each set-up.</summary>
+    public required IReadOnlyList<ExposurePlan> Exposures { get; init; }
+
+    /// <summary>What is carried and what it weighs.</summary>
+    public required PackPlan Pack { get; init; }
+
+    /// <summary>Everything that was checked; the plan stands when all of them pass.</summary>
+    public required IReadOnlyList<PlanCheck> Checks { get; init; }
+
+    /// <summary>Defaults that stood in for what the kit does not say, as "key: value".</summary>
+    public required IReadOnlyList<PlanDefault> Defaults { get; init; }
+
+    /// <summary>Whether every check passes.</summary>
+    public bool Stands => Checks.All(check => check.Passed);
+}
