@@ -1,0 +1,22 @@
+using UnitsNet;
+
+namespace StudioKit.Planning.Cutting;
+
+/// <summary>One bar of stock and the pieces cut from it.</summary>
+/// <param name="Number">Position in the plan [1]; from 1.</param>
+/// <param name="Pattern">Bars with the same number are cut alike [1]; from 1.</param>
+/// <param name="StockLabel">The stock's name.</param>
+/// <param name="StockLength">Length before the squaring trim.</param>
+/// <param name="Price">Price of the bar [1].</param>
+/// <param name="Marks">Pieces in order from the squared end.</param>
+/// <param name="Offcut">What is left after the last cut.</param>
+/// <param name="SawCuts">Strokes of the saw, squaring included [1].</param>
+public sealed record CutBar(
+    int Number,
+    int Pattern,
+    string StockLabel,
+    Length StockLength,
+    decimal Price,
+    IReadOnlyList<CutMark> Marks,
+    Length Offcut,
+    int SawCuts);

@@ -1,0 +1,130 @@
+using StudioKit.Physics;
+
+namespace StudioKit.Planning.Cutting.Kernel;
+
+/// <summary>A request of bars in whole numbers: equal lengths merged, impossible pieces set aside.</summary>
+/// <remarks>
+/// Every piece carries one kerf and every bar lends one, so that n pieces fit where Σ(l + k) ≤ L − trim + k:
+/// the planners below see a job without kerf.
+/// </remarks>
+internal sealed class BarJob
+{
+    private BarJob(BarCutRequest request, StockPrices prices)
+    {
+        Request = request;
+        Prices = prices;
+        Kerf = Tenths.Up(request.Kerf, nameof(request.Kerf));
+        Trim = Tenths.Up(request.Trim, nameof(request.Trim));
+    }
+
+    public BarCutRequest Request { get; }
+
+    public StockPrices Prices { get; }
+
+    public int Kerf { get; }
+
+    public int Trim { get; }
+
+    /// <summary>Different piece lengths with one kerf added [tenths of a millimetre], longest first.</summary>
+    public int[] Lengths { get; private set; } = [];
+
+    /// <summary>How many pieces of each length.</summary>
+    public int[] Demand { get; private set; } = [];
+
+    /// <summary>The pieces of each length, in the order of the request.</summary>
+    public BarPiece[][] Pieces { get; private set; } = [];
+
+    public BarStock[] Stock { get; private set; } = [];
+
+    /// <summary>Pieces longer than any stock.</summary>
+    public IReadOnlyList<UncutPiece> TooLong { get; private set; } = [];
+
+    public static BarJob From(BarCutRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        if (request.Pieces.Count == 0)
+        {
+            throw new ArgumentOutOfRangeException(nameof(request), "A job needs at least one piece.");
+        }
+
+        var job = new BarJob(request, StockPrices.From([.. request.Stock.Select(bar => bar.Price)]));
+        var longest = request.Stock.Where(bar => bar.Count is null or > 0).Select(job.Capacity).DefaultIfEmpty(0).Max();
+        var groups = request.Pieces.Select(Checked)
+            .GroupBy(piece => Tenths.Up(piece.Length, nameof(piece.Length)) + job.Kerf)
+            .OrderByDescending(group => group.Key)
+            .ToLookup(group => group.Key <= longest);
+        job.SetPieces(groups[true]);
+        job.TooLong = [.. groups[false].SelectMany(group => group).Select(TooLongPiece)];
+        job.SetStock();
+        return job;
+    }
+
+    public int FinishedLength(int index) => Lengths[index] - Kerf;
+
+    public int Used(int[] counts)
+    {
+        var used = 0;
+        for (var i = 0; i < counts.Length; i++)
+        {
+            used += counts[i] * Lengths[i];
+        }
+
+        return used;
+    }
+
+    /// <summary>The best bound that needs no search [ticks].</summary>
+    public long QuickBound()
+    {
+        if (Lengths.Length == 0)
+        {
+            return 0;
+        }
+
+        var total = Lengths.Select((length, i) => (long)length * Demand[i]).Sum();
+        var continuous = CuttingBounds.Continuous(total, Stock.Select(bar => ((long)bar.Capacity, bar.Cost, bar.Available)));
+        var longest = Stock.Max(bar => bar.Capacity);
+        var bars = Math.Max(CuttingBounds.L2(longest, Lengths, Demand), CuttingBounds.PiecesPerBar(longest, Lengths, Demand));
+        return Math.Max(continuous, bars * Stock.Min(bar => bar.Cost));
+    }
+
+    private static BarPiece Checked(BarPiece piece)
+    {
+        Guard.Positive(piece.Length.Millimeters, nameof(piece));
+        return piece.Count >= 1
+            ? piece
+            : throw new ArgumentOutOfRangeException(nameof(piece), piece.Count, "A piece is wanted at least once.");
+    }
+
+    private static UncutPiece TooLongPiece(BarPiece piece) => new(
+        piece.Label, Tenths.Text(Tenths.Up(piece.Length, nameof(piece.Length))), piece.Count, UncutReason.TooLarge);
+
+    private int Capacity(StockBar bar)
+    {
+        Guard.Positive(bar.Length.Millimeters, nameof(bar));
+        if (bar.Count < 0)
+        {
+            throw new ArgumentOutOfRangeException(nameof(bar), bar.Count, "Stock is counted from zero up.");
+        }
+
+        return Tenths.Down(bar.Length, nameof(bar.Length)) - Trim + Kerf;
+    }
+
+    private void SetPieces(IEnumerable<IGrouping<int, BarPiece>> groups)
+    {
+        var ordered = groups.ToArray();
+        Lengths = [.. ordered.Select(group => group.Key)];
+        Pieces = [.. ordered.Select(group => group.SelectMany(piece => Enumerable.Repeat(piece, piece.Count)).ToArray())];
+        Demand = [.. Pieces.Select(pieces => pieces.Length)];
+    }
+
+    private void SetStock()
+    {
+        var total = Demand.Sum();
+        Stock =
+        [
+            .. Request.Stock
+                .Select((bar, row) => new BarStock(row, Capacity(bar), Prices.Ticks[row], Math.Min(bar.Count ?? total, total)))
+                .Where(bar => bar.Available > 0 && Lengths.Length > 0 && bar.Capacity >= Lengths[^1]),
+        ];
+    }
+}

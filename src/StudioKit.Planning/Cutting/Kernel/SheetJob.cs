@@ -1,0 +1,117 @@
+using StudioKit.Physics;
+using UnitsNet;
+
+namespace StudioKit.Planning.Cutting.Kernel;
+
+/// <summary>A request of sheets in whole numbers: equal sizes merged, impossible pieces set aside.</summary>
+/// <remarks>
+/// Where every cut goes from edge to edge and takes the same kerf, adding one kerf to both sides of every piece and of
+/// every sheet gives a job without kerf that has the same plans.
+/// </remarks>
+internal sealed class SheetJob
+{
+    private SheetJob(SheetCutRequest request, StockPrices prices)
+    {
+        Request = request;
+        Prices = prices;
+        Kerf = Tenths.Up(request.Kerf, nameof(request.Kerf));
+        Trim = Tenths.Up(request.Trim, nameof(request.Trim));
+    }
+
+    public SheetCutRequest Request { get; }
+
+    public StockPrices Prices { get; }
+
+    public int Kerf { get; }
+
+    public int Trim { get; }
+
+    /// <summary>Kinds of piece, the largest area first.</summary>
+    public SheetKind[] Kinds { get; private set; } = [];
+
+    public SheetStock[] Stock { get; private set; } = [];
+
+    /// <summary>Pieces larger than any sheet.</summary>
+    public IReadOnlyList<UncutPiece> TooLarge { get; private set; } = [];
+
+    public static SheetJob From(SheetCutRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        if (request.Pieces.Count == 0)
+        {
+            throw new ArgumentOutOfRangeException(nameof(request), "A job needs at least one piece.");
+        }
+
+        var job = new SheetJob(request, StockPrices.From([.. request.Stock.Select(sheet => sheet.Price)]));
+        var stock = request.Stock.Select(job.ToStock).Where(sheet => sheet.Available > 0).ToArray();
+        var kinds = request.Pieces.Select(job.ToKind)
+            .GroupBy(kind => (kind.Width, kind.Height, kind.MayTurn))
+            .Select(group => group.First() with { Pieces = [.. group.SelectMany(kind => kind.Pieces)] })
+            .OrderByDescending(kind => kind.Area).ThenByDescending(kind => kind.Width)
+            .ToLookup(kind => stock.Any(sheet => kind.Fits(sheet.Width, sheet.Height)));
+        job.Kinds = [.. kinds[true]];
+        job.TooLarge = [.. kinds[false].SelectMany(kind => Named(kind.Pieces, UncutReason.TooLarge))];
+        var total = job.Kinds.Sum(kind => kind.Demand);
+        job.Stock =
+        [
+            .. stock.Where(sheet => job.Kinds.Any(kind => kind.Fits(sheet.Width, sheet.Height)))
+                .Select(sheet => sheet with { Available = Math.Min(sheet.Available, total) }),
+        ];
+        return job;
+    }
+
+    public static IEnumerable<UncutPiece> Named(IEnumerable<SheetPiece> pieces, UncutReason reason) => pieces
+        .GroupBy(piece => (piece.Label, Text: $"{Side(piece.Width)} x {Side(piece.Height)}"))
+        .Select(group => new UncutPiece(group.Key.Label, group.Key.Text, group.Count(), reason));
+
+    /// <summary>The bound that needs no search: cost of enough area, and of one sheet at least [ticks].</summary>
+    public long QuickBound()
+    {
+        if (Kinds.Length == 0)
+        {
+            return 0;
+        }
+
+        var area = CuttingBounds.Continuous(
+            Kinds.Sum(kind => kind.Area * kind.Demand), Stock.Select(sheet => (sheet.Area, sheet.Cost, sheet.Available)));
+        return Math.Max(area, Stock.Min(sheet => sheet.Cost));
+    }
+
+    private static string Side(Length side) => Tenths.Text(Tenths.Up(side, nameof(side)));
+
+    private SheetKind ToKind(SheetPiece piece)
+    {
+        Guard.Positive(piece.Width.Millimeters, nameof(piece));
+        Guard.Positive(piece.Height.Millimeters, nameof(piece));
+        if (piece.Count < 1)
+        {
+            throw new ArgumentOutOfRangeException(nameof(piece), piece.Count, "A piece is wanted at least once.");
+        }
+
+        var width = Tenths.Up(piece.Width, nameof(piece)) + Kerf;
+        var height = Tenths.Up(piece.Height, nameof(piece)) + Kerf;
+        var turns = piece.MayTurn && width != height;
+        return new SheetKind(
+            turns ? Math.Max(width, height) : width,
+            turns ? Math.Min(width, height) : height,
+            turns,
+            [.. Enumerable.Repeat(piece, piece.Count)]);
+    }
+
+    private SheetStock ToStock(StockSheet sheet, int row)
+    {
+        Guard.Positive(sheet.Width.Millimeters, nameof(sheet));
+        Guard.Positive(sheet.Height.Millimeters, nameof(sheet));
+        if (sheet.Count < 0)
+        {
+            throw new ArgumentOutOfRangeException(nameof(sheet), sheet.Count, "Stock is counted from zero up.");
+        }
+
+        return new SheetStock(
+            row,
+            Tenths.Down(sheet.Width, nameof(sheet)) - Trim + Kerf,
+            Tenths.Down(sheet.Height, nameof(sheet)) - Trim + Kerf,
+            Prices.Ticks[row],
+            sheet.Count ?? int.MaxValue);
+    }
+}

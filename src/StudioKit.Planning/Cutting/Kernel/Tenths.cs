@@ -1,0 +1,27 @@
+using System.Globalization;
+using StudioKit.Physics;
+using UnitsNet;
+
+namespace StudioKit.Planning.Cutting.Kernel;
+
+/// <summary>Lengths as whole tenths of a millimetre, so that a fit is never a matter of rounding.</summary>
+internal static class Tenths
+{
+    private const double LongestMillimeters = 1e6;
+
+    // Conversions from inches leave noise far below this; a real hundredth of a millimetre lies far above.
+    private const double Noise = 1e-6;
+
+    /// <summary>For what must be got out of the stock: pieces, kerf and trim are never made smaller.</summary>
+    public static int Up(Length length, string name) => (int)Math.Ceiling(InTenths(length, name) - Noise);
+
+    /// <summary>For what the stock gives: never made larger.</summary>
+    public static int Down(Length length, string name) => (int)Math.Floor(InTenths(length, name) + Noise);
+
+    public static Length ToLength(int tenths) => Length.FromMillimeters(tenths / 10.0);
+
+    public static string Text(int tenths) => (tenths / 10.0).ToString("0.#", CultureInfo.InvariantCulture) + " mm";
+
+    private static double InTenths(Length length, string name) =>
+        10 * Guard.Between(length.Millimeters, 0, LongestMillimeters, name);
+}

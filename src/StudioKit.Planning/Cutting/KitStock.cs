@@ -1,0 +1,36 @@
+using System.Globalization;
+using StudioKit.Kits;
+using UnitsNet;
+
+namespace StudioKit.Planning.Cutting;
+
+/// <summary>A kit's stock as the cut planners take it.</summary>
+public static class KitStock
+{
+    // What a builder's merchant sells where a kit names no stock of its own.
+    private static readonly Length CommonPipe = Length.FromMeters(3);
+
+    /// <summary>Bars of a kit; one 3 m length, as many as needed, where it names none.</summary>
+    public static IReadOnlyList<StockBar> Bars(StockSpec stock)
+    {
+        ArgumentNullException.ThrowIfNull(stock);
+        return stock.Lengths.Count == 0
+            ? [new StockBar(Text(CommonPipe), CommonPipe)]
+            : [.. stock.Lengths.Select(bar => new StockBar(Text(bar.Length), bar.Length, bar.Price, bar.Count))];
+    }
+
+    /// <summary>Sheets of one material of a kit.</summary>
+    public static IReadOnlyList<StockSheet> Sheets(StockSpec stock, string material)
+    {
+        ArgumentNullException.ThrowIfNull(stock);
+        return
+        [
+            .. stock.Sheets
+                .Where(sheet => string.Equals(sheet.Material, material, StringComparison.OrdinalIgnoreCase))
+                .Select(sheet => new StockSheet(
+                    $"{Text(sheet.Width)} x {Text(sheet.Height)}", sheet.Width, sheet.Height, sheet.Price, sheet.Count)),
+        ];
+    }
+
+    private static string Text(Length length) => length.Millimeters.ToString("0.#", CultureInfo.InvariantCulture) + " mm";
+}
