@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace StudioKit.Physics.Exposure;
 
 /// <summary>Brightness of a scene as the exposure value it asks for at ISO 100 [1].</summary>
@@ -10,4 +12,7 @@ public readonly record struct ExposureValue
 
     /// <summary>log₂(N²/t) at ISO 100 [1].</summary>
     public double AtIso100 { get; }
+
+    /// <summary>With one decimal, e.g. <c>EV 12.3</c>.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"EV {AtIso100:0.#}");
 }

@@ -21,4 +21,10 @@ public readonly record struct FlashPower
     /// <param name="stops">Stops under full power [1]; ≥ 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">The number is negative or not finite.</exception>
     public static FlashPower FromStopsBelowFull(double stops) => new(Math.Pow(2, -Guard.NonNegative(stops)));
+
+    /// <summary>As shown on the flash, e.g. <c>1/6.4</c>; full power is <c>1/1</c>.</summary>
+    public string Nominal => ThirdStopText.Power(Fraction);
+
+    /// <inheritdoc/>
+    public override string ToString() => Nominal;
 }

@@ -10,4 +10,10 @@ public readonly record struct IsoSpeed
 
     /// <summary>Arithmetic speed [1].</summary>
     public double Value { get; }
+
+    /// <summary>As marked on the dial, e.g. <c>ISO 640</c>.</summary>
+    public string Nominal => ThirdStopText.Speed(Value);
+
+    /// <inheritdoc/>
+    public override string ToString() => Nominal;
 }

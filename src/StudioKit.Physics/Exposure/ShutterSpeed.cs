@@ -10,4 +10,10 @@ public readonly record struct ShutterSpeed
 
     /// <summary>Exposure time [s].</summary>
     public double Seconds { get; }
+
+    /// <summary>As marked on the dial, e.g. <c>1/125 s</c> or <c>0.5 s</c>.</summary>
+    public string Nominal => ThirdStopText.Time(Seconds);
+
+    /// <inheritdoc/>
+    public override string ToString() => Nominal;
 }

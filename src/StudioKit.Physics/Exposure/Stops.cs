@@ -26,4 +26,10 @@ public readonly record struct Stops
 
     /// <summary>Turns a gain into a loss.</summary>
     public static Stops operator -(Stops stops) => new(-stops.Value);
+
+    /// <summary>To the nearest third, as a compensation dial shows it, e.g. <c>+1 2/3</c>.</summary>
+    public string Nominal => ThirdStopText.Thirds(Value);
+
+    /// <summary>Signed, with two decimals, e.g. <c>+0.51</c>.</summary>
+    public override string ToString() => ThirdStopText.Signed(Value);
 }

@@ -1,0 +1,35 @@
+using StudioKit.Physics.Sources;
+
+namespace StudioKit.Physics.Exposure;
+
+/// <summary>Light of several sources on one spot: luminous exposures add, whatever they come from.</summary>
+public static class CombinedLight
+{
+    /// <summary>Level of all sources together.</summary>
+    /// <param name="levels">Level of each source against any common reference; at least one.</param>
+    /// <returns>log₂ Σ2^level, against the same reference.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The list is empty.</exception>
+    [Source("Derived", "superposition of light")]
+    public static Stops Sum(params IReadOnlyList<Stops> levels)
+    {
+        ArgumentNullException.ThrowIfNull(levels);
+        ArgumentOutOfRangeException.ThrowIfZero(levels.Count, nameof(levels));
+
+        // Counted from the brightest, so that no power of two overflows.
+        var brightest = levels.Max(level => level.Value);
+        return new Stops(brightest + Math.Log2(levels.Sum(level => Math.Pow(2, level.Value - brightest))));
+    }
+
+    /// <summary>Share of the total that one source gives.</summary>
+    /// <param name="difference">Its level against that of all the others together.</param>
+    /// <returns>2^d/(1 + 2^d) [1]; 0 to 1.</returns>
+    [Source("Derived", "superposition of light")]
+    public static double ShareOf(Stops difference) => 1 / (1 + Math.Pow(2, -difference.Value));
+
+    /// <summary>Ratio of the side lit by key and fill to the side lit by the fill alone.</summary>
+    /// <param name="fillUnderKey">Stops by which the fill lies under the key where each is alone; ≥ 0.</param>
+    /// <returns>(2^s + 1), to 1 [1].</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The fill lies above the key.</exception>
+    [Source("CommonPractice", "lighting ratio (key + fill) to fill")]
+    public static double LightingRatio(Stops fillUnderKey) => Math.Pow(2, Guard.NonNegative(fillUnderKey.Value)) + 1;
+}

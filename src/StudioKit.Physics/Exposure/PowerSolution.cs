@@ -1,0 +1,21 @@
+namespace StudioKit.Physics.Exposure;
+
+/// <summary>Power setting found for a wanted level of light.</summary>
+/// <param name="Power">The setting: a click of the dial, an end of it where the level is out of reach.</param>
+/// <param name="Level">The level that this setting gives.</param>
+/// <param name="Target">The level that was wanted.</param>
+/// <param name="ExactStops">Power for exactly that level, in stops against full; above 0 where full power does not suffice.</param>
+/// <param name="Limit">The end of the dial in the way.</param>
+public sealed record PowerSolution(FlashPower Power, Stops Level, Stops Target, Stops ExactStops, PowerLimit Limit)
+{
+    /// <summary>Whether the dial reaches the level.</summary>
+    public bool IsReached => Limit == PowerLimit.None;
+
+    /// <summary>The limit in words; none where the level is reached.</summary>
+    public string? BindingLimit => Limit switch
+    {
+        PowerLimit.FullPower => FormattableString.Invariant($"full power is {Target.Value - Level.Value:0.0} stop short"),
+        PowerLimit.LowestPower => FormattableString.Invariant($"the lowest power, {Power}, is {Level.Value - Target.Value:0.0} stop too much"),
+        _ => null,
+    };
+}
