@@ -1,0 +1,133 @@
+namespace StudioKit.Physics.Structure.Frames;
+
+/// <summary>Lays out a frame's centre lines before they are split and cut.</summary>
+internal sealed class FrameLayout
+{
+    private readonly FrameMeasures _measures;
+    private readonly LowerRails _lower;
+
+    public FrameLayout(FrameMeasures measures)
+    {
+        _measures = measures;
+        _lower = LowerRails.For(measures);
+        Problems.AddRange(_lower.Problems);
+        if (LegTooShort && !Flat)
+        {
+            Problems.Add(FormattableString.Invariant(
+                $"Height: {measures.Height:0} mm leaves no room for legs; raise it by {measures.Design.ShortestFoot.Millimeters - measures.LegRoom:0} mm or take a low ground frame."));
+        }
+    }
+
+    public Skeleton Skeleton { get; } = new();
+
+    public List<int> Feet { get; } = [];
+
+    public int? Cradle { get; private set; }
+
+    /// <summary>Rails lie flat on the ground, without legs.</summary>
+    public bool Flat => _measures.Design.Shape == FrameShape.LowGround && LegTooShort;
+
+    public double RailUp => Flat ? _measures.Lift : _measures.RailUp;
+
+    public List<string> Problems { get; } = [];
+
+    private bool LegTooShort =>
+        _measures.LegRoom < _measures.Design.ShortestFoot.Millimeters;
+
+    public FrameLayout LayOut()
+    {
+        if (_measures.Design.Shape == FrameShape.SweptTable)
+        {
+            LayOutSweptTable();
+        }
+        else
+        {
+            LayOutTable();
+        }
+
+        return this;
+    }
+
+    private void LayOutTable()
+    {
+        var corners = new[]
+        {
+            At(-_measures.Right, _measures.Front, RailUp), At(_measures.Right, _measures.Front, RailUp),
+            At(_measures.Right, _measures.Back, RailUp), At(-_measures.Right, _measures.Back, RailUp),
+        };
+        Skeleton.Join(FrameMemberRole.CrossRail, corners[0], corners[1]);
+        Skeleton.Join(FrameMemberRole.CrossRail, corners[3], corners[2]);
+        Skeleton.Join(FrameMemberRole.SideRail, corners[0], corners[3]);
+        Skeleton.Join(FrameMemberRole.SideRail, corners[1], corners[2]);
+        if (!Flat)
+        {
+            JoinLegs([.. corners.Select(Leg)]);
+        }
+    }
+
+    private void LayOutSweptTable()
+    {
+        var fronts = new[] { At(-_measures.Right, _measures.Front, RailUp), At(_measures.Right, _measures.Front, RailUp) };
+        var starts = new[] { At(-_measures.Right, _measures.HalfDepth, RailUp), At(_measures.Right, _measures.HalfDepth, RailUp) };
+        var posts = new[] { At(-_measures.Right, _measures.Back, RailUp), At(_measures.Right, _measures.Back, RailUp) };
+        var tops = new[]
+        {
+            At(-_measures.Right, _measures.Back, _measures.SweepRailUp), At(_measures.Right, _measures.Back, _measures.SweepRailUp),
+        };
+        Skeleton.Join(FrameMemberRole.CrossRail, fronts[0], fronts[1]);
+        Skeleton.Join(FrameMemberRole.CrossRail, starts[0], starts[1]);
+        Skeleton.Join(FrameMemberRole.SideRail, fronts[0], starts[0], posts[0]);
+        Skeleton.Join(FrameMemberRole.SideRail, fronts[1], starts[1], posts[1]);
+        Skeleton.Join(FrameMemberRole.SweepRail, tops[0], tops[1]);
+        Skeleton.Join(FrameMemberRole.Upright, posts[0], tops[0]);
+        Skeleton.Join(FrameMemberRole.Upright, posts[1], tops[1]);
+        JoinLegs(Leg(fronts[0]), Leg(fronts[1]), Leg(posts[1]), Leg(posts[0]));
+    }
+
+    // Legs in the order front left, front right, back right, back left; each gives its two tees, if it has them.
+    private void JoinLegs(params ReadOnlySpan<(int? Side, int? Across)> legs)
+    {
+        if (_lower.AcrossUp is not null)
+        {
+            Skeleton.Join(FrameMemberRole.Stretcher, legs[0].Across!.Value, legs[1].Across!.Value);
+            Skeleton.Join(FrameMemberRole.Stretcher, legs[3].Across!.Value, legs[2].Across!.Value);
+        }
+
+        if (_lower.SideUp is { } up)
+        {
+            JoinSides((legs[0].Side!.Value, legs[3].Side!.Value), (legs[1].Side!.Value, legs[2].Side!.Value), up);
+        }
+    }
+
+    private void JoinSides((int Front, int Back) left, (int Front, int Back) right, double up)
+    {
+        if (_lower.CradleAt is not { } cradle)
+        {
+            Skeleton.Join(FrameMemberRole.Stretcher, left.Front, left.Back);
+            Skeleton.Join(FrameMemberRole.Stretcher, right.Front, right.Back);
+            return;
+        }
+
+        var (leftTee, rightTee) = (At(-_measures.Right, cradle.Back, up), At(_measures.Right, cradle.Back, up));
+        Cradle = Skeleton.Add(cradle);
+        Skeleton.Join(FrameMemberRole.Stretcher, left.Front, leftTee, left.Back);
+        Skeleton.Join(FrameMemberRole.Stretcher, right.Front, rightTee, right.Back);
+        Skeleton.Join(FrameMemberRole.CradleRail, leftTee, Cradle.Value, rightTee);
+        Skeleton.OpenPort(Cradle.Value, new FramePoint(0, 0, 1));
+    }
+
+    private (int? Side, int? Across) Leg(int top)
+    {
+        var (right, back, _) = Skeleton.Joints[top];
+        int? side = _lower.SideUp is { } sideUp ? At(right, back, sideUp) : null;
+        int? across = _lower.AcrossUp is { } acrossUp ? At(right, back, acrossUp) : null;
+        var foot = At(right, back, _measures.FootUp);
+        Feet.Add(foot);
+        var stops = new[] { top, side ?? -1, across ?? -1, foot }.Where(joint => joint >= 0);
+        Skeleton.Join(FrameMemberRole.Leg, [.. stops.OrderByDescending(joint => Skeleton.Joints[joint].Up)]);
+
+        return (side, across);
+    }
+
+    private int At(double right, double back, double up) => Skeleton.Add(new FramePoint(right, back, up));
+}

@@ -1,0 +1,48 @@
+using UnitsNet;
+
+namespace StudioKit.Physics.Structure.Frames;
+
+/// <summary>A frame as data: every fitting and pipe in its place.</summary>
+/// <param name="Shape">Shape of the frame.</param>
+/// <param name="Joints">The fittings.</param>
+/// <param name="Members">The pipes.</param>
+/// <param name="Feet">The feet; none where the rails lie on the ground.</param>
+/// <param name="Ledge">What the panel rests on.</param>
+/// <param name="Cradle">What carries the flash; none where it stands on the ground or there is none.</param>
+/// <param name="PanelHeight">Level ground to the flat panel's underside, as the frame gives it.</param>
+/// <param name="SheetLength">Length of the sheet along the camera's view, sweep included.</param>
+/// <param name="Problems">What stops the frame being built or packed, each with the part it concerns.</param>
+/// <param name="Caveats">What the builder should know.</param>
+public sealed record FrameResult(
+    FrameShape Shape,
+    IReadOnlyList<FrameJoint> Joints,
+    IReadOnlyList<FrameMember> Members,
+    IReadOnlyList<FrameFoot> Feet,
+    PanelLedge Ledge,
+    FlashCradle? Cradle,
+    Length PanelHeight,
+    Length SheetLength,
+    IReadOnlyList<string> Problems,
+    IReadOnlyList<string> Caveats)
+{
+    /// <summary>How many of each kind of fitting [1].</summary>
+    public IReadOnlyDictionary<FittingKind, int> FittingCounts =>
+        Joints.GroupBy(joint => joint.Kind).OrderBy(group => group.Key).ToDictionary(group => group.Key, group => group.Count());
+
+    /// <summary>Pipe in the frame, cut pieces end to end.</summary>
+    public Length PipeLength => Length.FromMillimeters(Members.Sum(member => member.CutLength.Millimeters));
+
+    /// <summary>Foot to foot across the camera's view.</summary>
+    public Length BaseWidth => Length.FromMillimeters(Span(point => point.Right));
+
+    /// <summary>Foot to foot along the camera's view.</summary>
+    public Length BaseDepth => Length.FromMillimeters(Span(point => point.Back));
+
+    // Without feet the rails themselves stand on the ground.
+    private double Span(Func<FramePoint, double> along)
+    {
+        var standing = Feet.Count > 0 ? Feet.Select(foot => foot.Position) : Joints.Select(joint => joint.Position);
+        var places = standing.Select(along).ToList();
+        return places.Max() - places.Min();
+    }
+}

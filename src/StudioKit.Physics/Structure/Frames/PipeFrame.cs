@@ -1,0 +1,114 @@
+using StudioKit.Physics.Sources;
+using UnitsNet;
+
+namespace StudioKit.Physics.Structure.Frames;
+
+/// <summary>Generates a pipe frame: every fitting in its place and every pipe with its cut length.</summary>
+public static class PipeFrame
+{
+    private const double ClipSpacingMm = 300;
+    private const double LedgeLipMm = 15;
+
+    /// <summary>Generates the frame for a panel.</summary>
+    /// <param name="design">Panel, height, sweep, flash, pipe, fittings, pack and ground.</param>
+    /// <returns>The frame; what cannot be built or packed is named among its problems.</returns>
+    /// <exception cref="ArgumentNullException">There is no case.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A field is outside the range that <see cref="FrameCase"/> gives.</exception>
+    /// <remarks>
+    /// cut = centre line − take-offs − insertion gaps. A member longer than the pack takes is split into the fewest equal pieces
+    /// with couplings between. All joints are dry, so that the frame packs.
+    /// </remarks>
+    [Source("ModernPlumbing", "laying length and take-off")]
+    public static FrameResult Generate(FrameCase design)
+    {
+        FrameCaseCheck.Check(design);
+        var measures = new FrameMeasures(design);
+        var layout = new FrameLayout(measures).LayOut();
+        var problems = new List<string>(layout.Problems);
+        MemberSplit.SplitAll(layout.Skeleton, design);
+        var members = MemberCuts.Of(layout.Skeleton, design);
+        problems.AddRange(MemberFit.Problems(members, layout.Skeleton, design));
+
+        return new FrameResult(
+            design.Shape,
+            Joints(layout.Skeleton, members),
+            members,
+            Feet(layout, measures),
+            Ledge(layout, measures),
+            Cradle(layout, design),
+            Length.FromMillimeters(PanelUp(layout, measures)),
+            Length.FromMillimeters(measures.SheetLength),
+            problems,
+            [.. Caveats(layout, measures)]);
+    }
+
+    private static double PanelUp(FrameLayout layout, FrameMeasures measures) =>
+        measures.Seat == PanelSeat.OverRails ? layout.RailUp + measures.Lift : layout.RailUp;
+
+    private static IReadOnlyList<FrameJoint> Joints(Skeleton skeleton, IReadOnlyList<FrameMember> members) =>
+        [.. skeleton.Joints.Select((position, i) => new FrameJoint(
+            JointLabel.For(i),
+            skeleton.KindOf(i),
+            position,
+            [.. skeleton.PortsOf(i).Select(port => new FramePort(port.Direction, port.Line < 0 ? null : members[port.Line].Label))],
+            skeleton.KindOf(i) is FittingKind.Corner or FittingKind.Coupling or FittingKind.Elbow))];
+
+    private static IReadOnlyList<FrameFoot> Feet(FrameLayout layout, FrameMeasures measures) =>
+        [.. layout.Feet.Select(joint => new FrameFoot(
+            JointLabel.For(joint),
+            layout.Skeleton.Joints[joint] with { Up = 0 },
+            Length.FromMillimeters(measures.FootUp),
+            Length.FromMillimeters(Math.Max(0, measures.FootUp - (measures.UsableTravel / 2))),
+            Length.FromMillimeters(measures.FootUp + (measures.UsableTravel / 2))))];
+
+    private static PanelLedge Ledge(FrameLayout layout, FrameMeasures measures) => new(
+        measures.Seat,
+        measures.Seat == PanelSeat.OverRails ? measures.Design.Pipe.OutsideDiameter : Length.FromMillimeters(LedgeLipMm),
+        measures.Seat == PanelSeat.OverRails ? measures.Design.Pad : Length.Zero,
+        measures.Design.EdgeClearance,
+        [.. layout.Skeleton.Lines.Where(CarriesPanel).SelectMany(line => Clips(layout.Skeleton, line))]);
+
+    private static bool CarriesPanel(SkeletonLine line) =>
+        line.Role is FrameMemberRole.CrossRail or FrameMemberRole.SweepRail;
+
+    private static IEnumerable<FramePoint> Clips(Skeleton skeleton, SkeletonLine line)
+    {
+        var count = Math.Max(2, (int)Math.Ceiling(skeleton.LengthOf(line) / ClipSpacingMm));
+        var way = skeleton.Joints[line.To] - skeleton.Joints[line.From];
+        return Enumerable.Range(0, count).Select(i => skeleton.Joints[line.From] + ((i + 0.5) / count * way));
+    }
+
+    private static FlashCradle? Cradle(FrameLayout layout, FrameCase design)
+    {
+        if (layout.Cradle is not { } joint)
+        {
+            return null;
+        }
+
+        var place = layout.Skeleton.Joints[joint];
+        return new FlashCradle(
+            JointLabel.For(joint), place, place with { Up = place.Up + design.Cradle!.StandOff.Millimeters });
+    }
+
+    private static IEnumerable<string> Caveats(FrameLayout layout, FrameMeasures measures)
+    {
+        if (Math.Abs(PanelUp(layout, measures) - measures.Height) > 0.01)
+        {
+            yield return FormattableString.Invariant(
+                $"The panel lies {PanelUp(layout, measures):0} mm over the ground, not {measures.Height:0} mm: there is no room for legs.");
+        }
+
+        if (!layout.Flat && measures.Travel > measures.Design.FootTravel.Millimeters)
+        {
+            yield return FormattableString.Invariant(
+                $"The slope asks the feet for {measures.Travel:0} mm of travel, more than their {measures.Design.FootTravel.Millimeters:0} mm: dig in the uphill feet.");
+        }
+
+        if (layout.Flat && measures.Travel > 0)
+        {
+            yield return "Without legs the frame follows the slope of the ground: level a place for it first.";
+        }
+
+        yield return "Take-offs differ from maker to maker: measure one fitting of each kind before cutting.";
+    }
+}

@@ -1,0 +1,26 @@
+using UnitsNet;
+
+namespace StudioKit.Physics.Structure;
+
+/// <summary>One check of the studio: what is asked of it, what it can bear, and where the rule comes from.</summary>
+/// <param name="Name">What is checked, as a heading.</param>
+/// <param name="Demand">What is asked, in the unit to print it in.</param>
+/// <param name="Capacity">What it can bear, in the same unit.</param>
+/// <param name="Ratio">Use of the capacity [1]; it holds up to 1.</param>
+/// <param name="Caveats">Where the theory is strained or a value is a guess; sheets must print them.</param>
+/// <param name="SourceKey">Key in the bibliography.</param>
+/// <param name="Locator">Where in the source.</param>
+/// <param name="Mend">What would make it hold, empty where it does.</param>
+public sealed record StructuralCheck(
+    string Name,
+    IQuantity Demand,
+    IQuantity Capacity,
+    double Ratio,
+    IReadOnlyList<string> Caveats,
+    string SourceKey,
+    string Locator,
+    string Mend = "")
+{
+    /// <summary>Whether the capacity covers the demand.</summary>
+    public bool Holds => Ratio <= 1;
+}
