@@ -1,0 +1,89 @@
+using StudioKit.Kits.Quantities;
+using StudioKit.Kits.Reading;
+using StudioKit.Kits.Yaml;
+
+namespace StudioKit.Kits.Description;
+
+/// <summary>Reads one value with its uncertainty and bounds, and reports what is wrong with it.</summary>
+internal static class ValueText
+{
+    private static readonly string[] PlusMinus = ["±", "+/-"];
+
+    public static bool TryRead<T>(ValueKind<T> kind, Bounds bounds, YamlNode node, string path, ReadContext context, out T value)
+    {
+        value = default!;
+        if (Scalar(kind, node, path, context) is not { } scalar)
+        {
+            return false;
+        }
+
+        var (text, spread) = kind.ReadMeasure is null ? (scalar.Text, null) : Split(scalar.Text);
+        var reading = kind.Read(text);
+        value = reading.Value;
+        if (!reading.IsGood)
+        {
+            Report(DiagnosticCodes.UnreadableValue, scalar, Excerpted(reading.Problem!, text), reading.Hint, context);
+            return false;
+        }
+
+        if (!bounds.Hold(kind, value))
+        {
+            Report(DiagnosticCodes.OutOfRange, scalar, $"'{Excerpt.Short(text)}' is out of range for '{Last(path)}'.", $"It may be {bounds}.", context);
+            return false;
+        }
+
+        return spread is null || TryNoteUncertainty(kind, spread, scalar, path, context);
+    }
+
+    private static ScalarNode? Scalar<T>(ValueKind<T> kind, YamlNode node, string path, ReadContext context)
+    {
+        if (node is ScalarNode { IsEmpty: false } scalar)
+        {
+            return scalar;
+        }
+
+        var found = node switch
+        {
+            ListNode => "a list",
+            MapNode => "a section",
+            _ => "nothing",
+        };
+        Report(DiagnosticCodes.WrongShape, node, $"'{Last(path)}' takes {kind.Noun}, not {found}.", $"Write for example '{Last(path)}: {kind.Example}'.", context);
+        return null;
+    }
+
+    private static (string Text, string? Spread) Split(string text)
+    {
+        foreach (var mark in PlusMinus)
+        {
+            var at = text.IndexOf(mark, StringComparison.Ordinal);
+            if (at >= 0)
+            {
+                return (text[..at].Trim(), text[(at + mark.Length)..].Trim());
+            }
+        }
+
+        return (text.Trim(), null);
+    }
+
+    private static bool TryNoteUncertainty<T>(ValueKind<T> kind, string spread, ScalarNode scalar, string path, ReadContext context)
+    {
+        var reading = UncertaintyText.Read(kind, spread);
+        if (!reading.IsGood)
+        {
+            Report(DiagnosticCodes.UnreadableValue, scalar, Excerpted(reading.Problem!, spread), reading.Hint, context);
+            return false;
+        }
+
+        context.Uncertainties[path] = reading.Value;
+        return true;
+    }
+
+    private static void Report(string code, YamlNode at, string message, string? hint, ReadContext context) =>
+        context.Diagnostics.Error(code, at, message, hint);
+
+    private static string Excerpted(string problem, string text) =>
+        text.Length == 0 ? problem : problem.Replace(text, Excerpt.Short(text), StringComparison.Ordinal);
+
+    private static string Last(string path) => path[(path.LastIndexOf('.') + 1)..];
+}

@@ -1,0 +1,24 @@
+using System.Security.Cryptography;
+using System.Text;
+
+namespace StudioKit.Kits;
+
+/// <summary>What came of reading a kit file.</summary>
+/// <param name="Kit">The kit; none where there are errors.</param>
+/// <param name="Diagnostics">Everything wrong with the file and the parts it names, in order of place.</param>
+/// <param name="Defaults">Defaults that stood in for what the file does not say, in order of the sections.</param>
+/// <param name="Uncertainties">Uncertainties written after <c>±</c>, by the path of their value, e.g. <c>flashes[0].guide-number</c>.</param>
+public sealed record KitReadResult(
+    KitSpec? Kit, IReadOnlyList<Diagnostic> Diagnostics, IReadOnlyList<DefaultUsed> Defaults, IReadOnlyDictionary<string, Uncertainty> Uncertainties)
+{
+    private const int HashDigits = 12;
+
+    /// <summary>Whether anything stands in the way of using the kit.</summary>
+    public bool HasErrors => Kit is null;
+
+    /// <summary>First twelve hexadecimal digits of the SHA-256 of the kit's text and of every part it uses: same hash, same kit, same sheets.</summary>
+    /// <remarks>Worked out when asked for, as a mere check of a kit needs none. Line endings and a byte-order mark make no difference.</remarks>
+    public string ContentHash => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(HashedText)))[..HashDigits];
+
+    internal string HashedText { get; init; } = "";
+}

@@ -1,0 +1,54 @@
+using StudioKit.Kits.Description;
+using StudioKit.Kits.Parts;
+using StudioKit.Kits.Reading;
+using StudioKit.Kits.Yaml;
+
+namespace StudioKit.Kits;
+
+/// <summary>Reads kit files, and says everything that is wrong with one at once.</summary>
+public static class KitReader
+{
+    /// <summary>Reads a kit file; a folder <c>parts</c> beside it wins over the parts that come with StudioKit.</summary>
+    /// <param name="path">Path of the file.</param>
+    /// <returns>The kit, or the diagnostics that stand in its way.</returns>
+    /// <exception cref="IOException">The file or a part beside it does not exist or cannot be read.</exception>
+    /// <exception cref="UnauthorizedAccessException">The file may not be read.</exception>
+    public static KitReadResult Read(string path)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(path);
+
+        var diagnostics = new DiagnosticList(path);
+        var source = TextDecoder.Decode(KitFile.ReadBounded(path, YamlLimits.Bytes), path, YamlLimits.Bytes, diagnostics);
+        return Read(source, diagnostics, PartsLibrary.BesideKit(path));
+    }
+
+    /// <summary>Reads a kit from text in memory.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="fileName">Name that diagnostics give the file.</param>
+    /// <param name="parts">Where the kit's parts are looked up.</param>
+    /// <returns>The kit, or the diagnostics that stand in its way.</returns>
+    public static KitReadResult Parse(string text, string fileName, PartsLibrary parts)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(parts);
+
+        var diagnostics = new DiagnosticList(fileName);
+        return Read(TextDecoder.Check(new SourceText(fileName, TextDecoder.Plain(text)), diagnostics), diagnostics, parts);
+    }
+
+    private static KitReadResult Read(SourceText? source, DiagnosticList diagnostics, PartsLibrary parts)
+    {
+        var context = new ReadContext(diagnostics, new PartResolver(parts, diagnostics));
+        var kit = KitSection.Kit.Seed;
+        if (source is not null && YamlTree.Read(source, diagnostics) is { } root)
+        {
+            kit = KitSection.Kit.Read(root, kit, isComplete: false, path: "", context);
+            context.CheckReferences();
+        }
+
+        return new KitReadResult(diagnostics.Errors == 0 ? kit : null, diagnostics.InOrder(), context.Defaults, context.Uncertainties)
+        {
+            HashedText = string.Join('\0', context.Parts.Used.Select(part => $"{part.Key}\0{part.Value}").Prepend(source?.Text ?? "")),
+        };
+    }
+}

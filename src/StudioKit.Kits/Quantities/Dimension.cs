@@ -1,0 +1,27 @@
+namespace StudioKit.Kits.Quantities;
+
+/// <summary>What a unit measures, with the words that messages use for it.</summary>
+/// <param name="Noun">With its article, e.g. <c>a length</c>.</param>
+/// <param name="Guess">Unit that a bare number most likely stands for.</param>
+/// <param name="Example">A value as people write it.</param>
+/// <param name="Adds">Whether two units may stand together, as in <c>5 ft 3 in</c>.</param>
+internal sealed record Dimension(string Noun, string Guess, string Example, bool Adds = false)
+{
+    public static readonly Dimension Length = new("a length", "mm", "305 mm", Adds: true);
+    public static readonly Dimension Mass = new("a mass", "g", "850 g", Adds: true);
+    public static readonly Dimension Angle = new("an angle", "°", "60°");
+    public static readonly Dimension Time = new("a time", "s", "1/125 s", Adds: true);
+    public static readonly Dimension Speed = new("a speed", "m/s", "6 m/s");
+    public static readonly Dimension LightRatio = new("a number of stops", "stops", "+1/3 stop");
+    public static readonly Dimension Illuminance = new("an illuminance", "lx", "10000 lx");
+    public static readonly Dimension OpticalPower = new("an optical power", "dpt", "+3 dpt");
+    public static readonly Dimension Temperature = new("a temperature", "°C", "25 °C");
+    public static readonly Dimension Density = new("a density", "kg/m³", "1190 kg/m³");
+    public static readonly Dimension AreaDensity = new("a mass per area", "g/m²", "100 g/m²");
+    public static readonly Dimension LinearDensity = new("a mass per length", "g/m", "122 g/m");
+    public static readonly Dimension Pressure = new("a stress or modulus", "MPa", "3.2 GPa");
+    public static readonly Dimension Voltage = new("a voltage", "V", "1.2 V");
+    public static readonly Dimension Charge = new("a charge", "mAh", "2000 mAh");
+    public static readonly Dimension Expansion = new("a thermal expansion", "/K", "7.2e-5 /K");
+    public static readonly Dimension Share = new("a ratio", "%", "0.5");
+}

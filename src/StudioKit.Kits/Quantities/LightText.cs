@@ -1,0 +1,184 @@
+using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Optics;
+using UnitsNet;
+
+namespace StudioKit.Kits.Quantities;
+
+/// <summary>Values of exposure and magnification as they stand on cameras and flashes.</summary>
+internal static class LightText
+{
+    // Incident-light constant C = 250 for a flat receptor (ISO 2720): E = 2.5·2^EV at ISO 100.
+    private const double LuxAtZero = 2.5;
+
+    public static Reading<FNumber> FNumber(string text)
+    {
+        var cursor = new TextCursor(text);
+        cursor.SkipSpaces();
+        if (!cursor.Take("f/", StringComparison.OrdinalIgnoreCase) && !cursor.Take("f", StringComparison.OrdinalIgnoreCase))
+        {
+            return NumberText.Bare(text, "an f-number", "f/16").Then(number => Reading<FNumber>.Bad(
+                $"'{text}' is a bare number; an f-number is needed.", $"Did you mean 'f/{NumberText.Write(number)}'?"));
+        }
+
+        return NumberText.Bare(cursor.Rest, "an f-number", "f/16").Then(number => number > 0
+            ? Reading<FNumber>.Good(new FNumber(ThirdStopMarks.FNumber(number)))
+            : Reading<FNumber>.Bad($"'{text}' is not an f-number: it must be above zero.", "Write for example 'f/16'."));
+    }
+
+    public static Reading<ShutterSpeed> Shutter(string text) =>
+        NumberText.Quantity(text, Dimension.Time).Then(seconds => seconds > 0
+            ? Reading<ShutterSpeed>.Good(new ShutterSpeed(ThirdStopMarks.Time(seconds)))
+            : Reading<ShutterSpeed>.Bad($"'{text}' is not a shutter speed: it must be above zero.", "Write for example '1/125 s'."));
+
+    public static Reading<IsoSpeed> Iso(string text)
+    {
+        var cursor = new TextCursor(text);
+        cursor.SkipSpaces();
+        var number = cursor.Take("ISO", StringComparison.OrdinalIgnoreCase) ? cursor.Rest : text;
+        return NumberText.Bare(number, "an ISO speed", "400").Then(value => value > 0
+            ? Reading<IsoSpeed>.Good(new IsoSpeed(value))
+            : Reading<IsoSpeed>.Bad($"'{text}' is not an ISO speed: it must be above zero.", "Write for example '400'."));
+    }
+
+    /// <summary>A fraction of full power, and stops more or less: <c>1/8 +1/3</c>.</summary>
+    public static Reading<FlashPower> Power(string text)
+    {
+        var cursor = new TextCursor(text);
+        cursor.SkipSpaces();
+        if (!cursor.TryNumber(out var fraction))
+        {
+            return NumberText.Bare(text, "a flash power", "1/8 +1/3").Then(_ => NoPower(text));
+        }
+
+        cursor.SkipSpaces();
+        if (cursor.AtEnd)
+        {
+            return Share(text, fraction, 0);
+        }
+
+        if (cursor.Current is not ('+' or '-' or '−'))
+        {
+            return NoPower(text);
+        }
+
+        return Stops(cursor.Rest).Then(stops => Share(text, fraction, stops.Value));
+    }
+
+    public static Reading<Stops> Stops(string text)
+    {
+        var number = text.TrimEnd();
+        number = number.EndsWith("stops", StringComparison.Ordinal) ? number[..^5] : number.EndsWith("stop", StringComparison.Ordinal) ? number[..^4] : number;
+        return NumberText.Bare(number, "a number of stops", "+1/3").Then(value => new Stops(value));
+    }
+
+    /// <summary>Brightness as an exposure value or as illuminance.</summary>
+    public static Reading<ExposureValue> ExposureValue(string text)
+    {
+        var trimmed = text.Trim();
+        if (trimmed.StartsWith("EV", StringComparison.OrdinalIgnoreCase))
+        {
+            return NumberText.Bare(trimmed[2..], "an exposure value", "EV 12").Then(value => new ExposureValue(value));
+        }
+
+        if (trimmed.EndsWith("EV", StringComparison.OrdinalIgnoreCase))
+        {
+            return NumberText.Bare(trimmed[..^2], "an exposure value", "EV 12").Then(value => new ExposureValue(value));
+        }
+
+        if (NumberText.Bare(text, "", "").IsGood)
+        {
+            return Reading<ExposureValue>.Bad($"'{text}' has no unit; ambient light needs one.", $"Did you mean 'EV {trimmed}' or '{trimmed} lx'?");
+        }
+
+        return NumberText.Quantity(text, Dimension.Illuminance).Then(lux => lux > 0
+            ? Reading<ExposureValue>.Good(new ExposureValue(Math.Log2(lux / LuxAtZero)))
+            : Reading<ExposureValue>.Bad($"'{text}' is not an illuminance above zero.", "Write for example '10000 lx' or 'EV 12'."));
+    }
+
+    /// <summary>Image to object, as <c>1:2</c> or as a number.</summary>
+    public static Reading<Magnification> Magnification(string text)
+    {
+        const string Noun = "a magnification";
+        const string Example = "1:2";
+        var colon = text.IndexOf(':', StringComparison.Ordinal);
+        var ratio = colon < 0
+            ? NumberText.Bare(WithoutTimes(text), Noun, Example)
+            : NumberText.Bare(text[..colon], Noun, Example).Then(image =>
+                NumberText.Bare(text[(colon + 1)..], Noun, Example).Then(subject => image / subject));
+        return ratio.Then(value => double.IsFinite(value) && value > 0
+            ? Reading<Magnification>.Good(new Magnification(value))
+            : Reading<Magnification>.Bad($"'{text}' is not a magnification: it must be above zero.", "Write for example '1:2' or '0.5'."));
+    }
+
+    /// <summary>A factor such as a converter's, <c>1.4</c> or <c>1.4x</c>.</summary>
+    public static Reading<double> Factor(string text) => NumberText.Bare(WithoutTimes(text), "a factor", "1.4x");
+
+    /// <summary>A share of one, <c>0.5</c> or <c>50 %</c>.</summary>
+    public static Reading<double> Ratio(string text) => text.TrimEnd().EndsWith('%')
+        ? NumberText.Quantity(text, Dimension.Share)
+        : NumberText.Bare(text, "a ratio", "0.5");
+
+    /// <summary>A guide number with the ISO speed and zoom it is quoted at; any speed is brought to ISO 100 by the square root.</summary>
+    public static Reading<GuideNumber> GuideNumber(string text)
+    {
+        var at = text.IndexOf('@', StringComparison.Ordinal);
+        var distance = (at < 0 ? text : text[..at]).Trim();
+        distance = distance.StartsWith("GN", StringComparison.OrdinalIgnoreCase) ? distance[2..].TrimStart() : distance;
+        if (NumberText.Bare(distance, "", "").IsGood)
+        {
+            return Reading<GuideNumber>.Bad(
+                $"'{text}' has no unit; a guide number is a length.", $"Did you mean '{distance} m{(at < 0 ? " @ ISO 100" : " " + text[at..])}'?");
+        }
+
+        var iso = 100.0;
+        Length? zoom = null;
+        foreach (var condition in at < 0 ? [] : text[(at + 1)..].Split(','))
+        {
+            var fault = Condition(condition.Trim(), ref iso, ref zoom);
+            if (fault is { IsGood: false })
+            {
+                return Reading<GuideNumber>.Bad(fault.Value.Problem!, fault.Value.Hint);
+            }
+        }
+
+        return NumberText.Quantity(distance, Dimension.Length).Then(millimeters => millimeters > 0
+            ? Reading<GuideNumber>.Good(new GuideNumber(Length.FromMeters(millimeters / 1000 / Math.Sqrt(iso / 100)), zoom))
+            : Reading<GuideNumber>.Bad($"'{text}' is not a guide number: it must be above zero.", "Write for example '38 m @ ISO 100, 35 mm'."));
+    }
+
+    private static Reading<double>? Condition(string text, ref double iso, ref Length? zoom)
+    {
+        if (text.StartsWith("ISO", StringComparison.OrdinalIgnoreCase))
+        {
+            var speed = Iso(text);
+            iso = speed.IsGood ? speed.Value.Value : iso;
+            return speed.Then(value => value.Value);
+        }
+
+        var length = NumberText.Quantity(text, Dimension.Length);
+        if (length.IsGood && length.Value <= 0)
+        {
+            return Reading<double>.Bad($"'{text}' is not a zoom setting: it must be above zero.", "Write for example '38 m @ ISO 100, 35 mm'.");
+        }
+
+        zoom = length.IsGood ? Length.FromMillimeters(length.Value) : zoom;
+        return length;
+    }
+
+    private static Reading<FlashPower> Share(string text, double fraction, double stops)
+    {
+        var share = fraction > 0 ? Math.Pow(2, Math.Log2(ThirdStopMarks.Power(fraction)) + Thirds(stops)) : 0;
+        return share is > 0 and <= 1 + 1e-9
+            ? Reading<FlashPower>.Good(new FlashPower(Math.Min(share, 1)))
+            : Reading<FlashPower>.Bad($"'{text}' is not a flash power: it must be above 0 and at most 1/1.", "Write for example '1/8 +1/3'.");
+    }
+
+    // Displays show a third of a stop as 0.3 and two thirds as 0.7.
+    private static double Thirds(double stops) =>
+        Math.Abs(Math.Round(stops * 3) - (stops * 3)) <= 0.11 ? Math.Round(stops * 3) / 3 : stops;
+
+    private static Reading<FlashPower> NoPower(string text) =>
+        Reading<FlashPower>.Bad($"'{text}' is not a flash power.", "Write for example '1/6.4' or '1/8 +1/3'.");
+
+    private static string WithoutTimes(string text) => text.TrimEnd() is { Length: > 0 } trimmed && trimmed[^1] is 'x' or '×' ? trimmed[..^1] : text;
+}

@@ -1,0 +1,40 @@
+namespace StudioKit.Kits.Quantities;
+
+/// <summary>Regular expressions that tell an editor the forms of a value; the reader itself uses none.</summary>
+internal static class Patterns
+{
+    public const string Number = @"[+\-−]?\s?(\d+(\.\d*)?|\.\d+|[½⅓⅔¼¾⅛⅜⅝⅞])([eE][+\-]?\d+)?(\s*[½⅓⅔¼¾⅛⅜⅝⅞]|/\d+(\.\d+)?|\s+\d+/\d+)?";
+    public const string Uncertainty = @"(\s*(±|\+/-)\s*\S.*)?";
+    public const string FNumber = @"[fF]/?\s?" + Number;
+    public const string Stops = Number + @"(\s?stops?)?";
+    public const string Power = Number + @"(\s*[+\-−]\s?" + Stops + ")?";
+    public const string Iso = @"([iI][sS][oO]\s?)?" + Number;
+    public const string Magnification = Number + @"(\s?[x×]|\s?:\s?" + Number + ")?";
+    public const string Times = @"\s*[x×]\s*";
+    public const string To = @"\s+to\s+";
+
+    public static string Quantity(Dimension dimension)
+    {
+        var one = $"{Number}\\s*({Symbols(dimension)})";
+        return dimension.Adds ? $"{one}(\\s*{one})*" : one;
+    }
+
+    public static string Sizes(int count) =>
+        string.Join(Times, Enumerable.Repeat($"{Number}\\s*({Symbols(Dimension.Length)})?", count));
+
+    public static string GuideNumber => $"(GN\\s*)?{Quantity(Dimension.Length)}(\\s*@.*)?";
+
+    public static string Wind => $"({Quantity(Dimension.Speed)}|(Beaufort|Bft)\\s*\\d+|\\d+\\s*(Beaufort|Bft))";
+
+    public static string ExposureValue => $"(EV\\s*{Number}|{Number}\\s*EV|{Quantity(Dimension.Illuminance)})";
+
+    private static string Symbols(Dimension dimension) => string.Join('|', UnitTable.All
+        .Where(unit => unit.Dimension == dimension)
+        .OrderByDescending(unit => unit.Symbol.Length)
+        .Select(unit => Escape(unit.Symbol)));
+
+    private static string Escape(string symbol) => symbol
+        .Replace("^", "\\^", StringComparison.Ordinal)
+        .Replace("(", "\\(", StringComparison.Ordinal)
+        .Replace(")", "\\)", StringComparison.Ordinal);
+}

@@ -1,0 +1,4 @@
+namespace StudioKit.Kits.Quantities;
+
+/// <summary>One unit symbol: value in the dimension's own unit = number × factor + offset.</summary>
+internal sealed record Unit(string Symbol, Dimension Dimension, double Factor, double Offset = 0);

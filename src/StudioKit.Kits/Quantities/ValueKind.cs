@@ -1,0 +1,40 @@
+namespace StudioKit.Kits.Quantities;
+
+/// <summary>One kind of value: how it is read, written, bounded and described to an editor.</summary>
+/// <param name="Noun">With its article, for messages and documentation.</param>
+/// <param name="Example">A value as people write it.</param>
+/// <param name="Read">Reads the text without any uncertainty.</param>
+/// <param name="Write">Writes a value so that <paramref name="Read"/> reads it again.</param>
+internal sealed record ValueKind<T>(string Noun, string Example, Func<string, Reading<T>> Read, Func<T, string> Write)
+{
+    /// <summary>Makes a regular expression for editors, without anchors; none where any text may stand.</summary>
+    /// <remarks>Made on demand, as only the schema needs it and reading a kit must start at once.</remarks>
+    public Func<string>? Pattern { get; init; }
+
+    /// <summary>Every word allowed, where there is only a choice of words.</summary>
+    public IReadOnlyList<string> Words { get; init; } = [];
+
+    /// <summary>Type that an editor's YAML reader may see besides a string: <c>number</c>, <c>integer</c> or <c>boolean</c>.</summary>
+    public string? JsonType { get; init; }
+
+    /// <summary>Smallest and largest number in the value, in the unit table's units; none where bounds make no sense.</summary>
+    public Func<T, (double Least, double Most)>? Measure { get; init; }
+
+    /// <summary>Reads a bound or an uncertainty, in the unit table's units.</summary>
+    public Func<string, Reading<double>>? ReadMeasure { get; init; }
+
+    /// <summary>SI value of one of the unit table's units.</summary>
+    public double ToSi { get; init; } = 1;
+
+    /// <summary>Whether <c>± x</c> may follow.</summary>
+    public bool TakesUncertainty { get; init; }
+
+    /// <summary>Whether the uncertainty may be counted in stops.</summary>
+    public bool CountsLight { get; init; }
+
+    /// <summary>Whether the value itself is counted in stops.</summary>
+    public bool IsInStops { get; init; }
+
+    /// <summary>Whether an uncertainty must be a share or in stops, as the value's own unit is ambiguous.</summary>
+    public bool IsRelativeOnly { get; init; }
+}

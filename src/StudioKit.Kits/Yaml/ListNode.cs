@@ -1,0 +1,4 @@
+namespace StudioKit.Kits.Yaml;
+
+/// <summary>A list.</summary>
+internal sealed record ListNode(SourceText Source, int Line, int Column, IReadOnlyList<YamlNode> Items) : YamlNode(Source, Line, Column);

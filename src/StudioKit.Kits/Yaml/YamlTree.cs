@@ -1,0 +1,231 @@
+using StudioKit.Kits.Reading;
+using YamlDotNet.Core;
+using YamlDotNet.Core.Events;
+
+namespace StudioKit.Kits.Yaml;
+
+/// <summary>Builds the tree of one file from the parser's events, and refuses what kits do without.</summary>
+/// <remarks>Aliases are never followed, so a file cannot grow while it is read; depth and number of values are bounded as the events come.</remarks>
+internal sealed class YamlTree
+{
+    private readonly SourceText _source;
+    private readonly DiagnosticList _diagnostics;
+    private readonly Parser _parser;
+    private int _nodes;
+
+    private YamlTree(SourceText source, DiagnosticList diagnostics)
+    {
+        _source = source;
+        _diagnostics = diagnostics;
+        _parser = new Parser(new Scanner(new StringReader(source.Text), skipComments: true));
+    }
+
+    /// <summary>Reads the one document of a file.</summary>
+    /// <returns>Its root; none where the file is empty or its YAML is broken, which is then reported.</returns>
+    public static YamlNode? Read(SourceText source, DiagnosticList diagnostics)
+    {
+        if (LongLine(source) is { } line)
+        {
+            diagnostics.Error(DiagnosticCodes.TooMuch, source, line, 1, "The line is too long.", $"A line has at most {YamlLimits.LineLength} characters.");
+            return null;
+        }
+
+        return new YamlTree(source, diagnostics).Document();
+    }
+
+    private YamlNode? Document()
+    {
+        try
+        {
+            _parser.MoveNext();
+            _parser.MoveNext();
+            if (_parser.Current is not DocumentStart)
+            {
+                return Nothing();
+            }
+
+            _parser.MoveNext();
+            var root = Node(depth: 0);
+            _parser.MoveNext();
+            if (root is not null && _parser.Current is DocumentStart another)
+            {
+                Refuse(another, "A second document starts here.", "A kit is one document: remove the '---' and what follows.");
+            }
+
+            return root is ScalarNode { IsEmpty: true } ? Nothing() : root;
+        }
+        catch (YamlException fault)
+        {
+            ReportSyntax(fault);
+            return null;
+        }
+    }
+
+    // Reads the node at the current event and moves on to the event after it; none where reading had to stop.
+    private YamlNode? Node(int depth)
+    {
+        if (_parser.Current is AnchorAlias alias)
+        {
+            Refuse(alias, $"'*{alias.Value}' is an alias.", "Write the values out, or name a part from the parts library.");
+            _parser.MoveNext();
+            return new ScalarNode(_source, (int)alias.Start.Line, (int)alias.Start.Column, "", IsQuoted: true);
+        }
+
+        var start = (NodeEvent)_parser.Current!;
+        if (IsTooMuch(start, depth))
+        {
+            return null;
+        }
+
+        RefuseAnchorAndTag(start);
+        return start switch
+        {
+            Scalar scalar => Take(scalar),
+            SequenceStart => List(start, depth),
+            _ => Map(start, depth),
+        };
+    }
+
+    private ScalarNode Take(Scalar scalar)
+    {
+        _parser.MoveNext();
+        return new ScalarNode(_source, (int)scalar.Start.Line, (int)scalar.Start.Column, scalar.Value, scalar.Style != ScalarStyle.Plain);
+    }
+
+    private ListNode? List(NodeEvent start, int depth)
+    {
+        var items = new List<YamlNode>();
+        _parser.MoveNext();
+        while (_parser.Current is not SequenceEnd)
+        {
+            if (Node(depth + 1) is not { } item)
+            {
+                return null;
+            }
+
+            items.Add(item);
+        }
+
+        _parser.MoveNext();
+        return new ListNode(_source, (int)start.Start.Line, (int)start.Start.Column, items);
+    }
+
+    private MapNode? Map(NodeEvent start, int depth)
+    {
+        var pairs = new List<MapPair>();
+        var keys = new HashSet<string>(StringComparer.Ordinal);
+        _parser.MoveNext();
+        while (_parser.Current is not MappingEnd)
+        {
+            if (Node(depth + 1) is not { } key || Node(depth + 1) is not { } value)
+            {
+                return null;
+            }
+
+            AddPair(key, value, pairs, keys);
+        }
+
+        _parser.MoveNext();
+        return new MapNode(_source, (int)start.Start.Line, (int)start.Start.Column, pairs);
+    }
+
+    private void AddPair(YamlNode key, YamlNode value, List<MapPair> pairs, HashSet<string> keys)
+    {
+        if (key is not ScalarNode name)
+        {
+            _diagnostics.Error(DiagnosticCodes.WrongShape, key, "A key must be a single word.", null);
+        }
+        else if (name.Text == "<<")
+        {
+            _diagnostics.Error(
+                DiagnosticCodes.RefusedFeature, name, "'<<' merges another section in.", "Write the values out, or name a part from the parts library.");
+        }
+        else if (!keys.Add(name.Text))
+        {
+            var first = pairs.Find(pair => pair.Key.Text == name.Text)!.Key;
+            _diagnostics.Error(
+                DiagnosticCodes.DuplicateKey, name, $"'{Excerpt.Short(name.Text)}' stands twice in this section.", $"It is already on line {first.Line}; keep one of them.");
+        }
+        else
+        {
+            pairs.Add(new MapPair(name, value));
+        }
+    }
+
+    private bool IsTooMuch(NodeEvent start, int depth)
+    {
+        if (depth > YamlLimits.Depth)
+        {
+            _diagnostics.Error(
+                DiagnosticCodes.TooMuch, _source, start.Start, "Sections are nested too deep.", $"A kit needs no more than {YamlLimits.Depth} levels.");
+        }
+        else if (++_nodes > YamlLimits.Nodes)
+        {
+            _diagnostics.Error(
+                DiagnosticCodes.TooMuch, _source, start.Start, "The file holds too many values.", $"A kit has at most {YamlLimits.Nodes} keys and values.");
+        }
+        else
+        {
+            return false;
+        }
+
+        return true;
+    }
+
+    private void RefuseAnchorAndTag(NodeEvent start)
+    {
+        if (!start.Anchor.IsEmpty)
+        {
+            Refuse(start, $"'&{start.Anchor.Value}' is an anchor.", "Kits do without anchors and aliases: write the values out, or name a part.");
+        }
+
+        if (!start.Tag.IsEmpty && !start.Tag.IsNonSpecific)
+        {
+            Refuse(start, $"'{Excerpt.Short(start.Tag.Value)}' is a tag.", "Kits do without tags: remove it.");
+        }
+    }
+
+    private void Refuse(ParsingEvent at, string message, string hint) =>
+        _diagnostics.Error(DiagnosticCodes.RefusedFeature, _source, at.Start, message, hint);
+
+    private YamlNode? Nothing()
+    {
+        _diagnostics.Error(DiagnosticCodes.Empty, _source, 1, 1, "The file holds no values.", "'studiokit new' writes a commented kit to start from.");
+        return null;
+    }
+
+    private void ReportSyntax(YamlException fault)
+    {
+        var line = (int)fault.Start.Line;
+        var indent = _source.Line(line);
+        var isTab = indent.TrimStart(' ').StartsWith('\t');
+        _diagnostics.Error(
+            DiagnosticCodes.Syntax,
+            _source,
+            line,
+            (int)fault.Start.Column,
+            isTab ? "The line is indented with a tab." : $"This is not well-formed YAML: {SyntaxFault.InOurWords(fault.Message)}",
+            isTab ? "Indent with spaces." : SyntaxFault.Hint(indent));
+    }
+
+    private static int? LongLine(SourceText source)
+    {
+        var (line, start) = (1, 0);
+        for (var i = 0; i <= source.Text.Length; i++)
+        {
+            if (i < source.Text.Length && source.Text[i] != '\n')
+            {
+                continue;
+            }
+
+            if (i - start > YamlLimits.LineLength)
+            {
+                return line;
+            }
+
+            (line, start) = (line + 1, i + 1);
+        }
+
+        return null;
+    }
+}
