@@ -1,0 +1,119 @@
+using StudioKit.Physics.Structure.Frames;
+using UnitsNet;
+
+namespace StudioKit.Physics.Structure;
+
+/// <summary>Checks of rails, legs and sway.</summary>
+internal static class FrameChecks
+{
+    private const double RailSagShare = 0.005;
+    private const double LeanShare = 0.02;
+    private const double StrengthSafety = 2;
+    private const double BucklingSafety = 3;
+    private const double FreeTopFactor = 2;
+
+    public static IEnumerable<StructuralCheck> Of(StudioCheckCase studio, PipeWarmth warmth)
+    {
+        var span = LongestRail(studio.Frame);
+        yield return RailSag(studio, warmth, span);
+        yield return RailStress(studio, warmth, span);
+        if (studio.Frame.Feet.Count > 0)
+        {
+            yield return Buckling(studio, warmth);
+            yield return Sway(studio, warmth);
+        }
+    }
+
+    // Rails between legs or posts, split or not: a coupling carries less than whole pipe, but the span is the whole.
+    private static double LongestRail(FrameResult frame)
+    {
+        var places = frame.Joints.ToDictionary(joint => joint.Label, joint => joint.Position, StringComparer.Ordinal);
+        var rails = frame.Members.Where(member => member.Role is FrameMemberRole.CrossRail or FrameMemberRole.SideRail);
+        return rails.GroupBy(member => (member.Role, Line: LineOf(member, places))).Max(rail => rail.Sum(member => member.CentreLine.Meters));
+    }
+
+    private static (double First, double Second) LineOf(FrameMember member, Dictionary<string, FramePoint> places)
+    {
+        var place = places[member.From];
+        return member.Role == FrameMemberRole.CrossRail ? (Math.Round(place.Back, 3), 0) : (Math.Round(place.Right, 3), 0);
+    }
+
+    private static double PanelWeight(StudioCheckCase studio) =>
+        studio.Sheet.Density.KilogramsPerCubicMeter * PanelSag.Gravity * studio.Sheet.Thickness.Meters
+        * studio.PanelWidth.Meters * studio.PanelDepth.Meters;
+
+    private static StructuralCheck RailSag(StudioCheckCase studio, PipeWarmth warmth, double span)
+    {
+        var load = (PanelWeight(studio) + (studio.Subject.Kilograms * PanelSag.Gravity)) / (2 * span);
+        var own = PipeMass.PerMetre(studio.Pipe) * PanelSag.Gravity;
+        var sag = Length.FromMeters(BeamBending.SupportedUniform(load + own, span, warmth.Stiffness));
+        var limit = Length.FromMeters(RailSagShare * span);
+        return new StructuralCheck(
+            "Rail sag, standing load",
+            sag.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
+            limit.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
+            sag / limit,
+            ["Half the panel is taken to rest on one rail, its ends free to turn.", "A two-hundredth of the span is common practice."],
+            "Gere2009",
+            "deflections of simple beams",
+            sag > limit ? "A larger pipe, or a leg under the middle." : "");
+    }
+
+    private static StructuralCheck RailStress(StudioCheckCase studio, PipeWarmth warmth, double span)
+    {
+        var modulus = PipeSection.Modulus(studio.Pipe.OutsideDiameter.Meters, studio.Pipe.Wall.Meters);
+        var moment = (Guard.NonNegative(studio.Elbow.Newtons, nameof(studio.Elbow)) * span / 4)
+            + ((PanelWeight(studio) + (studio.Subject.Kilograms * PanelSag.Gravity)) * span / 16);
+        var stress = Pressure.FromPascals(moment / modulus);
+        var capacity = studio.Pipe.Strength * warmth.StrengthFactor / StrengthSafety;
+        var dip = BeamBending.SupportedCentral(studio.Elbow.Newtons, span, warmth.Stiffness) * 1000;
+        return new StructuralCheck(
+            "Rail stress under a leaning elbow",
+            stress.ToUnit(UnitsNet.Units.PressureUnit.Megapascal),
+            capacity.ToUnit(UnitsNet.Units.PressureUnit.Megapascal),
+            stress / capacity,
+            [FormattableString.Invariant($"Half the strength at the day's warmth is allowed; the elbow presses the rail down by {dip:0} mm.")],
+            "PPFA-UB3",
+            "strength against temperature",
+            stress > capacity ? "A larger pipe; keep elbows off." : "");
+    }
+
+    private static StructuralCheck Buckling(StudioCheckCase studio, PipeWarmth warmth)
+    {
+        var height = LegHeight(studio.Frame);
+        var creep = studio.Pipe.SoftensLikePvc ? LegBuckling.PvcCreepShare : 1;
+        var load = (studio.StandingMass.Kilograms * PanelSag.Gravity / studio.Frame.Feet.Count) + studio.Elbow.Newtons;
+        var critical = LegBuckling.CriticalLoad(creep * warmth.Stiffness, height, FreeTopFactor);
+        return new StructuralCheck(
+            "Leg buckling",
+            Force.FromNewtons(load),
+            Force.FromNewtons(critical / BucklingSafety),
+            load * BucklingSafety / critical,
+            ["The top is taken as free to sway (K = 2), the elbow over one leg, with a safety factor of 3 and the stiffness left after weeks of load."],
+            "Gere2009",
+            "columns, critical loads",
+            load * BucklingSafety > critical ? "Shorter legs, a larger pipe, or stretchers and guys." : "");
+    }
+
+    private static StructuralCheck Sway(StudioCheckCase studio, PipeWarmth warmth)
+    {
+        var height = LegHeight(studio.Frame);
+        var push = WindChecks.Worst(studio).Force.Newtons;
+        var joints = studio.Frame.Members.Any(member => member.Role == FrameMemberRole.Stretcher) ? 2 : 1;
+        var lean = Length.FromMeters(FrameSway.Lean(
+            push, studio.Frame.Feet.Count, height, warmth.Stiffness, studio.JointStiffness.NewtonMetersPerRadian, joints));
+        var limit = Length.FromMeters(LeanShare * height);
+        return new StructuralCheck(
+            "Sway in the gust",
+            lean.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
+            limit.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
+            lean / limit,
+            ["Stiffness of dry push fits differs widely: measure one joint.", "A fiftieth of the height is common practice."],
+            "Derived",
+            "work of the push = energy in the joints and the bent legs",
+            lean > limit ? "Pin the joints, add stretchers, or guy the frame to pegs." : "");
+    }
+
+    private static double LegHeight(FrameResult frame) =>
+        (frame.PanelHeight.Millimeters - frame.Feet[0].LevelExtension.Millimeters) / 1000;
+}

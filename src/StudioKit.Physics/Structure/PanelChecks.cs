@@ -1,0 +1,111 @@
+using UnitsNet;
+
+namespace StudioKit.Physics.Structure;
+
+/// <summary>Checks of the panel: sag, stress, elbow, sweep, growth.</summary>
+internal static class PanelChecks
+{
+    // Common practice, no source: more sag than this shows as a dip under a subject.
+    private const double SagShare = 0.01;
+
+    // An elbow's or an animal's contact, as a circle.
+    private static readonly Length ContactRadius = Length.FromMillimeters(20);
+
+    public static IEnumerable<StructuralCheck> Of(StudioCheckCase studio)
+    {
+        var standing = Sag(studio, studio.Subject.Kilograms * PanelSag.Gravity);
+        yield return SagCheck(studio, standing);
+        yield return Stress("Panel stress, standing load", standing.Stress, studio.Sheet.LongTermStress, standing.Caveats, "AcrylicDesignNote", "long-term stress without crazing");
+
+        var leant = Sag(studio, (studio.Subject.Kilograms * PanelSag.Gravity) + studio.Elbow.Newtons);
+        yield return Stress("Panel stress under a leaning elbow", leant.Stress, studio.Sheet.ShortTermStress, ElbowCaveats(leant), "Young2002", "table 11.4, case 1b");
+        if (studio.SweepRadius is { } radius)
+        {
+            yield return Sweep(studio.Sheet, radius);
+        }
+
+        yield return Growth(studio);
+    }
+
+    private static PanelSagResult Sag(StudioCheckCase studio, double newtons)
+    {
+        var (width, depth) = (studio.PanelWidth, studio.PanelDepth);
+        return PanelSag.AtCentre(new PanelLoadCase(
+            width < depth ? width : depth,
+            width < depth ? depth : width,
+            studio.Sheet,
+            Pressure.Zero,
+            Force.FromNewtons(newtons),
+            ContactRadius));
+    }
+
+    private static StructuralCheck SagCheck(StudioCheckCase studio, PanelSagResult sag)
+    {
+        var limit = Length.FromMeters(SagShare * Math.Min(studio.PanelWidth.Meters, studio.PanelDepth.Meters));
+        var ratio = sag.FreeEdges / limit;
+        string[] caveats =
+        [
+            .. sag.Caveats,
+            FormattableString.Invariant($"With edges held flat it sags {sag.HeldEdges.Millimeters:0.0} mm; a real ledge lies between."),
+            FormattableString.Invariant($"As thin as its standard lets it be, it sags {sag.FreeEdgesAtLeastThickness.Millimeters:0.0} mm."),
+            "A hundredth of the short side is common practice.",
+        ];
+        return new StructuralCheck(
+            "Panel sag, its own weight and the subject",
+            sag.FreeEdges.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
+            limit.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
+            ratio,
+            caveats,
+            "Timoshenko1959",
+            "arts. 30, 34",
+            ratio > 1 ? FormattableString.Invariant($"A sheet of {studio.Sheet.Thickness.Millimeters * Math.Pow(ratio, 1.0 / 2):0.0} mm or a rail under the middle.") : "");
+    }
+
+    private static StructuralCheck Stress(
+        string name, Pressure demand, Pressure capacity, IReadOnlyList<string> caveats, string key, string locator) => new(
+        name,
+        demand.ToUnit(UnitsNet.Units.PressureUnit.Megapascal),
+        capacity.ToUnit(UnitsNet.Units.PressureUnit.Megapascal),
+        demand / capacity,
+        caveats,
+        key,
+        locator,
+        demand > capacity ? "A thicker sheet, or a rail under the middle." : "");
+
+    private static IReadOnlyList<string> ElbowCaveats(PanelSagResult sag) =>
+        [.. sag.Caveats, FormattableString.Invariant($"Meanwhile it sags {sag.FreeEdges.Millimeters:0.0} mm.")];
+
+    private static StructuralCheck Sweep(Sheet sheet, Length radius)
+    {
+        var least = Length.FromMeters(ColdBend.SmallestRadius(sheet.Thickness.Meters, sheet.ColdBendRatio));
+        var stress = ColdBend.Stress(sheet.YoungsModulus.Pascals, sheet.Thickness.Meters, radius.Meters) / 1e6;
+        return new StructuralCheck(
+            "Sweep bent cold",
+            least.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
+            radius.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
+            least / radius,
+            [FormattableString.Invariant($"Held so, the sheet bears {stress:0.0} MPa for as long as it is up.")],
+            "CommonPractice",
+            "cold-bend radius of acrylic in thicknesses",
+            least > radius ? FormattableString.Invariant($"A radius of {least.Millimeters:0} mm, a thinner sheet, or a sheet bent hot.") : "");
+    }
+
+    private static StructuralCheck Growth(StudioCheckCase studio)
+    {
+        var longest = Math.Max(studio.PanelWidth.Meters, studio.PanelDepth.Meters);
+        var warming = Math.Max(0, studio.Air.DegreesCelsius + studio.SunWarming.DegreesCelsius - studio.Built.DegreesCelsius);
+        var room = Length.FromMeters(ThermalGrowth.EdgeRoom(
+            studio.Sheet.ThermalExpansion.PerKelvin, studio.Pipe.ThermalExpansion.PerKelvin, longest, warming));
+        var given = studio.Frame.Ledge.EdgeClearance;
+        var ratio = given.Meters > 0 ? room / given : (room.Meters > 0 ? double.MaxValue : 0);
+        return new StructuralCheck(
+            "Sheet's growth in the sun, at each edge",
+            room.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
+            given.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
+            ratio,
+            [FormattableString.Invariant($"Warmth and moisture together can reach {1000 * ThermalGrowth.MostShare * longest / 2:0.0} mm at each edge over a wet season.")],
+            "AcrylicDesignNote",
+            "room for expansion",
+            ratio > 1 ? FormattableString.Invariant($"Leave {Math.Ceiling(2 * room.Millimeters) / 2:0.0} mm at every edge.") : "");
+    }
+}

@@ -1,0 +1,58 @@
+using UnitsNet;
+
+namespace StudioKit.Physics.Structure;
+
+/// <summary>What the day's warmth leaves of a pipe's stiffness and strength.</summary>
+internal sealed class PipeWarmth
+{
+    private readonly StudioCheckCase _studio;
+    private readonly double _celsius;
+
+    public PipeWarmth(StudioCheckCase studio)
+    {
+        _studio = studio;
+        _celsius = studio.Air.DegreesCelsius + Guard.NonNegative(studio.SunWarming.DegreesCelsius, nameof(studio.SunWarming));
+        var within = Math.Min(_celsius, PvcTemperature.Hottest);
+        var softens = studio.Pipe.SoftensLikePvc;
+        StrengthFactor = softens ? PvcTemperature.StrengthFactor(within) : 1;
+        ModulusFactor = softens ? PvcTemperature.ModulusFactor(within) : 1;
+    }
+
+    public double StrengthFactor { get; }
+
+    public double ModulusFactor { get; }
+
+    /// <summary>Bending stiffness of the warm pipe [N·m²].</summary>
+    public double Stiffness =>
+        ModulusFactor * _studio.Pipe.YoungsModulus.Pascals
+        * PipeSection.SecondMoment(_studio.Pipe.OutsideDiameter.Meters, _studio.Pipe.Wall.Meters);
+
+    public IEnumerable<StructuralCheck> Checks()
+    {
+        if (!_studio.Pipe.SoftensLikePvc)
+        {
+            yield break;
+        }
+
+        var hottest = Temperature.FromDegreesCelsius(PvcTemperature.Hottest);
+        yield return new StructuralCheck(
+            "Pipe in the sun",
+            Temperature.FromDegreesCelsius(_celsius),
+            hottest,
+            _celsius / PvcTemperature.Hottest,
+            [.. Caveats()],
+            "PPFA-UB3",
+            "derating factors",
+            _celsius > PvcTemperature.Hottest ? "Shade the frame or take aluminium tube." : "");
+    }
+
+    private IEnumerable<string> Caveats()
+    {
+        yield return FormattableString.Invariant(
+            $"At {_celsius:0} °C PVC keeps {100 * ModulusFactor:0} % of its stiffness and {100 * StrengthFactor:0} % of its strength.");
+        if (_studio.Air.DegreesCelsius <= 0)
+        {
+            yield return "PVC is brittle near freezing: do not drop or strike it.";
+        }
+    }
+}

@@ -1,0 +1,57 @@
+using StudioKit.Physics.Structure.Frames;
+using UnitsNet;
+
+namespace StudioKit.Physics.Structure;
+
+/// <summary>A studio on its site, to be checked.</summary>
+public sealed record StudioCheckCase
+{
+    /// <summary>The frame as generated.</summary>
+    public required FrameResult Frame { get; init; }
+
+    /// <summary>Its pipe.</summary>
+    public required Pipe Pipe { get; init; }
+
+    /// <summary>The panel's sheet.</summary>
+    public required Sheet Sheet { get; init; }
+
+    /// <summary>Panel's side across the camera's view; &gt; 0.</summary>
+    public required Length PanelWidth { get; init; }
+
+    /// <summary>Flat part of the panel along the camera's view; &gt; 0.</summary>
+    public required Length PanelDepth { get; init; }
+
+    /// <summary>Radius of the sweep; none for a flat panel.</summary>
+    public Length? SweepRadius { get; init; }
+
+    /// <summary>Mass of all that stands: frame, panel, flash below; &gt; 0.</summary>
+    public required Mass StandingMass { get; init; }
+
+    /// <summary>Gust to stand in; ≥ 0.</summary>
+    public Speed Gust { get; init; } = Speed.FromMetersPerSecond(5.4);
+
+    /// <summary>Air temperature of a warm day; pipe and sheet in the sun are taken as warm as this and the next together.</summary>
+    public Temperature Air { get; init; } = Temperature.FromDegreesCelsius(25);
+
+    /// <summary>How much warmer than the air pipe gets in the sun; ≥ 0.</summary>
+    public TemperatureDelta SunWarming { get; init; } = TemperatureDelta.FromDegreesCelsius(10);
+
+    /// <summary>Temperature at which the studio was built.</summary>
+    public Temperature Built { get; init; } = Temperature.FromDegreesCelsius(20);
+
+    /// <summary>Heaviest subject with its container; ≥ 0.</summary>
+    public Mass Subject { get; init; } = Mass.FromGrams(200);
+
+    /// <summary>Push of an elbow leant on the panel or a rail; ≥ 0.</summary>
+    public Force Elbow { get; init; } = Force.FromNewtons(30);
+
+    /// <summary>Friction between feet and ground [1]; &gt; 0.</summary>
+    public double Friction { get; init; } = 0.4;
+
+    /// <summary>Height of the skirts under the panel; nought where there are none.</summary>
+    public Length SkirtHeight { get; init; } = Length.Zero;
+
+    /// <summary>Rotational stiffness of one push fit; &gt; 0.</summary>
+    public RotationalStiffness JointStiffness { get; init; } =
+        RotationalStiffness.FromNewtonMetersPerRadian(FrameSway.UnmeasuredJointStiffness);
+}

@@ -1,0 +1,27 @@
+using StudioKit.Physics.Sources;
+
+namespace StudioKit.Physics.Structure;
+
+/// <summary>Every check of a studio on its site, in the order a plan prints them.</summary>
+public static class StudioChecks
+{
+    /// <summary>Checks panel, sweep, rails, legs, sway, warmth and wind.</summary>
+    /// <param name="studio">The studio.</param>
+    /// <returns>One check a line; each says whether it holds and, if not, what would mend it.</returns>
+    /// <exception cref="ArgumentNullException">There is no case.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A field is outside the range that the record gives.</exception>
+    /// <remarks>A pipe that would be hotter than PVC bears is a check that fails; its other checks are then made at 60 °C.</remarks>
+    [Source("Derived", "the checks name their own sources")]
+    public static IReadOnlyList<StructuralCheck> All(StudioCheckCase studio)
+    {
+        ArgumentNullException.ThrowIfNull(studio);
+        var warmth = new PipeWarmth(studio);
+        return
+        [
+            .. PanelChecks.Of(studio),
+            .. FrameChecks.Of(studio, warmth),
+            .. warmth.Checks(),
+            .. WindChecks.Of(studio),
+        ];
+    }
+}

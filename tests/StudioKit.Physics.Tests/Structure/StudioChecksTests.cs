@@ -1,0 +1,83 @@
+using StudioKit.Physics.Sources;
+using StudioKit.Physics.Structure;
+using StudioKit.Physics.Structure.Frames;
+using StudioKit.Physics.Tests.Structure.Frames;
+using UnitsNet;
+
+namespace StudioKit.Physics.Tests.Structure;
+
+public sealed class StudioChecksTests
+{
+    private static readonly StudioCheckCase Fen = new()
+    {
+        Frame = PipeFrame.Generate(FrameCases.FenTable),
+        Pipe = FrameCases.Metric20,
+        Sheet = new Sheet { Thickness = Length.FromMillimeters(3) },
+        PanelWidth = FrameCases.FenTable.PanelWidth,
+        PanelDepth = FrameCases.FenTable.PanelDepth,
+        StandingMass = Mass.FromKilograms(2.5),
+    };
+
+    [Fact]
+    public void Every_check_names_a_source_of_the_bibliography_and_a_ratio()
+    {
+        var checks = StudioChecks.All(Fen);
+
+        checks.Should().OnlyContain(check => Bibliography.Entries.ContainsKey(check.SourceKey));
+        checks.Should().OnlyContain(check => double.IsFinite(check.Ratio) && check.Ratio >= 0);
+        checks.Select(check => check.Name).Should().OnlyHaveUniqueItems();
+        checks.Should().OnlyContain(check => check.Holds == (check.Mend.Length == 0));
+    }
+
+    /// <summary>Beam table of Gere and Goodno (2009), worked by hand.</summary>
+    /// <remarks>Panel 8.402 N and subject 1.961 N, half of each over 0.58 m, make 8.934 N/m; the pipe's own weight adds 1.197 N/m.</remarks>
+    [Fact]
+    public void Rail_sag_follows_the_beam_table()
+    {
+        var cool = Fen with { Air = Temperature.FromDegreesCelsius(10), SunWarming = TemperatureDelta.Zero };
+
+        var check = StudioChecks.All(cool).Single(found => found.Name == "Rail sag, standing load");
+
+        ((Length)check.Demand).Millimeters.Should().BeApproximately(5 * 10.131 * Math.Pow(0.58, 4) / (384 * 2.9e9 * 3.754e-9) * 1000, 0.005);
+    }
+
+    [Fact]
+    public void A_gale_tips_the_table_and_the_check_names_ballast()
+    {
+        var gale = StudioChecks.All(Fen with { Gust = Speed.FromMetersPerSecond(20) }).Single(check => check.Name == "Tipping in the gust");
+
+        gale.Holds.Should().BeFalse();
+        gale.Mend.Should().Contain("kg");
+    }
+
+    [Fact]
+    public void A_swept_back_catches_more_wind()
+    {
+        var design = FrameCases.FenTable with { Shape = FrameShape.SweptTable, SweepRadius = Length.FromMillimeters(500) };
+        var swept = Fen with { Frame = PipeFrame.Generate(design), SweepRadius = design.SweepRadius };
+
+        Force Push(StudioCheckCase studio) => (Force)StudioChecks.All(studio).Single(check => check.Name == "Sliding in the gust").Demand;
+
+        Push(swept).Should().BeGreaterThan(2 * Push(Fen));
+        StudioChecks.All(swept).Single(check => check.Name == "Sweep bent cold").Holds.Should().BeFalse();
+    }
+
+    [Fact]
+    public void Pipe_too_hot_for_pvc_is_a_check_that_fails()
+    {
+        var hot = StudioChecks.All(Fen with { Air = Temperature.FromDegreesCelsius(45), SunWarming = TemperatureDelta.FromDegreesCelsius(20) });
+
+        hot.Single(check => check.Name == "Pipe in the sun").Holds.Should().BeFalse();
+    }
+
+    [Fact]
+    public void Stronger_wind_never_makes_a_studio_safer() =>
+        Gen.Select(Gen.Double[0, 30], Gen.Double[0, 30]).Sample(
+            (one, other) =>
+            {
+                double Ratio(double gust) => StudioChecks.All(Fen with { Gust = Speed.FromMetersPerSecond(gust) })
+                    .Single(check => check.Name == "Tipping in the gust").Ratio;
+                return Ratio(Math.Min(one, other)) <= Ratio(Math.Max(one, other)) + 1e-12;
+            },
+            iter: 10);
+}
