@@ -17,6 +17,9 @@ public sealed record FlashCase
     /// <summary>Lowest power setting.</summary>
     public FlashPower LowestPower { get; init; } = new(1.0 / 128);
 
+    /// <summary>Highest power setting allowed; less than full where recycling or blur limits it.</summary>
+    public FlashPower HighestPower { get; init; } = FlashPower.Full;
+
     /// <summary>Loss outdoors against the room the guide number was measured in; negative stops, 0 for the bare formula.</summary>
     public Stops OutdoorCorrection { get; init; } = new(-0.5);
 

@@ -6,7 +6,7 @@ public enum PowerLimit
     /// <summary>Neither: the level is reached.</summary>
     None,
 
-    /// <summary>Full power is too little.</summary>
+    /// <summary>Full power, or the highest setting allowed, is too little.</summary>
     FullPower,
 
     /// <summary>The lowest setting is too much.</summary>

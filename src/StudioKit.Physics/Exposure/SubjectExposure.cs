@@ -50,7 +50,7 @@ public static class SubjectExposure
     /// <exception cref="ArgumentOutOfRangeException">A field is outside the range that its record gives.</exception>
     [Source("Iso12232", "image-plane exposure against 10/S, solved for the power")]
     public static PowerSolution PowerFor(SubjectExposureCase subject, Stops target = default) =>
-        PowerDial.Solve(AtFullPower(subject), target.Value, subject.Flash.LowestPower, PowerRounding.Nearest);
+        PowerDial.Solve(AtFullPower(subject), target.Value, subject.Flash, PowerRounding.Nearest);
 
     /// <summary>Where a tone of another reflectance lies against the camera's clipping.</summary>
     /// <param name="subject">Flash, subject and camera.</param>

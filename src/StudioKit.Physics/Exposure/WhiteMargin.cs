@@ -55,7 +55,7 @@ public static class WhiteMargin
     /// <exception cref="ArgumentOutOfRangeException">A field is outside the range that its record gives.</exception>
     [Source("Iso12232", "image-plane exposure against 78/S, solved for the power")]
     public static PowerSolution PowerFor(WhiteMarginCase panel, Stops target) =>
-        PowerDial.Solve(AtFullPower(panel), target.Value, panel.Flash.LowestPower, PowerRounding.Brighter);
+        PowerDial.Solve(AtFullPower(panel), target.Value, panel.Flash, PowerRounding.Brighter);
 
     internal static double AtFullPower(WhiteMarginCase panel)
     {

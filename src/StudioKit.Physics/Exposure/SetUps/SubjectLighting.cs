@@ -1,0 +1,69 @@
+namespace StudioKit.Physics.Exposure.SetUps;
+
+/// <summary>Solves the flashes on a subject, whose levels together are to come to a goal.</summary>
+internal static class SubjectLighting
+{
+    /// <summary>Level that each light must reach so that all together reach the goal.</summary>
+    public static double Target(IReadOnlyList<SubjectLight> lights, SubjectLight light, double goal)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < lights.Count; i++)
+        {
+            sum += lights[i].Level.Ratio;
+        }
+
+        return goal + light.Level.Value - Math.Log2(sum);
+    }
+
+    /// <summary>Bounds the ISO speed by what one flash can give.</summary>
+    /// <param name="window">The window to narrow.</param>
+    /// <param name="flash">The flash, capped.</param>
+    /// <param name="levelAtIso100">Its level at full power and ISO 100 [stops].</param>
+    /// <param name="brightest">Highest level it must be able to reach [stops].</param>
+    /// <param name="darkest">Lowest level it must be able to come down to [stops].</param>
+    public static void Bound(ref IsoWindow window, FlashCase flash, double levelAtIso100, double brightest, double darkest)
+    {
+        window.AtLeast(brightest - levelAtIso100 + (PowerDial.FirstClick(flash) / 3), IsoBound.FlashTooWeak, flash);
+        window.AtMost(darkest - levelAtIso100 + (PowerDial.LastClick(flash) / 3), IsoBound.FlashTooStrong, flash);
+    }
+
+    /// <summary>Level of a flash on the subject at full power and ISO 100 [stops].</summary>
+    public static double AtIso100(FlashCase flash, CameraCase camera) =>
+        SubjectExposure.AtFullPower(new SubjectExposureCase { Flash = flash, Camera = camera })
+        - Math.Log2(camera.Iso.Value / 100);
+
+    /// <summary>Sets one flash on the subject.</summary>
+    public static LightSolution Set(FlashCase flash, CameraCase camera, double target, LightUncertainty known)
+    {
+        var subject = new SubjectExposureCase { Flash = flash, Camera = camera, Uncertainty = known };
+        var power = PowerDial.Solve(SubjectExposure.AtFullPower(subject), target, flash, PowerRounding.Nearest);
+        var set = flash with { Power = power.Power };
+        return new LightSolution { Flash = set, Power = power, Subject = subject with { Flash = set } };
+    }
+
+    /// <summary>Level that flash must add so that it and the ambient light come to correct exposure together [stops].</summary>
+    public static double Beside(double ambientLevel) => Math.Log2(1 - Math.Min(0.5, Math.Pow(2, ambientLevel)));
+
+    /// <summary>All lights and the ambient light together.</summary>
+    public static Stops Total(IEnumerable<LightSolution> lights, double ambientLevel) =>
+        CombinedLight.Sum([.. lights.Select(light => light.Power.Level), new Stops(ambientLevel)]);
+
+    /// <summary>The first flash that misses its level or a limit, as a sentence; none where all keep theirs.</summary>
+    public static string? Broken(IEnumerable<LightSolution> lights, SetUpLimits limits)
+    {
+        foreach (var light in lights)
+        {
+            if (light.Power.BindingLimit is { } limit)
+            {
+                return $"The {light.Flash.Name}: {limit}.";
+            }
+
+            if (PowerCap.Broken(light, limits) is { } broken)
+            {
+                return broken;
+            }
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,115 @@
+using StudioKit.Physics.Sources;
+
+namespace StudioKit.Physics.Exposure.SetUps;
+
+/// <summary>Settings for a white background: the panel burnt out from below, the subject lit from above, daylight kept out.</summary>
+/// <remarks>
+/// The ISO speed nearest to the start is taken at which the flash below reaches its white margin, the flashes above, together with what daylight is left, a correct
+/// exposure, and daylight stays under the flash by its limit. The flash below is rounded to the brighter third stop, those above to the nearest.
+/// </remarks>
+public static class WhiteBackgroundSetUp
+{
+    /// <summary>Finds the settings.</summary>
+    /// <param name="setUp">Flashes, panel, camera, light of the place and limits.</param>
+    /// <returns>Settings, levels and, where there are none that work, the limit in the way.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A field is outside the range that its record gives.</exception>
+    [Source("Iso12232", "image-plane exposure against 78/S and 10/S, solved for speed and power")]
+    public static SetUpResult Solve(WhiteBackgroundCase setUp) => SetUpCamera.FirstThatWorks(setUp, SolveAt);
+
+    /// <summary>The cheapest changes that make an impossible case work, each solved again.</summary>
+    /// <param name="setUp">A case that does not work.</param>
+    /// <param name="most">How many changes to look for [1]; ≥ 1.</param>
+    /// <returns>Changes, cheapest first; empty where none was found, or none is needed.</returns>
+    [Source("CommonPractice", "moving the flash costs nothing; then shade, aperture, filters, ISO")]
+    public static IReadOnlyList<SetUpChange> Changes(WhiteBackgroundCase setUp, int most = 3) =>
+        SetUpChanges.Cheapest(setUp, changed => Solve((WhiteBackgroundCase)changed), most);
+
+    private static SetUpResult SolveAt(WhiteBackgroundCase setUp, CameraCase camera)
+    {
+        var shutter = SetUpCamera.WithinSync(camera.Shutter, setUp.Limits);
+        var result = SolveAt(setUp, camera with { Shutter = shutter }, shutter);
+        return result.Works || shutter.Seconds <= setUp.Limits.FlashSync.Seconds
+            ? result
+            : SolveAt(setUp, camera with { Shutter = setUp.Limits.FlashSync }, setUp.Limits.FlashSync);
+    }
+
+    private static SetUpResult SolveAt(WhiteBackgroundCase setUp, CameraCase camera, ShutterSpeed shutter)
+    {
+        var below = Panel(setUp, camera);
+        var ambient = SetUpCamera.AmbientAtIso100(setUp.Ambient, camera, shutter);
+        var window = Window(setUp, camera, below, ambient);
+        var iso = window.Choose(IsoWindow.StopsOf(camera.Iso), setUp.Limits, out var conflict);
+        var set = camera with { Iso = IsoWindow.SpeedAt(iso) };
+
+        var lights = Set(setUp, set, below with { Camera = set }, ambient + iso);
+        return Judge(setUp, set, lights, new Stops(ambient + iso), conflict);
+    }
+
+    private static WhiteMarginCase Panel(WhiteBackgroundCase setUp, CameraCase camera) => new()
+    {
+        Flash = PowerCap.Apply(setUp.Below, setUp.Limits),
+        Camera = camera,
+        Transmittance = setUp.Transmittance,
+        DarkestPoint = setUp.DarkestPoint,
+        Uncertainty = setUp.Uncertainty,
+    };
+
+    private static IsoWindow Window(WhiteBackgroundCase setUp, CameraCase camera, WhiteMarginCase below, double ambient)
+    {
+        var under = Guard.Positive(setUp.AmbientBelowFlash.Value, nameof(setUp.AmbientBelowFlash));
+        var window = new IsoWindow(setUp.Limits);
+        window.AtMost(-under - ambient, IsoBound.Ambient);
+        var panel = WhiteMargin.AtFullPower(below) - Math.Log2(camera.Iso.Value / 100);
+        SubjectLighting.Bound(ref window, below.Flash, panel, setUp.TargetWhiteMargin.Value, setUp.TargetWhiteMargin.Value);
+        foreach (var light in setUp.Lights)
+        {
+            var flash = PowerCap.Apply(light.Flash, setUp.Limits);
+            var target = SubjectLighting.Target(setUp.Lights, light, 0);
+            SubjectLighting.Bound(
+                ref window, flash, SubjectLighting.AtIso100(flash, camera), target, target + SubjectLighting.Beside(-under));
+        }
+
+        return window;
+    }
+
+    private static LightSolution[] Set(WhiteBackgroundCase setUp, CameraCase camera, WhiteMarginCase below, double ambient)
+    {
+        var power = WhiteMargin.PowerFor(below, setUp.TargetWhiteMargin);
+        var flash = below.Flash with { Power = power.Power };
+        var goal = SubjectLighting.Beside(ambient);
+        return
+        [
+            new LightSolution { Flash = flash, Power = power, Panel = below with { Flash = flash } },
+            .. setUp.Lights.Select(light => SubjectLighting.Set(
+                PowerCap.Apply(light.Flash, setUp.Limits), camera, SubjectLighting.Target(setUp.Lights, light, goal), setUp.Uncertainty)),
+        ];
+    }
+
+    private static SetUpResult Judge(
+        WhiteBackgroundCase setUp, CameraCase camera, LightSolution[] lights, Stops ambient, string? conflict)
+    {
+        var margin = lights[0].Power.Level;
+        var brightest = margin + setUp.BrightestPoint - setUp.DarkestPoint;
+        var highest = Exposure.Veil.HighestMargin(setUp.VeilLimit, setUp.GlareIndex, setUp.BackgroundShare, camera.MidToneUnderClipping);
+        var veil = Exposure.Veil.Lift(
+            Exposure.Veil.ShareOfSaturation(brightest, setUp.GlareIndex, setUp.BackgroundShare), (-camera.MidToneUnderClipping).Ratio);
+        return new SetUpResult
+        {
+            Camera = camera,
+            Lights = lights,
+            AmbientLevel = ambient,
+            SubjectLevel = SubjectLighting.Total(lights.Skip(1), ambient.Value),
+            IsoAboveBase = new Stops(IsoWindow.StopsOf(camera.Iso) - IsoWindow.StopsOf(setUp.Limits.LowestIso)),
+            WhiteMargin = margin,
+            BrightestMargin = brightest,
+            HighestMargin = highest,
+            Veil = veil,
+            BindingLimit = conflict ?? SubjectLighting.Broken(lights, setUp.Limits) ?? TooBright(brightest, highest),
+            Caveats = [.. SetUpCamera.SyncCaveat(setUp.Camera.Shutter, setUp.Limits)],
+        };
+    }
+
+    private static string? TooBright(Stops brightest, Stops highest) => brightest.Value <= highest.Value
+        ? null
+        : $"The brightest visible point lies {brightest} stops over clipping, more than the {highest} that the veil allows: light the panel more evenly.";
+}
