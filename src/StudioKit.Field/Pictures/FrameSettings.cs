@@ -1,0 +1,42 @@
+using StudioKit.Physics.Exposure;
+using UnitsNet;
+
+namespace StudioKit.Field.Pictures;
+
+/// <summary>What a picture file says of how it was taken. Anything missing or impossible is none.</summary>
+public sealed record FrameSettings
+{
+    /// <summary>Shutter speed.</summary>
+    public ShutterSpeed? Shutter { get; init; }
+
+    /// <summary>f-number as the camera wrote it.</summary>
+    public FNumber? Aperture { get; init; }
+
+    /// <summary>ISO speed.</summary>
+    public IsoSpeed? Iso { get; init; }
+
+    /// <summary>Focal length set on the lens.</summary>
+    public Length? FocalLength { get; init; }
+
+    /// <summary>Date and time on the camera's clock, which has no place on the globe by itself.</summary>
+    public DateTime? TakenLocal { get; init; }
+
+    /// <summary>How far the camera's clock is ahead of universal time, where the file says so.</summary>
+    public TimeSpan? ClockOffset { get; init; }
+
+    /// <summary>Moment of exposure; none where the file does not give the clock's offset.</summary>
+    public DateTimeOffset? Taken =>
+        TakenLocal is { } local && ClockOffset is { } offset ? new DateTimeOffset(local, offset) : null;
+
+    /// <summary>How the stored rows lie.</summary>
+    public PictureOrientation Orientation { get; init; } = PictureOrientation.Upright;
+
+    /// <summary>Camera as named in the file; empty where it is not.</summary>
+    public string Camera { get; init; } = "";
+
+    /// <summary>Lens as named in the file; empty where it is not.</summary>
+    public string Lens { get; init; } = "";
+
+    /// <summary>What the file says that cannot be true, one sentence each.</summary>
+    public IReadOnlyList<string> Doubts { get; init; } = [];
+}

@@ -1,0 +1,74 @@
+using StudioKit.Field.Analysis;
+using StudioKit.Physics.Exposure;
+
+namespace StudioKit.Field.Tests.Analysis;
+
+public sealed class PowerLadderTests : IDisposable
+{
+    private readonly ScratchFolder _scratch = new();
+
+    public void Dispose() => _scratch.Dispose();
+
+    /// <summary>Margin at full power of an invented panel: uneven, brighter left of the middle.</summary>
+    private static double AtFullPower(double u, double v) => 4.2 - (4 * (((u - 0.4) * (u - 0.4)) + ((v - 0.5) * (v - 0.5))));
+
+    [Theory]
+    [InlineData(95)]
+    [InlineData(80)]
+    [InlineData(60)]
+    public void Measured_margin_agrees_with_the_map_to_a_tenth_of_a_stop(int quality)
+    {
+        var map = PowerLadder.Measure(Ladder(quality, 5, 4, 3, 2)).Value!;
+
+        var margins = map.MarginsAt(FlashPower.Full);
+        for (var cell = 0; cell < margins.Count; cell++)
+        {
+            var (u, v) = (((cell % map.Columns) + 0.5) / map.Columns, ((cell / map.Columns) + 0.5) / map.Rows);
+            margins[cell].Should().BeApproximately(AtFullPower(u, v), 0.1, $"that is the truth in cell {cell}");
+        }
+
+        map.ResponseSlope.Should().BeApproximately(1, 0.05);
+    }
+
+    [Fact]
+    public void Comparison_with_a_simulation_that_is_a_third_of_a_stop_too_bright_says_so()
+    {
+        var map = PowerLadder.Measure(Ladder(90, 5, 4, 3)).Value!;
+        var simulated = new double[20, 30];
+        for (var row = 0; row < 20; row++)
+        {
+            for (var column = 0; column < 30; column++)
+            {
+                simulated[row, column] = AtFullPower((column + 0.5) / 30, (row + 0.5) / 20) + (1.0 / 3) - 2;
+            }
+        }
+
+        var comparison = MarginComparison.Of(map, new FlashPower(0.25), simulated);
+
+        comparison.MeanStops.Should().BeApproximately(-1.0 / 3, 0.05);
+        comparison.SpreadStops.Should().BeLessThan(0.05);
+    }
+
+    [Fact]
+    public void Cells_that_are_white_in_every_frame_are_only_bounded()
+    {
+        var map = PowerLadder.Measure(Ladder(90, 2, 1, 0)).Value!;
+
+        map.Cells[(8 * 24) + 10].Kind.Should().Be(LadderCellKind.AtMost);
+        map.Caveats.Should().Contain(caveat => caveat.Contains("lower power"));
+    }
+
+    [Fact]
+    public void Two_powers_are_too_few() =>
+        PowerLadder.Measure(Ladder(90, 3, 2)).Diagnostics.Should().ContainSingle(fault => fault.Code == "FLD101");
+
+    private List<LadderFrame> Ladder(int quality, params int[] stopsBelowFull) =>
+    [
+        .. stopsBelowFull.Select(stops =>
+        {
+            var sensor = new SensorModel(480, 320) { Margin = (u, v) => AtFullPower(u, v) - stops, Seed = stops + 1 };
+            var path = sensor.Save(_scratch.Path, $"{stops}-{quality}.jpg", quality);
+            return new LadderFrame(FlashPower.FromStopsBelowFull(stops), TestFrame.AnalyseBarePanel(path).Value!);
+        }),
+    ];
+}
