@@ -1,0 +1,83 @@
+using System.Globalization;
+using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Layout;
+
+namespace StudioKit.Sheets.Cards;
+
+/// <summary>Puts several cards on a page, with marks to cut along.</summary>
+internal static class CardImposition
+{
+    private const double MarkGap = 1;
+    private const double MarkLength = 2;
+
+    public static LaidDocument Lay(string title, IReadOnlyList<Card> cards, CardFormat format, Paper paper, Stamp stamp)
+    {
+        var grid = CardGrid.For(paper, format);
+        if (grid.PerPage == 0)
+        {
+            var problem = FormattableString.Invariant(
+                $"A card of {format.WidthMm:0.#} mm × {format.HeightMm:0.#} mm does not fit on {paper} paper with room to cut.");
+            return Paginator.Lay(new SheetDocument(title, stamp, new PageSetup(paper), [new Caution(problem)])) with { Problems = [problem] };
+        }
+
+        var sheets = cards.Chunk(grid.PerPage).ToList();
+        var duplex = cards.Any(card => card.Back is not null);
+        var count = sheets.Count * (duplex ? 2 : 1);
+        var pages = new List<Page>();
+        foreach (var sheet in sheets)
+        {
+            pages.Add(FrontPage(grid, sheet, Foot(grid, stamp, duplex, pages.Count + 1, count)));
+            if (duplex)
+            {
+                pages.Add(BackPage(grid, sheet, Foot(grid, stamp, duplex, pages.Count + 1, count)));
+            }
+        }
+
+        return new LaidDocument(new PagedDocument($"{stamp.KitName}: {title}", stamp.Date, pages), []);
+    }
+
+    private static Page FrontPage(CardGrid grid, Card[] cards, Label foot) => new(
+        grid.Page.Width,
+        grid.Page.Height,
+        [
+            .. cards.SelectMany((card, i) => card.Front.Under(grid.Front(i)).Marks),
+            .. cards.SelectMany((_, i) => CropMarks(grid.Slot(i))),
+            foot,
+        ])
+    {
+        Bookmarks = [.. cards.Select((card, i) => new Bookmark(card.Front.Title, 1, grid.Slot(i).Top))],
+    };
+
+    private static Page BackPage(CardGrid grid, Card[] cards, Label foot) => new(
+        grid.Page.Width,
+        grid.Page.Height,
+        [
+            .. cards.SelectMany((card, i) => card.Back is null ? [] : card.Back.Under(grid.Back(i)).Marks),
+            .. cards.SelectMany((_, i) => CropMarks(grid.BackSlot(i))),
+            foot,
+        ]);
+
+    private static IEnumerable<Line> CropMarks(Bounds card)
+    {
+        foreach (var (x, outX) in new[] { (card.Left, -1), (card.Right, 1) })
+        {
+            foreach (var (y, outY) in new[] { (card.Top, -1), (card.Bottom, 1) })
+            {
+                var corner = new Point(x, y);
+                yield return new Line(
+                    corner.Plus(outX * MarkGap, 0), corner.Plus(outX * (MarkGap + MarkLength), 0), Stroke.Thin);
+                yield return new Line(
+                    corner.Plus(0, outY * MarkGap), corner.Plus(0, outY * (MarkGap + MarkLength)), Stroke.Thin);
+            }
+        }
+    }
+
+    private static Label Foot(CardGrid grid, Stamp stamp, bool duplex, int number, int count)
+    {
+        var sides = duplex ? "both sides, flip on the long edge, " : "";
+        var text = string.Create(
+            CultureInfo.InvariantCulture,
+            $"Print {sides}at 100 %. Cut, then laminate with the seal outside. {stamp.DateText}, content {stamp.ContentHash}, page {number} of {count}");
+        return new Label(new Point(grid.Page.Width / 2, grid.Page.Height - 4), text, TypeScale.Smallest, TextAnchor.Middle);
+    }
+}

@@ -1,0 +1,17 @@
+namespace StudioKit.Sheets.Drawings;
+
+/// <summary>One mark on a drawing.</summary>
+public abstract record Primitive
+{
+    private protected Primitive()
+    {
+    }
+
+    /// <summary>The rectangle that the mark covers, line width left out [mm].</summary>
+    public abstract Bounds Bounds { get; }
+
+    /// <summary>The mark after scaling, turning and shifting; text and line widths keep their size on paper.</summary>
+    /// <param name="change">What to do to it.</param>
+    /// <returns>The changed mark.</returns>
+    public abstract Primitive Under(Similarity change);
+}

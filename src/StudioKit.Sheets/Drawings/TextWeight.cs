@@ -1,0 +1,11 @@
+namespace StudioKit.Sheets.Drawings;
+
+/// <summary>How heavy letters are.</summary>
+public enum TextWeight
+{
+    /// <summary>Running text.</summary>
+    Regular,
+
+    /// <summary>What must be seen first.</summary>
+    Bold,
+}

@@ -1,0 +1,36 @@
+using System.Collections.Concurrent;
+using System.Globalization;
+
+namespace StudioKit.Sheets.Fonts;
+
+/// <summary>Reads the bundled font files, each at its first use only.</summary>
+internal static class BundledFonts
+{
+    public const string Family = "Atkinson Hyperlegible Next";
+
+    public const string FallbackFamily = "Noto Sans";
+
+    private static readonly ConcurrentDictionary<FontFace, byte[]> Files = new();
+    private static readonly ConcurrentDictionary<FontFace, TrueTypeFont> Fonts = new();
+
+    public static byte[] Bytes(FontFace face) => Files.GetOrAdd(face, Read);
+
+    public static TrueTypeFont Metrics(FontFace face) => Fonts.GetOrAdd(face, f => TrueTypeFont.Parse(Bytes(f)));
+
+    private static byte[] Read(FontFace face)
+    {
+        var name = face switch
+        {
+            FontFace.Regular => "AtkinsonHyperlegibleNext-Regular.ttf",
+            FontFace.Bold => "AtkinsonHyperlegibleNext-Bold.ttf",
+            FontFace.FallbackRegular => "NotoSans-Regular.ttf",
+            FontFace.FallbackBold => "NotoSans-Bold.ttf",
+            _ => throw new ArgumentOutOfRangeException(nameof(face), face, "Not a bundled font."),
+        };
+        using var stream = typeof(BundledFonts).Assembly.GetManifestResourceStream(name)
+            ?? throw new InvalidOperationException(string.Create(CultureInfo.InvariantCulture, $"The font {name} is not embedded."));
+        var bytes = new byte[stream.Length];
+        stream.ReadExactly(bytes);
+        return bytes;
+    }
+}

@@ -1,0 +1,59 @@
+using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Fonts;
+
+namespace StudioKit.Sheets.Layout;
+
+/// <summary>Shares the width of a page among the columns of a table.</summary>
+internal static class ColumnWidths
+{
+    public const double Padding = 1.5;
+
+    /// <summary>Widths that sum to the room given: as wide as the contents ask, narrower by wrapping words where they must.</summary>
+    public static IReadOnlyList<double> Share(Table table, double width)
+    {
+        var count = table.Columns.Count;
+        var wanted = new double[count];
+        var least = new double[count];
+        for (var i = 0; i < count; i++)
+        {
+            wanted[i] = Widest(table, i, TextMeter.Width);
+            least[i] = table.Columns[i].Kind == ColumnKind.Text ? Widest(table, i, TextWrap.WidestWord) : wanted[i];
+        }
+
+        var spare = width - least.Sum();
+        if (spare < 0)
+        {
+            return [.. least.Select(column => column * width / least.Sum())];
+        }
+
+        var wish = wanted.Sum() - least.Sum();
+        return width >= wanted.Sum()
+            ? Stretch(table, wanted, width - wanted.Sum())
+            : [.. least.Select((column, i) => column + (spare * (wanted[i] - column) / wish))];
+    }
+
+    // Width to spare goes to the columns of words; a table of numbers alone stays narrow.
+    private static double[] Stretch(Table table, double[] wanted, double spare)
+    {
+        var words = wanted.Where((_, i) => table.Columns[i].Kind == ColumnKind.Text).Sum();
+        return [.. wanted.Select((column, i) =>
+            table.Columns[i].Kind == ColumnKind.Text ? column + (spare * column / words) : column)];
+    }
+
+    private static double Widest(Table table, int column, Func<string, double, TextWeight, double> measure)
+    {
+        if (table.Columns[column].Kind == ColumnKind.TickBox)
+        {
+            return Math.Max(TextWrap.WidestWord(table.Columns[column].Title, table.SizePt, TextWeight.Bold), TypeScale.LineHeight(table.SizePt))
+                + (2 * Padding);
+        }
+
+        var widest = measure(table.Columns[column].Title, table.SizePt, TextWeight.Bold);
+        foreach (var row in table.Rows)
+        {
+            widest = Math.Max(widest, measure(row.Cells[column], table.SizePt, row.Total ? TextWeight.Bold : TextWeight.Regular));
+        }
+
+        return Math.Max(widest, DecimalAlignment.Of(table, column).Width) + (2 * Padding);
+    }
+}

@@ -1,0 +1,24 @@
+using System.Globalization;
+using StudioKit.Sheets.Drawings;
+
+namespace StudioKit.Sheets.Layout;
+
+/// <summary>One line of the table of contents.</summary>
+internal sealed record ContentsEntry(string Title, int Level, int Page) : Block
+{
+    private const double IndentPerLevel = 6;
+    private const double NumberWidth = 12;
+
+    public override Fit Fit(double width, double height)
+    {
+        var indent = IndentPerLevel * (Level - 1);
+        var weight = Level == 1 ? TextWeight.Bold : TextWeight.Regular;
+        var lines = TextWrap.Lines(Title, width - indent - NumberWidth, TypeScale.Body, weight);
+        var number = Page.ToString(CultureInfo.InvariantCulture);
+        return Layout.Fit.WholeOrNothing(this, "An entry of the contents", lines.Count * TypeScale.LineHeight(TypeScale.Body), height, () =>
+        [
+            .. TypeScale.Set(lines, indent, TypeScale.Body, weight),
+            .. TypeScale.Set([number], width, TypeScale.Body, weight, TextAnchor.End),
+        ]);
+    }
+}

@@ -1,0 +1,43 @@
+using StudioKit.Sheets.Drawings;
+
+namespace StudioKit.Sheets.Layout;
+
+/// <summary>A drawing with its title and scale under it.</summary>
+/// <param name="Drawing">The drawing, at full size.</param>
+/// <param name="TrueScale">True where it is a template and must come out at full size.</param>
+/// <param name="MaxHeight">Most height it may take [mm].</param>
+internal sealed record DrawingBlock(Drawing Drawing, bool TrueScale = false, double MaxHeight = 120) : Block
+{
+    // The reductions of ISO 5455, with full size before them.
+    private static readonly double[] Reductions = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000];
+
+    public override Fit Fit(double width, double height)
+    {
+        var caption = TypeScale.LineHeight(TypeScale.Small) + 1;
+        foreach (var reduction in TrueScale ? Reductions[..1] : Reductions)
+        {
+            var scaled = Drawing.Scaled(1 / reduction);
+            var bounds = scaled.Bounds;
+            if (bounds.Width <= width && (TrueScale || bounds.Height + caption <= MaxHeight))
+            {
+                return Layout.Fit.WholeOrNothing(
+                    this, $"The drawing {Drawing.Title}", bounds.Height + caption, height, () => Marks(scaled, bounds, width, reduction));
+            }
+        }
+
+        return Layout.Fit.Nothing(
+            this, FormattableString.Invariant($"The drawing {Drawing.Title} is {Drawing.Bounds.Width:0} mm wide; the page holds {width:0} mm."));
+    }
+
+    private List<Primitive> Marks(Drawing scaled, Bounds bounds, double width, double reduction)
+    {
+        var left = (width - bounds.Width) / 2;
+        var caption = FormattableString.Invariant($"{Drawing.Title}, scale 1:{reduction:0}");
+        return
+        [
+            .. scaled.Shifted(left - bounds.Left, -bounds.Top).Marks,
+            new Label(
+                new Point(width / 2, bounds.Height + 1 + TypeScale.Baseline(TypeScale.Small)), caption, TypeScale.Small, TextAnchor.Middle),
+        ];
+    }
+}

@@ -1,0 +1,39 @@
+using System.Globalization;
+using StudioKit.Sheets.Drawings;
+
+namespace StudioKit.Sheets.Layout;
+
+/// <summary>A list of short texts, which flows over pages item by item.</summary>
+internal sealed record ItemList(IReadOnlyList<string> Items, ItemMarker Marker, double SizePt = TypeScale.Body) : Block
+{
+    private const double Gap = 1;
+
+    public override Fit Fit(double width, double height) =>
+        new Stack([.. Items.Select((item, i) => new Item(item, Marker, i + 1, SizePt))], Gap).Fit(width, height);
+
+    private sealed record Item(string Text, ItemMarker Marker, int Number, double SizePt) : Block
+    {
+        // Room for the marker, in line heights.
+        private const double Indent = 1.3;
+
+        public override Fit Fit(double width, double height)
+        {
+            var lineHeight = TypeScale.LineHeight(SizePt);
+            var lines = TextWrap.Lines(Text, width - (Indent * lineHeight), SizePt, TextWeight.Regular);
+            return Layout.Fit.WholeOrNothing(
+                this,
+                "A list item",
+                lines.Count * lineHeight,
+                height,
+                () => [Mark(lineHeight), .. TypeScale.Set(lines, Indent * lineHeight, SizePt, TextWeight.Regular)]);
+        }
+
+        private Primitive Mark(double lineHeight) => Marker switch
+        {
+            ItemMarker.TickBox => TickBox.At(0, lineHeight, SizePt),
+            ItemMarker.Number => new Label(
+                new Point(0, TypeScale.Baseline(SizePt)), Number.ToString(CultureInfo.InvariantCulture), SizePt, Weight: TextWeight.Bold),
+            _ => new Circle(new Point(0.35 * lineHeight, 0.52 * lineHeight), 0.12 * lineHeight, null, Fill.Black),
+        };
+    }
+}

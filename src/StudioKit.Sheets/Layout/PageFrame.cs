@@ -1,0 +1,43 @@
+using System.Globalization;
+using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Fonts;
+
+namespace StudioKit.Sheets.Layout;
+
+/// <summary>Header and footer of a page.</summary>
+internal static class PageFrame
+{
+    private const double HeaderBaseline = 14;
+    private const double RuleBelow = 2;
+
+    public static IEnumerable<Primitive> Marks(SheetDocument document, int number, int count)
+    {
+        var (left, right) = (document.Setup.Body.Left, document.Setup.Body.Right);
+        var title = TextMeter.Width(document.Title, TypeScale.Small, TextWeight.Regular);
+        var name = Shortened(document.Stamp.KitName, right - left - title - 6);
+        yield return Text(left, HeaderBaseline, name, TextAnchor.Start, TextWeight.Bold);
+        yield return Text(right, HeaderBaseline, document.Title, TextAnchor.End);
+        yield return new Line(new Point(left, HeaderBaseline + RuleBelow), new Point(right, HeaderBaseline + RuleBelow), Stroke.Thin);
+
+        var foot = document.Setup.Height - 11;
+        yield return new Line(new Point(left, foot - 4.5), new Point(right, foot - 4.5), Stroke.Thin);
+        yield return Text(left, foot, $"Content {document.Stamp.ContentHash}", TextAnchor.Start);
+        yield return Text((left + right) / 2, foot, document.Stamp.DateText, TextAnchor.Middle);
+        yield return Text(right, foot, string.Create(CultureInfo.InvariantCulture, $"Page {number} of {count}"), TextAnchor.End);
+    }
+
+    private static Label Text(double x, double y, string text, TextAnchor anchor, TextWeight weight = TextWeight.Regular) =>
+        new(new Point(x, y), text, TypeScale.Small, anchor, Weight: weight);
+
+    // A name too long for the header ends in an ellipsis there; the first heading has it in full.
+    private static string Shortened(string name, double width)
+    {
+        var text = name;
+        for (var length = name.Length; length > 0 && TextMeter.Width(text, TypeScale.Small, TextWeight.Bold) > width; length--)
+        {
+            text = name[..(length - 1)].TrimEnd() + "…";
+        }
+
+        return text;
+    }
+}

@@ -1,0 +1,62 @@
+using StudioKit.Sheets.Drawings;
+
+namespace StudioKit.Sheets.Layout;
+
+/// <summary>Blocks under each other, which flow over pages.</summary>
+internal sealed record Stack(IReadOnlyList<Block> Blocks, double Gap = 2.5) : Block
+{
+    public override Fit Fit(double width, double height)
+    {
+        var marks = new List<Primitive>();
+        var bookmarks = new List<Bookmark>();
+        var y = 0.0;
+        for (var i = 0; i < Blocks.Count; i++)
+        {
+            var top = y == 0 ? 0 : y + Gap;
+            var fit = FitOne(i, width, height - top, first: y == 0);
+            if (fit.Problem is not null)
+            {
+                return y == 0 ? fit with { Rest = this } : Part(y, marks, bookmarks, [.. Blocks.Skip(i)]);
+            }
+
+            marks.AddRange(fit.Marks.Select(mark => mark.Under(Similarity.Shift(0, top))));
+            bookmarks.AddRange(fit.Bookmarks.Select(bookmark => bookmark with { Y = bookmark.Y + top }));
+            y = fit.Height > 0 ? top + fit.Height : y;
+            if (fit.Rest is not null || fit.EndsPage)
+            {
+                Block[] left = fit.Rest is null ? [] : [fit.Rest];
+                return Part(y, marks, bookmarks, [.. left, .. Blocks.Skip(i + 1)]) with { EndsPage = fit.EndsPage };
+            }
+        }
+
+        return Part(y, marks, bookmarks, []);
+    }
+
+    public override Fit Force(double width, double height)
+    {
+        var fit = Blocks[0].Force(width, height);
+        Block[] left = fit.Rest is null ? [] : [fit.Rest];
+        Block[] rest = [.. left, .. Blocks.Skip(1)];
+        return fit with { Rest = rest.Length == 0 ? null : this with { Blocks = fit.Problem is null ? rest : Blocks } };
+    }
+
+    /// <summary>The stack with another block in place of the first that is not itself a stack.</summary>
+    public Stack ReplaceFirst(Block replacement) =>
+        this with { Blocks = [Blocks[0] is Stack inner ? inner.ReplaceFirst(replacement) : replacement, .. Blocks.Skip(1)] };
+
+    // A heading is only set where something of what it heads comes under it.
+    private Fit FitOne(int index, double width, double room, bool first)
+    {
+        var fit = Blocks[index].Fit(width, room);
+        if (Blocks[index] is not Heading || first || fit.Problem is not null || index + 1 == Blocks.Count)
+        {
+            return fit;
+        }
+
+        var below = FitOne(index + 1, width, room - fit.Height - Gap, first: false);
+        return below.Problem is null ? fit : Layout.Fit.Nothing(this, "A heading would stand alone at the foot of the page.");
+    }
+
+    private Fit Part(double height, List<Primitive> marks, List<Bookmark> bookmarks, IReadOnlyList<Block> left) =>
+        new(height, marks) { Bookmarks = bookmarks, Rest = left.Count == 0 ? null : this with { Blocks = left } };
+}

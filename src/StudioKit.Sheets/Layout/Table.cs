@@ -1,0 +1,66 @@
+using StudioKit.Sheets.Drawings;
+
+namespace StudioKit.Sheets.Layout;
+
+/// <summary>A table that flows over pages, its head repeated on each; a row is split only where it is taller than a page.</summary>
+internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<TableRow> Rows, double SizePt = 9) : Block
+{
+    /// <summary>Widths found for the whole table, so that its parts on later pages keep them.</summary>
+    private IReadOnlyList<double>? Widths { get; init; }
+
+    private IReadOnlyList<DecimalAlignment>? Decimals { get; init; }
+
+    public override Fit Fit(double width, double height)
+    {
+        var fixedTable = WithWidths(width);
+        var setter = fixedTable.Setter();
+        var head = setter.Head();
+        var marks = new List<Primitive>(head.Marks);
+        var y = head.Height;
+        for (var i = 0; i < Rows.Count; i++)
+        {
+            var row = setter.Row(Rows[i]);
+            if (y + row.Height > height)
+            {
+                var rest = fixedTable with { Rows = [.. Rows.Skip(i)] };
+                return i > 0
+                    ? new Fit(y, marks) { Rest = rest }
+                    : Layout.Fit.Nothing(rest, "The table has no room for its head and one row.");
+            }
+
+            marks.AddRange(row.Marks.Select(mark => mark.Under(Similarity.Shift(0, y))));
+            y += row.Height;
+        }
+
+        return new Fit(y, marks);
+    }
+
+    /// <inheritdoc/>
+    public override Fit Force(double width, double height)
+    {
+        var fixedTable = WithWidths(width);
+        var setter = fixedTable.Setter();
+        var head = setter.Head();
+        var lines = setter.LinesWithin(height - head.Height);
+        if (lines < 1)
+        {
+            return Layout.Fit.Nothing(this, "The table's head leaves no room for a row.");
+        }
+
+        var (upper, lower) = setter.Split(Rows[0], lines);
+        var row = setter.Row(upper);
+        return new Fit(
+            head.Height + row.Height, [.. head.Marks, .. row.Marks.Select(mark => mark.Under(Similarity.Shift(0, head.Height)))])
+        {
+            Rest = fixedTable with { Rows = [lower, .. Rows.Skip(1)] },
+        };
+    }
+
+    private Table WithWidths(double width) => Widths is not null ? this : this with
+    {
+        Widths = ColumnWidths.Share(this, width),
+        Decimals = [.. Columns.Select((_, i) => DecimalAlignment.Of(this, i))],
+    };
+
+    private TableSetter Setter() => new(Columns, Widths!, Decimals!, SizePt);
+}

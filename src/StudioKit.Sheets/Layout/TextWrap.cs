@@ -1,0 +1,69 @@
+using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Fonts;
+
+namespace StudioKit.Sheets.Layout;
+
+/// <summary>Breaks text into lines.</summary>
+internal static class TextWrap
+{
+    public const char NoBreakSpace = '\u00A0';
+
+    /// <summary>Lines no wider than the room; a word that is too long alone is broken where the room ends.</summary>
+    public static IReadOnlyList<string> Lines(string text, double width, double sizePt, TextWeight weight)
+    {
+        var lines = new List<string>();
+        foreach (var paragraph in text.Split('\n'))
+        {
+            var line = "";
+            foreach (var word in paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+            {
+                var longer = line.Length == 0 ? word : line + " " + word;
+                if (Fits(longer, width, sizePt, weight))
+                {
+                    line = longer;
+                    continue;
+                }
+
+                AddUnlessEmpty(lines, line);
+                line = BreakWord(lines, word, width, sizePt, weight);
+            }
+
+            lines.Add(line);
+        }
+
+        return lines;
+    }
+
+    /// <summary>Width of the widest word, which a column should have.</summary>
+    public static double WidestWord(string text, double sizePt, TextWeight weight) =>
+        text.Split([' ', '\n']).Max(word => TextMeter.Width(word, sizePt, weight));
+
+    private static string BreakWord(List<string> lines, string word, double width, double sizePt, TextWeight weight)
+    {
+        while (!Fits(word, width, sizePt, weight) && word.Length > 1)
+        {
+            var length = 1;
+            while (length + 1 < word.Length && Fits(word[..(length + 1)], width, sizePt, weight))
+            {
+                length++;
+            }
+
+            lines.Add(word[..length]);
+            word = word[length..];
+        }
+
+        return word;
+    }
+
+    // A millionth of a millimetre keeps text that was measured for its column from being broken by rounding.
+    private static bool Fits(string text, double width, double sizePt, TextWeight weight) =>
+        TextMeter.Width(text, sizePt, weight) <= width + 1e-6;
+
+    private static void AddUnlessEmpty(List<string> lines, string line)
+    {
+        if (line.Length > 0)
+        {
+            lines.Add(line);
+        }
+    }
+}

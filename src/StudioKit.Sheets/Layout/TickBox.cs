@@ -1,0 +1,14 @@
+using StudioKit.Sheets.Drawings;
+
+namespace StudioKit.Sheets.Layout;
+
+/// <summary>An empty box to tick with a pencil, drawn rather than set so that no font need have it.</summary>
+internal static class TickBox
+{
+    public static Polygon At(double left, double lineHeight, double sizePt)
+    {
+        var side = 0.72 * lineHeight;
+        var bottom = TypeScale.Baseline(sizePt) + (0.06 * lineHeight);
+        return Polygon.Rectangle(new Bounds(left, bottom - side, left + side, bottom), Stroke.Edge);
+    }
+}

@@ -1,0 +1,143 @@
+using PdfSharp.Drawing;
+using PdfSharp.Pdf;
+using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Fonts;
+
+namespace StudioKit.Sheets.Pdf;
+
+/// <summary>Turns marks in millimetres into the operators of one PDF page.</summary>
+internal sealed class PdfCanvas : IDisposable
+{
+    private const double PointsPerMillimetre = 72 / 25.4;
+
+    private readonly XGraphics _graphics;
+    private readonly Dictionary<(FontFace Face, double Size), XFont> _fonts;
+
+    public PdfCanvas(PdfPage page, Dictionary<(FontFace Face, double Size), XFont> fonts)
+    {
+        _graphics = XGraphics.FromPdfPage(page);
+        _fonts = fonts;
+    }
+
+    public void Dispose() => _graphics.Dispose();
+
+    public void Draw(Primitive mark)
+    {
+        switch (mark)
+        {
+            case Line line:
+                _graphics.DrawLine(Pen(line.Stroke), At(line.From), At(line.To));
+                break;
+            case Polyline polyline:
+                _graphics.DrawLines(Pen(polyline.Stroke), At(polyline.Points));
+                break;
+            case Polygon polygon:
+                DrawPolygon(polygon);
+                break;
+            case Circle circle:
+                DrawCircle(circle);
+                break;
+            case Arc arc:
+                _graphics.DrawArc(
+                    Pen(arc.Stroke), Square(arc.Centre, arc.Radius), arc.Start * 180 / Math.PI, arc.Sweep * 180 / Math.PI);
+                break;
+            case Label label:
+                DrawLabel(label);
+                break;
+            default:
+                throw new InvalidOperationException($"No PDF operators for {mark.GetType().Name}.");
+        }
+    }
+
+    private static XPoint At(Point point) => new(point.X * PointsPerMillimetre, point.Y * PointsPerMillimetre);
+
+    private static XPoint[] At(IReadOnlyList<Point> points) => [.. points.Select(At)];
+
+    private static XRect Square(Point centre, double radius) =>
+        new(At(centre.Plus(-radius, -radius)), At(centre.Plus(radius, radius)));
+
+    private static XPen Pen(Stroke stroke)
+    {
+        var pen = new XPen(XColors.Black, stroke.WidthMm * PointsPerMillimetre) { LineJoin = XLineJoin.Miter };
+        if (stroke.DashesMm.Count > 0)
+        {
+            // PDFsharp counts dashes in line widths.
+            pen.DashPattern = [.. stroke.DashesMm.Select(length => length / stroke.WidthMm)];
+        }
+
+        return pen;
+    }
+
+    private static XSolidBrush? Brush(Fill fill) => fill switch
+    {
+        Fill.White => XBrushes.White,
+        Fill.LightGrey => new XSolidBrush(XColor.FromGrayScale(Shades.LightGrey / 255.0)),
+        Fill.Grey => new XSolidBrush(XColor.FromGrayScale(Shades.Grey / 255.0)),
+        Fill.Black => XBrushes.Black,
+        _ => null,
+    };
+
+    private void DrawPolygon(Polygon polygon)
+    {
+        var brush = Brush(polygon.Fill);
+        var points = At(polygon.Points);
+        if (brush is not null)
+        {
+            _graphics.DrawPolygon(brush, points, XFillMode.Alternate);
+        }
+
+        if (polygon.Stroke is { } stroke)
+        {
+            _graphics.DrawPolygon(Pen(stroke), points);
+        }
+    }
+
+    private void DrawCircle(Circle circle)
+    {
+        var square = Square(circle.Centre, circle.Radius);
+        if (Brush(circle.Fill) is { } brush)
+        {
+            _graphics.DrawEllipse(brush, square);
+        }
+
+        if (circle.Stroke is { } stroke)
+        {
+            _graphics.DrawEllipse(Pen(stroke), square);
+        }
+    }
+
+    private void DrawLabel(Label label)
+    {
+        var start = label.Baseline();
+        var state = label.Turn == 0 ? null : _graphics.Save();
+        if (state is not null)
+        {
+            _graphics.RotateAtTransform(label.Turn * 180 / Math.PI, At(start));
+        }
+
+        var x = start.X;
+        foreach (var run in TextMeter.Runs(label.Text, label.Weight))
+        {
+            _graphics.DrawString(run.Text, Font(run.Face, label.SizePt), Brush(label.Ink)!, At(start with { X = x }));
+            x += TextMeter.Width(run, label.SizePt);
+        }
+
+        if (state is not null)
+        {
+            _graphics.Restore(state);
+        }
+    }
+
+    private XFont Font(FontFace face, double size)
+    {
+        if (!_fonts.TryGetValue((face, size), out var font))
+        {
+            // Unicode encoding makes every letter extractable, whatever its alphabet.
+            var options = new XPdfFontOptions(PdfFontEncoding.Unicode);
+            font = new XFont(face.ToString(), size, XFontStyleEx.Regular, options);
+            _fonts.Add((face, size), font);
+        }
+
+        return font;
+    }
+}

@@ -1,0 +1,92 @@
+using PdfSharp.Drawing;
+using PdfSharp.Pdf;
+using StudioKit.Sheets.Fonts;
+using StudioKit.Sheets.Layout;
+
+namespace StudioKit.Sheets.Pdf;
+
+/// <summary>Writes finished pages as a PDF file, the same bytes for the same pages.</summary>
+internal static class PdfWriter
+{
+    private const double PointsPerMillimetre = 72 / 25.4;
+
+    public static byte[] Write(PagedDocument paged)
+    {
+        BundledFontResolver.Install();
+        using var document = new PdfDocument();
+        Describe(document, paged);
+        var fonts = new Dictionary<(FontFace Face, double Size), XFont>();
+        foreach (var page in paged.Pages)
+        {
+            AddPage(document, page, fonts);
+        }
+
+        AddOutline(document, paged.Pages);
+        AddLinks(document, paged.Pages);
+        using var stream = new MemoryStream();
+        document.Save(stream, closeStream: false);
+        var file = stream.ToArray();
+        StablePdf.Stabilise(file);
+        return PackedPdf.Pack(file);
+    }
+
+    private static void Describe(PdfDocument document, PagedDocument paged)
+    {
+        var date = paged.Date.ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc);
+        document.Info.Title = paged.Title;
+        document.Info.Creator = "StudioKit";
+        document.Info.CreationDate = date;
+        document.Info.ModificationDate = date;
+        document.Language = paged.Language;
+        document.ViewerPreferences.DisplayDocTitle = true;
+
+        // Streams are compressed after the file has been made stable.
+        document.Options.NoCompression = true;
+        document.Options.CompressContentStreams = false;
+    }
+
+    private static void AddPage(PdfDocument document, Page page, Dictionary<(FontFace Face, double Size), XFont> fonts)
+    {
+        var target = document.AddPage();
+        target.Width = XUnit.FromMillimeter(page.WidthMm);
+        target.Height = XUnit.FromMillimeter(page.HeightMm);
+        using var canvas = new PdfCanvas(target, fonts);
+        foreach (var mark in new Drawings.Drawing("", "", page.Marks).PlainMarks())
+        {
+            canvas.Draw(mark);
+        }
+    }
+
+    private static void AddOutline(PdfDocument document, IReadOnlyList<Page> pages)
+    {
+        var open = new List<(int Level, PdfOutlineCollection Children)> { (0, document.Outlines) };
+        foreach (var (page, index) in pages.Select((page, index) => (page, index)))
+        {
+            foreach (var bookmark in page.Bookmarks)
+            {
+                open.RemoveAll(entry => entry.Level >= bookmark.Level);
+                var outline = open[^1].Children.Add(bookmark.Title, document.Pages[index], opened: true);
+                outline.Top = (page.HeightMm - bookmark.Y) * PointsPerMillimetre;
+                open.Add((bookmark.Level, outline.Outlines));
+            }
+        }
+    }
+
+    private static void AddLinks(PdfDocument document, IReadOnlyList<Page> pages)
+    {
+        foreach (var (page, index) in pages.Select((page, index) => (page, index)))
+        {
+            foreach (var link in page.Links)
+            {
+                var area = new PdfRectangle(
+                    new XPoint(link.Area.Left * PointsPerMillimetre, (page.HeightMm - link.Area.Bottom) * PointsPerMillimetre),
+                    new XPoint(link.Area.Right * PointsPerMillimetre, (page.HeightMm - link.Area.Top) * PointsPerMillimetre));
+                var annotation = document.Pages[index].AddDocumentLink(area, link.Page);
+
+                // PDFsharp stamps each link with the machine's time and a random name; both are optional.
+                annotation.Elements.Remove("/M");
+                annotation.Elements.Remove("/NM");
+            }
+        }
+    }
+}

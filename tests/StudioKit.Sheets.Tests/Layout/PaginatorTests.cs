@@ -1,0 +1,82 @@
+using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Layout;
+
+namespace StudioKit.Sheets.Tests.Layout;
+
+public sealed class PaginatorTests
+{
+    [Fact]
+    public void Every_page_says_which_kit_content_date_and_page_it_is()
+    {
+        var laid = Pages.Lay(new Paragraph("First"), new PageBreak(), new Paragraph("Second"));
+
+        laid.Document.Pages.Should().HaveCount(2);
+        Pages.Labels(laid.Document.Pages[1]).Should().Contain(
+            ["Fen kit", "Test sheet", "Content 4f3a90c1", "2026-05-17", "Page 2 of 2", "Second"]);
+    }
+
+    [Fact]
+    public void Long_text_flows_on_and_keeps_every_word()
+    {
+        var text = string.Join(' ', Enumerable.Range(0, 4000).Select(i => $"w{i}"));
+
+        var laid = Pages.Lay(new Paragraph(text));
+
+        laid.Document.Pages.Count.Should().BeGreaterThan(2);
+        string.Join(' ', laid.Document.Pages.SelectMany(Pages.Labels).Where(label => label.StartsWith('w'))).Should().Be(text);
+    }
+
+    [Fact]
+    public void A_heading_is_never_left_alone_at_the_foot_of_a_page()
+    {
+        var filler = new Spacer(new PageSetup(Paper.A4).Body.Height - 20);
+
+        var laid = Pages.Lay(filler, new Heading("Alone?", 2), new KeepTogether(new Spacer(30)));
+
+        Pages.Labels(laid.Document.Pages[0]).Should().NotContain("Alone?");
+        Pages.Labels(laid.Document.Pages[1]).Should().Contain("Alone?");
+    }
+
+    [Fact]
+    public void What_fits_no_page_is_reported_with_its_reason_and_said_on_the_sheet()
+    {
+        var wide = new Drawing("template", "wide", [new Line(new Point(0, 0), new Point(400, 0), Stroke.Edge)]);
+
+        var laid = Pages.Lay(new Paragraph("Before"), new DrawingBlock(wide, TrueScale: true), new Paragraph("After"));
+
+        laid.Problems.Should().Equal("The drawing template is 400 mm wide; the page holds 174 mm.");
+        Pages.Labels(laid.Document.Pages[^1]).Should().Contain("After");
+        laid.Document.Pages.SelectMany(Pages.Labels).Should().Contain("Left out: it does not fit on this paper");
+    }
+
+    [Fact]
+    public void A_drawing_too_large_for_the_page_is_reduced_to_a_standard_scale()
+    {
+        var frame = new Drawing("Frame", "d", [new Line(new Point(0, 0), new Point(800, 0), Stroke.Edge)]);
+
+        var page = Pages.Lay(new DrawingBlock(frame)).Document.Pages.Single();
+
+        Pages.Labels(page).Should().Contain("Frame, scale 1:5");
+        page.Marks.OfType<Line>().Should().Contain(line => Math.Abs(line.From.DistanceTo(line.To) - 160) < 1e-9);
+    }
+
+    [Fact]
+    public void Contents_give_the_page_each_heading_is_on()
+    {
+        Block[] blocks = [.. Enumerable.Range(1, 90).SelectMany(i => new Block[] { new Heading($"Part {i}"), new Paragraph("Text"), new PageBreak() })];
+
+        var laid = Paginator.Lay(new SheetDocument("Book", Pages.Stamp, new PageSetup(Paper.A4), blocks) { WithContents = true });
+
+        var pages = laid.Document.Pages;
+        var contents = pages.TakeWhile(page => page.Links.Count > 0).ToList();
+        contents.Count.Should().BeGreaterThan(1);
+        contents.Sum(page => page.Links.Count).Should().Be(90);
+        foreach (var (link, i) in contents.SelectMany(page => page.Links).Select((link, i) => (link, i + 1)))
+        {
+            Pages.Labels(pages[link.Page - 1]).Should().Contain($"Part {i}").And.Contain($"Page {link.Page} of {pages.Count}");
+        }
+    }
+
+    [Fact]
+    public void An_empty_document_still_makes_a_page() => Pages.Lay().Document.Pages.Should().HaveCount(1);
+}

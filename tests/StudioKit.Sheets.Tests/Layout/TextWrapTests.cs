@@ -1,0 +1,23 @@
+using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Fonts;
+using StudioKit.Sheets.Layout;
+
+namespace StudioKit.Sheets.Tests.Layout;
+
+public sealed class TextWrapTests
+{
+    [Fact]
+    public void Lines_fit_the_width_and_lose_no_letter() =>
+        Gen.Select(Gen.String[Gen.Char['a', 'z'], 1, 60].Array[1, 30], Gen.Double[5, 100]).Sample((words, width) =>
+        {
+            var lines = TextWrap.Lines(string.Join(' ', words), width, 10, TextWeight.Regular);
+
+            lines.Should().OnlyContain(line => TextMeter.Width(line, 10, TextWeight.Regular) <= width + 1e-6);
+            string.Concat(lines).Replace(" ", "", StringComparison.Ordinal).Should().Be(string.Concat(words));
+        });
+
+    [Fact]
+    public void A_number_stays_with_its_unit() =>
+        TextWrap.Lines("set to 450\u00A0mm", TextMeter.Width("set to 450", 10, TextWeight.Regular), 10, TextWeight.Regular)
+            .Should().Equal("set to", "450\u00A0mm");
+}
