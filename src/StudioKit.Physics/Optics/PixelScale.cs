@@ -1,0 +1,38 @@
+using StudioKit.Physics.Sources;
+
+namespace StudioKit.Physics.Optics;
+
+/// <summary>What the sensor's pixels measure at the subject.</summary>
+public static class PixelScale
+{
+    /// <summary>Distance between pixel centres on the sensor.</summary>
+    /// <param name="sensorWidth">Width of the sensor [m]; &gt; 0.</param>
+    /// <param name="pixelsWide">Pixels along that width [1]; ≥ 1.</param>
+    /// <returns>Pixel pitch [m].</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or not finite.</exception>
+    [Source("Derived", "width over number of pixels")]
+    public static double PixelPitch(double sensorWidth, int pixelsWide) =>
+        Guard.Positive(sensorWidth) / Guard.Positive(pixelsWide);
+
+    /// <summary>Distance at the subject that one pixel spans.</summary>
+    /// <param name="pixelPitch">Distance between pixel centres on the sensor [m]; &gt; 0.</param>
+    /// <param name="magnification">Image over object size m [1]; &gt; 0.</param>
+    /// <returns>Pitch over magnification [m].</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or not finite.</exception>
+    [Source("Derived", "pixel pitch over magnification")]
+    public static double AtSubject(double pixelPitch, double magnification) =>
+        Guard.Positive(pixelPitch) / Guard.Positive(magnification);
+
+    /// <summary>Finest detail that can be told apart at the subject.</summary>
+    /// <param name="pixelPitch">Distance between pixel centres on the sensor [m]; &gt; 0.</param>
+    /// <param name="magnification">Image over object size m [1]; &gt; 0.</param>
+    /// <param name="effectiveFNumber">Effective f-number N_e [1]; &gt; 0.</param>
+    /// <param name="wavelength">Wavelength λ [m]; &gt; 0.</param>
+    /// <returns>The larger of two pixels and the Airy disc, over magnification [m].</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or not finite.</exception>
+    [Source("CommonPractice", "the coarser of sampling and diffraction")]
+    public static double FinestDetail(
+        double pixelPitch, double magnification, double effectiveFNumber, double wavelength = Diffraction.GreenLight) =>
+        Math.Max(2 * Guard.Positive(pixelPitch), Diffraction.AiryDiscDiameter(effectiveFNumber, wavelength))
+        / Guard.Positive(magnification);
+}

@@ -1,0 +1,34 @@
+namespace StudioKit.Physics.Optics;
+
+/// <summary>What a photographer must know about a stack's numbers.</summary>
+internal static class StackCaveats
+{
+    private const string Touches = "The sharp plane lies at or behind the front glass: the lens would have to touch or swallow its subject.";
+    private const string EstimatedLength = "Working distance rests on a guessed length of the lens; give the length from front glass to mount.";
+    private const string EstimatedReversed = "Magnification of the reversed lens rests on a guessed length; give the length from front glass to mount.";
+    private const string InContact = "The close-up lens is taken to touch the lens's front principal plane; give the lens's length for a better figure.";
+    private const string ShorteningUnknown = "Closest focus is unknown, so the lens is taken to keep its focal length; it will shorten.";
+    private const string HiatusIgnored = "Focal length at close focus ignores the separation of the principal planes.";
+    private const string ConverterPupil = "The exit pupil behind the converter is a rough figure; exposure and depth do not rest on it.";
+
+    public static IReadOnlyList<string> Of(in StackGeometry geometry, double workingDistance, bool estimatedDistance)
+    {
+        var caveats = new List<string>();
+        AddIf(workingDistance <= 0, Touches);
+        AddIf(estimatedDistance, EstimatedLength);
+        AddIf(geometry.Reversed && !geometry.BarrelIsKnown, EstimatedReversed);
+        AddIf(geometry.CloseUpPower > 0 && !geometry.BarrelIsKnown && !geometry.Reversed, InContact);
+        AddIf(geometry.FocusesInternally && !geometry.CloseFocusIsKnown, ShorteningUnknown);
+        AddIf(geometry.FocusesInternally && geometry.CloseFocusIsKnown && geometry.Hiatus == 0, HiatusIgnored);
+        AddIf(geometry.Factor > 1, ConverterPupil);
+        return caveats;
+
+        void AddIf(bool holds, string caveat)
+        {
+            if (holds)
+            {
+                caveats.Add(caveat);
+            }
+        }
+    }
+}
