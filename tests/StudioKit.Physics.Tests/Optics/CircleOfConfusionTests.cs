@@ -1,0 +1,35 @@
+using StudioKit.Physics.Optics;
+
+namespace StudioKit.Physics.Tests.Optics;
+
+public sealed class CircleOfConfusionTests
+{
+    /// <summary>Common practice, no source: a 1500th and a 1730th of the diagonal; 0.0288 and 0.025 mm on 36 mm × 24 mm.</summary>
+    [Theory]
+    [InlineData(36, 24, 1500, 0.0288)]
+    [InlineData(36, 24, 1730, 0.0250)]
+    [InlineData(23.5, 15.6, 1500, 0.0188)]
+    [InlineData(17.3, 13.0, 1500, 0.0144)]
+    public void A_share_of_the_diagonal_gives_the_usual_figures(double width, double height, double divisor, double millimetres) =>
+        (CircleOfConfusion.FromDiagonal(width / 1000, height / 1000, divisor) * 1000).Should().BeApproximately(millimetres, 0.00006);
+
+    /// <summary>Article "Circle of confusion" after Ray (2000): 0.2 mm on the picture; enlarged eight times that is 0.025 mm.</summary>
+    [Fact]
+    public void A_print_allows_a_fifth_of_a_millimetre_over_its_enlargement() =>
+        (CircleOfConfusion.ForPrint(8) * 1000).Should().BeApproximately(0.025, 1e-9);
+
+    [Fact]
+    public void Critical_work_allows_two_pixels() => CircleOfConfusion.FromPixels(4.5e-6).Should().BeApproximately(9e-6, 1e-15);
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-1)]
+    [InlineData(double.NaN)]
+    public void A_sensor_that_is_none_is_refused(double bad)
+    {
+        FluentActions.Invoking(() => CircleOfConfusion.FromDiagonal(bad, 0.024)).Should().Throw<ArgumentOutOfRangeException>();
+        FluentActions.Invoking(() => CircleOfConfusion.FromDiagonal(0.036, bad)).Should().Throw<ArgumentOutOfRangeException>();
+        FluentActions.Invoking(() => CircleOfConfusion.ForPrint(bad)).Should().Throw<ArgumentOutOfRangeException>();
+        FluentActions.Invoking(() => CircleOfConfusion.FromPixels(bad)).Should().Throw<ArgumentOutOfRangeException>();
+    }
+}

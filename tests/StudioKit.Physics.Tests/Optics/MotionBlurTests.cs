@@ -1,0 +1,69 @@
+using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Optics;
+using UnitsNet;
+
+namespace StudioKit.Physics.Tests.Optics;
+
+public sealed class MotionBlurTests
+{
+    /// <summary>m·v·t by hand: half life size, 100 mm/s, 4.5 µm pixels: 50 µm or 11.1 pixels in 1/1000 s, 2.5 µm or 0.556 in 1/20 000 s.</summary>
+    [Theory]
+    [InlineData(1000, 50, 11.11)]
+    [InlineData(20_000, 2.5, 0.5556)]
+    public void Smear_is_magnification_times_speed_times_time(double oneOver, double micrometres, double pixels)
+    {
+        var smear = MotionBlur.OnSensor(0.5, 0.1, 1 / oneOver);
+
+        (smear * 1e6).Should().BeApproximately(micrometres, 1e-3 * micrometres);
+        (smear / 4.5e-6).Should().BeApproximately(pixels, 1e-3 * pixels);
+    }
+
+    [Fact]
+    public void The_longest_time_smears_just_the_pixels_allowed() =>
+        Gen.Select(Gen.Double[0.1, 5], Gen.Double[1e-4, 1], Gen.Double[0.5, 10]).Sample((m, v, pixels) =>
+            Math.Abs((MotionBlur.OnSensor(m, v, MotionBlur.LongestTime(m, v, 4e-6, pixels)) / 4e-6) - pixels) < 1e-9);
+
+    [Fact]
+    public void Flash_and_ambient_parts_are_weighed_by_their_light()
+    {
+        var motion = new MotionBlurCase
+        {
+            Magnification = new Magnification(0.5),
+            PixelPitch = Length.FromMicrometers(4.5),
+            SubjectSpeed = Speed.FromMillimetersPerSecond(100),
+            FlashDuration = Duration.FromSeconds(1.0 / 20_000),
+            Shutter = new ShutterSpeed(1.0 / 1000),
+        };
+
+        var flashOnly = MotionBlur.InPixels(motion);
+        flashOnly.FlashPixels.Should().BeApproximately(0.5556, 0.0005);
+        flashOnly.AmbientPixels.Should().BeApproximately(11.11, 0.01);
+        flashOnly.CombinedPixels.Should().BeApproximately(flashOnly.FlashPixels, 1e-12);
+        MotionBlur.InPixels(motion with { AmbientShare = 1 }).CombinedPixels.Should().BeApproximately(11.11, 0.01);
+        MotionBlur.InPixels(motion with { AmbientShare = 0.3 }).CombinedPixels.Should().BeInRange(0.5556, 11.11);
+    }
+
+    [Fact]
+    public void Hand_and_subject_add_like_the_sides_of_a_right_triangle()
+    {
+        var motion = new MotionBlurCase
+        {
+            Magnification = new Magnification(1),
+            PixelPitch = Length.FromMicrometers(5),
+            SubjectSpeed = Speed.FromMillimetersPerSecond(3),
+            HandSpeed = Speed.FromMillimetersPerSecond(4),
+            Shutter = new ShutterSpeed(1.0 / 100),
+        };
+
+        // 5 mm/s for 10 ms at life size is 50 µm.
+        MotionBlur.InPixels(motion).AmbientPixels.Should().BeApproximately(10, 1e-9);
+    }
+
+    [Theory]
+    [InlineData(0, 0.1, 0.01)]
+    [InlineData(1, -0.1, 0.01)]
+    [InlineData(1, 0.1, double.NaN)]
+    [InlineData(double.NaN, 0.1, 0.01)]
+    public void Motion_that_is_none_is_refused(double m, double v, double t) =>
+        FluentActions.Invoking(() => MotionBlur.OnSensor(m, v, t)).Should().Throw<ArgumentOutOfRangeException>();
+}
