@@ -1,0 +1,114 @@
+using UnitsNet;
+
+namespace StudioKit.Physics.Light;
+
+/// <summary>Luminous exposure over the underside of the panel, and what leaves its top.</summary>
+public sealed class LightMap
+{
+    private readonly PanelSurface _surface;
+    private readonly double[][] _direct;
+    private readonly Emitter[] _emitters;
+    private readonly double[] _interreflected;
+
+    internal LightMap(
+        LightPanel panel, PanelGrid grid, IReadOnlyList<Emitter> emitters, double[][] direct, double[] interreflected, LightBalance? balance)
+    {
+        (Panel, Grid, Balance) = (panel, grid, balance);
+        (_emitters, _direct, _interreflected) = ([.. emitters], direct, interreflected);
+        _surface = new PanelSurface(panel);
+    }
+
+    /// <summary>The sheet it belongs to.</summary>
+    public LightPanel Panel { get; }
+
+    /// <summary>Where its points lie.</summary>
+    public PanelGrid Grid { get; }
+
+    /// <summary>Where the light went; none where nothing reflects and so only the panel was worked out.</summary>
+    public LightBalance? Balance { get; }
+
+    /// <summary>Luminous exposure on the underside [lx·s].</summary>
+    /// <param name="column">Column from the left [1].</param>
+    /// <param name="row">Row from the front [1].</param>
+    public double Exposure(int column, int row) => DirectExposure(column, row) + _interreflected[Index(column, row)];
+
+    /// <summary>The part of it that comes straight from the flashes [lx·s].</summary>
+    /// <inheritdoc cref="Exposure" path="/param"/>
+    public double DirectExposure(int column, int row)
+    {
+        var (sum, index) = (0.0, Index(column, row));
+        foreach (var flash in _direct)
+        {
+            sum += flash[index];
+        }
+
+        return sum;
+    }
+
+    /// <summary>Place of a point on the underside.</summary>
+    /// <inheritdoc cref="Exposure" path="/param"/>
+    public Position Place(int column, int row) => _surface.At(
+        ((column + 0.5) / Grid.Columns * _surface.Width) - (_surface.Width / 2), (row + 0.5) / Grid.Rows * _surface.Depth);
+
+    /// <summary>Luminance times time of the panel's top at any place, in one direction [cd·s/m²].</summary>
+    /// <param name="across">Place to the right of the panel's middle.</param>
+    /// <param name="alongSheet">Place along the sheet from its front edge.</param>
+    /// <param name="towards">Direction from there to the camera.</param>
+    /// <returns>Q_L [cd·s/m²]; T·H/π for a perfect diffuser.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The place is not on the sheet.</exception>
+    public double LuminanceTime(Length across, Length alongSheet, Direction towards)
+    {
+        var x = Guard.Between(across.Meters, -_surface.Width / 2, _surface.Width / 2, nameof(across));
+        var s = Guard.Between(alongSheet.Meters, 0, _surface.Depth, nameof(alongSheet));
+        return LuminanceTime(x, s, towards, new ScatterLobe(Panel.ScatterExponent));
+    }
+
+    internal double LuminanceTime(double x, double s, Direction towards, ScatterLobe lobe)
+    {
+        var cell = Cell(x, s);
+        var share = Panel.Transmittance;
+        var luminance = share * cell.Of(_interreflected) / Math.PI;
+        for (var i = 0; i < _direct.Length; i++)
+        {
+            var direct = cell.Of(_direct[i]);
+            luminance += share * direct * (lobe.IsLambertian ? 1 / Math.PI : Scattered(lobe, i, x, s, towards));
+        }
+
+        return luminance;
+    }
+
+    private double Scattered(ScatterLobe lobe, int emitter, double x, double s, Direction towards)
+    {
+        var onward = Direction.From(_emitters[emitter].Centre, _surface.At(x, s));
+        return lobe.PerExitance(onward.Dot(_surface.NormalAt(s)), onward.Dot(towards));
+    }
+
+    // Between the four nearest points by straight lines, carried on beyond the outermost ones.
+    private GridCell Cell(double x, double s)
+    {
+        var (column, right) = Split(((x / _surface.Width) + 0.5) * Grid.Columns, Grid.Columns);
+        var (row, up) = Split(s / _surface.Depth * Grid.Rows, Grid.Rows);
+        var first = Index(column, row);
+        return new GridCell(first, Grid.Columns > 1 ? 1 : 0, Grid.Rows > 1 ? Grid.Columns : 0, right, up);
+    }
+
+    private static (int Cell, double Share) Split(double place, int count)
+    {
+        var cell = Math.Clamp((int)Math.Floor(place - 0.5), 0, Math.Max(0, count - 2));
+        return (cell, place - 0.5 - cell);
+    }
+
+    private int Index(int column, int row) => (row * Grid.Columns) + column;
+
+    private readonly record struct GridCell(int First, int StepRight, int StepUp, double Right, double Up)
+    {
+        public double Of(double[] values)
+        {
+            var near = Mix(values[First], values[First + StepRight], Right);
+            var far = Mix(values[First + StepUp], values[First + StepUp + StepRight], Right);
+            return Math.Max(0, Mix(near, far, Up));
+        }
+
+        private static double Mix(double from, double to, double share) => from + ((to - from) * share);
+    }
+}

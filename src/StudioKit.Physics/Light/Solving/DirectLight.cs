@@ -1,0 +1,88 @@
+using System.Numerics;
+using MathNet.Numerics.Integration;
+using StudioKit.Physics.Sources;
+
+namespace StudioKit.Physics.Light.Solving;
+
+/// <summary>Light that goes straight from one flash's window to the surfaces.</summary>
+/// <remarks>H = Σ wₛ·I₀·f(u, v, w)·cos θ/d², the window cut into Gauss points s of weight wₛ; inverse square and cosine law a point.</remarks>
+[Source("Walsh1958", "inverse square and cosine laws of illumination")]
+internal sealed class DirectLight
+{
+    private readonly Emitter _emitter;
+    private readonly Position[] _places;
+    private readonly double[] _weights;
+    private readonly IReadOnlyList<Obstacle> _obstacles;
+
+    /// <summary>Cuts a window into enough points for surfaces no nearer than a distance [m].</summary>
+    public DirectLight(Emitter emitter, IReadOnlyList<Obstacle> obstacles, double nearest)
+    {
+        _emitter = emitter;
+        _obstacles = obstacles;
+        var across = Rule(emitter.Width.Meters, nearest);
+        var along = Rule(emitter.Height.Meters, nearest);
+        var points = from j in Enumerable.Range(0, along.Order)
+                     from i in Enumerable.Range(0, across.Order)
+                     select (Place: emitter.Centre
+                            .Along(emitter.Orientation.Across, across.GetAbscissa(i))
+                            .Along(emitter.Orientation.Along, along.GetAbscissa(j)),
+                         Weight: across.GetWeight(i) * along.GetWeight(j) / (emitter.Width.Meters * emitter.Height.Meters));
+        _places = [.. points.Select(point => point.Place)];
+        _weights = [.. points.Select(point => point.Weight * emitter.AxialIntensityTime)];
+    }
+
+    /// <summary>Adds this flash's luminous exposure at every receiver [lx·s].</summary>
+    public void AddTo(ReceiverSet receivers, Span<double> exposure)
+    {
+        for (var start = 0; start < receivers.PaddedCount; start += VectorMath.Lanes)
+        {
+            var sum = new Vector<double>(exposure[start..]);
+            for (var s = 0; s < _places.Length; s++)
+            {
+                sum += Arriving(receivers, start, s);
+            }
+
+            sum.CopyTo(exposure[start..]);
+        }
+    }
+
+    private Vector<double> Arriving(ReceiverSet receivers, int start, int sample)
+    {
+        var (place, frame) = (_places[sample], _emitter.Orientation);
+        var dx = ReceiverSet.Load(receivers.X, start) - new Vector<double>(place.X);
+        var dy = ReceiverSet.Load(receivers.Y, start) - new Vector<double>(place.Y);
+        var dz = ReceiverSet.Load(receivers.Z, start) - new Vector<double>(place.Z);
+        var square = (dx * dx) + (dy * dy) + (dz * dz);
+        var inverse = Vector<double>.One / Vector.SquareRoot(square);
+        var facing = Vector.Max(
+            Vector<double>.Zero,
+            -((ReceiverSet.Load(receivers.NormalX, start) * dx)
+            + (ReceiverSet.Load(receivers.NormalY, start) * dy)
+            + (ReceiverSet.Load(receivers.NormalZ, start) * dz)) * inverse);
+        var intensity = _emitter.Lobe.Relative(
+            Cosine(frame.Across, dx, dy, dz) * inverse, Cosine(frame.Along, dx, dy, dz) * inverse, Cosine(frame.Axis, dx, dy, dz) * inverse);
+        var arriving = _weights[sample] * intensity * facing / square;
+        return _obstacles.Count == 0 ? arriving : arriving * Visible(receivers, start, place);
+    }
+
+    private static Vector<double> Cosine(Direction direction, Vector<double> dx, Vector<double> dy, Vector<double> dz) =>
+        (direction.X * dx) + (direction.Y * dy) + (direction.Z * dz);
+
+    private Vector<double> Visible(ReceiverSet receivers, int start, Position from)
+    {
+        var visible = Vector<double>.One;
+        for (var lane = 0; lane < VectorMath.Lanes; lane++)
+        {
+            if (Obstacle.AnyBlocks(_obstacles, from, receivers.Place(start + lane)))
+            {
+                visible = visible.WithElement(lane, 0);
+            }
+        }
+
+        return visible;
+    }
+
+    // Three points a side at one window size away, more when nearer.
+    private static GaussLegendreRule Rule(double size, double nearest) =>
+        new(-size / 2, size / 2, (int)Math.Clamp(Math.Ceiling(2 + (3 * size / Math.Max(nearest, 1e-3))), 3, 8));
+}
