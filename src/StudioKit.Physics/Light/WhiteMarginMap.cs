@@ -12,15 +12,18 @@ public sealed class WhiteMarginMap
     private const int Across = 25;
     private const int Upright = 17;
 
+    // What is darker than this counts as black: a logarithm of nothing helps nobody.
+    private const double Black = -30;
+
     private readonly LightMap _map;
     private readonly double _perLuminanceTime;
     private readonly ScatterLobe _lobe;
     private readonly ViewRays _rays;
 
-    private WhiteMarginMap(LightMap map, CameraView view, CameraExposure exposure)
+    private WhiteMarginMap(LightMap map, CameraView view, CameraCase camera)
     {
         (_map, View) = (map, view);
-        _perLuminanceTime = WhiteMargin.PerLuminanceTime(exposure);
+        _perLuminanceTime = PerLuminanceTime(camera);
         _lobe = new ScatterLobe(map.Panel.ScatterExponent);
         _rays = new ViewRays(view, map.Panel.Height.Meters);
         Points = LookedAt();
@@ -49,16 +52,16 @@ public sealed class WhiteMarginMap
     /// <summary>Works out the margin over a frame.</summary>
     /// <param name="map">Light on the panel.</param>
     /// <param name="view">The camera's place and field.</param>
-    /// <param name="exposure">What the camera is set to.</param>
+    /// <param name="camera">What the camera is set to.</param>
     /// <exception cref="ArgumentException">The view is impossible; <see cref="SceneCheck"/> says beforehand how.</exception>
-    [Source("Derived", "luminance of the sheet towards the entrance pupil, then the exposure equation of ISO 12232")]
-    public static WhiteMarginMap Of(LightMap map, CameraView view, CameraExposure exposure)
+    [Source("Iso12232", "image-plane exposure of the sheet's luminance towards the entrance pupil, against 78/S")]
+    public static WhiteMarginMap Of(LightMap map, CameraView view, CameraCase camera)
     {
         ArgumentNullException.ThrowIfNull(map);
         ArgumentNullException.ThrowIfNull(view);
-        ArgumentNullException.ThrowIfNull(exposure);
+        ArgumentNullException.ThrowIfNull(camera);
         SceneCheck.Refuse([.. ViewCheck.Problems(map.Panel, view)]);
-        return new WhiteMarginMap(map, view, exposure);
+        return new WhiteMarginMap(map, view, camera);
     }
 
     /// <summary>Margin of any place on the sheet, in the frame or not, as seen from this camera.</summary>
@@ -68,6 +71,12 @@ public sealed class WhiteMarginMap
         var (x, s) = (place.Across.Meters, place.AlongSheet.Meters);
         return new Stops(MarginAt(x, s, Direction.From(new PanelSurface(_map.Panel).At(x, s), _rays.Pupil)));
     }
+
+    /// <summary>Sensor exposure over the camera's clipping, for one cd·s/m² of the sheet [1].</summary>
+    internal static double PerLuminanceTime(CameraCase camera) =>
+        Math.Pow(2, CameraTerms.AgainstSaturation(camera) - camera.ClipPoint.Value);
+
+    internal static double MarginOf(double ratio) => ratio > 0 ? Math.Max(Black, Math.Log2(ratio)) : Black;
 
     private MarginPoint[] LookedAt()
     {
@@ -89,5 +98,5 @@ public sealed class WhiteMarginMap
     }
 
     private double MarginAt(double x, double s, Direction towards) =>
-        WhiteMargin.Stop(_map.LuminanceTime(x, s, towards, _lobe) * _perLuminanceTime);
+        MarginOf(_map.LuminanceTime(x, s, towards, _lobe) * _perLuminanceTime);
 }

@@ -61,39 +61,50 @@ public sealed class CameraViewTests
         VisiblePatch.Of(swept, view with { SubjectBack = Length.FromMeters(-0.2) }).OnPanel.Should().Be(1);
     }
 
-    /// <summary>One whole chain by an independent program: L·t 350.9 cd·s/m², N_e 32, ISO 500: +0.51 stop.</summary>
+    /// <summary>GN 30 m at 1/5.04, 0.45 m under a sheet of T = 0.5: 2204.6 lx·s, 350.9 cd·s/m², +0.51 stop at N_e 32, ISO 500 (independent program).</summary>
     [Fact]
-    public void The_white_margin_follows_from_luminance_effective_f_number_and_speed() =>
-        WhiteMargin.Of(350.9, new CameraExposure(new FNumber(32), new IsoSpeed(500))).Value.Should().BeApproximately(0.51, 0.005);
+    public void One_whole_chain_from_guide_number_to_white_margin()
+    {
+        var intensity = FlashExposure.IntensityTime(Length.FromMeters(30), new FlashPower(1 / 5.04));
+        var flash = Studio.Flash(z: 0.05, intensity: intensity, size: 0.001);
+        var map = LightSolver.Solve(Studio.Scene(Studio.Panel(), Studio.BlackGround, flash), new PanelGrid(25, 25));
+        var view = View(90) with { FieldWidth = Length.FromMillimeters(0.1), FieldHeight = Length.FromMillimeters(0.1) };
 
-    /// <summary>GN 36 m at 1/16 and 0.25 m under a sheet of T = 0.5: 515.7 cd·s/m², −0.423 stop at N_e 24 and ISO 100, +0.658 at 16.5 (same program).</summary>
-    [Theory]
-    [InlineData(24, 100, -0.423)]
-    [InlineData(16.5, 100, 0.658)]
-    public void Chains_from_guide_number_to_margin_agree(double fNumber, double iso, double margin) =>
-        WhiteMargin.Of(515.66, new CameraExposure(new FNumber(fNumber), new IsoSpeed(iso))).Value.Should().BeApproximately(margin, 0.002);
+        var margins = WhiteMarginMap.Of(map, view, Camera(16, 500) with { EffectiveFNumber = new FNumber(32) });
+
+        map.Exposure(12, 12).Should().BeApproximately(2204.6, 0.1);
+        map.LuminanceTime(Length.Zero, Length.FromMeters(0.225), Direction.Up).Should().BeApproximately(350.9, 0.05);
+        margins.Darkest!.Margin.Value.Should().BeApproximately(0.51, 0.005);
+        margins.At(margins.Darkest.Place).Value.Should().BeApproximately(0.51, 0.005);
+    }
 
     [Fact]
     public void A_clip_point_and_a_filter_take_their_stops_from_the_margin()
     {
-        var plain = new CameraExposure(new FNumber(16), new IsoSpeed(200));
-        var less = plain with { ClipPoint = new Stops(0.4), FilterLoss = new Stops(1.5) };
+        var map = LightSolver.Solve(Studio.Scene(Studio.Panel(), Studio.BlackGround, Studio.Flash(intensity: 100)), Grid);
+        Stops Darkest(CameraCase camera) => WhiteMarginMap.Of(map, View(60), camera).Darkest!.Margin;
 
-        (WhiteMargin.Of(300, plain) - WhiteMargin.Of(300, less)).Value.Should().BeApproximately(1.9, 1e-12);
+        var less = Darkest(Camera(16, 200) with { ClipPoint = new Stops(0.4), FilterLoss = new Stops(1.5) });
+
+        (Darkest(Camera(16, 200)) - less).Value.Should().BeApproximately(1.9, 1e-9);
     }
 
     [Fact]
-    public void No_light_is_black_and_not_a_fault() =>
-        WhiteMargin.Of(0, new CameraExposure(new FNumber(16), new IsoSpeed(200))).Value.Should().Be(-30);
+    public void No_light_is_black_and_not_a_fault()
+    {
+        var map = LightSolver.Solve(Studio.Scene(Studio.Panel(), Studio.BlackGround, Studio.Flash(intensity: 0)), Grid);
 
-    /// <summary>D14 of the fact sheet's kind: a Lambertian window under the middle falls off as cos⁴, so the patch's corner is its darkest point.</summary>
+        WhiteMarginMap.Of(map, View(60), Camera(16, 200)).Darkest!.Margin.Value.Should().Be(-30);
+    }
+
+    /// <summary>A Lambertian window under the middle falls off as cos⁴, so the patch's corner is its darkest point.</summary>
     [Fact]
     public void Over_a_central_flash_the_middle_is_brightest_and_a_corner_darkest()
     {
         var map = LightSolver.Solve(Studio.Scene(Studio.Panel(), Studio.BlackGround, Studio.Flash(intensity: 500)), Grid);
         var view = View(90) with { FieldWidth = Length.FromMillimeters(300), FieldHeight = Length.FromMillimeters(200), PupilDistance = Length.FromMeters(1) };
 
-        var margins = WhiteMarginMap.Of(map, view, new CameraExposure(new FNumber(16), new IsoSpeed(200)));
+        var margins = WhiteMarginMap.Of(map, view, Camera(16, 200));
 
         Math.Abs(margins.Brightest!.FrameRight).Should().BeLessThan(0.05);
         Math.Abs(margins.Darkest!.FrameRight).Should().Be(0.5);
@@ -108,7 +119,7 @@ public sealed class CameraViewTests
         var view = View(60) with { FieldWidth = Length.FromMillimeters(200), FieldHeight = Length.FromMillimeters(130), PupilDistance = Length.FromMeters(0.6) };
         var box = LightBox.Prepare(Studio.Panel(), Studio.BlackGround, Grid);
         double Clipped(double intensity) => WhiteMarginMap
-            .Of(box.Illuminate([Studio.Flash(intensity: intensity)]), view, new CameraExposure(new FNumber(16), new IsoSpeed(200))).ClippedFraction;
+            .Of(box.Illuminate([Studio.Flash(intensity: intensity)]), view, Camera(16, 200)).ClippedFraction;
 
         Clipped(1).Should().Be(0);
         Clipped(165).Should().BeInRange(0.05, 0.95);
@@ -155,6 +166,8 @@ public sealed class CameraViewTests
 
         (sum * Math.PI / 2 * 2 * Math.PI / (Steps * Steps)).Should().BeApproximately(1, 0.01);
     }
+
+    private static CameraCase Camera(double fNumber, double iso) => new() { Aperture = new FNumber(fNumber), Iso = new IsoSpeed(iso) };
 
     private static CameraView View(double pitch) => new()
     {
