@@ -195,7 +195,7 @@ public static class QuantityText
     /// <returns>Whether the text was read.</returns>
     public static bool TrySize(string text, out Length first, out Length second, out string problem)
     {
-        var isGood = Try(Kinds.Size, text, out var size, out problem);
+        var isGood = Try(Kinds.SensorSize, text, out var size, out problem);
         (first, second) = (size.First, size.Second);
         return isGood;
     }

@@ -10,7 +10,7 @@ internal static class CameraSections
     public static readonly Section<CameraSpec> Camera = new Section<CameraSpec>(
         "camera", "The camera body.", new() { Name = "", SensorWidth = Length.Zero, SensorHeight = Length.Zero }, partKind: "cameras")
         .Required("name", Kinds.Name, "Name on the sheets.", (camera, value) => camera with { Name = value })
-        .Required("sensor", Kinds.Size, "Sensor, longer side first, e.g. '36 mm x 24 mm'.",
+        .Required("sensor", Kinds.SensorSize, "Sensor, longer side first, e.g. '36 mm x 24 mm'.",
             (camera, value) => camera with { SensorWidth = value.First, SensorHeight = value.Second }, "2 mm", "150 mm")
         .Optional("pixels", Kinds.Pixels, "Pixels along the longer and the shorter side.",
             (camera, value) => camera with { PixelsWide = value.Wide, PixelsHigh = value.High },

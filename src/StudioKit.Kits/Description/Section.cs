@@ -173,6 +173,11 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
 
     private MapNode? Open(YamlNode node, string path, ReadContext context)
     {
+        if (node is RefusedNode)
+        {
+            return null;
+        }
+
         var key = path.Length == 0 ? "A kit" : $"'{path}'";
         if (node is ScalarNode { IsEmpty: true })
         {

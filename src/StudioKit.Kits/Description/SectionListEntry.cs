@@ -14,6 +14,11 @@ internal sealed class SectionListEntry<TOwner, T>(
 
     public override TOwner Read(TOwner owner, YamlNode node, string path, ReadContext context)
     {
+        if (node is RefusedNode)
+        {
+            return owner;
+        }
+
         if (node is not ListNode list)
         {
             var found = node is MapNode ? "a section" : node is ScalarNode { IsEmpty: true } ? "nothing" : "a single value";

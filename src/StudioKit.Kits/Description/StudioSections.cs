@@ -89,7 +89,7 @@ internal static class StudioSections
     public static readonly Section<StockSheetSpec> StockSheet = new Section<StockSheetSpec>(
         "stock-sheet", "A stock sheet.", new() { Width = Length.Zero, Height = Length.Zero })
         .Optional("material", Kinds.Name, "Material, matched with the panel's.", (stock, value) => stock with { Material = value }, stock => stock.Material)
-        .Required("size", Kinds.Size, "Both sides, e.g. '1000 mm x 500 mm'.",
+        .Required("size", Kinds.SheetSize, "Both sides, e.g. '1000 mm x 500 mm'.",
             (stock, value) => stock with { Width = value.First, Height = value.Second }, "1 cm", "10 m")
         .Optional("price", Kinds.Price, "Price of one; 0 for a remnant on hand.", (stock, value) => stock with { Price = value }, stock => stock.Price, "0", "100000")
         .Free("count", Kinds.Count, "How many there are; else as many as needed.", (stock, value) => stock with { Count = value }, "1", "10000");

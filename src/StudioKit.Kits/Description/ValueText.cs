@@ -42,6 +42,11 @@ internal static class ValueText
             return scalar;
         }
 
+        if (node is RefusedNode)
+        {
+            return null;
+        }
+
         var found = node switch
         {
             ListNode => "a list",
@@ -85,5 +90,5 @@ internal static class ValueText
     private static string Excerpted(string problem, string text) =>
         text.Length == 0 ? problem : problem.Replace(text, Excerpt.Short(text), StringComparison.Ordinal);
 
-    private static string Last(string path) => path[(path.LastIndexOf('.') + 1)..];
+    private static string Last(string path) => path[(path.LastIndexOf('.') + 1)..].Split('[')[0];
 }

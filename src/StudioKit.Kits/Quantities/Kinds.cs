@@ -168,7 +168,11 @@ internal static class Kinds
 
     public static readonly ValueKind<Extent<IsoSpeed>> Isos = PairText.Range(Iso, "100 to 6400", value => value.Value);
 
-    public static readonly ValueKind<Size> Size = PairText.Size;
+    public static readonly ValueKind<Size> Size = PairText.Size("120 mm x 90 mm");
+
+    public static readonly ValueKind<Size> SensorSize = PairText.Size("36 mm x 24 mm");
+
+    public static readonly ValueKind<Size> SheetSize = PairText.Size("1000 mm x 500 mm");
 
     public static readonly ValueKind<Box> Box = PairText.Box;
 

@@ -147,5 +147,5 @@ internal static class NumberText
     private static string Bare(Dimension dimension) => dimension.Noun[(dimension.Noun.IndexOf(' ', StringComparison.Ordinal) + 1)..];
 
     private static string Symbols(Dimension dimension) =>
-        string.Join(", ", Array.FindAll(UnitTable.All, unit => unit.Dimension == dimension).Select(unit => unit.Symbol));
+        string.Join(", ", UnitTable.All.Where(unit => unit.Dimension == dimension).DistinctBy(unit => (unit.Factor, unit.Offset)).Select(unit => unit.Symbol));
 }

@@ -7,8 +7,9 @@ internal static class PairText
 {
     private static readonly char[] Times = ['x', '×'];
 
-    public static readonly ValueKind<Size> Size = new(
-        "two lengths", "120 mm x 90 mm", text => Lengths(text, "120 mm x 90 mm", 2).Then(all => new Size(all[0], all[1])),
+    /// <summary>Two lengths, with an example that fits the key.</summary>
+    public static ValueKind<Size> Size(string example) => new(
+        "two lengths", example, text => Lengths(text, example, 2).Then(all => new Size(all[0], all[1])),
         value => $"{Kinds.Length.Write(value.First)} x {Kinds.Length.Write(value.Second)}")
     {
         Pattern = () => Patterns.Sizes(2),

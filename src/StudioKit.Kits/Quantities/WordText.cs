@@ -15,7 +15,7 @@ internal static class WordText
 
         if (line.AsSpan().IndexOfAnyInRange('\0', '\u001F') >= 0)
         {
-            return Reading<string>.Bad("The text has more than one line, or a tab.", "Write it on one line.");
+            return Reading<string>.Bad("The text has a line break or a control character.", "Write it on one line, in plain letters.");
         }
 
         return line.Length <= longest

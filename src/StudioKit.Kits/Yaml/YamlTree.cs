@@ -12,6 +12,8 @@ internal sealed class YamlTree
     private readonly DiagnosticList _diagnostics;
     private readonly Parser _parser;
     private int _nodes;
+    private bool _hasAlias;
+    private bool _hasAnchor;
 
     private YamlTree(SourceText source, DiagnosticList diagnostics)
     {
@@ -24,13 +26,7 @@ internal sealed class YamlTree
     /// <returns>Its root; none where the file is empty or its YAML is broken, which is then reported.</returns>
     public static YamlNode? Read(SourceText source, DiagnosticList diagnostics)
     {
-        if (LongLine(source) is { } line)
-        {
-            diagnostics.Error(DiagnosticCodes.TooMuch, source, line, 1, "The line is too long.", $"A line has at most {YamlLimits.LineLength} characters.");
-            return null;
-        }
-
-        return new YamlTree(source, diagnostics).Document();
+        return LineShape.IsReadable(source, diagnostics) ? new YamlTree(source, diagnostics).Document() : null;
     }
 
     private YamlNode? Document()
@@ -66,9 +62,9 @@ internal sealed class YamlTree
     {
         if (_parser.Current is AnchorAlias alias)
         {
-            Refuse(alias, $"'*{alias.Value}' is an alias.", "Write the values out, or name a part from the parts library.");
+            RefuseOnce(ref _hasAlias, alias, $"'*{Excerpt.Short(alias.Value.Value)}' is an alias.", "Write the values out, or name a part from the parts library.");
             _parser.MoveNext();
-            return new ScalarNode(_source, (int)alias.Start.Line, (int)alias.Start.Column, "", IsQuoted: true);
+            return new RefusedNode(_source, (int)alias.Start.Line, (int)alias.Start.Column);
         }
 
         var start = (NodeEvent)_parser.Current!;
@@ -131,6 +127,11 @@ internal sealed class YamlTree
 
     private void AddPair(YamlNode key, YamlNode value, List<MapPair> pairs, HashSet<string> keys)
     {
+        if (key is RefusedNode)
+        {
+            return;
+        }
+
         if (key is not ScalarNode name)
         {
             _diagnostics.Error(DiagnosticCodes.WrongShape, key, "A key must be a single word.", null);
@@ -176,13 +177,24 @@ internal sealed class YamlTree
     {
         if (!start.Anchor.IsEmpty)
         {
-            Refuse(start, $"'&{start.Anchor.Value}' is an anchor.", "Kits do without anchors and aliases: write the values out, or name a part.");
+            RefuseOnce(ref _hasAnchor, start, $"'&{Excerpt.Short(start.Anchor.Value)}' is an anchor.", "Kits do without anchors and aliases: write the values out, or name a part.");
         }
 
         if (!start.Tag.IsEmpty && !start.Tag.IsNonSpecific)
         {
             Refuse(start, $"'{Excerpt.Short(start.Tag.Value)}' is a tag.", "Kits do without tags: remove it.");
         }
+    }
+
+    // One of a kind is enough to say: a file of aliases would fill the screen.
+    private void RefuseOnce(ref bool refused, ParsingEvent at, string message, string hint)
+    {
+        if (!refused)
+        {
+            Refuse(at, message, hint);
+        }
+
+        refused = true;
     }
 
     private void Refuse(ParsingEvent at, string message, string hint) =>
@@ -196,36 +208,15 @@ internal sealed class YamlTree
 
     private void ReportSyntax(YamlException fault)
     {
-        var line = (int)fault.Start.Line;
-        var indent = _source.Line(line);
-        var isTab = indent.TrimStart(' ').StartsWith('\t');
-        _diagnostics.Error(
-            DiagnosticCodes.Syntax,
-            _source,
-            line,
-            (int)fault.Start.Column,
-            isTab ? "The line is indented with a tab." : $"This is not well-formed YAML: {SyntaxFault.InOurWords(fault.Message)}",
-            isTab ? "Indent with spaces." : SyntaxFault.Hint(indent));
-    }
-
-    private static int? LongLine(SourceText source)
-    {
-        var (line, start) = (1, 0);
-        for (var i = 0; i <= source.Text.Length; i++)
+        var (line, column) = ((int)fault.Start.Line, (int)fault.Start.Column);
+        while (line > 1 && _source.Line(line).Trim().Length == 0)
         {
-            if (i < source.Text.Length && source.Text[i] != '\n')
-            {
-                continue;
-            }
-
-            if (i - start > YamlLimits.LineLength)
-            {
-                return line;
-            }
-
-            (line, start) = (line + 1, i + 1);
+            // A fault at the end of the file shows best on the last line that says anything.
+            line--;
+            column = _source.Line(line).Length + 1;
         }
 
-        return null;
+        _diagnostics.Error(
+            DiagnosticCodes.Syntax, _source, line, column, $"This is not well-formed YAML: {SyntaxFault.InOurWords(fault.Message)}", SyntaxFault.Hint(fault.Message, _source.Line(line)));
     }
 }
