@@ -5,7 +5,8 @@ namespace StudioKit.Physics.Exposure;
 
 /// <summary>Shape of a flash's beam: intensity falls as cosⁿ of the angle off axis, with an exponent for each of two axes.</summary>
 /// <remarks>
-/// I(θ, φ) = I₀·cos^n(φ) θ with n(φ) = n₁·cos²φ + n₂·sin²φ, the two-axis lobe of Ashikhmin and Shirley. Equal exponents give a round beam; 1 is Lambertian.
+/// I(θ, φ) = I₀·cos^n(φ) θ with n(φ) = n₁·cos²φ + n₂·sin²φ, the two-axis lobe of Ashikhmin and Shirley. Equal exponents give a
+/// round beam; 1 is Lambertian.
 /// </remarks>
 public readonly record struct BeamLobe
 {

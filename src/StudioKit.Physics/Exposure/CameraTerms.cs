@@ -19,7 +19,7 @@ internal static class CameraTerms
         if (camera.FilterLoss.Value != 0)
         {
             yield return BudgetLine.Of(
-                "Filters", -camera.FilterLoss.Value, $"{camera.FilterLoss.Nominal} stop lost",
+                "Filters", -camera.FilterLoss.Value, $"{ThirdStopText.Count(camera.FilterLoss.Value)} lost",
                 "CommonPractice", "filter factors");
         }
 

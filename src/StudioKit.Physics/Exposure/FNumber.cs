@@ -11,7 +11,9 @@ public readonly record struct FNumber
     /// <summary>The exact number [1].</summary>
     public double Value { get; }
 
-    /// <summary>As engraved on the lens, e.g. <c>f/16</c>; between two third-stop marks with three digits, e.g. <c>f/13.7</c>.</summary>
+    /// <summary>
+    /// As engraved on the lens, e.g. <c>f/16</c>; between two third-stop marks with three digits, e.g. <c>f/13.7</c>.
+    /// </summary>
     public string Nominal => ThirdStopText.FNumber(Value);
 
     /// <inheritdoc/>

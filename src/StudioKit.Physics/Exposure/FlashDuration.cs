@@ -5,7 +5,8 @@ namespace StudioKit.Physics.Exposure;
 
 /// <summary>How long a flash shines when its tube is cut off early to save power (quenched, thyristor or IGBT heads).</summary>
 /// <remarks>
-/// The tube's light decays as e^(−t/τ) and is cut at t_c = −τ·ln(1 − P), when the wanted share has left it. Studio heads that lower their voltage
+/// The tube's light decays as e^(−t/τ) and is cut at t_c = −τ·ln(1 − P), when the wanted share has left it. Studio heads that
+/// lower their voltage
 /// instead grow slower at low power: not these.
 /// </remarks>
 public static class FlashDuration

@@ -33,7 +33,8 @@ public static class FlashEnergy
 
     /// <summary>Flashes from one set of cells at a power setting.</summary>
     /// <remarks>
-    /// Counts energy only. Under about 1/16 power the flash's standby drain weighs as much, so real counts fall short of a proportional gain: the
+    /// Counts energy only. Under about 1/16 power the flash's standby drain weighs as much, so real counts fall short of a
+    /// proportional gain: the
     /// count is capped at sixteen times the full-power one.
     /// </remarks>
     /// <param name="atFullPower">Full-power flashes from one set [1]; ≥ 1.</param>

@@ -5,7 +5,8 @@ namespace StudioKit.Physics.Exposure;
 
 /// <summary>Light of a flash from its guide number.</summary>
 /// <remarks>
-/// A guide number is f-number times distance for a correct exposure, so with the incident-light constant C it names a luminous exposure of
+/// A guide number is f-number times distance for a correct exposure, so with the incident-light constant C it names a luminous
+/// exposure of
 /// C/100·(GN/d)² at full power. Guide numbers here are in metres at ISO 100.
 /// </remarks>
 public static class FlashExposure

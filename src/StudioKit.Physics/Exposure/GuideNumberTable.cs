@@ -8,7 +8,8 @@ public static class GuideNumberTable
 {
     /// <summary>Guide number at a zoom setting, read from a table.</summary>
     /// <remarks>
-    /// Between two rows ln GN is taken as linear in ln f. Beyond the ends the end row stands, with a caveat: the ideal law by solid angle says
+    /// Between two rows ln GN is taken as linear in ln f. Beyond the ends the end row stands, with a caveat: the ideal law by
+    /// solid angle says
     /// ×3.7 from 24 mm to 105 mm where real heads reach about ×2, so it must not extrapolate.
     /// </remarks>
     /// <param name="table">Guide numbers that name their zoom, in any order; at least one.</param>

@@ -2,7 +2,9 @@ using StudioKit.Physics.Sources;
 
 namespace StudioKit.Physics.Exposure;
 
-/// <summary>The stop-by-stop account from a flash's guide number to the exposure at the sensor; its lines add up to the answer.</summary>
+/// <summary>
+/// The stop-by-stop account from a flash's guide number to the exposure at the sensor; its lines add up to the answer.
+/// </summary>
 /// <param name="Lines">Every gain and loss on its own line, in the order the light meets them.</param>
 public sealed record LightBudget(IReadOnlyList<LightBudgetLine> Lines)
 {
@@ -14,7 +16,9 @@ public sealed record LightBudget(IReadOnlyList<LightBudgetLine> Lines)
     [Source("CommonPractice", "independent errors combine in quadrature")]
     public Stops Uncertainty => new(Math.Sqrt(Lines.Sum(line => line.Uncertainty.Value * line.Uncertainty.Value)));
 
-    /// <summary>How far either side of the start the first bracket goes: one standard deviation in third stops, at least one third.</summary>
+    /// <summary>
+    /// How far either side of the start the first bracket goes: one standard deviation in third stops, at least one third.
+    /// </summary>
     [Source("CommonPractice", "bracketing in third stops")]
     public Stops Bracket => new(Math.Max(1, Math.Round(Uncertainty.Value * 3, MidpointRounding.AwayFromZero)) / 3);
 }

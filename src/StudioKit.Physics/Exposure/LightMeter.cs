@@ -5,7 +5,8 @@ namespace StudioKit.Physics.Exposure;
 
 /// <summary>What a light meter calibrated to ISO 2720 says: light, exposure value and settings, each from the others.</summary>
 /// <remarks>
-/// Reflected light N²/t = L·S/K, incident light on a flat receptor N²/t = E·S/C. A dome receptor has C of 320 to 340, so its reading in lux
+/// Reflected light N²/t = L·S/K, incident light on a flat receptor N²/t = E·S/C. A dome receptor has C of 320 to 340, so its
+/// reading in lux
 /// must not be used with the constant here. For close-ups N is the effective f-number.
 /// </remarks>
 public static class LightMeter

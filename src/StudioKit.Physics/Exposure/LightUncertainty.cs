@@ -18,7 +18,6 @@ public sealed record LightUncertainty
         Scatter = default,
         Aperture = default,
         ClipPoint = default,
-        Ambient = default,
     };
 
     /// <summary>Makers' guide numbers.</summary>
@@ -44,9 +43,6 @@ public sealed record LightUncertainty
 
     /// <summary>Where the camera really clips, or puts its mid-tone.</summary>
     public Stops ClipPoint { get; init; } = new(1.0 / 3);
-
-    /// <summary>Ambient light that was looked up and not metered.</summary>
-    public Stops Ambient { get; init; } = new(1);
 
     internal Stops Distance => new(2 * Math.Log2(1 + Guard.Between(DistanceShare, 0, 1)));
 

@@ -13,7 +13,8 @@ public static class ModifierLoss
 
     /// <summary>Loss on the axis when the bare beam's flux is spread into another lobe.</summary>
     /// <remarks>
-    /// The same flux, less what the modifier keeps, fills the wider lobe: loss = log₂(Ω_modified/(T·Ω_bare)), Ω = Φ/I₀. For round beams spread to a
+    /// The same flux, less what the modifier keeps, fills the wider lobe: loss = log₂(Ω_modified/(T·Ω_bare)), Ω = Φ/I₀. For round
+    /// beams spread to a
     /// Lambertian front this is log₂((n + 1)/(2·T)). Light that misses the modifier is not counted. A negative number is a gain.
     /// </remarks>
     /// <param name="bare">Lobe of the bare head.</param>

@@ -5,7 +5,8 @@ namespace StudioKit.Physics.Exposure;
 
 /// <summary>How far an extended flash head falls short of the inverse-square law close by, on its axis.</summary>
 /// <remarks>
-/// The law holds within 1 % beyond five head diameters. Every point of the head is taken to send out the same lobe; the guide number is taken to have been measured far away.
+/// The law holds within 1 % beyond five head diameters. Every point of the head is taken to send out the same lobe; the guide
+/// number is taken to have been measured far away.
 /// </remarks>
 public static class NearField
 {

@@ -14,9 +14,9 @@ public sealed record PowerSolution(FlashPower Power, Stops Level, Stops Target, 
     /// <summary>The limit in words; none where the level is reached.</summary>
     public string? BindingLimit => Limit switch
     {
-        PowerLimit.FullPower when Power == FlashPower.Full => FormattableString.Invariant($"full power is {Shortfall:0.0} stop short"),
-        PowerLimit.FullPower => FormattableString.Invariant($"{Power} power, the most allowed, is {Shortfall:0.0} stop short"),
-        PowerLimit.LowestPower => FormattableString.Invariant($"the lowest power, {Power}, is {-Shortfall:0.0} stop too much"),
+        PowerLimit.FullPower when Power == FlashPower.Full => FormattableString.Invariant($"full power is {Shortfall:0.0} stops short"),
+        PowerLimit.FullPower => FormattableString.Invariant($"{Power} power, the most allowed, is {Shortfall:0.0} stops short"),
+        PowerLimit.LowestPower => FormattableString.Invariant($"the lowest power, {Power}, is {-Shortfall:0.0} stops too much"),
         _ => null,
     };
 

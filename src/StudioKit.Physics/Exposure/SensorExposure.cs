@@ -19,7 +19,8 @@ public static class SensorExposure
 
     /// <summary>Stops from a correctly exposed mid-tone of 18 % up to clipping [1].</summary>
     /// <remarks>
-    /// log₂(78/10) is 2.963 and the standard's 41 % headroom over 18 % gives 2.974; definitions spread from 2.47 to 3.26. A clip test with the camera
+    /// log₂(78/10) is 2.963 and the standard's 41 % headroom over 18 % gives 2.974; definitions spread from 2.47 to 3.26. A clip
+    /// test with the camera
     /// replaces it.
     /// </remarks>
     [Source("Iso12232", "78/S against 10/S, and 18 % with 41 % headroom")]

@@ -4,7 +4,8 @@ namespace StudioKit.Physics.Exposure;
 
 /// <summary>Level of a flash-lit matt subject against its correct exposure.</summary>
 /// <remarks>
-/// H = q·ρ·Q_E/(π·N_e²) against a mid-tone 2.97 stops under 78/S, the level of standard output sensitivity. The guide-number rule with C = 250 puts the same tone
+/// H = q·ρ·Q_E/(π·N_e²) against a mid-tone 2.97 stops under 78/S, the level of standard output sensitivity. The guide-number rule
+/// with C = 250 puts the same tone
 /// 0.09 stop lower; set the mid-tone to 3.07 stops under to follow it.
 /// </remarks>
 public static class SubjectExposure

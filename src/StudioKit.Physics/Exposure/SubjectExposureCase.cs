@@ -10,7 +10,8 @@ public sealed record SubjectExposureCase
     public required CameraCase Camera { get; init; }
 
     /// <summary>
-    /// Reflectance that is to be rendered as a mid-tone [1]; above 0, at most 1. At 0.18 every tone falls where an incident-light meter puts it, so a black beetle
+    /// Reflectance that is to be rendered as a mid-tone [1]; above 0, at most 1. At 0.18 every tone falls where an incident-light
+    /// meter puts it, so a black beetle
     /// stays black and a white moth white; the subject's own reflectance lifts or lowers it to a mid-tone.
     /// </summary>
     public double Reflectance { get; init; } = 0.18;

@@ -21,12 +21,12 @@ public static class SyncLimit
             return new SyncCheck(true, new Stops(0), []);
         }
 
-        var stops = new Stops(Math.Ceiling((over * 3) - 1e-9) / 3);
+        var stops = ThirdStopText.Count(Math.Ceiling((over * 3) - 1e-9) / 3);
         return new SyncCheck(false, new Stops(over),
         [
-            $"Set {sync} and stop down by {stops.Nominal.TrimStart('+')} stop.",
-            $"Set {sync} and lower the ISO by {stops.Nominal.TrimStart('+')} stop.",
-            $"Set {sync} and put a neutral-density filter of {stops.Nominal.TrimStart('+')} stop before the lens.",
+            $"Set {sync} and stop down by {stops}.",
+            $"Set {sync} and lower the ISO by {stops}.",
+            $"Set {sync} and put a neutral-density filter of {stops} before the lens.",
         ]);
     }
 }

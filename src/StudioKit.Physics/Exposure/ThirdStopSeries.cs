@@ -4,7 +4,8 @@ namespace StudioKit.Physics.Exposure;
 
 /// <summary>The third-stop dials of cameras and flashes: exact values for calculation, rounded marks on paper.</summary>
 /// <remarks>
-/// Click k is f-number 2^(k/6), time 2^(k/3) s, speed 100·2^(k/3) and power 2^(−k/3). Marks are rounded by custom: f/11 stands for 11.31,
+/// Click k is f-number 2^(k/6), time 2^(k/3) s, speed 100·2^(k/3) and power 2^(−k/3). Marks are rounded by custom: f/11 stands
+/// for 11.31,
 /// 1/60 s for 1/64 s. A number that is no mark, such as f/6.7 of a half-stop dial, is taken as it is written.
 /// </remarks>
 [Source("CommonPractice", "third-stop dial marks; the exact series is arithmetic")]

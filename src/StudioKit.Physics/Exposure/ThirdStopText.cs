@@ -37,6 +37,13 @@ internal static class ThirdStopText
         return (stops < 0 ? "−" : "+") + number;
     }
 
+    /// <summary>A loss or step to the nearest third with its noun, e.g. <c>1/3 stop</c>, <c>1 stop</c>, <c>1 2/3 stops</c>.</summary>
+    public static string Count(double stops)
+    {
+        var number = Thirds(Math.Abs(stops)).TrimStart('+');
+        return Math.Round(Math.Abs(stops) * 3) is > 3 or 0 ? $"{number} stops" : $"{number} stop";
+    }
+
     public static string Signed(double stops)
     {
         var rounded = Math.Round(stops, 2);

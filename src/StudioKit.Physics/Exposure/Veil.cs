@@ -4,7 +4,8 @@ namespace StudioKit.Physics.Exposure;
 
 /// <summary>Shadow lift that veiling glare of a large blown background lays over the subject.</summary>
 /// <remarks>
-/// The veil, as a share of saturation, is g = V·A·2^k: V the veiling glare index, A the share of the picture that the background fills, k the white margin.
+/// The veil, as a share of saturation, is g = V·A·2^k: V the veiling glare index, A the share of the picture that the background
+/// fills, k the white margin.
 /// The pixel clips but the glare does not, so every stop of white margin doubles it.
 /// </remarks>
 public static class Veil

@@ -4,7 +4,8 @@ namespace StudioKit.Physics.Exposure;
 
 /// <summary>Stops by which a lit translucent panel lies above sensor clipping.</summary>
 /// <remarks>
-/// Luminous exposure on the underside Q_E = (C/100)·(GN/d)²·P, leaving a Lambertian top as T·Q_E/π, seen by the sensor as H = q·T·Q_E/(π·N_e²) against
+/// Luminous exposure on the underside Q_E = (C/100)·(GN/d)²·P, leaving a Lambertian top as T·Q_E/π, seen by the sensor as H =
+/// q·T·Q_E/(π·N_e²) against
 /// 78/S. The darkest visible point is what counts.
 /// </remarks>
 public static class WhiteMargin
@@ -43,7 +44,7 @@ public static class WhiteMargin
                     "Derived", "light map of the panel")],
             .. CameraTerms.Lines(panel.Camera, known),
             BudgetLine.Of(
-                "Camera's clip point", -panel.Camera.ClipPoint.Value, $"{panel.Camera.ClipPoint} stop above 78/S",
+                "Camera's clip point", -panel.Camera.ClipPoint.Value, $"{panel.Camera.ClipPoint} stops from 78/S",
                 "CommonPractice", "clip test", known.ClipPoint),
         ]);
     }

@@ -13,7 +13,8 @@ public sealed record WhiteMarginCase
     public required double Transmittance { get; init; }
 
     /// <summary>
-    /// Luminance of the darkest visible point against the point straight above a bare flash, from a light map: fall-off, hot spot and the light
+    /// Luminance of the darkest visible point against the point straight above a bare flash, from a light map: fall-off, hot spot
+    /// and the light
     /// that skirts and floor add. 0 for that point itself.
     /// </summary>
     public Stops DarkestPoint { get; init; }

@@ -73,9 +73,9 @@ public sealed class FlashTimingTests
         check.IsWithin.Should().BeFalse();
         check.Over.Value.Should().BeApproximately(2, 1e-9);
         check.WaysOut.Should().Equal(
-            "Set 1/200 s and stop down by 2 stop.",
-            "Set 1/200 s and lower the ISO by 2 stop.",
-            "Set 1/200 s and put a neutral-density filter of 2 stop before the lens.");
+            "Set 1/200 s and stop down by 2 stops.",
+            "Set 1/200 s and lower the ISO by 2 stops.",
+            "Set 1/200 s and put a neutral-density filter of 2 stops before the lens.");
     }
 
     [Fact]

@@ -40,9 +40,9 @@ internal static class AmbientFirst
     {
         const double halfClick = (1.0 / 6) + 1e-9;
         return wanted < lowest - halfClick
-            ? FormattableString.Invariant($"The ambient light is {lowest - wanted:0.0} stop too bright for {camera.Aperture}, the sync speed {shutter} and {limits.LowestIso}.")
+            ? FormattableString.Invariant($"The ambient light is {lowest - wanted:0.0} stops too bright for {camera.Aperture}, the sync speed {shutter} and {limits.LowestIso}.")
             : wanted > highest + halfClick
-                ? FormattableString.Invariant($"The ambient light is {wanted - highest:0.0} stop too dim for {camera.Aperture}, {shutter} and {limits.HighestIso}.")
+                ? FormattableString.Invariant($"The ambient light is {wanted - highest:0.0} stops too dim for {camera.Aperture}, {shutter} and {limits.HighestIso}.")
                 : null;
     }
 }

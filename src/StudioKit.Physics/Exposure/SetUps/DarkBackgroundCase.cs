@@ -8,7 +8,9 @@ public sealed record DarkBackgroundCase : SetUpCase
     /// <summary>Rim lights from behind, each with its level against correct exposure.</summary>
     public IReadOnlyList<SubjectLight> Rims { get; init; } = [];
 
-    /// <summary>How far the background must stay under its metered exposure, by daylight and by flash; above 0 stops.</summary>
+    /// <summary>
+    /// How far the background must stay under its metered exposure, by daylight and by flash each for itself; above 0 stops.
+    /// </summary>
     public Stops BackgroundUnder { get; init; } = new(4);
 
     /// <summary>Subject to background; ≥ 0 m.</summary>

@@ -3,7 +3,10 @@ using UnitsNet;
 
 namespace StudioKit.Physics.Exposure.SetUps;
 
-/// <summary>Settings for a black background: daylight pushed under, a key light, rim lights from behind, the background out of the flash's reach.</summary>
+/// <summary>
+/// Settings for a black background: daylight pushed under, a key light, rim lights from behind, the background out of the flash's
+/// reach.
+/// </summary>
 /// <remarks>Light of the flashes before the subject falls on the background by the inverse-square law; rim lights point away from it.</remarks>
 public static class DarkBackgroundSetUp
 {

@@ -4,7 +4,8 @@ namespace StudioKit.Physics.Exposure.SetUps;
 
 /// <summary>Settings for a subject before its daylit habitat, with flash just under the daylight so that it does not show.</summary>
 /// <remarks>
-/// The habitat is exposed at the sync speed, the ISO following from it; where the highest ISO does not suffice the shutter is slowed to its limit. Where even the
+/// The habitat is exposed at the sync speed, the ISO following from it; where the highest ISO does not suffice the shutter is
+/// slowed to its limit. Where even the
 /// lowest ISO is too fast, the ways out are to stop down or to put a neutral-density filter before the lens.
 /// </remarks>
 public static class DaylightFillSetUp

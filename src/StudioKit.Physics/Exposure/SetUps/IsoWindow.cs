@@ -39,7 +39,10 @@ internal struct IsoWindow
         }
     }
 
-    /// <summary>The third-stop click in the window nearest to a start; in an empty window the click nearest to its lower end that the camera has.</summary>
+    /// <summary>
+    /// The third-stop click in the window nearest to a start; in an empty window the click nearest to its lower end that the
+    /// camera has.
+    /// </summary>
     public readonly double Choose(double start, SetUpLimits limits, out string? conflict)
     {
         var low = Math.Ceiling((3 * lowest) - SameClick) / 3;
@@ -58,7 +61,9 @@ internal struct IsoWindow
 
     private static string Need((IsoBound Bound, FlashCase? Flash) bound) => bound.Bound switch
     {
-        IsoBound.FlashTooWeak when bound.Flash is { } flash => $"At {flash.HighestPower} power, the most allowed, the {flash.Name} asks for the ISO raised",
+        IsoBound.FlashTooWeak when bound.Flash is { } flash => flash.HighestPower == FlashPower.Full
+            ? $"At full power the {flash.Name} asks for the ISO raised"
+            : $"At {flash.HighestPower} power, the most allowed, the {flash.Name} asks for the ISO raised",
         _ => "The light asks for the ISO raised",
     };
 

@@ -4,7 +4,8 @@ namespace StudioKit.Physics.Exposure.SetUps;
 
 /// <summary>Settings for available light with flash as fill.</summary>
 /// <remarks>
-/// The shutter stands open as long as wind and hand allow, and the ISO comes last, with its price in noise as stops above the camera's lowest.
+/// The shutter stands open as long as wind and hand allow, and the ISO comes last, with its price in noise as stops above the
+/// camera's lowest.
 /// A polariser before the lens dims daylight and flash alike.
 /// </remarks>
 public static class LowLightFillSetUp

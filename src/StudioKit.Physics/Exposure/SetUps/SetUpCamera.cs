@@ -3,7 +3,9 @@ namespace StudioKit.Physics.Exposure.SetUps;
 /// <summary>Moves a camera's settings within their limits.</summary>
 internal static class SetUpCamera
 {
-    /// <summary>Tries the f-numbers to choose from in order, and each with the sync speed where the slower one asked for fails.</summary>
+    /// <summary>
+    /// Tries the f-numbers to choose from in order, and each with the sync speed where the slower one asked for fails.
+    /// </summary>
     public static SetUpResult FirstThatWorks<TCase>(TCase setUp, Func<TCase, CameraCase, SetUpResult> solve)
         where TCase : SetUpCase
     {

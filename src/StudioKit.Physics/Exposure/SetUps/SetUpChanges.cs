@@ -112,7 +112,7 @@ internal static class SetUpChanges
         for (var stops = 1; setUp is WhiteBackgroundCase or DarkBackgroundCase && stops <= 6; stops++)
         {
             yield return (
-                FormattableString.Invariant($"shade the place by {stops} stop"),
+                $"shade the place by {ThirdStopText.Count(stops)}",
                 setUp with { Ambient = new ExposureValue(setUp.Ambient.AtIso100 - stops) });
         }
     }
@@ -152,7 +152,7 @@ internal static class SetUpChanges
         for (var stops = 1; stops <= 6; stops++)
         {
             yield return (
-                FormattableString.Invariant($"put a neutral-density filter of {stops} stop before the lens"),
+                $"put a neutral-density filter of {ThirdStopText.Count(stops)} before the lens",
                 setUp with { Camera = setUp.Camera with { FilterLoss = setUp.Camera.FilterLoss + new Stops(stops) } });
         }
     }

@@ -4,8 +4,10 @@ namespace StudioKit.Physics.Exposure.SetUps;
 
 /// <summary>Settings for a white background: the panel burnt out from below, the subject lit from above, daylight kept out.</summary>
 /// <remarks>
-/// The ISO speed nearest to the start is taken at which the flash below reaches its white margin, the flashes above, together with what daylight is left, a correct
-/// exposure, and daylight stays under the flash by its limit. The flash below is rounded to the brighter third stop, those above to the nearest.
+/// The ISO speed nearest to the start is taken at which the flash below reaches its white margin, the flashes above, together
+/// with what daylight is left, a correct
+/// exposure, and daylight stays under the flash by its limit. The flash below is rounded to the brighter third stop, those above
+/// to the nearest.
 /// </remarks>
 public static class WhiteBackgroundSetUp
 {

@@ -107,11 +107,11 @@ public sealed class SetUpTests
 
         // EV 15 less the EV of f/5.66, 1/200 s, ISO 100: 5 + 7.64 = 12.64, so 2.36 stops over; by arithmetic.
         var solved = DaylightFillSetUp.Solve(wideOpen);
-        solved.BindingLimit.Should().Be("The ambient light is 2.4 stop too bright for f/5.6, the sync speed 1/200 s and ISO 100.");
+        solved.BindingLimit.Should().Be("The ambient light is 2.4 stops too bright for f/5.6, the sync speed 1/200 s and ISO 100.");
         var changes = DaylightFillSetUp.Changes(wideOpen);
         changes.Select(change => change.Change).Should()
             .Contain(change => change.StartsWith("stop down to f/13"))
-            .And.Contain(change => change.StartsWith("put a neutral-density filter of 3 stop"));
+            .And.Contain(change => change.StartsWith("put a neutral-density filter of 3 stops"));
     }
 
     [Fact]
