@@ -322,6 +322,23 @@ public sealed class OpticalStackTests
     }
 
     [Fact]
+    public void A_pupil_beyond_the_subject_deepens_the_near_side()
+    {
+        // With +12 the same pupil is imaged behind the subject: cones narrow towards the camera, so more is sharp before than behind.
+        var stack = OpticalStack.At(
+            Case(100) with
+            {
+                Lens = new LensOptics { FocalLength = Length.FromMillimeters(100), PupilRatio = 0.5 },
+                CloseUpPower = ReciprocalLength.FromInverseMeters(12),
+            },
+            0);
+        var zone = DepthOfField.Of(stack, Length.FromMicrometers(30));
+
+        stack.SubjectToEntrancePupil!.Value.Should().BeLessThan(Length.Zero);
+        zone.Near.Should().BeGreaterThan(zone.Far!.Value);
+    }
+
+    [Fact]
     public void Focus_at_infinity_has_no_field_and_is_refused() =>
         FluentActions.Invoking(() => OpticalStack.At(Case(100, 1), 0)).Should().Throw<ArgumentOutOfRangeException>();
 
