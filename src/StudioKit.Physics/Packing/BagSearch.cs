@@ -1,0 +1,92 @@
+namespace StudioKit.Physics.Packing;
+
+/// <summary>Branch and bound over the bags of each item, heaviest first.</summary>
+internal sealed class BagSearch
+{
+    private readonly BagModel _model;
+    private readonly int[] _order;
+    private readonly double[] _grams;
+    private readonly double[] _liters;
+    private readonly int[] _bagOf;
+    private readonly double _slack;
+    private int _nodesLeft;
+
+    public BagSearch(BagModel model, int nodes)
+    {
+        _model = model;
+        _nodesLeft = nodes;
+        _slack = model.OneGram;
+        _grams = [.. model.Empty];
+        _liters = new double[_grams.Length];
+        _bagOf = Enumerable.Repeat(-1, model.Grams.Length).ToArray();
+
+        // Items with no choice first, then the heaviest, so that bounds bite early; ties by place in the list keep it repeatable.
+        _order = [.. Enumerable.Range(0, model.Grams.Length).Where(item => model.Allowed[item].Length > 0)
+            .OrderBy(item => model.Allowed[item].Length == 1 ? 0 : 1).ThenByDescending(item => model.Grams[item]).ThenBy(item => item)];
+        Best = [.. _bagOf];
+    }
+
+    public int[] Best { get; private set; }
+
+    public double BestUse { get; private set; } = double.PositiveInfinity;
+
+    public bool Proven => _nodesLeft > 0;
+
+    public BagSearch Run()
+    {
+        Place(0);
+        return this;
+    }
+
+    private bool Settled(double bound) => bound > BestUse - _slack;
+
+    private void Place(int depth)
+    {
+        if (_nodesLeft <= 0 || Settled(Math.Max(_model.Lightest, _model.Use(_grams, _liters))))
+        {
+            return;
+        }
+
+        _nodesLeft--;
+        if (depth == _order.Length)
+        {
+            BestUse = _model.Use(_grams, _liters);
+            Best = [.. _bagOf];
+            return;
+        }
+
+        foreach (var bag in Choices(_order[depth]))
+        {
+            Move(_order[depth], bag, 1);
+            Place(depth + 1);
+            Move(_order[depth], bag, -1);
+        }
+    }
+
+    // The bag that ends up least used first; of bags alike and so far equally full only the first.
+    private List<int> Choices(int item)
+    {
+        var choices = new List<(int Bag, double Use)>();
+        foreach (var bag in _model.Allowed[item])
+        {
+            if (!choices.Exists(other => SameSoFar(other.Bag, bag)))
+            {
+                Move(item, bag, 1);
+                choices.Add((bag, _model.Use(_grams, _liters)));
+                Move(item, bag, -1);
+            }
+        }
+
+        return [.. choices.OrderBy(choice => choice.Use).ThenBy(choice => choice.Bag).Select(choice => choice.Bag)];
+    }
+
+    private bool SameSoFar(int one, int other) =>
+        _model.Alike(one, other) && _grams[one].Equals(_grams[other]) && _liters[one].Equals(_liters[other]);
+
+    private void Move(int item, int bag, int sign)
+    {
+        _grams[bag] += sign * _model.Grams[item];
+        _liters[bag] += sign * (_model.Outside(item, bag) ? 0 : _model.Liters[item]);
+        _bagOf[item] = sign > 0 ? bag : -1;
+    }
+}
