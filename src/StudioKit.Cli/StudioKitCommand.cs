@@ -49,6 +49,12 @@ internal static class StudioKitCommand
     {
         var root = new RootCommand(
             "Plans a backpackable white-background studio for small living things: panel, flash, frame, cuts, weight, cards.");
+        root.Subcommands.Add(NewCommand.Create(host));
+        root.Subcommands.Add(CheckCommand.Create(host));
+        root.Subcommands.Add(PlanCommand.Create(host));
+        root.Subcommands.Add(OpticsCommand.Create(host));
+        root.Subcommands.Add(ExposureCommand.Create(host));
+        root.Subcommands.Add(SchemaCommand.Create(host));
         root.Subcommands.Add(CompletionCommand.Create(host));
         return root;
     }

@@ -26,6 +26,15 @@ public sealed record PanelPlan
     /// <summary>Camera pitch that asks for most.</summary>
     public Angle? LargestPitch { get; init; }
 
+    /// <summary>Where the subject's foot stands, from the front edge.</summary>
+    public required Length SubjectFromFront { get; init; }
+
+    /// <summary>Radius of the swept back; none for a flat panel.</summary>
+    public Length? SweepRadius { get; init; }
+
+    /// <summary>Length of the swept part along the sheet; zero for a flat panel.</summary>
+    public Length SweptLength { get; init; }
+
     /// <summary>Material.</summary>
     public required string Material { get; init; }
 

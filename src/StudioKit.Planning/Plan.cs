@@ -20,6 +20,9 @@ public sealed record Plan
     /// <summary>Starting exposures, one for each framing of each set-up.</summary>
     public required IReadOnlyList<ExposurePlan> Exposures { get; init; }
 
+    /// <summary>The frame and what is cut for it; none where no set-up uses the panel.</summary>
+    public FramePlan? Frame { get; init; }
+
     /// <summary>What is carried and what it weighs.</summary>
     public required PackPlan Pack { get; init; }
 

@@ -24,6 +24,10 @@ internal sealed class WrittenFiles
         _hashes = hashes;
     }
 
+    /// <summary>The folder that a file's path names; the current one where it names none.</summary>
+    public static string FolderOf(string path) =>
+        Path.GetDirectoryName(path) is { Length: > 0 } folder ? folder : ".";
+
     /// <summary>Opens a folder for writing, making it where it is missing.</summary>
     /// <exception cref="FileTroubleException">The folder cannot be made or read.</exception>
     public static WrittenFiles In(string folder, bool force) => Guarded(folder, "open", () =>

@@ -1,0 +1,91 @@
+using System.CommandLine;
+using StudioKit.Cli.Json;
+using StudioKit.Cli.Tables;
+using StudioKit.Kits;
+using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Optics;
+using StudioKit.Planning;
+using UnitsNet;
+
+namespace StudioKit.Cli.Commands;
+
+/// <summary><c>studiokit optics</c>: close-up arithmetic of one lens at one extension, without a kit file.</summary>
+internal static class OpticsCommand
+{
+    private const string Text =
+        """
+        Magnification, distances, effective f-number, field, depth of field and Airy disc of a unit-focusing lens at an extension.
+
+        Numbers are taken as typed: f/11 is 11, not the 11.31 behind a lens's mark.
+
+        Example: studiokit optics --focal-length "55 mm" --extension "55 mm" --aperture f/16 --sensor "36 mm x 24 mm"
+        """;
+
+    public static Command Create(CommandHost host)
+    {
+        var focalLength = QuantityOption.Required<Length>("--focal-length", "Focal length, e.g. \"55 mm\".", QuantityText.TryLength);
+        var extension = QuantityOption.Required<Length>(
+            "--extension", "Extension beyond infinity focus, tubes and the lens's own together.", QuantityText.TryLength);
+        var aperture = QuantityOption.Required<FNumber>("--aperture", "f-number set on the lens, e.g. f/16.", QuantityText.TryFNumber);
+        var sensor = QuantityOption.Required<(Length Width, Length Height)>("--sensor", "Sensor, e.g. \"36 mm x 24 mm\".", TrySize);
+        var pupilRatio = QuantityOption.Optional<double>("--pupil-ratio", "Exit over entrance pupil diameter; 1 where unknown.", QuantityText.TryFactor, 1);
+        var blur = QuantityOption.Optional<Length?>(
+            "--circle-of-confusion", "Greatest blur that passes for sharp; the sensor's diagonal / 1500 where left out.", TryOptionalLength, null);
+        var wavelength = QuantityOption.Optional(
+            "--wavelength", "Wavelength for the Airy disc; 0.55 µm where left out.", QuantityText.TryLength, Length.FromNanometers(550));
+        var json = JsonOption.Create();
+        var command = new Command("optics", Text) { focalLength, extension, aperture, sensor, pupilRatio, blur, wavelength, json };
+        command.SetAction(parsed =>
+        {
+            var (width, height) = parsed.GetRequiredValue(sensor);
+            var report = OpticsReport.Of(
+                parsed.GetRequiredValue(focalLength), parsed.GetRequiredValue(extension), parsed.GetRequiredValue(aperture), width, height,
+                parsed.GetRequiredValue(pupilRatio), parsed.GetValue(blur), parsed.GetRequiredValue(wavelength));
+            host.Output.WriteLine(parsed.GetValue(json) ? Json(report) : Lines(report));
+            return (int)ExitCode.Done;
+        });
+        return command;
+    }
+
+    private static string Json(OpticsReport report) => JsonReport.Object(json => json
+        .Number("magnification", report.Stack.Magnification.Value)
+        .Millimetres("extension", report.Stack.Extension)
+        .Millimetres("objectDistance", report.Stack.ObjectDistance)
+        .Millimetres("subjectToSensor", report.Stack.SubjectToSensor)
+        .Number("effectiveFNumber", report.Stack.EffectiveFNumber.Value)
+        .Number("exposureLossStops", report.Stack.ExposureLossStops)
+        .Millimetres("fieldWidth", report.Stack.FieldWidth)
+        .Millimetres("fieldHeight", report.Stack.FieldHeight)
+        .Millimetres("depthOfField", report.DepthOfField)
+        .Millimetres("circleOfConfusion", report.CircleOfConfusion)
+        .Micrometres("airyDisc", report.AiryDisc)
+        .Texts("caveats", report.Stack.Caveats));
+
+    private static string Lines(OpticsReport report) => TextLines.Of(
+        [
+            ("magnification", report.Stack.Magnification.Nominal),
+            ("extension", PlanFormat.Millimetres(report.Stack.Extension)),
+            ("subject to front principal plane", PlanFormat.Millimetres(report.Stack.ObjectDistance)),
+            ("subject to sensor", PlanFormat.Millimetres(report.Stack.SubjectToSensor)),
+            ("effective f-number", $"f/{PlanFormat.ThreeDigits(report.Stack.EffectiveFNumber.Value)}"),
+            ("exposure loss", $"{PlanFormat.ThreeDigits(report.Stack.ExposureLossStops)} stops"),
+            ("field", PlanFormat.Rectangle(report.Stack.FieldWidth, report.Stack.FieldHeight)),
+            ("depth of field", $"{PlanFormat.Millimetres(report.DepthOfField)} at a circle of confusion of {PlanFormat.Micrometres(report.CircleOfConfusion)}"),
+            ("Airy disc at the sensor", PlanFormat.Micrometres(report.AiryDisc)),
+        ],
+        report.Stack.Caveats);
+
+    private static bool TrySize(string text, out (Length Width, Length Height) size, out string problem)
+    {
+        var read = QuantityText.TrySize(text, out var width, out var height, out problem);
+        size = (width, height);
+        return read;
+    }
+
+    private static bool TryOptionalLength(string text, out Length? value, out string problem)
+    {
+        var read = QuantityText.TryLength(text, out var length, out problem);
+        value = length;
+        return read;
+    }
+}

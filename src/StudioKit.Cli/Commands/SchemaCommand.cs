@@ -1,0 +1,41 @@
+using System.CommandLine;
+using System.Text;
+using StudioKit.Cli.Files;
+using StudioKit.Kits;
+
+namespace StudioKit.Cli.Commands;
+
+/// <summary><c>studiokit schema</c>: prints the JSON Schema of kit files.</summary>
+internal static class SchemaCommand
+{
+    private const string Text =
+        """
+        Prints the JSON Schema of kit files, with which an editor completes and checks them.
+
+        Example: studiokit schema --out kit.schema.json
+        then put  # yaml-language-server: $schema=kit.schema.json  at the top of a kit.
+        """;
+
+    public static Command Create(CommandHost host)
+    {
+        var output = new Option<string?>("--out") { Description = "Write it to this file in place of printing it.", HelpName = "file" };
+        var force = ForceOption.Create();
+        var command = new Command("schema", Text) { output, force };
+        command.SetAction(parsed =>
+        {
+            var schema = KitSchema.Write();
+            if (parsed.GetValue(output) is { } path)
+            {
+                host.Output.WriteLine(WrittenFiles.In(WrittenFiles.FolderOf(path), parsed.GetValue(force))
+                    .Write([(Path.GetFileName(path), Encoding.UTF8.GetBytes(schema))])[0]);
+            }
+            else
+            {
+                host.Output.WriteLine(schema);
+            }
+
+            return (int)ExitCode.Done;
+        });
+        return command;
+    }
+}

@@ -1,0 +1,142 @@
+using System.Buffers;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using UnitsNet;
+
+namespace StudioKit.Cli.Json;
+
+/// <summary>One JSON document with camelCase keys that end in their unit; numbers keep seven significant digits.</summary>
+internal sealed class JsonReport : IDisposable
+{
+    private readonly ArrayBufferWriter<byte> _buffer = new();
+    private readonly Utf8JsonWriter _writer;
+
+    private JsonReport() => _writer = new Utf8JsonWriter(
+        _buffer, new JsonWriterOptions { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
+
+    /// <summary>Builds a document whose root is an object.</summary>
+    public static string Object(Action<JsonReport> fill)
+    {
+        using var report = new JsonReport();
+        report._writer.WriteStartObject();
+        fill(report);
+        report._writer.WriteEndObject();
+        report._writer.Flush();
+        return Encoding.UTF8.GetString(report._buffer.WrittenSpan);
+    }
+
+    public JsonReport Text(string key, string? value)
+    {
+        _writer.WriteString(key, value);
+        return this;
+    }
+
+    public JsonReport Flag(string key, bool value)
+    {
+        _writer.WriteBoolean(key, value);
+        return this;
+    }
+
+    public JsonReport Count(string key, int? value) => Number(key, value);
+
+    public JsonReport Number(string key, double? value)
+    {
+        if (value is { } number && double.IsFinite(number))
+        {
+            _writer.WriteNumber(key, SevenDigits(number));
+        }
+        else
+        {
+            _writer.WriteNull(key);
+        }
+
+        return this;
+    }
+
+    public JsonReport Amount(string key, decimal? value)
+    {
+        if (value is { } amount)
+        {
+            _writer.WriteNumber(key, amount);
+        }
+        else
+        {
+            _writer.WriteNull(key);
+        }
+
+        return this;
+    }
+
+    /// <summary>A length under a key to which <c>Mm</c> is added.</summary>
+    public JsonReport Millimetres(string key, Length? value) => Number(key + "Mm", value?.Millimeters);
+
+    /// <summary>A length under a key to which <c>Um</c> is added.</summary>
+    public JsonReport Micrometres(string key, Length? value) => Number(key + "Um", value?.Micrometers);
+
+    /// <summary>A mass under a key to which <c>G</c> is added.</summary>
+    public JsonReport Grams(string key, Mass? value) => Number(key.Length == 0 ? "massG" : key + "G", value?.Grams);
+
+    /// <summary>Stops under a key to which <c>Stops</c> is added.</summary>
+    public JsonReport Stops(string key, Physics.Exposure.Stops? value) => Number(key + "Stops", value?.Value);
+
+    public JsonReport Texts(string key, IEnumerable<string> values)
+    {
+        _writer.WriteStartArray(key);
+        foreach (var value in values)
+        {
+            _writer.WriteStringValue(value);
+        }
+
+        _writer.WriteEndArray();
+        return this;
+    }
+
+    public JsonReport Numbers(string key, IEnumerable<double> values)
+    {
+        _writer.WriteStartArray(key);
+        foreach (var value in values)
+        {
+            _writer.WriteNumberValue(SevenDigits(value));
+        }
+
+        _writer.WriteEndArray();
+        return this;
+    }
+
+    public JsonReport Section(string key, Action fill)
+    {
+        _writer.WriteStartObject(key);
+        fill();
+        _writer.WriteEndObject();
+        return this;
+    }
+
+    public JsonReport List<T>(string key, IEnumerable<T> items, Action<T> fill)
+    {
+        _writer.WriteStartArray(key);
+        foreach (var item in items)
+        {
+            _writer.WriteStartObject();
+            fill(item);
+            _writer.WriteEndObject();
+        }
+
+        _writer.WriteEndArray();
+        return this;
+    }
+
+    public void Dispose() => _writer.Dispose();
+
+    // Seven digits say more than any of our inputs know, and hide the last bits that differ between processors.
+    private static double SevenDigits(double value)
+    {
+        if (value == 0)
+        {
+            return 0;
+        }
+
+        var digits = 6 - (int)Math.Floor(Math.Log10(Math.Abs(value)));
+        return digits is >= 0 and <= 15 ? Math.Round(value, digits) : value;
+    }
+}

@@ -1,0 +1,157 @@
+using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Sources;
+using StudioKit.Planning;
+
+namespace StudioKit.Cli.Json;
+
+/// <summary>A plan as one JSON document.</summary>
+internal static class PlanJson
+{
+    public static string Write(Plan plan) => JsonReport.Object(json =>
+    {
+        json.Text("kit", plan.Kit.Name).Text("contentHash", plan.ContentHash).Flag("stands", plan.Stands);
+        json.Section("panel", () => WritePanel(json, plan.Panel));
+        json.List("framings", plan.Framings, framing => WriteFraming(json, framing));
+        json.List("exposures", plan.Exposures, exposure => WriteExposure(json, exposure));
+        json.Section("pack", () => WritePack(json, plan.Pack));
+        json.List("checks", plan.Checks, check => WriteCheck(json, check));
+        json.List("defaults", plan.Defaults, entry => json.Text("path", entry.Path).Text("value", entry.Value));
+    });
+
+    /// <summary>The lines of a light budget, each with where it comes from.</summary>
+    public static void WriteBudget(JsonReport json, LightBudget budget) => json.List("lightBudget", budget.Lines, line => json
+        .Text("item", line.Item)
+        .Number("stops", line.Stops.Value)
+        .Text("detail", line.Detail)
+        .Text("source", Bibliography.Cite(line.SourceKey, line.SourceLocator)));
+
+    private static void WritePanel(JsonReport json, PanelPlan panel) => json
+        .Millimetres("width", panel.Width)
+        .Millimetres("depth", panel.Depth)
+        .Millimetres("thickness", panel.Thickness)
+        .Millimetres("requiredWidth", panel.RequiredWidth)
+        .Millimetres("requiredDepth", panel.RequiredDepth)
+        .Flag("sizeGiven", panel.SizeGiven)
+        .Text("material", panel.Material)
+        .Grams("mass", panel.Mass)
+        .Text("massOrigin", KebabText.Of(panel.MassOrigin))
+        .Text("largestFraming", panel.LargestFraming)
+        .Number("largestPitchDeg", panel.LargestPitch?.Degrees)
+        .Texts("caveats", panel.Caveats);
+
+    private static void WriteFraming(JsonReport json, FramingPlan framing) => json
+        .Text("name", framing.Name)
+        .Text("lens", framing.Lens)
+        .Number("magnification", framing.Magnification.Value)
+        .Texts("accessories", framing.Accessories)
+        .Texts("otherCombinations", framing.OtherCombinations)
+        .Flag("reached", framing.Reached)
+        .Text("limit", framing.Limit)
+        .Millimetres("extension", framing.Extension)
+        .Millimetres("focalLength", framing.FocalLength)
+        .Millimetres("subjectToSensor", framing.SubjectToSensor)
+        .Millimetres("workingDistance", framing.WorkingDistance)
+        .Millimetres("subjectToEntrancePupil", framing.SubjectToEntrancePupil)
+        .Number("effectiveApertureFactor", framing.EffectiveApertureFactor)
+        .Number("pupilRatio", framing.PupilRatio)
+        .Millimetres("fieldWidth", framing.FieldWidth)
+        .Millimetres("fieldHeight", framing.FieldHeight)
+        .Texts("caveats", framing.Caveats);
+
+    private static void WriteExposure(JsonReport json, ExposurePlan exposure)
+    {
+        json.Text("setUp", exposure.SetUp)
+            .Text("kind", KebabText.Of(exposure.Kind))
+            .Text("framing", exposure.Framing.Name)
+            .Flag("works", exposure.Works)
+            .Text("bindingLimit", exposure.BindingLimit)
+            .Texts("changes", exposure.Changes)
+            .Text("aperture", exposure.Aperture.Nominal)
+            .Number("fNumber", exposure.Aperture.Value)
+            .Number("effectiveFNumber", exposure.EffectiveAperture.Value)
+            .Text("shutter", exposure.Shutter.Nominal)
+            .Number("shutterS", exposure.Shutter.Seconds)
+            .Text("iso", exposure.Iso.Nominal)
+            .Number("isoSpeed", exposure.Iso.Value)
+            .Stops("whiteMargin", exposure.WhiteMargin)
+            .Stops("brightestMargin", exposure.BrightestMargin)
+            .Stops("highestMargin", exposure.HighestMargin)
+            .Stops("veil", exposure.Veil)
+            .Stops("ambientLevel", exposure.AmbientLevel)
+            .Number("ambientEv100", exposure.Ambient.AtIso100)
+            .Stops("uncertainty", exposure.Uncertainty)
+            .Numbers("bracketStops", exposure.Bracket.Select(step => step.Value))
+            .Text("filter", exposure.Filter)
+            .Numbers("cameraPitchesDeg", exposure.CameraPitches.Select(pitch => pitch.Degrees))
+            .Texts("subjects", exposure.Subjects);
+        json.List("lights", exposure.Lights, light => WriteLight(json, light));
+        json.Section("sharpness", () => WriteSharpness(json, exposure.Sharpness));
+        json.Text("check", exposure.Check)
+            .List("remedies", exposure.Remedies, remedy => json.Text("seen", remedy.Seen).Text("turn", remedy.Turn))
+            .Texts("caveats", exposure.Caveats);
+    }
+
+    private static void WriteLight(JsonReport json, LightPlan light)
+    {
+        json.Text("flash", light.Flash)
+            .Text("role", KebabText.Of(light.Role))
+            .Text("modifier", light.Modifier)
+            .Millimetres("distance", light.Distance)
+            .Text("power", light.PowerMark)
+            .Number("powerFraction", light.Power?.Fraction)
+            .Number("flashDurationS", light.FlashDuration?.Seconds)
+            .Number("recycleTimeS", light.RecycleTime?.Seconds)
+            .Count("flashesCarried", light.FlashesCarried)
+            .List("distancePowers", light.DistancePowers, pair => json.Millimetres("distance", pair.Distance).Text("power", pair.PowerMark));
+        WriteBudget(json, light.Budget);
+    }
+
+    private static void WriteSharpness(JsonReport json, SharpnessPlan sharpness) => json
+        .Millimetres("depthOfField", sharpness.DepthOfField)
+        .Micrometres("circleOfConfusion", sharpness.CircleOfConfusion)
+        .Micrometres("airyDisc", sharpness.AiryDisc)
+        .Micrometres("finestDetail", sharpness.FinestDetail)
+        .Micrometres("pixelAtSubject", sharpness.PixelAtSubject)
+        .Number("flashBlurPixels", sharpness.FlashBlurPixels)
+        .Number("ambientBlurPixels", sharpness.AmbientBlurPixels)
+        .Text("sharpestAperture", sharpness.SharpestAperture?.Nominal)
+        .Text("forSubject", sharpness.ForSubject)
+        .Count("stackFrames", sharpness.StackFrames)
+        .Millimetres("stackStep", sharpness.StackStep);
+
+    private static void WritePack(JsonReport json, PackPlan pack) => json
+        .Grams("mass", pack.Total)
+        .List("items", pack.Items, item => json
+            .Text("name", item.Name)
+            .Count("count", item.Count)
+            .Grams("mass", item.Mass)
+            .Text("massOrigin", KebabText.Of(item.Origin))
+            .Text("bag", item.Bag)
+            .Text("stage", KebabText.Of(item.Stage))
+            .Millimetres("longestSide", item.LongestSide)
+            .Flag("outside", item.Outside))
+        .List("bags", pack.Bags, bag => json
+            .Text("name", bag.Name)
+            .Grams("mass", bag.Mass)
+            .Grams("highestLoad", bag.HighestLoad)
+            .Text("carrier", bag.Carrier)
+            .Number("shareOfBodyMass", bag.ShareOfBodyMass))
+        .List("cells", pack.Cells, stock => json
+            .Text("flash", stock.Flash)
+            .Text("cell", stock.Cell)
+            .Count("count", stock.Count)
+            .Number("energyEachWh", stock.EnergyEach.WattHours)
+            .Count("fullPowerFlashes", stock.FullPowerFlashes)
+            .Text("airTravel", stock.AirTravel))
+        .Texts("notes", pack.Notes);
+
+    private static void WriteCheck(JsonReport json, PlanCheck check) => json
+        .Text("name", check.Name)
+        .Flag("passed", check.Passed)
+        .Text("demand", check.Demand)
+        .Text("capacity", check.Capacity)
+        .Number("ratio", check.Ratio)
+        .Text("source", Bibliography.Cite(check.SourceKey, check.SourceLocator))
+        .Text("remedy", check.Remedy)
+        .Texts("caveats", check.Caveats);
+}

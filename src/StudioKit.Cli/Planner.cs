@@ -1,0 +1,21 @@
+using StudioKit.Kits;
+using StudioKit.Planning;
+
+namespace StudioKit.Cli;
+
+/// <summary>Planning as the command does it.</summary>
+internal static class Planner
+{
+    public static Plan Plan(KitReadResult read) => KitPlanner.Plan(read, new PlanningServices());
+
+    /// <summary>Says which checks fail, and gives the exit code.</summary>
+    public static ExitCode Verdict(Plan plan, CommandHost host)
+    {
+        foreach (var check in plan.Checks.Where(check => !check.Passed))
+        {
+            host.Error.WriteLine($"check fails: {check.Name}: {check.Demand} asked, {check.Capacity} given. {check.Remedy}");
+        }
+
+        return plan.Stands ? ExitCode.Done : ExitCode.PlanFails;
+    }
+}

@@ -1,0 +1,138 @@
+using Spectre.Console;
+using StudioKit.Planning;
+
+namespace StudioKit.Cli.Tables;
+
+/// <summary>A plan as tables on a terminal.</summary>
+internal static class PlanTables
+{
+    public static void Write(Plan plan, CommandHost host)
+    {
+        var console = TableConsole.For(host);
+        console.WriteLine($"{plan.Kit.Name}   (content {plan.ContentHash})");
+        WritePanel(console, plan.Panel);
+        WriteFramings(console, plan.Framings);
+        foreach (var setUp in plan.Exposures.GroupBy(exposure => exposure.SetUp))
+        {
+            WriteSetUp(console, setUp.Key, [.. setUp]);
+        }
+
+        WritePack(console, plan.Pack);
+        WriteChecks(console, plan.Checks);
+        WriteDefaults(console, plan.Defaults);
+    }
+
+    private static void WritePanel(IAnsiConsole console, PanelPlan panel)
+    {
+        var table = TableConsole.Table("Panel", "", "");
+        table.AddRow("material", Markup.Escape($"{panel.Material}, {PlanFormat.Millimetres(panel.Thickness)}"));
+        table.AddRow(panel.SizeGiven ? "size in the kit" : "size to cut", PlanFormat.Rectangle(panel.Width, panel.Depth));
+        table.AddRow("size needed", PlanFormat.Rectangle(panel.RequiredWidth, panel.RequiredDepth));
+        if (panel.LargestFraming is { } framing && panel.LargestPitch is { } pitch)
+        {
+            table.AddRow("set by", Markup.Escape($"{framing}, camera {PlanFormat.Degrees(pitch)} under the horizontal"));
+        }
+
+        table.AddRow("mass", PlanFormat.Mass(panel.Mass) + TableConsole.Origin(panel.MassOrigin));
+        console.Write(table.HideHeaders());
+        TableConsole.Notes(console, panel.Caveats);
+    }
+
+    private static void WriteFramings(IAnsiConsole console, IReadOnlyList<FramingPlan> framings)
+    {
+        var table = TableConsole.Table("Framings", "framing", "with", "field", "working distance", "subject to sensor", "f-number ×");
+        foreach (var framing in framings)
+        {
+            table.AddRow(
+                Markup.Escape(framing.Name),
+                Markup.Escape(framing.Limit ?? (framing.Accessories.Count == 0 ? "lens alone" : string.Join(" + ", framing.Accessories))),
+                PlanFormat.Rectangle(framing.FieldWidth, framing.FieldHeight),
+                PlanFormat.Millimetres(framing.WorkingDistance),
+                PlanFormat.Millimetres(framing.SubjectToSensor),
+                PlanFormat.ThreeDigits(framing.EffectiveApertureFactor));
+        }
+
+        console.Write(table);
+        TableConsole.Notes(console, framings.SelectMany(framing => framing.Caveats).Distinct(StringComparer.Ordinal));
+    }
+
+    private static void WriteSetUp(IAnsiConsole console, string setUp, IReadOnlyList<ExposurePlan> exposures)
+    {
+        var table = TableConsole.Table(setUp, "framing", "aperture", "shutter", "ISO", "flashes", "white margin", "ambient", "depth of field");
+        foreach (var exposure in exposures)
+        {
+            table.AddRow(
+                Markup.Escape(exposure.Framing.Name),
+                exposure.Aperture.Nominal,
+                exposure.Shutter.Nominal,
+                exposure.Iso.Nominal,
+                Markup.Escape(string.Join('\n', exposure.Lights.Select(Light))),
+                exposure.WhiteMargin?.Nominal ?? "–",
+                exposure.AmbientLevel.Nominal,
+                PlanFormat.Millimetres(exposure.Sharpness.DepthOfField));
+        }
+
+        console.Write(table);
+        TableConsole.Notes(console, exposures.Where(exposure => !exposure.Works).SelectMany(OutOfReach));
+        TableConsole.Notes(console, exposures.SelectMany(exposure => exposure.Caveats).Distinct(StringComparer.Ordinal));
+    }
+
+    private static IEnumerable<string> OutOfReach(ExposurePlan exposure) =>
+        exposure.Changes.Select(change => $"  or {change}").Prepend($"{exposure.Framing.Name}: {exposure.BindingLimit}");
+
+    private static string Light(LightPlan light) =>
+        $"{Json.KebabText.Of(light.Role)} {light.PowerMark} at {PlanFormat.Centimetres(light.Distance)}";
+
+    private static void WritePack(IAnsiConsole console, PackPlan pack)
+    {
+        var table = TableConsole.Table("Pack", "bag", "item", "count", "mass");
+        table.Columns[2].RightAligned();
+        table.Columns[3].RightAligned();
+        foreach (var item in pack.Items)
+        {
+            table.AddRow(
+                Markup.Escape(item.Bag ?? "–"),
+                Markup.Escape(item.Name),
+                item.Count.ToString(System.Globalization.CultureInfo.InvariantCulture),
+                PlanFormat.Mass(item.Mass) + TableConsole.Origin(item.Origin));
+        }
+
+        foreach (var bag in pack.Bags)
+        {
+            var share = bag.ShareOfBodyMass is { } value ? $", {PlanFormat.Percent(value)} of the carrier's body mass" : "";
+            table.AddRow(Markup.Escape(bag.Name), Markup.Escape($"bag in all{share}"), "", PlanFormat.Mass(bag.Mass));
+        }
+
+        table.AddRow("", "everything", "", PlanFormat.Mass(pack.Total));
+        console.Write(table);
+        TableConsole.Notes(console, pack.Notes);
+    }
+
+    private static void WriteChecks(IAnsiConsole console, IReadOnlyList<PlanCheck> checks)
+    {
+        var table = TableConsole.Table("Checks", "", "check", "asked", "given", "if it fails");
+        foreach (var check in checks)
+        {
+            table.AddRow(
+                check.Passed ? "ok" : "FAILS",
+                Markup.Escape(check.Name),
+                Markup.Escape(check.Demand),
+                Markup.Escape(check.Capacity),
+                Markup.Escape(check.Remedy));
+        }
+
+        console.Write(table);
+        TableConsole.Notes(console, checks.SelectMany(check => check.Caveats).Distinct(StringComparer.Ordinal));
+    }
+
+    private static void WriteDefaults(IAnsiConsole console, IReadOnlyList<PlanDefault> defaults)
+    {
+        if (defaults.Count == 0)
+        {
+            return;
+        }
+
+        console.WriteLine();
+        console.WriteLine($"{defaults.Count} values that the kit leaves out were taken as usual; 'studiokit check --defaults' lists them.");
+    }
+}

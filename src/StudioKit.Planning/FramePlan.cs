@@ -1,0 +1,45 @@
+using StudioKit.Physics.Structure.Frames;
+using StudioKit.Planning.Cutting;
+using UnitsNet;
+
+namespace StudioKit.Planning;
+
+/// <summary>The frame: its geometry, what is cut for it and what is bought.</summary>
+public sealed record FramePlan
+{
+    /// <summary>Every fitting and pipe in its place.</summary>
+    public required FrameResult Geometry { get; init; }
+
+    /// <summary>Name of the pipe.</summary>
+    public required string PipeName { get; init; }
+
+    /// <summary>Name of the family of fittings.</summary>
+    public required string FittingsName { get; init; }
+
+    /// <summary>Pieces to cut, identical ones together.</summary>
+    public required IReadOnlyList<CutListEntry> Pieces { get; init; }
+
+    /// <summary>Fittings by kind, how many of each.</summary>
+    public required IReadOnlyList<FittingCount> Fittings { get; init; }
+
+    /// <summary>Which pieces are cut from which pipe lengths.</summary>
+    public required BarCutPlan PipeCuts { get; init; }
+
+    /// <summary>Which pieces are cut from which sheets.</summary>
+    public required SheetCutPlan SheetCuts { get; init; }
+
+    /// <summary>What to buy or take from the shelf.</summary>
+    public required IReadOnlyList<ShoppingLine> Shopping { get; init; }
+
+    /// <summary>Currency of the prices, ISO 4217.</summary>
+    public required string Currency { get; init; }
+
+    /// <summary>What it costs where every line has a price; none where one has not.</summary>
+    public decimal? TotalCost => Shopping.All(line => line.Total is not null) ? Shopping.Sum(line => line.Total) : null;
+
+    /// <summary>Mass of pipe and fittings.</summary>
+    public required Mass Mass { get; init; }
+
+    /// <summary>Where the mass comes from.</summary>
+    public required MassOrigin MassOrigin { get; init; }
+}

@@ -1,0 +1,23 @@
+using UnitsNet;
+
+namespace StudioKit.Planning.Packing;
+
+/// <summary>What things weigh where a kit does not say (common practice, no source); the pack list calls them assumed.</summary>
+internal static class UsualMass
+{
+    public static Mass Camera { get; } = Mass.FromGrams(700);
+
+    public static Mass Lens { get; } = Mass.FromGrams(500);
+
+    public static Mass ExtensionTube { get; } = Mass.FromGrams(70);
+
+    public static Mass CloseUpLens { get; } = Mass.FromGrams(100);
+
+    public static Mass Teleconverter { get; } = Mass.FromGrams(200);
+
+    public static Mass Filter { get; } = Mass.FromGrams(30);
+
+    public static Mass Flash { get; } = Mass.FromGrams(350);
+
+    public static Mass Modifier { get; } = Mass.FromGrams(60);
+}

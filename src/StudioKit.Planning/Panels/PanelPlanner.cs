@@ -1,0 +1,71 @@
+using StudioKit.Kits;
+using StudioKit.Physics.Light;
+using StudioKit.Planning.Framing;
+using UnitsNet;
+
+namespace StudioKit.Planning.Panels;
+
+/// <summary>Framings and camera pitches → the panel that fills every frame.</summary>
+internal static class PanelPlanner
+{
+    // A longer flat sheet would neither fit a bag nor stay flat; lower angles then ask for a sweep (common practice, no source).
+    private static readonly Length DeepestFlat = Length.FromMeters(1);
+
+    // Room for the subject to stand on the flat before the sheet bends up (common practice, no source).
+    private static readonly Length FlatBehindSubject = Length.FromMillimeters(100);
+
+    private static readonly Length RoundedTo = Length.FromMillimeters(10);
+
+    /// <summary>Sizes the panel.</summary>
+    public static PanelPlan Plan(KitSpec kit, IReadOnlyList<PlannedFraming> framings)
+    {
+        var sights = PanelSight.All(kit, framings);
+        if (sights.Count == 0)
+        {
+            return Finish(kit, Length.Zero, Length.Zero, null) with { Caveats = ["No framing of a white-background set-up sees the panel."] };
+        }
+
+        var coverage = Cover(kit, [.. sights.Select(sight => sight.ViewAt(Length.Zero))]);
+        var largest = sights.MaxBy(sight => Alone(kit, sight))!;
+        return Finish(kit, RoundUp(coverage.Width), RoundUp(coverage.Depth), coverage) with
+        {
+            LargestFraming = largest.Framing.Plan.Name,
+            LargestPitch = largest.Pitch,
+            Caveats = coverage.Caveats,
+        };
+    }
+
+    private static PanelPlan Finish(KitSpec kit, Length requiredWidth, Length requiredDepth, PanelCoverageResult? coverage)
+    {
+        var panel = kit.Panel;
+        var width = panel.Width ?? requiredWidth;
+        var depth = panel.Depth ?? requiredDepth;
+        var volume = Volume.FromCubicMeters(width.Meters * depth.Meters * panel.Thickness.Meters);
+        return new PanelPlan
+        {
+            RequiredWidth = requiredWidth,
+            RequiredDepth = requiredDepth,
+            Width = width,
+            Depth = depth,
+            SizeGiven = panel.Width is not null && panel.Depth is not null,
+            SubjectFromFront = coverage is null ? depth / 2 : coverage.SubjectFromFront + ((depth - coverage.Depth) / 2),
+            SweepRadius = panel.SweepRadius ?? coverage?.SweepRadius,
+            SweptLength = coverage?.SweptLength ?? Length.Zero,
+            Material = panel.Material,
+            Thickness = panel.Thickness,
+            Mass = panel.Mass ?? (panel.Density * volume),
+            MassOrigin = panel.Mass is null ? MassOrigin.FromGeometry : MassOrigin.Weighed,
+        };
+    }
+
+    private static double Alone(KitSpec kit, PanelSight sight)
+    {
+        var coverage = Cover(kit, [sight.ViewAt(Length.Zero)]);
+        return coverage.Width.Meters * coverage.Depth.Meters;
+    }
+
+    private static PanelCoverageResult Cover(KitSpec kit, IReadOnlyList<CameraView> views) => PanelCoverage.Smallest(
+        views, kit.Panel.Margin, DeepestFlat, kit.Panel.SweepRadius ?? (kit.Panel.Thickness * kit.Panel.ColdBendRatio), FlatBehindSubject);
+
+    private static Length RoundUp(Length length) => RoundedTo * Math.Ceiling((length / RoundedTo) - 1e-9);
+}

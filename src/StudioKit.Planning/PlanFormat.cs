@@ -1,0 +1,47 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace StudioKit.Planning;
+
+/// <summary>Numbers as a person reads them: with their unit, rounded to what the inputs know.</summary>
+public static class PlanFormat
+{
+    /// <summary>A length in millimetres, three significant digits below 100 mm and whole millimetres above.</summary>
+    public static string Millimetres(Length length) => $"{ThreeDigits(length.Millimeters)} mm";
+
+    /// <summary>A length in centimetres for distances set by hand, to the half centimetre.</summary>
+    public static string Centimetres(Length length) =>
+        $"{Invariant(Math.Round(length.Centimeters * 2) / 2, "0.#")} cm";
+
+    /// <summary>A small length in micrometres, to three significant digits.</summary>
+    public static string Micrometres(Length length) => $"{ThreeDigits(length.Micrometers)} µm";
+
+    /// <summary>A rectangle in millimetres.</summary>
+    public static string Rectangle(Length width, Length height) =>
+        $"{ThreeDigits(width.Millimeters)} × {ThreeDigits(height.Millimeters)} mm";
+
+    /// <summary>A mass: grams below a kilogram, two decimals of a kilogram above.</summary>
+    public static string Mass(Mass mass) => mass.Grams < 999.5
+        ? $"{Invariant(mass.Grams, "0")} g"
+        : $"{Invariant(mass.Kilograms, "0.00")} kg";
+
+    /// <summary>An angle in whole degrees.</summary>
+    public static string Degrees(Angle angle) => $"{Invariant(angle.Degrees, "0.#")}°";
+
+    /// <summary>A short time as a fraction of a second, a long one in seconds.</summary>
+    public static string Seconds(Duration duration) => duration.Seconds < 0.3
+        ? $"1/{ThreeDigits(1 / duration.Seconds)} s"
+        : $"{Invariant(duration.Seconds, "0.#")} s";
+
+    /// <summary>A share as a percentage.</summary>
+    public static string Percent(double share) => $"{Invariant(share * 100, "0.#")} %";
+
+    /// <summary>A number to three significant digits, or all digits before the point.</summary>
+    public static string ThreeDigits(double value)
+    {
+        var size = Math.Abs(value);
+        return Invariant(value, size switch { >= 99.95 => "0", >= 9.995 => "0.#", >= 0.9995 => "0.##", _ => "0.###" });
+    }
+
+    private static string Invariant(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
+}
