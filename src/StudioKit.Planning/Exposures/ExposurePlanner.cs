@@ -12,6 +12,9 @@ internal static class ExposurePlanner
 {
     private const int MostChanges = 3;
 
+    // Ambient light that was looked up in a table and not metered (common practice, no source).
+    private static readonly Stops UnmeteredAmbient = new(1);
+
     /// <summary>Every set-up at every framing that it uses and that is reached.</summary>
     public static IReadOnlyList<ExposurePlan> Plan(KitSpec kit, IReadOnlyList<PlannedFraming> framings, PanelLight panelLight) =>
         [.. kit.SetUps.SelectMany(setUp => framings
@@ -63,7 +66,7 @@ internal static class ExposurePlanner
             Ambient = at.Kit.Site.Ambient,
             Sharpness = SharpnessPlanner.Plan(
                 at.Kit, at.Framing, result.Camera.Aperture, shutter, flashDuration, CombinedLight.ShareOf(result.AmbientLevel), at.MainSubject),
-            Uncertainty = main?.Uncertainty ?? LightUncertainty.Usual.Ambient,
+            Uncertainty = main?.Uncertainty ?? UnmeteredAmbient,
             Bracket = main is null ? [] : [main.Bracket, -main.Bracket],
             Check = CardAdvice.Check(at.SetUp.Kind),
             Remedies = CardAdvice.Remedies(at, result),
