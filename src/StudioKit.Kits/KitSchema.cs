@@ -18,24 +18,26 @@ public static class KitSchema
             json.WriteStartObject();
             json.WriteString("$schema", "https://json-schema.org/draft/2020-12/schema");
             json.WriteString("title", "StudioKit kit file");
-            KitSection.Kit.WriteDefinition(json);
-            WriteDefinitions(json);
+            var kinds = new SchemaKinds();
+            KitSection.Kit.WriteDefinition(json, kinds);
+            WriteDefinitions(json, kinds);
             json.WriteEndObject();
         }
 
         return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
     }
 
-    private static void WriteDefinitions(Utf8JsonWriter json)
+    private static void WriteDefinitions(Utf8JsonWriter json, SchemaKinds kinds)
     {
         json.WriteStartObject("$defs");
         foreach (var section in All(KitSection.Kit).DistinctBy(section => section.Name))
         {
             json.WriteStartObject(section.Name);
-            section.WriteDefinition(json);
+            section.WriteDefinition(json, kinds);
             json.WriteEndObject();
         }
 
+        kinds.WriteDefinitions(json);
         json.WriteEndObject();
     }
 

@@ -184,6 +184,10 @@ public sealed class KitReaderTests
     }
 
     [Fact]
+    public void A_long_list_never_closed_is_a_fault_of_the_file() =>
+        Parse("kit: [" + string.Concat(Enumerable.Repeat("x,\n", 300))).Diagnostics.Should().ContainSingle().Which.Code.Should().Be(DiagnosticCodes.Syntax);
+
+    [Fact]
     public void No_text_makes_the_reader_throw() =>
         Gen.String[Gen.Char["kit:camera \n\n  -[]{}&*!|>'\"%@`#?,~0123456789mxf/.\t\r\u0000\u00e9\u2028"], 0, 200].Sample(text =>
         {

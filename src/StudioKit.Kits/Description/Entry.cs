@@ -20,5 +20,5 @@ internal abstract class Entry<TOwner>(string key, string doc, bool isRequired)
     public abstract void NoteDefaults(TOwner owner, string path, ReadContext context);
 
     /// <summary>Writes the key's JSON Schema, without its name.</summary>
-    public abstract void WriteSchema(Utf8JsonWriter json, TOwner seed);
+    public abstract void WriteSchema(Utf8JsonWriter json, TOwner seed, SchemaKinds kinds);
 }

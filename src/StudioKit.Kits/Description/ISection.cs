@@ -15,5 +15,5 @@ internal interface ISection
     public IEnumerable<ISection> Inner { get; }
 
     /// <summary>Writes its definition.</summary>
-    public void WriteDefinition(Utf8JsonWriter json);
+    public void WriteDefinition(Utf8JsonWriter json, SchemaKinds kinds);
 }

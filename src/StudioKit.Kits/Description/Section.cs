@@ -109,7 +109,7 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
         }
     }
 
-    public void WriteDefinition(Utf8JsonWriter json)
+    public void WriteDefinition(Utf8JsonWriter json, SchemaKinds kinds)
     {
         json.WriteString("type", "object");
         json.WriteString("description", doc);
@@ -126,7 +126,7 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
         foreach (var entry in _entries)
         {
             json.WriteStartObject(entry.Key);
-            entry.WriteSchema(json, Seed);
+            entry.WriteSchema(json, Seed, kinds);
             json.WriteEndObject();
         }
 

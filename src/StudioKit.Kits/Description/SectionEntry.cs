@@ -26,7 +26,7 @@ internal sealed class SectionEntry<TOwner, T>(
         }
     }
 
-    public override void WriteSchema(Utf8JsonWriter json, TOwner seed)
+    public override void WriteSchema(Utf8JsonWriter json, TOwner seed, SchemaKinds kinds)
     {
         json.WriteString("description", Doc);
         SectionSchema.WriteUse(json, section);

@@ -46,7 +46,7 @@ internal sealed class SectionListEntry<TOwner, T>(
         // An empty list stands for nothing, so there is nothing to note.
     }
 
-    public override void WriteSchema(Utf8JsonWriter json, TOwner seed)
+    public override void WriteSchema(Utf8JsonWriter json, TOwner seed, SchemaKinds kinds)
     {
         json.WriteString("description", Doc);
         json.WriteString("type", "array");

@@ -33,7 +33,7 @@ internal sealed class ValueEntry<TOwner, T>(
         }
     }
 
-    public override void WriteSchema(Utf8JsonWriter json, TOwner seed)
+    public override void WriteSchema(Utf8JsonWriter json, TOwner seed, SchemaKinds kinds)
     {
         ValueSchema.WriteDescription(json, Doc, kind, bounds);
         if (get is not null && kind.Write(get(seed)) is { Length: > 0 } text)
@@ -41,6 +41,6 @@ internal sealed class ValueEntry<TOwner, T>(
             json.WriteString("default", text);
         }
 
-        ValueSchema.Write(json, kind);
+        kinds.WriteUse(json, kind);
     }
 }

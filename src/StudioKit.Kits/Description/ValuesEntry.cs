@@ -40,17 +40,17 @@ internal sealed class ValuesEntry<TOwner, T>(
         }
     }
 
-    public override void WriteSchema(Utf8JsonWriter json, TOwner seed)
+    public override void WriteSchema(Utf8JsonWriter json, TOwner seed, SchemaKinds kinds)
     {
         ValueSchema.WriteDescription(json, Doc, kind, bounds);
         json.WriteStartArray("anyOf");
         json.WriteStartObject();
-        ValueSchema.Write(json, kind);
+        kinds.WriteUse(json, kind);
         json.WriteEndObject();
         json.WriteStartObject();
         json.WriteString("type", "array");
         json.WriteStartObject("items");
-        ValueSchema.Write(json, kind);
+        kinds.WriteUse(json, kind);
         json.WriteEndObject();
         json.WriteEndObject();
         json.WriteEndArray();

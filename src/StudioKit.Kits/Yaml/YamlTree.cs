@@ -33,16 +33,16 @@ internal sealed class YamlTree
     {
         try
         {
-            _parser.MoveNext();
-            _parser.MoveNext();
+            Advance();
+            Advance();
             if (_parser.Current is not DocumentStart)
             {
                 return Nothing();
             }
 
-            _parser.MoveNext();
+            Advance();
             var root = Node(depth: 0);
-            _parser.MoveNext();
+            Advance();
             if (root is not null && _parser.Current is DocumentStart another)
             {
                 Refuse(another, "A second document starts here.", "A kit is one document: remove the '---' and what follows.");
@@ -63,7 +63,7 @@ internal sealed class YamlTree
         if (_parser.Current is AnchorAlias alias)
         {
             RefuseOnce(ref _hasAlias, alias, $"'*{Excerpt.Short(alias.Value.Value)}' is an alias.", "Write the values out, or name a part from the parts library.");
-            _parser.MoveNext();
+            Advance();
             return new RefusedNode(_source, (int)alias.Start.Line, (int)alias.Start.Column);
         }
 
@@ -84,14 +84,14 @@ internal sealed class YamlTree
 
     private ScalarNode Take(Scalar scalar)
     {
-        _parser.MoveNext();
+        Advance();
         return new ScalarNode(_source, (int)scalar.Start.Line, (int)scalar.Start.Column, scalar.Value, scalar.Style != ScalarStyle.Plain);
     }
 
     private ListNode? List(NodeEvent start, int depth)
     {
         var items = new List<YamlNode>();
-        _parser.MoveNext();
+        Advance();
         while (_parser.Current is not SequenceEnd)
         {
             if (Node(depth + 1) is not { } item)
@@ -102,7 +102,7 @@ internal sealed class YamlTree
             items.Add(item);
         }
 
-        _parser.MoveNext();
+        Advance();
         return new ListNode(_source, (int)start.Start.Line, (int)start.Start.Column, items);
     }
 
@@ -110,7 +110,7 @@ internal sealed class YamlTree
     {
         var pairs = new List<MapPair>();
         var keys = new HashSet<string>(StringComparer.Ordinal);
-        _parser.MoveNext();
+        Advance();
         while (_parser.Current is not MappingEnd)
         {
             if (Node(depth + 1) is not { } key || Node(depth + 1) is not { } value)
@@ -121,7 +121,7 @@ internal sealed class YamlTree
             AddPair(key, value, pairs, keys);
         }
 
-        _parser.MoveNext();
+        Advance();
         return new MapNode(_source, (int)start.Start.Line, (int)start.Start.Column, pairs);
     }
 
@@ -183,6 +183,21 @@ internal sealed class YamlTree
         if (!start.Tag.IsEmpty && !start.Tag.IsNonSpecific)
         {
             Refuse(start, $"'{Excerpt.Short(start.Tag.Value)}' is a tag.", "Kits do without tags: remove it.");
+        }
+    }
+
+    // The parser is meant to complain by a YamlException only, but some malformed texts (a plain value that runs over lines in a '[', for one)
+    // break it instead. Either way the file is at fault here, not the program.
+    private void Advance()
+    {
+        try
+        {
+            _parser.MoveNext();
+        }
+        catch (Exception fault) when (fault is InvalidOperationException or ArgumentException or IndexOutOfRangeException or OverflowException)
+        {
+            var after = _parser.Current?.End ?? Mark.Empty;
+            throw new YamlException(after, after, fault.Message, fault);
         }
     }
 
