@@ -9,9 +9,26 @@ internal readonly record struct JpegSegment(byte Marker, byte[] Data)
     public const byte StartOfScan = 0xDA;
     public const byte QuantisationTables = 0xDB;
     public const byte App0 = 0xE0;
-    public const byte App1 = 0xE1;
     public const byte App2 = 0xE2;
     public const byte App13 = 0xED;
+    public const byte Comment = 0xFE;
+
+    /// <summary>Whether it is a frame header, which says how many components there are.</summary>
+    public bool IsFrameHeader => Marker is >= 0xC0 and <= 0xCF and not (0xC4 or 0xC8 or 0xCC);
+
+    /// <summary>Whether it is part of a colour profile (ICC.1 annex B.4).</summary>
+    public bool IsColourProfile => Marker == App2 && Data.AsSpan().StartsWith("ICC_PROFILE\0"u8);
+
+    /// <summary>Whether it lists pictures that follow the first one in the same file (CIPA DC-007); a copy has none.</summary>
+    public bool IsPreviewList => Marker == App2 && Data.AsSpan().StartsWith("MPF\0"u8);
+
+    /// <summary>Writes the segment with its marker and length.</summary>
+    public void WriteTo(Stream stream)
+    {
+        var length = Data.Length + 2;
+        stream.Write([0xFF, Marker, (byte)(length >> 8), (byte)length]);
+        stream.Write(Data);
+    }
 
     /// <summary>Reads the segments up to the first scan; what is damaged ends the list.</summary>
     public static List<JpegSegment> ReadHeader(Stream stream)

@@ -99,7 +99,7 @@ public sealed class TestFrameTests : IDisposable
     public void Sharpness_is_greatest_where_the_detail_is()
     {
         // Fine bars in the right third only.
-        var sensor = new SensorModel(1200, 800) { Margin = (u, _) => u > 0.67 && (int)(u * 600) % 2 == 0 ? -3 : -1 };
+        var sensor = new SensorModel(600, 400) { Margin = (u, _) => u > 0.67 && (int)(u * 300) % 2 == 0 ? -3 : -1 };
 
         var sharpness = TestFrame.AnalyseBarePanel(sensor.Save(_scratch.Path, "bars.png", 101)).Value!.Sharpness;
 
