@@ -59,6 +59,15 @@ internal sealed class BarJob
         return job;
     }
 
+    /// <summary>The same lengths and stock in smaller numbers.</summary>
+    public BarJob Rest(int[] demand, int[] available) => new(Request, Prices)
+    {
+        Lengths = Lengths,
+        Pieces = Pieces,
+        Demand = demand,
+        Stock = [.. Stock.Select((bar, j) => bar with { Available = available[j] })],
+    };
+
     public int FinishedLength(int index) => Lengths[index] - Kerf;
 
     public int Used(int[] counts)

@@ -65,7 +65,7 @@ internal static class FirstFitDecreasing
     }
 
     /// <summary>Puts each bar's pieces on the cheapest stock that still holds them.</summary>
-    private static List<BarPattern> Swapped(BarJob job, List<BarPattern> bars)
+    public static List<BarPattern> Swapped(BarJob job, List<BarPattern> bars)
     {
         var left = job.Stock.Select(bar => bar.Available).ToArray();
         bars.ForEach(bar => left[bar.Stock]--);

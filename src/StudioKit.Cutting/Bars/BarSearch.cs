@@ -1,0 +1,114 @@
+using StudioKit.Planning.Cutting;
+using StudioKit.Planning.Cutting.Kernel;
+
+namespace StudioKit.Cutting.Bars;
+
+/// <summary>One run of the search: the best plan and the best bound so far, and the steps that bring them together.</summary>
+internal sealed class BarSearch(BarJob job, CutEffort effort, IProgress<CutProgress>? progress, CancellationToken cancellationToken)
+{
+    private const int LongestCatalogue = 20_000;
+    private const int LongestTidyingCatalogue = 4_000;
+
+    // More than any plan can cost, so that a piece is only left uncut where stock is short.
+    private readonly long _penalty = 1 + job.Stock.Sum(bar => bar.Cost * bar.Available);
+    private List<BarPattern> _best = [];
+    private long _bestCost = long.MaxValue;
+
+    public IReadOnlyList<BarPattern> Bars => _best;
+
+    /// <summary>Bound on the cost of a plan that cuts every piece; the quick one where there is no such plan.</summary>
+    public long CostBound => Bound < _penalty ? Bound : job.QuickBound();
+
+    private long Bound { get; set; }
+
+    public string Method { get; private set; } = "first-fit decreasing met its bound";
+
+    private bool Open => Bound < _bestCost && !cancellationToken.IsCancellationRequested;
+
+    private bool AllCut => _bestCost < _penalty;
+
+    public void Run()
+    {
+        Offer(FirstFitDecreasing.Best(job), "first fit");
+        Raise(job.QuickBound(), "bounds");
+        if (Open && job.Stock.Length > 0)
+        {
+            Relax();
+        }
+
+        if (AllCut && effort.TidyingWork > 0 && !cancellationToken.IsCancellationRequested)
+        {
+            Tidy();
+        }
+    }
+
+    private void Relax()
+    {
+        using var relaxation = new PatternRelaxation(job, _penalty, _best);
+        var prices = relaxation.Solve(cancellationToken);
+        Method = "column generation";
+        Raise(prices.WholeBound, "column generation");
+        foreach (var rounded in PatternRounding.Plans(job, relaxation.Solution))
+        {
+            Offer(rounded, "rounding");
+        }
+
+        if (Open)
+        {
+            Close(prices, [.. relaxation.Patterns]);
+        }
+    }
+
+    /// <summary>Decides over all patterns that could still help; where those are too many, over the ones thought of so far.</summary>
+    private void Close(PatternPrices prices, List<BarPattern> generated)
+    {
+        var slack = ((_bestCost - 1m) * PatternPrices.Scale) - prices.Bound;
+        var all = PatternCatalogue.List(job, prices, slack, fullOnly: true, LongestCatalogue);
+        Method = all is null ? "column generation and an integer program over its patterns" : "column generation and an integer program over all patterns that could help";
+        var result = PatternProgram.Cheapest(job, all ?? generated, _penalty, Bound, _bestCost - 1, effort.ProofWork, cancellationToken);
+        if (result.Bars is not null)
+        {
+            Offer(result.Bars, "integer program");
+        }
+
+        if (all is not null && result.Exhausted)
+        {
+            Raise(_bestCost, "integer program");
+        }
+    }
+
+    private void Tidy()
+    {
+        var free = new PatternPrices(new long[job.Lengths.Length], new long[job.Stock.Length], 0);
+        var all = PatternCatalogue.List(job, free, decimal.MaxValue / 2, fullOnly: false, LongestTidyingCatalogue);
+        if (all is not null)
+        {
+            var result = PatternProgram.FewestPatterns(job, all, _best, effort.TidyingWork, cancellationToken);
+            _best = result.Bars ?? _best;
+        }
+    }
+
+    private void Offer(IReadOnlyList<BarPattern> bars, string phase)
+    {
+        var plan = PatternTrimming.Exact(job, bars);
+        var cost = plan.Sum(bar => job.Stock[bar.Stock].Cost)
+            + (_penalty * (job.Demand.Sum() - plan.Sum(bar => bar.Counts.Sum())));
+        if (cost < _bestCost)
+        {
+            (_best, _bestCost) = (plan, cost);
+            Report(phase);
+        }
+    }
+
+    private void Raise(long bound, string phase)
+    {
+        if (bound > Bound)
+        {
+            Bound = bound;
+            Report(phase);
+        }
+    }
+
+    private void Report(string phase) => progress?.Report(
+        new CutProgress(phase, AllCut ? _bestCost * job.Prices.Tick : null, Bound * job.Prices.Tick));
+}
