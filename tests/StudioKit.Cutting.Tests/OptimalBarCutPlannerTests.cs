@@ -1,5 +1,6 @@
 using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Tests.Cutting;
+using UnitsNet;
 
 namespace StudioKit.Cutting.Tests;
 
@@ -34,4 +35,112 @@ public sealed class OptimalBarCutPlannerTests
         plan.Proof.ProvenOptimal.Should().BeTrue();
         CutPlanChecks.Holds(job, plan).Should().BeTrue();
     }
+
+    /// <summary>Hand arithmetic: with kerf, floor((L + k) / (l + k)) pieces a bar; the mixed jobs were counted by an exact search.</summary>
+    [Theory]
+    [InlineData(3000, 0, 4, "1000x10")]
+    [InlineData(3000, 3, 5, "1000x10")]
+    [InlineData(1200, 0, 5, "500x5 400x5 300x5")]
+    [InlineData(1200, 2, 6, "500x5 400x5 300x5")]
+    [InlineData(3000, 0, 5, "750x8 500x6 1250x3")]
+    [InlineData(3000, 3, 5, "750x8 500x6 1250x3")]
+    [InlineData(2000, 0, 6, "455x6 340x8 275x10 610x4")]
+    [InlineData(2000, 3, 6, "455x6 340x8 275x10 610x4")]
+    public void Kerf_costs_a_bar_where_it_must(double stock, double kerf, int bars, string pieces)
+    {
+        var plan = Planner.Plan(PublishedBarJobs.Job(stock, Parsed(pieces), kerf));
+
+        plan.TotalBars.Should().Be(bars);
+        plan.Proof.ProvenOptimal.Should().BeTrue();
+    }
+
+    /// <summary>Every bar of the triplet job is full to the end, so that any kerf needs one more (pigeonhole on total length).</summary>
+    [Fact]
+    public void Bars_that_are_just_full_leave_no_room_for_a_kerf()
+    {
+        var plan = Planner.Plan(PublishedBarJobs.FalkenauerT60 with { Kerf = Length.FromMillimeters(1) });
+
+        plan.TotalBars.Should().BeGreaterThan(20);
+        plan.Proof.LowerBound.Should().BeGreaterThan(20);
+    }
+
+    /// <summary>The encyclopaedia's article gives ten as the least number of patterns at 73 rolls.</summary>
+    [Fact]
+    public void Equal_cost_plans_are_tidied_towards_few_patterns()
+    {
+        var job = PublishedBarJobs.FourerGayKernighan;
+        var untidied = new OptimalBarCutPlanner(CutEffort.Usual with { TidyingWork = 0 }).Plan(job);
+        var plan = Planner.Plan(job);
+
+        plan.TotalBars.Should().Be(untidied.TotalBars);
+        plan.DistinctPatterns.Should().BeLessThanOrEqualTo(untidied.DistinctPatterns);
+        new OptimalBarCutPlanner(CutEffort.Usual with { TidyingWork = 20 }).Plan(PublishedBarJobs.PaperRolls)
+            .DistinctPatterns.Should().BeGreaterThanOrEqualTo(10);
+    }
+
+    [Fact]
+    public void Small_random_jobs_cost_what_trying_everything_says() =>
+        SmallBars.Sample(
+            job =>
+            {
+                var plan = Planner.Plan(job);
+                var least = TriedBars.LeastCost(job);
+                return CutPlanChecks.Holds(job, plan)
+                    && (least is null ? !plan.Complete : plan.TotalCost == least && plan.Proof.ProvenOptimal);
+            },
+            iter: 60);
+
+    [Fact]
+    public void Random_jobs_are_whole_and_never_dearer_than_first_fit() =>
+        CutJobs.Bars.Sample(
+            job =>
+            {
+                var plan = Planner.Plan(job);
+                var quick = new FirstFitBarCutPlanner().Plan(job);
+                return CutPlanChecks.Holds(job, plan)
+                    && plan.Uncut.Sum(piece => piece.Count) <= quick.Uncut.Sum(piece => piece.Count)
+                    && (!quick.Complete || (plan.Complete && plan.Proof.Value <= quick.Proof.Value))
+                    && (!quick.Complete || quick.Proof.LowerBound <= plan.Proof.Value);
+            },
+            iter: 60);
+
+    [Fact]
+    public void The_same_job_gives_the_same_plan()
+    {
+        var first = Planner.Plan(PublishedBarJobs.TinyU020);
+        var second = Planner.Plan(PublishedBarJobs.TinyU020);
+
+        first.Bars.SelectMany(bar => bar.Marks).Should().Equal(second.Bars.SelectMany(bar => bar.Marks));
+    }
+
+    [Fact]
+    public void A_search_that_is_stopped_still_returns_a_whole_plan()
+    {
+        using var stop = new CancellationTokenSource();
+        stop.Cancel();
+        var plan = Planner.Plan(PublishedBarJobs.FalkenauerT60, cancellationToken: stop.Token);
+
+        CutPlanChecks.Holds(PublishedBarJobs.FalkenauerT60, plan).Should().BeTrue();
+        plan.Complete.Should().BeTrue();
+        plan.Proof.Gap.Should().BePositive();
+    }
+
+    private static readonly Gen<BarCutRequest> SmallBars =
+        from lengths in Gen.Int[2, 12].Array[1, 7]
+        from stock in Gen.Select(Gen.Int[8, 20], Gen.Int[0, 9], Gen.Int[0, 3]).Array[1, 3]
+        from kerf in Gen.Int[0, 2]
+        where stock.Any(bar => bar.Item2 > 0)
+        select new BarCutRequest
+        {
+            Pieces = [.. lengths.Select((length, i) => new BarPiece($"P{i}", Length.FromMillimeters(length)))],
+            Stock =
+            [
+                .. stock.Select((bar, i) =>
+                    new StockBar($"S{i}", Length.FromMillimeters(bar.Item1), bar.Item2, bar.Item3 == 0 ? null : bar.Item3)),
+            ],
+            Kerf = Length.FromMillimeters(kerf),
+        };
+
+    private static (double Length, int Count)[] Parsed(string pieces) =>
+        [.. pieces.Split(' ').Select(piece => piece.Split('x')).Select(parts => (double.Parse(parts[0], null), int.Parse(parts[1], null)))];
 }

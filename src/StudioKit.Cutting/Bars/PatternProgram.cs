@@ -7,13 +7,13 @@ namespace StudioKit.Cutting.Bars;
 /// <summary>Picks how often each pattern is used, in whole numbers.</summary>
 internal sealed class PatternProgram
 {
-    private readonly BarJob _job;
+    private readonly CoverJob _job;
     private readonly IReadOnlyList<BarPattern> _patterns;
     private readonly CpModel _model = new();
     private readonly IntVar[] _times;
     private readonly IntVar[] _uncut;
 
-    private PatternProgram(BarJob job, IReadOnlyList<BarPattern> patterns)
+    private PatternProgram(CoverJob job, IReadOnlyList<BarPattern> patterns)
     {
         _job = job;
         _patterns = patterns;
@@ -25,10 +25,10 @@ internal sealed class PatternProgram
 
     /// <summary>Looks for the cheapest plan under a ceiling; the demand may be covered more than fully.</summary>
     public static PatternProgramResult Cheapest(
-        BarJob job, IReadOnlyList<BarPattern> patterns, long penalty, long floor, long ceiling, double work, CancellationToken cancellationToken)
+        CoverJob job, IReadOnlyList<BarPattern> patterns, long floor, long ceiling, double work, CancellationToken cancellationToken)
     {
         var program = new PatternProgram(job, patterns);
-        var total = program.Cost + (penalty * LinearExpr.Sum(program._uncut));
+        var total = program.Cost + (job.Penalty * LinearExpr.Sum(program._uncut));
         program.Cover((made, wanted) => made >= wanted);
         program._model.AddLinearConstraint(total, floor, ceiling);
         program._model.Minimize(total);
@@ -37,7 +37,7 @@ internal sealed class PatternProgram
 
     /// <summary>Looks for the plan with fewest distinct patterns, then least stock, at no more than a given cost.</summary>
     public static PatternProgramResult FewestPatterns(
-        BarJob job, IReadOnlyList<BarPattern> patterns, IReadOnlyList<BarPattern> known, double work, CancellationToken cancellationToken)
+        CoverJob job, IReadOnlyList<BarPattern> patterns, IReadOnlyList<BarPattern> known, double work, CancellationToken cancellationToken)
     {
         var program = new PatternProgram(job, patterns);
         program.Cover((made, wanted) => made == wanted);
@@ -53,8 +53,8 @@ internal sealed class PatternProgram
             program._model.AddHint(used[p], times > 0);
         }
 
-        var stock = LinearExpr.WeightedSum(program._times, [.. patterns.Select(pattern => (long)job.Stock[pattern.Stock].Capacity)]);
-        var dearerThanAnyStock = job.Stock.Sum(bar => (long)bar.Capacity * bar.Available) + 1;
+        var stock = LinearExpr.WeightedSum(program._times, [.. patterns.Select(pattern => job.Stock[pattern.Stock].Size)]);
+        var dearerThanAnyStock = job.Stock.Sum(row => row.Size * row.Available) + 1;
         program._model.Minimize((dearerThanAnyStock * LinearExpr.Sum(used)) + stock);
         return program.Solve(work, cancellationToken);
     }

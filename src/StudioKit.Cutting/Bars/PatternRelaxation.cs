@@ -94,12 +94,13 @@ internal sealed class PatternRelaxation : IDisposable
     private PatternPrices NextPrices(out bool pays)
     {
         var worth = _demand.Select(row => (long)Math.Floor(Math.Clamp(row.DualValue(), 0, _penalty) * PatternPrices.Scale)).ToArray();
+        var scarcity = Array.ConvertAll(_supply, row => row.DualValue());
         var bestWorth = new long[_supply.Length];
         pays = false;
         for (var j = 0; j < _supply.Length; j++)
         {
             (bestWorth[j], var counts) = BestPattern.Find(_job, _job.Stock[j].Capacity, worth);
-            var reducedCost = _job.Stock[j].Cost - _supply[j].DualValue() - ((double)bestWorth[j] / PatternPrices.Scale);
+            var reducedCost = _job.Stock[j].Cost - scarcity[j] - ((double)bestWorth[j] / PatternPrices.Scale);
             if (reducedCost < -Tolerance * Math.Max(1, _job.Stock[j].Cost) && !Known(j, counts))
             {
                 Add(new BarPattern(j, counts));

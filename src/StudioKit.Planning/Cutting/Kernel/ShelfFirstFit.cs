@@ -17,7 +17,7 @@ internal static class ShelfFirstFit
     public static int PieceCount(Layout layout) =>
         layout is JoinedLayout joined ? PieceCount(joined.First) + PieceCount(joined.Second) : 1;
 
-    private static IEnumerable<int[]> Preferences(SheetJob job)
+    public static IEnumerable<int[]> Preferences(SheetJob job)
     {
         var byValue = Enumerable.Range(0, job.Stock.Length)
             .OrderBy(i => (double)job.Stock[i].Cost / job.Stock[i].Area)
@@ -63,7 +63,7 @@ internal static class ShelfFirstFit
     }
 
     /// <summary>Puts each sheet's layout on the cheapest stock that still holds it.</summary>
-    private static List<SheetBin> Swapped(SheetJob job, List<SheetBin> bins)
+    public static List<SheetBin> Swapped(SheetJob job, List<SheetBin> bins)
     {
         var left = job.Stock.Select(sheet => sheet.Available).ToArray();
         bins.ForEach(bin => left[bin.Stock]--);
