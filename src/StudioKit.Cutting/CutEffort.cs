@@ -2,13 +2,13 @@ namespace StudioKit.Cutting;
 
 /// <summary>How much work a planner may spend before it settles for a gap.</summary>
 /// <remarks>
-/// Work is counted by the solver's own deterministic clock, near a second a unit on a small computer, so that the same job
-/// gives the same plan on any machine.
+/// Work is counted in nodes and operations, near a second a unit on a small computer, so that the same job gives the same plan on
+/// any machine. A clock of two seconds a unit only stops a solver that counts too slowly; the gap it then leaves is reported.
 /// </remarks>
 /// <param name="ProofWork">For the least cost and its proof [units]; &gt; 0.</param>
 /// <param name="TidyingWork">For fewer distinct patterns once the cost is settled [units]; ≥ 0.</param>
 public sealed record CutEffort(double ProofWork, double TidyingWork)
 {
     /// <summary>Enough for a workshop's batch within ten seconds.</summary>
-    public static CutEffort Usual { get; } = new(3, 0.2);
+    public static CutEffort Usual { get; } = new(2, 0.05);
 }

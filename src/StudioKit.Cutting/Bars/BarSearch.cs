@@ -7,11 +7,11 @@ namespace StudioKit.Cutting.Bars;
 internal sealed class BarSearch(BarJob job, CutEffort effort, IProgress<CutProgress>? progress, CancellationToken cancellationToken)
 {
     private const int LongestCatalogue = 20_000;
-    private const int LongestTidyingCatalogue = 4_000;
+    private const int LongestTidyingCatalogue = 2_000;
 
     private readonly CoverJob _cover = CoverJob.From(job);
     private readonly long _penalty = CoverJob.From(job).Penalty;
-    private List<BarPattern> _best = [];
+    private IReadOnlyList<BarPattern> _best = [];
     private long _bestCost = long.MaxValue;
 
     public IReadOnlyList<BarPattern> Bars => _best;
@@ -65,7 +65,7 @@ internal sealed class BarSearch(BarJob job, CutEffort effort, IProgress<CutProgr
         var slack = ((_bestCost - 1m) * PatternPrices.Scale) - prices.Bound;
         var all = PatternCatalogue.List(job, prices, slack, fullOnly: true, LongestCatalogue);
         Method = all is null ? "column generation and an integer program over its patterns" : "column generation and an integer program over all patterns that could help";
-        var result = PatternProgram.Cheapest(_cover, all ?? generated, Bound, _bestCost - 1, effort.ProofWork, cancellationToken);
+        var result = PatternChoice.Cheapest(_cover, all ?? generated, Bound, _bestCost - 1, effort.ProofWork, cancellationToken);
         if (result.Bars is not null)
         {
             Offer(result.Bars, "integer program");
@@ -83,8 +83,7 @@ internal sealed class BarSearch(BarJob job, CutEffort effort, IProgress<CutProgr
         var all = PatternCatalogue.List(job, free, decimal.MaxValue / 2, fullOnly: false, LongestTidyingCatalogue);
         if (all is not null)
         {
-            var result = PatternProgram.FewestPatterns(_cover, all, _best, effort.TidyingWork, cancellationToken);
-            _best = result.Bars ?? _best;
+            _best = PatternTidying.Tidied(_cover, all, _best, effort.TidyingWork, cancellationToken);
         }
     }
 

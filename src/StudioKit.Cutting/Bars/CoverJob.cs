@@ -13,6 +13,13 @@ internal sealed record CoverJob(int[] Demand, (long Size, long Cost, int Availab
     public static CoverJob From(SheetJob job) =>
         new([.. job.Kinds.Select(kind => kind.Demand)], [.. job.Stock.Select(sheet => (sheet.Area, sheet.Cost, sheet.Available))]);
 
+    /// <summary>How often a pattern can be of use.</summary>
+    public int MostUseful(BarPattern pattern)
+    {
+        var most = pattern.Counts.Select((count, i) => count == 0 ? 0 : (Demand[i] + count - 1) / count).Max();
+        return Math.Min(most, Stock[pattern.Stock].Available);
+    }
+
     /// <summary>More than any plan can cost, so that a piece is only left uncut where stock is short [ticks].</summary>
     public long Penalty => 1 + Stock.Sum(row => row.Cost * row.Available);
 }

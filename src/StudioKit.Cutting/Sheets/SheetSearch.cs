@@ -67,7 +67,7 @@ internal sealed class SheetSearch(SheetJob job, CutEffort effort, IProgress<CutP
         }
 
         var patterns = Patterns(sets).ToArray();
-        var result = PatternProgram.Cheapest(_cover, patterns, _bound, _bestCost - 1, effort.ProofWork, cancellationToken);
+        var result = PatternChoice.Cheapest(_cover, patterns, _bound, _bestCost - 1, effort.ProofWork, cancellationToken);
         if (result.Bars is not null)
         {
             Offer(Laid(sets, result.Bars), "integer program");
