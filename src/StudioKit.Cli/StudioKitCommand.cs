@@ -55,6 +55,7 @@ internal static class StudioKitCommand
         root.Subcommands.Add(OpticsCommand.Create(host));
         root.Subcommands.Add(ExposureCommand.Create(host));
         root.Subcommands.Add(SchemaCommand.Create(host));
+        root.Subcommands.Add(CutCommand.Create(host));
         root.Subcommands.Add(CompletionCommand.Create(host));
         return root;
     }

@@ -1,0 +1,170 @@
+using System.CommandLine;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using StudioKit.Cli.Files;
+using StudioKit.Cutting;
+using StudioKit.Kits;
+using StudioKit.Planning.Cutting;
+using StudioKit.Planning.Cutting.Reports;
+using StudioKit.Planning.Cutting.Tables;
+using UnitsNet;
+
+namespace StudioKit.Cli.Commands;
+
+/// <summary><c>studiokit cut</c>: a cut plan of bars or sheets from tables of pieces and stock, without a kit file.</summary>
+internal sealed class CutCommand
+{
+    private const string Text =
+        """
+        Plans which pieces are cut from which bars or sheets at least cost, and proves it where it can.
+
+        Bars: --pieces has columns label,length,count and --stock length,price,count. Sheets: --sheet-pieces has columns
+        label,width,height,count,turn and --sheets width,height,price,count. Lengths carry their unit. An empty count of stock
+        means as many as needed; stock without a price is on hand. "no" under turn keeps the grain or film direction.
+
+        Example: studiokit cut --pieces pieces.csv --stock stock.csv --kerf "3 mm" --json
+        """;
+
+    // Relaxed escaping keeps labels in other scripts readable; the document is not for embedding in a web page.
+    private static readonly JsonSerializerOptions JsonForm = new()
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+        Converters = { new System.Text.Json.Serialization.JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower) },
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        WriteIndented = true,
+    };
+
+    private readonly CommandHost _host;
+    private readonly Option<string?> _pieces = new("--pieces") { Description = "Pieces to cut from bars: label,length,count." };
+    private readonly Option<string?> _stock = new("--stock") { Description = "Bars: length,price,count." };
+    private readonly Option<string?> _sheetPieces = new("--sheet-pieces") { Description = "Pieces to cut from sheets: label,width,height,count,turn." };
+    private readonly Option<string?> _sheets = new("--sheets") { Description = "Sheets: width,height,price,count." };
+    private readonly Option<string?> _kerf = new("--kerf") { Description = "Width of one cut, e.g. \"3 mm\"; none where left out." };
+    private readonly Option<string?> _trim = new("--trim") { Description = "Squared off one end of every bar, or two edges of every sheet." };
+    private readonly Option<bool> _json = new("--json") { Description = "Print one JSON document." };
+    private readonly Option<bool> _csv = new("--csv") { Description = "Print the plan as comma-separated text, one row a piece." };
+
+    private CutCommand(CommandHost host) => _host = host;
+
+    public static Command Create(CommandHost host)
+    {
+        var cut = new CutCommand(host);
+        var command = new Command("cut", Text)
+        {
+            cut._pieces, cut._stock, cut._sheetPieces, cut._sheets, cut._kerf, cut._trim, cut._json, cut._csv,
+        };
+        command.SetAction((parsed, cancellationToken) => Task.FromResult((int)cut.Run(parsed, cancellationToken)));
+        return command;
+    }
+
+    private ExitCode Run(ParseResult parsed, CancellationToken cancellationToken)
+    {
+        var kerf = ReadLength(parsed.GetValue(_kerf), "--kerf");
+        var trim = ReadLength(parsed.GetValue(_trim), "--trim");
+        if (kerf is null || trim is null)
+        {
+            return ExitCode.BadInput;
+        }
+
+        return (parsed.GetValue(_pieces), parsed.GetValue(_stock), parsed.GetValue(_sheetPieces), parsed.GetValue(_sheets)) switch
+        {
+            ({ } pieces, { } stock, null, null) => CutBars(parsed, pieces, stock, kerf.Value, trim.Value, cancellationToken),
+            (null, null, { } pieces, { } sheets) => CutSheets(parsed, pieces, sheets, kerf.Value, trim.Value, cancellationToken),
+            _ => BadUsage("name --pieces and --stock for bars, or --sheet-pieces and --sheets for sheets."),
+        };
+    }
+
+    private ExitCode CutBars(ParseResult parsed, string pieces, string stock, Length kerf, Length trim, CancellationToken cancellationToken)
+    {
+        var wanted = CutTables.BarPieces(pieces, ReadText(pieces));
+        var bars = CutTables.Bars(stock, ReadText(stock));
+        if (!Sound(wanted) | !Sound(bars))
+        {
+            return ExitCode.BadInput;
+        }
+
+        var request = new BarCutRequest { Pieces = wanted.Rows, Stock = bars.Rows, Kerf = kerf, Trim = trim };
+        var plan = new OptimalBarCutPlanner().Plan(request, CutProgressLine.For(_host), cancellationToken);
+        Print(parsed, () => BarCutReport.From(request, plan), () => CutPlanTables.Of(plan), () => CutPlanText.Of(plan));
+        return Finish(plan.Uncut);
+    }
+
+    private ExitCode CutSheets(ParseResult parsed, string pieces, string sheets, Length kerf, Length trim, CancellationToken cancellationToken)
+    {
+        var wanted = CutTables.SheetPieces(pieces, ReadText(pieces));
+        var stock = CutTables.Sheets(sheets, ReadText(sheets));
+        if (!Sound(wanted) | !Sound(stock))
+        {
+            return ExitCode.BadInput;
+        }
+
+        var request = new SheetCutRequest { Pieces = wanted.Rows, Stock = stock.Rows, Kerf = kerf, Trim = trim };
+        var plan = new OptimalSheetCutPlanner().Plan(request, CutProgressLine.For(_host), cancellationToken);
+        Print(parsed, () => SheetCutReport.From(request, plan), () => CutPlanTables.Of(plan), () => CutPlanText.Of(plan));
+        return Finish(plan.Uncut);
+    }
+
+    private void Print<T>(ParseResult parsed, Func<T> report, Func<string> table, Func<string> text) => _host.Output.Write(
+        parsed.GetValue(_json) ? JsonSerializer.Serialize(report(), JsonForm) + "\n" : parsed.GetValue(_csv) ? table() : text());
+
+    private ExitCode Finish(IReadOnlyList<UncutPiece> uncut)
+    {
+        foreach (var piece in uncut)
+        {
+            _host.Error.WriteLine($"studiokit: {piece.Sentence}");
+        }
+
+        return uncut.Count == 0 ? ExitCode.Done : ExitCode.PlanFails;
+    }
+
+    private ExitCode BadUsage(string sentence)
+    {
+        _host.Error.WriteLine($"studiokit: {sentence}");
+        _host.Error.WriteLine("Try 'studiokit cut --help'.");
+        return ExitCode.BadInput;
+    }
+
+    private Length? ReadLength(string? text, string option)
+    {
+        if (text is null)
+        {
+            return Length.Zero;
+        }
+
+        if (!QuantityText.TryLength(text, out var length, out var problem))
+        {
+            BadUsage($"{option}: {problem}");
+            return null;
+        }
+
+        if (length.Millimeters is < 0 or > 1000)
+        {
+            BadUsage($"{option}: '{text}' must lie between 0 mm and 1 m.");
+            return null;
+        }
+
+        return length;
+    }
+
+    private bool Sound<T>(CutTable<T> table)
+    {
+        foreach (var diagnostic in table.Diagnostics)
+        {
+            _host.Error.WriteLine(diagnostic.Format());
+        }
+
+        return table.Sound;
+    }
+
+    private static string ReadText(string path)
+    {
+        try
+        {
+            return File.ReadAllText(path);
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
+        {
+            throw new FileTroubleException($"cannot read {path}: {error.Message}", error);
+        }
+    }
+}
