@@ -1,3 +1,16 @@
 using BenchmarkDotNet.Running;
+using StudioKit.Benchmarks;
+
+if (args is ["light-error"])
+{
+    LightError.Print(Console.Out);
+    return;
+}
+
+if (args is ["light-search"])
+{
+    LightSearch.Print(Console.Out);
+    return;
+}
 
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

@@ -17,7 +17,6 @@ public sealed class LightBox
 
     private readonly LightPanel _panel;
     private readonly LightSurround _surround;
-    private readonly PanelGrid _grid;
     private readonly ReceiverSet _points;
     private readonly PatchMesh? _mesh;
     private readonly ReceiverSet? _patchPoints;
@@ -26,16 +25,15 @@ public sealed class LightBox
     private readonly int _gatherStride;
     private readonly Radiosity? _radiosity;
 
-    private LightBox(LightPanel panel, LightSurround surround, PanelGrid grid, IReadOnlyList<Obstacle> shadows, int perSide)
+    private LightBox(LightPanel panel, LightSurround surround, ReceiverSet points, IReadOnlyList<Obstacle> shadows)
     {
-        (_panel, _surround, _grid) = (panel, surround, grid);
-        _points = GridPoints(panel, grid);
+        (_panel, _surround, _points) = (panel, surround, points);
         if (!Reflects(surround))
         {
             return;
         }
 
-        _mesh = new PatchMesh(panel, surround, perSide);
+        _mesh = new PatchMesh(panel, surround, PatchesPerSide);
         _patchPoints = new ReceiverSet([.. _mesh.Patches.SelectMany(SubPoints)]);
         _areas = [.. _mesh.Patches.Select(patch => patch.Area)];
         _gatherStride = VectorMath.Padded(_mesh.SenderCount);
@@ -53,12 +51,18 @@ public sealed class LightBox
     {
         ArgumentNullException.ThrowIfNull(grid);
         SceneCheck.Refuse(SceneCheck.Problems(panel, surround));
-        return new LightBox(panel, surround, grid, surround.Frame, PatchesPerSide);
+        return Prepare(panel, surround, grid, surround.Frame);
     }
 
-    internal static LightBox Prepare(
-        LightPanel panel, LightSurround surround, PanelGrid grid, IReadOnlyList<Obstacle> shadows, int perSide = PatchesPerSide) =>
-        new(panel, surround, grid, shadows, perSide);
+    internal static LightBox Prepare(LightPanel panel, LightSurround surround, PanelGrid grid, IReadOnlyList<Obstacle> shadows) =>
+        new(panel, surround, GridPoints(panel, grid), shadows) { Grid = grid };
+
+    /// <summary>A box ready for any points of the underside, each with the way it faces.</summary>
+    internal static LightBox At(LightPanel panel, LightSurround surround, IReadOnlyList<(Position Place, Direction Normal)> points) =>
+        new(panel, surround, new ReceiverSet(points), surround.Frame);
+
+    /// <summary>Points that it works out; none where they were given one by one.</summary>
+    private PanelGrid? Grid { get; init; }
 
     /// <summary>Lights the panel with flashes.</summary>
     /// <param name="emitters">The flashes at work.</param>
@@ -71,14 +75,17 @@ public sealed class LightBox
         return Light(emitters);
     }
 
-    internal LightMap Light(IReadOnlyList<Emitter> emitters)
+    internal LightMap Light(IReadOnlyList<Emitter> emitters) =>
+        new(_panel, Grid ?? throw new InvalidOperationException("This box has no grid."), emitters, Shine(emitters));
+
+    internal PointLight Shine(IReadOnlyList<Emitter> emitters)
     {
         Obstacle[] obstacles = [.. _surround.Frame, .. emitters.Select(emitter => emitter.Body).OfType<Obstacle>()];
         var flashes = emitters.Select(emitter => new DirectLight(emitter, obstacles, NearestSurface(emitter))).ToArray();
         var direct = flashes.Select(flash => Lit(flash, _points)).ToArray();
         var interreflected = new double[_points.PaddedCount];
         var balance = _mesh is null ? null : Interreflect(emitters, flashes, interreflected);
-        return new LightMap(_panel, _grid, emitters, direct, interreflected, balance);
+        return new PointLight(direct, interreflected, balance);
     }
 
     /// <summary>Full exposure of every patch and every point from given direct exposures of the patches [lx·s].</summary>

@@ -1,3 +1,4 @@
+using StudioKit.Physics.Light.Solving;
 using UnitsNet;
 
 namespace StudioKit.Physics.Light;
@@ -6,16 +7,15 @@ namespace StudioKit.Physics.Light;
 public sealed class LightMap
 {
     private readonly PanelSurface _surface;
-    private readonly double[][] _direct;
-    private readonly Emitter[] _emitters;
-    private readonly double[] _interreflected;
+    private readonly PanelExit _exit;
+    private readonly Position[] _flashes;
+    private readonly PointLight _light;
 
-    internal LightMap(
-        LightPanel panel, PanelGrid grid, IReadOnlyList<Emitter> emitters, double[][] direct, double[] interreflected, LightBalance? balance)
+    internal LightMap(LightPanel panel, PanelGrid grid, IReadOnlyList<Emitter> emitters, PointLight light)
     {
-        (Panel, Grid, Balance) = (panel, grid, balance);
-        (_emitters, _direct, _interreflected) = ([.. emitters], direct, interreflected);
-        _surface = new PanelSurface(panel);
+        (Panel, Grid, _light) = (panel, grid, light);
+        _flashes = [.. emitters.Select(emitter => emitter.Centre)];
+        (_surface, _exit) = (new PanelSurface(panel), new PanelExit(panel));
     }
 
     /// <summary>The sheet it belongs to.</summary>
@@ -25,19 +25,19 @@ public sealed class LightMap
     public PanelGrid Grid { get; }
 
     /// <summary>Where the light went; none where nothing reflects and so only the panel was worked out.</summary>
-    public LightBalance? Balance { get; }
+    public LightBalance? Balance => _light.Balance;
 
     /// <summary>Luminous exposure on the underside [lx·s].</summary>
     /// <param name="column">Column from the left [1].</param>
     /// <param name="row">Row from the front [1].</param>
-    public double Exposure(int column, int row) => DirectExposure(column, row) + _interreflected[Index(column, row)];
+    public double Exposure(int column, int row) => DirectExposure(column, row) + _light.Interreflected[Index(column, row)];
 
     /// <summary>The part of it that comes straight from the flashes [lx·s].</summary>
     /// <inheritdoc cref="Exposure" path="/param"/>
     public double DirectExposure(int column, int row)
     {
         var (sum, index) = (0.0, Index(column, row));
-        foreach (var flash in _direct)
+        foreach (var flash in _light.Direct)
         {
             sum += flash[index];
         }
@@ -60,27 +60,19 @@ public sealed class LightMap
     {
         var x = Guard.Between(across.Meters, -_surface.Width / 2, _surface.Width / 2, nameof(across));
         var s = Guard.Between(alongSheet.Meters, 0, _surface.Depth, nameof(alongSheet));
-        return LuminanceTime(x, s, towards, new ScatterLobe(Panel.ScatterExponent));
+        return LuminanceTime(x, s, towards);
     }
 
-    internal double LuminanceTime(double x, double s, Direction towards, ScatterLobe lobe)
+    internal double LuminanceTime(double x, double s, Direction towards)
     {
-        var cell = Cell(x, s);
-        var share = Panel.Transmittance;
-        var luminance = share * cell.Of(_interreflected) / Math.PI;
-        for (var i = 0; i < _direct.Length; i++)
+        var (cell, place, normal) = (Cell(x, s), _surface.At(x, s), _surface.NormalAt(s));
+        var luminance = _exit.Even(cell.Of(_light.Interreflected));
+        for (var i = 0; i < _flashes.Length; i++)
         {
-            var direct = cell.Of(_direct[i]);
-            luminance += share * direct * (lobe.IsLambertian ? 1 / Math.PI : Scattered(lobe, i, x, s, towards));
+            luminance += _exit.Straight(cell.Of(_light.Direct[i]), _flashes[i], place, normal, towards);
         }
 
         return luminance;
-    }
-
-    private double Scattered(ScatterLobe lobe, int emitter, double x, double s, Direction towards)
-    {
-        var onward = Direction.From(_emitters[emitter].Centre, _surface.At(x, s));
-        return lobe.PerExitance(onward.Dot(_surface.NormalAt(s)), onward.Dot(towards));
     }
 
     // Between the four nearest points by straight lines, carried on beyond the outermost ones.

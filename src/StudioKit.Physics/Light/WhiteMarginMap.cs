@@ -17,14 +17,12 @@ public sealed class WhiteMarginMap
 
     private readonly LightMap _map;
     private readonly double _perLuminanceTime;
-    private readonly ScatterLobe _lobe;
     private readonly ViewRays _rays;
 
     private WhiteMarginMap(LightMap map, CameraView view, CameraCase camera)
     {
         (_map, View) = (map, view);
         _perLuminanceTime = PerLuminanceTime(camera);
-        _lobe = new ScatterLobe(map.Panel.ScatterExponent);
         _rays = new ViewRays(view, map.Panel.Height.Meters);
         Points = LookedAt();
         Darkest = Points.MinBy(point => point.Margin.Value);
@@ -98,5 +96,5 @@ public sealed class WhiteMarginMap
     }
 
     private double MarginAt(double x, double s, Direction towards) =>
-        MarginOf(_map.LuminanceTime(x, s, towards, _lobe) * _perLuminanceTime);
+        MarginOf(_map.LuminanceTime(x, s, towards) * _perLuminanceTime);
 }
