@@ -183,6 +183,14 @@ public sealed class KitReaderTests
         pipe.Wall.Millimeters.Should().BeApproximately(wall, 0.005);
     }
 
+    [Theory]
+    [InlineData("kit: {a, : b}")]
+    [InlineData("kit: {name: x, : , length: 1}")]
+    [InlineData("kit: {::}")]
+    [InlineData("kit:\n  : name: x\n    y: z\n")]
+    [InlineData("kit:\n  -:name: x\n    y: z\n")]
+    public void A_stray_colon_never_makes_the_reader_throw(string yaml) => Parse(yaml).Kit.Should().BeNull();
+
     [Fact]
     public void A_long_list_never_closed_is_a_fault_of_the_file() =>
         Parse("kit: [" + string.Concat(Enumerable.Repeat("x,\n", 300))).Diagnostics.Should().ContainSingle().Which.Code.Should().Be(DiagnosticCodes.Syntax);

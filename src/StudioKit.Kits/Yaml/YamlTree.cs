@@ -67,7 +67,13 @@ internal sealed class YamlTree
             return new RefusedNode(_source, (int)alias.Start.Line, (int)alias.Start.Column);
         }
 
-        var start = (NodeEvent)_parser.Current!;
+        if (_parser.Current is not NodeEvent start)
+        {
+            // Seen after a stray colon: the parser ends the section where a value is due.
+            var here = _parser.Current?.Start ?? Mark.Empty;
+            throw new YamlException(here, here, "A value is missing.");
+        }
+
         if (IsTooMuch(start, depth))
         {
             return null;
