@@ -1,0 +1,18 @@
+using System.Globalization;
+
+namespace StudioKit.Field.Log;
+
+/// <summary>One row of an archive's file, read by the short names of its terms.</summary>
+internal sealed class ArchiveRow(IReadOnlyDictionary<string, int> columns, string[] fields)
+{
+    /// <summary>A field as text; empty where the archive does not have the term.</summary>
+    public string this[string term] => columns.TryGetValue(term, out var column) && column < fields.Length ? fields[column] : "";
+
+    public static DateTimeOffset Moment(string text) => DateTimeOffset.Parse(text, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal);
+
+    public double? Number(string term) => this[term].Length == 0 ? null : double.Parse(this[term], NumberStyles.Float, CultureInfo.InvariantCulture);
+
+    public DateTimeOffset? MaybeMoment(string term) => this[term].Length == 0 ? null : Moment(this[term]);
+
+    public IReadOnlyList<string> Names(string term) => this[term].Split(DarwinCoreTerms.ListSeparator, StringSplitOptions.RemoveEmptyEntries);
+}

@@ -1,0 +1,63 @@
+using StudioKit.Field.Pictures;
+
+namespace StudioKit.Field.Log;
+
+/// <summary>One picture of a subject.</summary>
+public sealed record FieldFrame
+{
+    /// <summary>Subject it shows.</summary>
+    public required string SubjectId { get; init; }
+
+    /// <summary>File name, without folder; unique for the subject.</summary>
+    public required string FileName { get; init; }
+
+    /// <summary>Identifier: the subject's and the file name.</summary>
+    public string Id => $"{SubjectId}:{FileName}";
+
+    /// <summary>When it was taken.</summary>
+    public DateTimeOffset? Taken { get; init; }
+
+    /// <summary>Exposure time [s].</summary>
+    public double? ExposureTime { get; init; }
+
+    /// <summary>f-number [1].</summary>
+    public double? FNumber { get; init; }
+
+    /// <summary>ISO speed [1].</summary>
+    public double? Iso { get; init; }
+
+    /// <summary>Focal length [mm].</summary>
+    public double? FocalLength { get; init; }
+
+    /// <summary>Size of a pixel at the subject [µm].</summary>
+    public double? MicrometresPerPixel { get; init; }
+
+    /// <summary>Caption.</summary>
+    public string Caption { get; init; } = "";
+
+    /// <summary>Photographer.</summary>
+    public string Creator { get; init; } = "";
+
+    /// <summary>Licence, best as an address.</summary>
+    public string Licence { get; init; } = "";
+
+    /// <summary>A frame with the settings that its file gives.</summary>
+    /// <param name="subjectId">Subject it shows.</param>
+    /// <param name="path">Picture file.</param>
+    /// <param name="settings">Settings read from it.</param>
+    /// <param name="clockOffset">How far the camera's clock is ahead of universal time, where the file does not say.</param>
+    public static FieldFrame From(string subjectId, string path, FrameSettings settings, TimeSpan clockOffset)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        return new FieldFrame
+        {
+            SubjectId = subjectId,
+            FileName = Path.GetFileName(path),
+            Taken = settings.Taken ?? (settings.TakenLocal is { } local ? new DateTimeOffset(local, clockOffset) : null),
+            ExposureTime = settings.Shutter?.Seconds,
+            FNumber = settings.Aperture?.Value,
+            Iso = settings.Iso?.Value,
+            FocalLength = settings.FocalLength?.Millimeters,
+        };
+    }
+}

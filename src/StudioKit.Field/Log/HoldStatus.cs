@@ -1,0 +1,14 @@
+namespace StudioKit.Field.Log;
+
+/// <summary>How long an animal has been held.</summary>
+/// <param name="Elapsed">Time since it was taken up, or until it was let go.</param>
+/// <param name="Limit">Most time it may be held; none where no limit was given.</param>
+/// <param name="IsHeld">Whether it is still held.</param>
+public sealed record HoldStatus(TimeSpan Elapsed, TimeSpan? Limit, bool IsHeld)
+{
+    /// <summary>Time left, negative once the limit is passed; none where no limit was given.</summary>
+    public TimeSpan? Remaining => Limit - Elapsed;
+
+    /// <summary>Whether the limit is reached: let it go.</summary>
+    public bool IsAtLimit => Remaining <= TimeSpan.Zero;
+}

@@ -1,0 +1,54 @@
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+
+namespace StudioKit.Field.Log;
+
+/// <summary>Writes a log's occurrences as GeoJSON (RFC 7946), with the same coarse places as the archive.</summary>
+public static class OccurrenceGeoJson
+{
+    /// <summary>Writes all occurrences as one feature collection; those without a place have no geometry.</summary>
+    /// <param name="log">What to export.</param>
+    public static string Write(LogSnapshot log)
+    {
+        ArgumentNullException.ThrowIfNull(log);
+        var table = OccurrenceTable.Of(log);
+        string[] names = [.. table.Terms.Select(ArchiveTable.ShortName)];
+        using var stream = new MemoryStream();
+        var options = new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+        using (var writer = new Utf8JsonWriter(stream, options))
+        {
+            writer.WriteStartObject();
+            writer.WriteString("type", "FeatureCollection");
+            writer.WriteStartArray("features");
+            foreach (var row in table.Rows)
+            {
+                Feature(writer, names, row);
+            }
+
+            writer.WriteEndArray();
+            writer.WriteEndObject();
+        }
+
+        return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
+    }
+
+    private static void Feature(Utf8JsonWriter writer, string[] names, IReadOnlyList<string> row)
+    {
+        var (latitude, longitude) = (row[Array.IndexOf(names, "decimalLatitude")], row[Array.IndexOf(names, "decimalLongitude")]);
+        writer.WriteStartObject();
+        writer.WriteString("type", "Feature");
+        writer.WritePropertyName("geometry");
+
+        // Longitude first, always on WGS 84.
+        writer.WriteRawValue(latitude.Length == 0 ? "null" : $"{{\"type\": \"Point\", \"coordinates\": [{longitude}, {latitude}]}}");
+        writer.WriteStartObject("properties");
+        foreach (var (name, value) in names.Zip(row).Where(pair => pair.Second.Length > 0))
+        {
+            writer.WriteString(name, value);
+        }
+
+        writer.WriteEndObject();
+        writer.WriteEndObject();
+    }
+}
