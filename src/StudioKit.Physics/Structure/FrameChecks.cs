@@ -80,19 +80,41 @@ internal static class FrameChecks
 
     private static StructuralCheck Buckling(StudioCheckCase studio, PipeWarmth warmth)
     {
-        var height = LegHeight(studio.Frame);
         var creep = studio.Pipe.SoftensLikePvc ? LegBuckling.PvcCreepShare : 1;
-        var load = (studio.StandingMass.Kilograms * PanelSag.Gravity / studio.Frame.Feet.Count) + studio.Elbow.Newtons;
-        var critical = LegBuckling.CriticalLoad(creep * warmth.Stiffness, height, FreeTopFactor);
+        var standing = studio.StandingMass.Kilograms * PanelSag.Gravity / studio.Frame.Feet.Count;
+        var critical = Math.Min(Critical(studio, warmth, true), Critical(studio, warmth, false));
+
+        // The standing load meets what stiffness creep leaves, the elbow what there is for a moment.
+        var ratio = BucklingSafety * ((standing / creep) + studio.Elbow.Newtons) / critical;
         return new StructuralCheck(
             "Leg buckling",
-            Force.FromNewtons(load),
+            Force.FromNewtons((standing / creep) + studio.Elbow.Newtons),
             Force.FromNewtons(critical / BucklingSafety),
-            load * BucklingSafety / critical,
-            ["The top is taken as free to sway (K = 2), the elbow over one leg, with a safety factor of 3 and the stiffness left after weeks of load."],
+            ratio,
+            ["The elbow leans over one leg; the standing load is raised for creep over weeks; a safety factor of 3.", "Stiffness of dry push fits differs widely: measure one joint."],
             "Gere2009",
             "columns, critical loads",
-            load * BucklingSafety > critical ? "Shorter legs, a larger pipe, or stretchers and guys." : "");
+            ratio > 1 ? "Stretchers, shorter legs, a larger pipe, pinned joints or guys." : "");
+    }
+
+    // A stretcher divides the leg: held at both ends above it (K = 1 as the frame sways), at one end below it (K = 2).
+    private static double Critical(StudioCheckCase studio, PipeWarmth warmth, bool along)
+    {
+        var height = LegHeight(studio.Frame);
+        var foot = studio.Frame.Feet[0].LevelExtension.Meters;
+        var below = StretcherUp(studio.Frame, along) is { } up ? up - foot : height;
+        var effective = Math.Max(FreeTopFactor * below, height - below);
+        var joints = below < height ? 2 : 1;
+        return LegBuckling.WithJoints(
+            LegBuckling.CriticalLoad(warmth.Stiffness, effective, 1), height, studio.JointStiffness.NewtonMetersPerRadian, joints);
+    }
+
+    private static double? StretcherUp(FrameResult frame, bool along)
+    {
+        var places = frame.Joints.ToDictionary(joint => joint.Label, joint => joint.Position, StringComparer.Ordinal);
+        return frame.Members.Where(member => member.Role == FrameMemberRole.Stretcher)
+            .Where(member => Math.Abs(places[member.From].Right - places[member.To].Right) < 1e-6 == along)
+            .Select(member => (double?)places[member.From].Up / 1000).FirstOrDefault();
     }
 
     private static StructuralCheck Sway(StudioCheckCase studio, PipeWarmth warmth)

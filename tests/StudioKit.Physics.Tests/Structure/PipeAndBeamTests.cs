@@ -73,6 +73,15 @@ public sealed class PipeAndBeamTests
         LegBuckling.CriticalLoad(PvcModulus * PipeSection.SecondMoment(20e-3, 1.5e-3), 0.5, factor)
             .Should().BeApproximately(published, 0.005 * published);
 
+    [Fact]
+    public void Loose_joints_let_a_leg_give_way_before_Eulers_load() =>
+        Gen.Select(Gen.Double[10, 1000], Gen.Double[0.1, 1], Gen.Double[1, 1e4]).Sample((critical, height, joint) =>
+        {
+            var load = LegBuckling.WithJoints(critical, height, joint, 1);
+            return load < Math.Min(critical, joint / height) && load >= Math.Min(critical, joint / height) / 2
+                && Near(LegBuckling.WithJoints(critical, height, 1e15, 1), critical);
+        });
+
     /// <summary>Four legs of 3/4 in pipe, 0.5 m, rigid corners and pinned feet: n·3EI/h³, 0.5 %.</summary>
     [Fact]
     public void Four_legs_sway_as_cantilevers()

@@ -42,6 +42,16 @@ public sealed class StudioChecksTests
     }
 
     [Fact]
+    public void Stretchers_keep_legs_from_buckling()
+    {
+        var tied = Fen with { Frame = PipeFrame.Generate(FrameCases.FenTable with { Stretchers = FrameStretchers.Always }) };
+
+        double Ratio(StudioCheckCase studio) => StudioChecks.All(studio).Single(check => check.Name == "Leg buckling").Ratio;
+
+        Ratio(tied).Should().BeLessThan(Ratio(Fen) / 2);
+    }
+
+    [Fact]
     public void A_gale_tips_the_table_and_the_check_names_ballast()
     {
         var gale = StudioChecks.All(Fen with { Gust = Speed.FromMetersPerSecond(20) }).Single(check => check.Name == "Tipping in the gust");

@@ -109,6 +109,12 @@ public static class PipeFrame
             yield return "Without legs the frame follows the slope of the ground: level a place for it first.";
         }
 
+        if (measures.Design is { Shape: FrameShape.LowGround, Cradle: { } cradle })
+        {
+            yield return FormattableString.Invariant(
+                $"A low frame carries no flash: stand it with its window {PanelUp(layout, measures) - cradle.BelowPanel.Millimeters:0} mm over the ground.");
+        }
+
         yield return "Take-offs differ from maker to maker: measure one fitting of each kind before cutting.";
     }
 }

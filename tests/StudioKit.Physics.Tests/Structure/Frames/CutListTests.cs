@@ -30,7 +30,7 @@ public sealed class CutListTests
             {
                 var frame = PipeFrame.Generate(design);
                 var list = CutList.Of(frame, CutRounding.HalfMillimetre);
-                list.SelectMany(entry => entry.Members).Should().BeEquivalentTo(frame.Members.Select(member => member.Label));
+                Assert.Equal(frame.Members.Select(member => member.Label).Order(StringComparer.Ordinal), list.SelectMany(entry => entry.Members).Order(StringComparer.Ordinal));
                 list.Sum(entry => entry.Count * entry.Exact.Millimeters).Should().BeApproximately(frame.PipeLength.Millimeters, 0.01 * frame.Members.Count);
             },
             iter: 200);
