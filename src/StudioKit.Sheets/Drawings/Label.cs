@@ -59,6 +59,7 @@ public sealed record Label(
         {
             TextRise.Middle => TextMeter.CapHeight(SizePt, Weight) / 2,
             TextRise.Top => TextMeter.CapHeight(SizePt, Weight),
+            TextRise.Below => 1.6 * TextMeter.CapHeight(SizePt, Weight),
             _ => 0,
         };
         return new Similarity(1, Turn, At.X, At.Y).Apply(new Point(back, down));

@@ -11,4 +11,7 @@ public enum TextRise
 
     /// <summary>The top of a capital letter.</summary>
     Top,
+
+    /// <summary>The top of a capital letter, a little below the point: a second line under one that stands on it.</summary>
+    Below,
 }

@@ -13,13 +13,14 @@ internal sealed record Caution(string Text, string Title = "Caution", double Siz
         var x = Padding + SignWidth + Padding;
         var lines = TextWrap.Lines(Text, width - x - Padding, SizePt, TextWeight.Regular);
         var lineHeight = TypeScale.LineHeight(SizePt);
-        var needed = Math.Max((2 * Padding) + ((lines.Count + 1) * lineHeight), (2 * Padding) + SignWidth);
+        var titles = TextWrap.Lines(Title, width - x - Padding, SizePt, TextWeight.Bold);
+        var needed = (2 * Padding) + Math.Max((lines.Count + titles.Count) * lineHeight, SignWidth);
         return Layout.Fit.WholeOrNothing(this, "A caution", needed, height, () =>
         [
             Polygon.Rectangle(new Bounds(0, 0, width, needed), Stroke.Heavy),
             .. Sign(),
-            .. TypeScale.Set([Title], x, SizePt, TextWeight.Bold, top: Padding),
-            .. TypeScale.Set(lines, x, SizePt, TextWeight.Regular, top: Padding + lineHeight),
+            .. TypeScale.Set(titles, x, SizePt, TextWeight.Bold, top: Padding),
+            .. TypeScale.Set(lines, x, SizePt, TextWeight.Regular, top: Padding + (titles.Count * lineHeight)),
         ]);
     }
 

@@ -17,7 +17,7 @@ internal static class ColumnWidths
         for (var i = 0; i < count; i++)
         {
             wanted[i] = Widest(table, i, TextMeter.Width);
-            least[i] = table.Columns[i].Kind == ColumnKind.Text ? Widest(table, i, TextWrap.WidestWord) : wanted[i];
+            least[i] = Widest(table, i, TextWrap.WidestWord);
         }
 
         var spare = width - least.Sum();
@@ -48,10 +48,12 @@ internal static class ColumnWidths
                 + (2 * Padding);
         }
 
+        // Heads may always wrap, the cells of words only; numbers never part from their units.
+        var cells = table.Columns[column].Kind == ColumnKind.Text ? measure : TextMeter.Width;
         var widest = measure(table.Columns[column].Title, table.SizePt, TextWeight.Bold);
         foreach (var row in table.Rows)
         {
-            widest = Math.Max(widest, measure(row.Cells[column], table.SizePt, row.Total ? TextWeight.Bold : TextWeight.Regular));
+            widest = Math.Max(widest, cells(row.Cells[column], table.SizePt, row.Total ? TextWeight.Bold : TextWeight.Regular));
         }
 
         return Math.Max(widest, DecimalAlignment.Of(table, column).Width) + (2 * Padding);

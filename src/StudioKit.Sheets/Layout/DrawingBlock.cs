@@ -6,14 +6,15 @@ namespace StudioKit.Sheets.Layout;
 /// <param name="Drawing">The drawing, at full size.</param>
 /// <param name="TrueScale">True where it is a template and must come out at full size.</param>
 /// <param name="MaxHeight">Most height it may take [mm].</param>
-internal sealed record DrawingBlock(Drawing Drawing, bool TrueScale = false, double MaxHeight = 120) : Block
+/// <param name="Caption">What stands under it; its title and scale where nothing is given, nothing, and the drawing to the left, where it is empty.</param>
+internal sealed record DrawingBlock(Drawing Drawing, bool TrueScale = false, double MaxHeight = 120, string? Caption = null) : Block
 {
     // The reductions of ISO 5455, with full size before them.
     private static readonly double[] Reductions = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000];
 
     public override Fit Fit(double width, double height)
     {
-        var caption = TypeScale.LineHeight(TypeScale.Small) + 1;
+        var caption = Caption is { Length: 0 } ? 0 : TypeScale.LineHeight(TypeScale.Small) + 1;
         foreach (var reduction in TrueScale ? Reductions[..1] : Reductions)
         {
             var scaled = Drawing.Scaled(1 / reduction);
@@ -31,13 +32,15 @@ internal sealed record DrawingBlock(Drawing Drawing, bool TrueScale = false, dou
 
     private List<Primitive> Marks(Drawing scaled, Bounds bounds, double width, double reduction)
     {
-        var left = (width - bounds.Width) / 2;
-        var caption = FormattableString.Invariant($"{Drawing.Title}, scale 1:{reduction:0}");
-        return
-        [
-            .. scaled.Shifted(left - bounds.Left, -bounds.Top).Marks,
-            new Label(
-                new Point(width / 2, bounds.Height + 1 + TypeScale.Baseline(TypeScale.Small)), caption, TypeScale.Small, TextAnchor.Middle),
-        ];
+        var left = Caption is { Length: 0 } ? 0 : (width - bounds.Width) / 2;
+        var caption = Caption ?? FormattableString.Invariant($"{Drawing.Title}, scale 1:{reduction:0}");
+        var marks = new List<Primitive>(scaled.Shifted(left - bounds.Left, -bounds.Top).Marks);
+        if (caption.Length > 0)
+        {
+            var baseline = bounds.Height + 1 + TypeScale.Baseline(TypeScale.Small);
+            marks.Add(new Label(new Point(width / 2, baseline), caption, TypeScale.Small, TextAnchor.Middle));
+        }
+
+        return marks;
     }
 }

@@ -6,7 +6,10 @@ namespace StudioKit.Sheets.Layout;
 /// <summary>Breaks text into lines.</summary>
 internal static class TextWrap
 {
-    public const char NoBreakSpace = '\u00A0';
+    private static readonly HashSet<string> Units = new(StringComparer.Ordinal)
+    {
+        "mm", "cm", "m", "µm", "in", "ft", "g", "kg", "oz", "lb", "s", "ms", "min", "h", "N", "lx", "Wh", "%", "stop", "stops", "EUR",
+    };
 
     /// <summary>Lines no wider than the room; a word that is too long alone is broken where the room ends.</summary>
     public static IReadOnlyList<string> Lines(string text, double width, double sizePt, TextWeight weight)
@@ -15,7 +18,7 @@ internal static class TextWrap
         foreach (var paragraph in text.Split('\n'))
         {
             var line = "";
-            foreach (var word in paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+            foreach (var word in Words(paragraph))
             {
                 var longer = line.Length == 0 ? word : line + " " + word;
                 if (Fits(longer, width, sizePt, weight))
@@ -36,7 +39,29 @@ internal static class TextWrap
 
     /// <summary>Width of the widest word, which a column should have.</summary>
     public static double WidestWord(string text, double sizePt, TextWeight weight) =>
-        text.Split([' ', '\n']).Max(word => TextMeter.Width(word, sizePt, weight));
+        text.Split('\n').SelectMany(Words).DefaultIfEmpty("").Max(word => TextMeter.Width(word, sizePt, weight));
+
+    // A number and its unit are one word to the eye.
+    private static IEnumerable<string> Words(string paragraph)
+    {
+        var word = "";
+        foreach (var next in paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            var joined = word.Length > 0 && (char.IsAsciiDigit(word[^1]) || word.EndsWith(" N", StringComparison.Ordinal))
+                && Units.Contains(next.TrimEnd('.', ',', ';', ':', ')'));
+            if (!joined && word.Length > 0)
+            {
+                yield return word;
+            }
+
+            word = joined ? $"{word} {next}" : next;
+        }
+
+        if (word.Length > 0)
+        {
+            yield return word;
+        }
+    }
 
     private static string BreakWord(List<string> lines, string word, double width, double sizePt, TextWeight weight)
     {

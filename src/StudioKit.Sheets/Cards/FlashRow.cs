@@ -1,0 +1,43 @@
+using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Fonts;
+using StudioKit.Sheets.Layout;
+
+namespace StudioKit.Sheets.Cards;
+
+/// <summary>One flash: what it does, then its power and distance in big numerals at the same places on every row.</summary>
+/// <param name="Role">Where it stands.</param>
+/// <param name="Name">Which flash, with its modifier.</param>
+/// <param name="Power">Power as marked on the flash.</param>
+/// <param name="Distance">Distance with its unit.</param>
+/// <param name="LargestPt">Largest size of the numerals [pt].</param>
+internal sealed record FlashRow(string Role, string Name, string Power, (string Figure, string Unit) Distance, double LargestPt) : Block
+{
+    private const double RolePt = 11;
+    private const double NamePt = 7.5;
+    private const double WordPt = 7;
+    private const double NameShare = 0.32;
+    private const double PowerShare = 0.37;
+    private const double Gap = 5;
+
+    public override Fit Fit(double width, double height)
+    {
+        var (powerAt, distanceAt) = (width * NameShare, width * (NameShare + PowerShare));
+        BigFigure[] figures = [new("power", Power), new("distance", Distance.Figure, Distance.Unit)];
+        var size = Math.Min(Size(figures[0], distanceAt - powerAt - Gap), Size(figures[1], width - distanceAt));
+        var names = TextWrap.Lines(Name, powerAt - Gap, NamePt, TextWeight.Regular);
+        var left = TypeScale.LineHeight(RolePt) + (names.Count * TypeScale.LineHeight(NamePt));
+        var needed = Math.Max(left, BigFigure.Height(size, WordPt)) + 1.5;
+        return Layout.Fit.WholeOrNothing(this, "A flash's row", needed, height, () =>
+        [
+            .. TypeScale.Set([Role], 0, RolePt, TextWeight.Bold),
+            .. TypeScale.Set(names, 0, NamePt, TextWeight.Regular, top: TypeScale.LineHeight(RolePt)),
+            .. figures[0].Marks(powerAt, 0.6, size, WordPt),
+            .. figures[1].Marks(distanceAt, 0.6, size, WordPt),
+        ]);
+    }
+
+    // Where a mark is a sentence ("out of reach: ..."), it is words, not a setting, and may be small.
+    private double Size(BigFigure figure, double room) =>
+        Math.Max(TextMeter.Width(figure.Figure, FigureRow.SmallestPt, TextWeight.Bold) > room ? TypeScale.Small : FigureRow.SmallestPt,
+            Math.Floor(Math.Min(LargestPt, 100 * room / figure.Width(100)) * 2) / 2);
+}

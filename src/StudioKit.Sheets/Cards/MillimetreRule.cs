@@ -1,0 +1,31 @@
+using System.Globalization;
+using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Layout;
+
+namespace StudioKit.Sheets.Cards;
+
+/// <summary>A true-size rule along the left edge of a card, which serves as scale in the picture.</summary>
+internal static class MillimetreRule
+{
+    /// <summary>Width of the strip that the rule takes, numbers included [mm].</summary>
+    public const double Strip = 11;
+
+    private const double FirstTick = 4;
+
+    /// <summary>Ticks at every millimetre, downwards from the card's upper end.</summary>
+    public static IEnumerable<Primitive> Marks(double cardHeight)
+    {
+        var length = (int)Math.Floor((cardHeight - (2 * FirstTick)) / 10) * 10;
+        for (var mm = 0; mm <= length; mm++)
+        {
+            var y = FirstTick + mm;
+            var tick = mm % 10 == 0 ? 4.5 : mm % 5 == 0 ? 3.2 : 2;
+            yield return new Line(new Point(0, y), new Point(tick, y), mm % 10 == 0 ? new Stroke(0.25) : new Stroke(0.12));
+            if (mm % 10 == 0)
+            {
+                yield return new Label(
+                    new Point(5, y), mm == 0 ? "mm" : (mm / 10 * 10).ToString(CultureInfo.InvariantCulture), TypeScale.Smallest, Rise: TextRise.Middle);
+            }
+        }
+    }
+}

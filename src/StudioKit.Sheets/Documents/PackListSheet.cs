@@ -1,0 +1,101 @@
+using System.Globalization;
+using StudioKit.Kits;
+using StudioKit.Planning;
+using StudioKit.Sheets.Layout;
+
+namespace StudioKit.Sheets.Documents;
+
+/// <summary>The pack list: boxes to tick, by bag, in the order things are needed on site.</summary>
+internal static class PackListSheet
+{
+    private const string Unbagged = "Not in a bag";
+
+    private static readonly Column[] ItemColumns =
+    [
+        new(" ", ColumnKind.TickBox), new("Item"), new("Count", ColumnKind.Right), new("Needed"), new("Mass", ColumnKind.Right), new("Known by"), new("Note"),
+    ];
+
+    public static SheetDocument Make(Plan plan, Stamp stamp, PageSetup page) => new(
+        "Pack list",
+        stamp,
+        page,
+        [
+            new Heading("Pack list"),
+            new Paragraph($"{plan.Kit.Name}. Everything together: {PlanFormat.Mass(plan.Pack.Total)}."),
+            .. plan.Pack.Notes.Count == 0 ? (Block[])[] : [new ItemList(plan.Pack.Notes, ItemMarker.Dot)],
+            .. BagNames(plan.Pack).SelectMany(bag => Bag(plan.Pack, bag)),
+            .. Cells(plan.Pack),
+        ]);
+
+    private static IEnumerable<string> BagNames(PackPlan pack) =>
+        pack.Bags.Select(bag => bag.Name).Concat(pack.Items.Select(BagOf)).Distinct();
+
+    private static string BagOf(PackedItem item) => item.Bag ?? Unbagged;
+
+    private static IEnumerable<Block> Bag(PackPlan pack, string name)
+    {
+        yield return new Heading(name, 2);
+        if (pack.Bags.FirstOrDefault(bag => bag.Name == name) is { } load)
+        {
+            yield return new Paragraph(Load(load));
+        }
+
+        var items = pack.Items.Where(item => BagOf(item) == name).ToList();
+        yield return items.Count == 0 ? new Paragraph("Nothing goes in it.") : new Table(ItemColumns, [.. items.Select(Row)]);
+    }
+
+    private static string Load(BagLoad load)
+    {
+        var limit = load.HighestLoad is { } highest ? $", at most {PlanFormat.Mass(highest)}" : "";
+        var carrier = load.Carrier is null ? "" : $"; {load.Carrier} carries it";
+        var share = load.ShareOfBodyMass is { } part ? $", {PlanFormat.Percent(part)} of body mass" : "";
+        return $"{PlanFormat.Mass(load.Mass)} with the bag itself{limit}{carrier}{share}.";
+    }
+
+    private static TableRow Row(PackedItem item) => new(
+        ["tick", item.Name, item.Count.ToString(CultureInfo.InvariantCulture), Stage(item.Stage), PlanFormat.Mass(item.Mass), Origin(item.Origin), Note(item)]);
+
+    private static string Stage(PackItemStage stage) => stage switch
+    {
+        PackItemStage.OnTheWay => "on the way",
+        PackItemStage.SettingUp => "setting up",
+        PackItemStage.Shooting => "shooting",
+        _ => "packing down",
+    };
+
+    private static string Origin(MassOrigin origin) => origin switch
+    {
+        MassOrigin.Weighed => "weighed",
+        MassOrigin.FromGeometry => "computed",
+        _ => "assumed, weigh it",
+    };
+
+    private static string Note(PackedItem item) => string.Join(", ", new[]
+    {
+        item.Fragile ? "fragile" : null,
+        item.Outside ? "strapped outside" : null,
+        item.LongestSide is { } side ? $"longest {PlanFormat.Millimetres(side)}" : null,
+    }.OfType<string>());
+
+    private static IEnumerable<Block> Cells(PackPlan pack)
+    {
+        if (pack.Cells.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return new Heading("Cells", 2);
+        yield return new Table(
+            [
+                new Column(" ", ColumnKind.TickBox), new Column("Flash"), new Column("Cell"), new Column("Count", ColumnKind.Right),
+                new Column("Energy each", ColumnKind.Decimal), new Column("Full flashes", ColumnKind.Right), new Column("In the air"),
+            ],
+            [.. pack.Cells.Select(cell => new TableRow(
+                [
+                    "tick", cell.Flash, cell.Cell, cell.Count.ToString(CultureInfo.InvariantCulture),
+                    FormattableString.Invariant($"{cell.EnergyEach.WattHours:0.#} Wh"),
+                    cell.FullPowerFlashes.ToString(CultureInfo.InvariantCulture), cell.AirTravel,
+                ]))]);
+        yield return new Caution(Cautions.Cells);
+    }
+}

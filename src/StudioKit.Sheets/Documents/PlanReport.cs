@@ -1,0 +1,159 @@
+using StudioKit.Physics.Sources;
+using StudioKit.Planning;
+using StudioKit.Sheets.Cards;
+using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Layout;
+
+namespace StudioKit.Sheets.Documents;
+
+/// <summary>The plan as a report: what was worked out, from what, how sure it is and where it comes from.</summary>
+internal static class PlanReport
+{
+    public static SheetDocument Make(Plan plan, Stamp stamp, PageSetup page) => new(
+        "Plan report",
+        stamp,
+        page,
+        [
+            new Heading(plan.Kit.Name),
+            .. plan.Kit.Description.Length == 0 ? (Block[])[] : [new Paragraph(plan.Kit.Description)],
+            new Paragraph(Verdict(plan), Weight: TextWeight.Bold),
+            .. Panel(plan.Panel),
+            .. Framings(plan.Framings),
+            .. Exposures(plan.Exposures),
+            .. Checks(plan.Checks),
+            .. Defaults(plan.Defaults),
+            .. Sources(plan),
+        ]);
+
+    private static string Verdict(Plan plan)
+    {
+        var failed = plan.Checks.Where(check => !check.Passed).Select(check => check.Name).ToList();
+        return failed.Count == 0 ? "The plan passes all its checks." : $"The plan fails {failed.Count} of its checks: {string.Join(", ", failed)}.";
+    }
+
+    private static IEnumerable<Block> Panel(PanelPlan panel)
+    {
+        yield return new Heading("Panel", 2);
+        var size = panel.SizeGiven ? "given by the kit" : "worked out from the framings";
+        var largest = panel.LargestFraming is null ? "" : $" {panel.LargestFraming} asks for most{(panel.LargestPitch is { } pitch ? $", at a camera pitch of {PlanFormat.Degrees(pitch)}" : "")}.";
+        yield return new Paragraph(
+            $"{PlanFormat.Rectangle(panel.Width, panel.Depth)} of {PlanFormat.Millimetres(panel.Thickness)} {panel.Material}, {size}; "
+            + $"the framings need {PlanFormat.Rectangle(panel.RequiredWidth, panel.RequiredDepth)}.{largest} It weighs {PlanFormat.Mass(panel.Mass)}.");
+        yield return new DrawingBlock(PanelDrawing.Of(panel), MaxHeight: 75);
+        foreach (var block in Caveats(panel.Caveats))
+        {
+            yield return block;
+        }
+    }
+
+    private static IEnumerable<Block> Framings(IReadOnlyList<FramingPlan> framings)
+    {
+        yield return new Heading("Framings", 2);
+        yield return new Table(
+            [
+                new Column("Framing"), new Column("With"), new Column("Field, mm"), new Column("Glass to subject, mm", ColumnKind.Decimal),
+                new Column("Extension, mm", ColumnKind.Decimal), new Column("Effective × marked f-number", ColumnKind.Decimal),
+            ],
+            [.. framings.Select(framing => new TableRow(framing.Reached
+                ?
+                [
+                    framing.Name, framing.Accessories.Count == 0 ? "lens alone" : string.Join(", ", framing.Accessories),
+                    PlanFormat.Rectangle(framing.FieldWidth, framing.FieldHeight).Replace(" mm", "", StringComparison.Ordinal),
+                    PlanFormat.ThreeDigits(framing.WorkingDistance.Millimeters), PlanFormat.ThreeDigits(framing.Extension.Millimeters),
+                    PlanFormat.ThreeDigits(framing.EffectiveApertureFactor),
+                ]
+                : [framing.Name, framing.Limit!, "", "", "", ""]))]);
+        foreach (var block in Caveats(framings.SelectMany(framing => framing.Caveats)))
+        {
+            yield return block;
+        }
+    }
+
+    private static IEnumerable<Block> Exposures(IReadOnlyList<ExposurePlan> exposures)
+    {
+        yield return new Heading("Starting exposures", 2);
+        yield return new Table(
+            [
+                new Column("Set-up"), new Column("Framing"), new Column("Aperture"), new Column("Effective"), new Column("Shutter"), new Column("ISO", ColumnKind.Right),
+                new Column("Flashes"), new Column("White margin", ColumnKind.Decimal), new Column("Unsure by", ColumnKind.Decimal),
+            ],
+            [.. exposures.Select(ExposureRow)]);
+        yield return new Caution(Cautions.Flash);
+        foreach (var exposure in exposures.Where(exposure => exposure.Lights.Count > 0))
+        {
+            yield return new KeepTogether(new Stack(
+                [new Heading($"Light budget: {exposure.SetUp}, {exposure.Framing.Name}", 3), BudgetTables(exposure)]));
+        }
+
+        foreach (var block in Caveats(exposures.SelectMany(exposure => exposure.Caveats)))
+        {
+            yield return block;
+        }
+    }
+
+    private static TableRow ExposureRow(ExposurePlan exposure) => new(
+        [
+            exposure.SetUp, exposure.Framing.Name, exposure.Aperture.Nominal, exposure.EffectiveAperture.Nominal, exposure.Shutter.Nominal,
+            exposure.Iso.Nominal.Replace("ISO ", "", StringComparison.Ordinal),
+            exposure.BindingLimit ?? string.Join("; ", exposure.Lights.Select(light =>
+                $"{LightNames.Role(light.Role).ToLowerInvariant()} {light.PowerMark} at {PlanFormat.Centimetres(light.Distance)}")),
+            exposure.WhiteMargin?.ToString() ?? "", "±" + exposure.Uncertainty.ToString().TrimStart('+', '-'),
+        ]);
+
+    // A single budget takes one of two columns, so that its numbers stay near their words.
+    private static SideBySide BudgetTables(ExposurePlan exposure) => new(
+        [
+            .. exposure.Lights.Select(light => ((Block)new BudgetColumn(
+                $"{LightNames.Role(light.Role)}: {LightNames.WithModifier(light)}, {light.PowerMark} at {PlanFormat.Centimetres(light.Distance)}",
+                light.Budget,
+                TypeScale.Small), 1.0)),
+            .. exposure.Lights.Count == 1 ? new (Block, double)[] { (new Spacer(0), 1) } : [],
+        ]);
+
+    private static IEnumerable<Block> Checks(IReadOnlyList<PlanCheck> checks)
+    {
+        yield return new Heading("Checks", 2);
+        yield return new Table(
+            [
+                new Column("Check"), new Column("Result"), new Column("Demand"), new Column("Capacity"), new Column("Ratio", ColumnKind.Decimal), new Column("What would fix it"),
+            ],
+            [.. checks.Select(check => new TableRow(
+                [
+                    check.Name, check.Passed ? "passes" : "FAILS", check.Demand, check.Capacity,
+                    check.Ratio is { } ratio ? FormattableString.Invariant($"{ratio:0.00}") : "", check.Remedy,
+                ]))]);
+        foreach (var block in Caveats(checks.SelectMany(check => check.Caveats)))
+        {
+            yield return block;
+        }
+    }
+
+    private static IEnumerable<Block> Defaults(IReadOnlyList<PlanDefault> defaults)
+    {
+        yield return new Heading("Defaults used", 2);
+        yield return defaults.Count == 0
+            ? new Paragraph("None: the kit says everything itself.")
+            : new Table([new Column("Key in the kit"), new Column("Value taken")], [.. defaults.Select(used => new TableRow([used.Path, used.Value]))]);
+    }
+
+    private static IEnumerable<Block> Sources(Plan plan)
+    {
+        var cited = plan.Checks.Select(check => (check.SourceKey, check.SourceLocator))
+            .Concat(plan.Exposures.SelectMany(exposure => exposure.Lights).SelectMany(light => light.Budget.Lines).Select(line => (line.SourceKey, line.SourceLocator)))
+            .Where(source => Bibliography.Entries.ContainsKey(source.SourceKey))
+            .Select(source => Bibliography.Cite(source.SourceKey, source.SourceLocator))
+            .Distinct().Order(StringComparer.Ordinal).ToList();
+        yield return new Heading("Sources", 2);
+        yield return cited.Count == 0 ? new Paragraph("None cited.") : new ItemList(cited, ItemMarker.Dot, TypeScale.Small);
+        yield return new Caution(Cautions.Animals);
+    }
+
+    private static IEnumerable<Block> Caveats(IEnumerable<string> caveats)
+    {
+        var distinct = caveats.Distinct().ToList();
+        if (distinct.Count > 0)
+        {
+            yield return new ItemList(distinct, ItemMarker.Dot, TypeScale.Small);
+        }
+    }
+}

@@ -1,0 +1,16 @@
+using StudioKit.Sheets.Cards;
+
+namespace StudioKit.Sheets;
+
+/// <summary>How the sheets are to be printed.</summary>
+public sealed record SheetOptions
+{
+    /// <summary>The date that every sheet carries; sheets never look at a clock.</summary>
+    public required DateOnly Date { get; init; }
+
+    /// <summary>The paper.</summary>
+    public Paper Paper { get; init; } = Paper.A4;
+
+    /// <summary>Sizes of card to print, one file each.</summary>
+    public IReadOnlyList<CardFormat> CardFormats { get; init; } = [CardFormat.A6, CardFormat.Index3By5];
+}

@@ -1,0 +1,235 @@
+using StudioKit.Kits;
+using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Optics;
+using StudioKit.Physics.Structure.Frames;
+using StudioKit.Planning;
+using StudioKit.Planning.Cutting;
+using UnitsNet;
+
+namespace StudioKit.Sheets.Tests;
+
+/// <summary>A plan with invented numbers, written out by hand: sheets must print whatever the plan says, so nothing here is computed.</summary>
+internal static class SamplePlan
+{
+    public static Plan Plan { get; } = Make("Fen edge kit");
+
+    public static Plan Make(string name, int lenses = 2)
+    {
+        var framings = Enumerable.Range(1, lenses).Select(i => Framing($"{50 + (5 * i)} mm at 1:{i}", 1.0 / i)).ToList();
+        return new Plan
+        {
+            Kit = new KitSpec
+            {
+                Name = name,
+                Description = "Moths, spiders and sundews of an invented fen, on white and in their habitat.",
+                Camera = new CameraSpec { Name = "full-frame body", SensorWidth = Length.FromMillimeters(36), SensorHeight = Length.FromMillimeters(24) },
+                Lenses = [new LensSpec { Name = "55 mm", FocalLength = Length.FromMillimeters(55) }],
+            },
+            ContentHash = "4f3a90c1",
+            Framings = framings,
+            Panel = Panel(),
+            Exposures = [.. framings.Select(White), Habitat(framings[0]), Impossible(framings[^1])],
+            Frame = Frame(),
+            Pack = Pack(),
+            Checks =
+            [
+                Check("Panel size", true, "302 × 262 mm", "320 × 280 mm", 0.94),
+                Check("Tip-over in wind", false, "overturning 5.1 N m", "righting 3.9 N m", 1.31) with { Remedy = "hang 2 kg under the panel, or widen the base by 90 mm" },
+            ],
+            Defaults = [new PlanDefault("panel.transmittance", "0.5"), new PlanDefault("site.outdoor-correction", "-0.5 stop")],
+        };
+    }
+
+    public static FramingPlan Framing(string name, double magnification) => new()
+    {
+        Name = name,
+        Lens = name,
+        Magnification = new Magnification(magnification),
+        Accessories = magnification >= 1 ? ["27.5 mm tube"] : [],
+        Extension = Length.FromMillimeters(55 * magnification),
+        FocalLength = Length.FromMillimeters(55),
+        SubjectToSensor = Length.FromMillimeters(220),
+        WorkingDistance = Length.FromMillimeters(74),
+        SubjectToEntrancePupil = Length.FromMillimeters(110),
+        EffectiveApertureFactor = 1 + magnification,
+        PupilRatio = 1,
+        FieldWidth = Length.FromMillimeters(36 / magnification),
+        FieldHeight = Length.FromMillimeters(24 / magnification),
+    };
+
+    public static ExposurePlan White(FramingPlan framing) => Exposure(framing) with
+    {
+        Lights =
+        [
+            Light("small flash A", LightRole.Below, null, 450, 1 / 5.0),
+            Light("small flash B", LightRole.Above, "dome diffuser", 400, 1 / 6.4),
+        ],
+        WhiteMargin = new Stops(0.42),
+        BrightestMargin = new Stops(0.81),
+    };
+
+    public static LightPlan Light(string flash, LightRole role, string? modifier, double distance, double power) => new()
+    {
+        Flash = flash,
+        Role = role,
+        Modifier = modifier,
+        Distance = Length.FromMillimeters(distance),
+        Power = new FlashPower(power),
+        PowerMark = new FlashPower(power).Nominal,
+        Budget = new LightBudget(
+            [
+                Line("guide number 30 m", 9.81), Line($"power {new FlashPower(power).Nominal}", Math.Log2(power)), Line("ISO 500", 2.32),
+                Line("outdoors, no walls", -0.5), Line($"distance {distance / 10:0.#} cm", 2.3), Line("panel transmittance 0.5", -1),
+                Line("Lambertian exit", -1.65), Line("effective f/32", -10),
+            ]),
+    };
+
+    private static LightBudgetLine Line(string item, double stops) => new(item, new Stops(stops), "invented", "CommonPractice", "invented");
+
+    private static ExposurePlan Exposure(FramingPlan framing) => new()
+    {
+        SetUp = "White background",
+        Kind = SetUpKind.WhiteBackground,
+        Framing = framing,
+        Aperture = new FNumber(16),
+        EffectiveAperture = new FNumber(32),
+        Shutter = new ShutterSpeed(1.0 / 128),
+        Iso = new IsoSpeed(500),
+        Lights = [],
+        AmbientLevel = new Stops(-5.2),
+        Ambient = new ExposureValue(12),
+        Sharpness = new SharpnessPlan
+        {
+            DepthOfField = Length.FromMillimeters(1.84),
+            CircleOfConfusion = Length.FromMicrometers(28.8),
+            AiryDisc = Length.FromMicrometers(42.9),
+            FinestDetail = Length.FromMicrometers(42.9),
+            PixelAtSubject = Length.FromMicrometers(4.4),
+        },
+        Uncertainty = new Stops(0.6),
+        Bracket = [new Stops(1.0 / 3), new Stops(-1.0 / 3)],
+        Check = "Test object on the panel, flash above off, fire: the whole background must blink.",
+        Remedies =
+        [
+            new Remedy("Corners do not blink", "flash below up 1/3, to 1/4; then again"),
+            new Remedy("Nothing blinks", "is the flash below on, charged and triggered? Then up 1 stop"),
+            new Remedy("Subject washed out, dark parts grey", "flash below down 1/3; it has 1/3 stop to spare"),
+            new Remedy("Subject too dark or too bright", "flash above up or down; the background does not change"),
+        ],
+        CameraPitches = [Angle.FromDegrees(60)],
+    };
+
+    private static ExposurePlan Habitat(FramingPlan framing) => Exposure(framing) with
+    {
+        SetUp = "Habitat behind",
+        Kind = SetUpKind.DaylightFill,
+        Lights = [Light("small flash B", LightRole.Fill, "dome diffuser", 300, 1 / 64.0)],
+        Check = "Flash off, fire: the habitat must be right and the subject a little dark.",
+    };
+
+    private static ExposurePlan Impossible(FramingPlan framing) => Exposure(framing) with
+    {
+        SetUp = "Dark background",
+        Kind = SetUpKind.DarkBackground,
+        BindingLimit = "The key flash is 1.4 stops short at full power.",
+        Changes = ["ISO 1250 instead of ISO 500", "f/9 instead of f/16", "flash at 25 cm instead of 40 cm"],
+    };
+
+    private static PanelPlan Panel() => new()
+    {
+        RequiredWidth = Length.FromMillimeters(302),
+        RequiredDepth = Length.FromMillimeters(262),
+        Width = Length.FromMillimeters(320),
+        Depth = Length.FromMillimeters(280),
+        SizeGiven = false,
+        SubjectFromFront = Length.FromMillimeters(120),
+        LargestFraming = "60 mm at 1:2",
+        LargestPitch = Angle.FromDegrees(45),
+        Material = "white opal acrylic",
+        Thickness = Length.FromMillimeters(3),
+        Mass = Mass.FromGrams(320),
+        MassOrigin = MassOrigin.FromGeometry,
+    };
+
+    private static FramePlan Frame()
+    {
+        BarPiece[] pieces = [new("A", Length.FromMillimeters(402.5), 4), new("B", Length.FromMillimeters(262), 6), new("C", Length.FromMillimeters(181.5), 8), new("D", Length.FromMillimeters(44), 4)];
+        return new FramePlan
+        {
+            Geometry = new FrameResult(
+                FrameShape.Table, [], [], [], new PanelLedge(PanelSeat.OverRails, Length.Zero, Length.Zero, Length.Zero, []), null, Length.FromMillimeters(500), Length.Zero, [], []),
+            PipeName = "half-inch pressure pipe",
+            FittingsName = "slip fittings",
+            Pieces = [.. pieces.Select(piece => new CutListEntry(
+                piece.Label, [.. Enumerable.Range(1, piece.Count).Select(i => $"{piece.Label}{i}")], piece.Length + Length.FromMillimeters(0.3), piece.Length, Length.FromMillimeters(-0.15)))],
+            Fittings =
+            [
+                new FittingCount(FittingKind.Tee, "tee, slip", 8, Length.FromMillimeters(14.3), Mass.FromGrams(21), 0.9m),
+                new FittingCount(FittingKind.Corner, "three-way corner, slip", 4, Length.FromMillimeters(14.3), Mass.FromGrams(34), 1.6m),
+            ],
+            PipeCuts = new FirstFitBarCutPlanner().Plan(new BarCutRequest
+            {
+                Pieces = pieces,
+                Stock = [new StockBar("3 m pipe", Length.FromMeters(3), 4.2m), new StockBar("offcut 700 mm", Length.FromMillimeters(700), 0, 1)],
+                Kerf = Length.FromMillimeters(2),
+                Trim = Length.FromMillimeters(5),
+            }),
+            SheetCuts = new FirstFitSheetCutPlanner().Plan(new SheetCutRequest
+            {
+                Pieces = [new SheetPiece("panel", Length.FromMillimeters(320), Length.FromMillimeters(280)), new SheetPiece("skirt", Length.FromMillimeters(320), Length.FromMillimeters(150), 2)],
+                Stock = [new StockSheet("600 x 500 mm", Length.FromMillimeters(600), Length.FromMillimeters(500), 24m)],
+                Kerf = Length.FromMillimeters(3),
+            }),
+            Shopping = [new ShoppingLine("half-inch pressure pipe, 3 m", 2, 4.2m), new ShoppingLine("tee, slip", 8, 0.9m), new ShoppingLine("white opal acrylic, 600 × 500 × 3 mm", 1, 24m)],
+            Currency = "EUR",
+            Mass = Mass.FromGrams(1340),
+            MassOrigin = MassOrigin.FromGeometry,
+        };
+    }
+
+    private static PackPlan Pack() => new()
+    {
+        Items =
+        [
+            Item("water, 1 l", 2, 2060, PackItemStage.OnTheWay, "Backpack"),
+            Item("first-aid kit", 1, 240, PackItemStage.OnTheWay, "Backpack"),
+            Item("pipe frame, in a roll", 1, 1340, PackItemStage.SettingUp, "Backpack") with { LongestSide = Length.FromMillimeters(402.5), Origin = MassOrigin.FromGeometry },
+            Item("opal panel", 1, 320, PackItemStage.SettingUp, "Backpack") with { Fragile = true, Outside = true, LongestSide = Length.FromMillimeters(320) },
+            Item("flash A with cells", 1, 410, PackItemStage.SettingUp, "Shoulder bag"),
+            Item("camera with 55 mm lens", 1, 1180, PackItemStage.Shooting, "Shoulder bag") with { Fragile = true },
+            Item("disinfectant spray", 1, 120, PackItemStage.PackingDown, null) with { Origin = MassOrigin.Assumed },
+        ],
+        Bags =
+        [
+            new BagLoad { Name = "Backpack", Mass = Mass.FromKilograms(7.42), HighestLoad = Mass.FromKilograms(12), Carrier = "Ilka", ShareOfBodyMass = 0.118 },
+            new BagLoad { Name = "Shoulder bag", Mass = Mass.FromKilograms(2.4) },
+        ],
+        Total = Mass.FromKilograms(9.94),
+        Cells =
+        [
+            new CellStock { Flash = "small flash A", Cell = "AA NiMH", Count = 8, EnergyEach = Energy.FromWattHours(2.4), FullPowerFlashes = 300, AirTravel = "No limit known for NiMH; protect the contacts." },
+        ],
+        Notes = ["Flash A has cells for 300 full-power flashes; the day asks for 90."],
+    };
+
+    private static PackedItem Item(string name, int count, double grams, PackItemStage stage, string? bag) => new()
+    {
+        Name = name,
+        Count = count,
+        Mass = Mass.FromGrams(grams),
+        Origin = MassOrigin.Weighed,
+        Bag = bag,
+        Stage = stage,
+    };
+
+    private static PlanCheck Check(string name, bool passed, string demand, string capacity, double ratio) => new()
+    {
+        Name = name,
+        Passed = passed,
+        Demand = demand,
+        Capacity = capacity,
+        Ratio = ratio,
+        SourceKey = "CommonPractice",
+        SourceLocator = "invented",
+    };
+}

@@ -1,0 +1,104 @@
+using System.Text;
+using System.Xml.Linq;
+using StudioKit.Planning;
+using StudioKit.Sheets.Cards;
+using UglyToad.PdfPig;
+
+namespace StudioKit.Sheets.Tests;
+
+public sealed class SheetSetTests
+{
+    private static readonly SheetOptions Options = new() { Date = new DateOnly(2026, 5, 17) };
+
+    [Fact]
+    public void A_plan_gives_its_sheets_and_each_drawing_as_svg() =>
+        SheetSet.Write(SamplePlan.Plan, Options).Select(file => file.Name).Should().Equal(
+            "plan-report.pdf", "cards-A6.pdf", "cards-3x5in.pdf", "cut-list.pdf", "pack-list.pdf",
+            "pipe-cuts.svg", "sheet-cuts-1.svg", "panel.svg");
+
+    [Fact]
+    public void The_same_plan_gives_the_same_bytes()
+    {
+        var first = SheetSet.Write(SamplePlan.Make("Fen edge kit"), Options);
+        var second = SheetSet.Write(SamplePlan.Make("Fen edge kit"), Options);
+
+        second.Should().HaveSameCount(first);
+        second.Select(file => Convert.ToHexString(file.Content.Span)).Should().Equal(first.Select(file => Convert.ToHexString(file.Content.Span)));
+    }
+
+    [Fact]
+    public void Every_page_names_kit_hash_and_date()
+    {
+        foreach (var file in Pdfs(SamplePlan.Plan))
+        {
+            using var document = PdfDocument.Open(file.Content.ToArray());
+            document.GetPages().Should().OnlyContain(page => Text(page).Contains("4f3a90c1") && Text(page).Contains("2026-05-17"), file.Name);
+        }
+    }
+
+    [Fact]
+    public void Drawings_are_well_formed_and_true_to_size()
+    {
+        var panel = SheetSet.Write(SamplePlan.Plan, Options).Single(file => file.Name == "panel.svg");
+
+        var root = XDocument.Parse(Encoding.UTF8.GetString(panel.Content.Span)).Root!;
+
+        // The panel of 320 mm × 280 mm is the first path: its corners stand at their measures.
+        root.Descendants().First(element => element.Name.LocalName == "path").Attribute("d")!.Value.Should().Be("M0 0L320 0L320 280L0 280Z");
+    }
+
+    [Fact]
+    public void The_pack_list_has_every_item_once_with_its_mass()
+    {
+        using var document = PdfDocument.Open(Pdfs(SamplePlan.Plan).Single(file => file.Name == "pack-list.pdf").Content.ToArray());
+        var text = string.Join(' ', document.GetPages().Select(Text));
+
+        foreach (var item in SamplePlan.Plan.Pack.Items)
+        {
+            text.Split(item.Name).Should().HaveCount(2, item.Name);
+            text.Should().Contain(PlanFormat.Mass(item.Mass));
+        }
+    }
+
+    [Fact]
+    public void The_cut_list_gives_every_piece_its_length_and_says_how_it_was_planned()
+    {
+        using var document = PdfDocument.Open(Pdfs(SamplePlan.Plan).Single(file => file.Name == "cut-list.pdf").Content.ToArray());
+        var text = string.Join(' ', document.GetPages().Select(Text));
+
+        text.Should().ContainAll("402.5", "262", "181.5", "44").And.Contain("first-fit decreasing");
+    }
+
+    [Fact]
+    public void Long_names_other_alphabets_and_forty_lenses_leave_nothing_out()
+    {
+        var plan = SamplePlan.Make("Торфяное болото у Ελώδης λίμνη, the very long name of a kit that somebody wrote on a rainy evening", lenses: 40);
+
+        var files = SheetSet.Write(plan, Options);
+
+        files.SelectMany(file => file.Problems).Should().BeEmpty();
+        using var cards = PdfDocument.Open(files.Single(file => file.Name == "cards-A6.pdf").Content.ToArray());
+
+        // Cards lie on their side, where the reader can't tell words; the order of printing keeps each line whole.
+        var text = string.Join(' ', cards.GetPages().Select(page => page.Text));
+        foreach (var exposure in plan.Exposures)
+        {
+            text.Should().Contain(exposure.Framing.Name);
+        }
+
+        text.Should().Contain("Торфяное").And.Contain("Ελώδης");
+    }
+
+    [Fact]
+    public void An_empty_plan_still_prints()
+    {
+        var plan = SamplePlan.Plan with { Framings = [], Exposures = [], Frame = null, Checks = [], Defaults = [] };
+
+        SheetSet.Write(plan, Options with { CardFormats = [CardFormat.A6] }).Select(file => file.Name).Should().Equal("plan-report.pdf", "pack-list.pdf");
+    }
+
+    private static IEnumerable<SheetFile> Pdfs(Plan plan) =>
+        SheetSet.Write(plan, Options).Where(file => file.Name.EndsWith(".pdf", StringComparison.Ordinal));
+
+    private static string Text(UglyToad.PdfPig.Content.Page page) => string.Join(' ', page.GetWords().Select(word => word.Text));
+}
