@@ -17,175 +17,300 @@ public static class QuantityText
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TryLength(string text, out Length value, out string problem) => Try(Kinds.Length, text, out value, out problem);
+    public static bool TryLength(string text, out Length value, out string problem)
+    {
+        var isGood = Try(Kinds.Length, text, out var read, out problem);
+        value = isGood ? (Length)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads a mass, e.g. <c>850 g</c>, <c>1 lb 4 oz</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TryMass(string text, out Mass value, out string problem) => Try(Kinds.Mass, text, out value, out problem);
+    public static bool TryMass(string text, out Mass value, out string problem)
+    {
+        var isGood = Try(Kinds.Mass, text, out var read, out problem);
+        value = isGood ? (Mass)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads an angle, e.g. <c>60°</c>, <c>60 deg</c>, <c>1.05 rad</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TryAngle(string text, out Angle value, out string problem) => Try(Kinds.Angle, text, out value, out problem);
+    public static bool TryAngle(string text, out Angle value, out string problem)
+    {
+        var isGood = Try(Kinds.Angle, text, out var read, out problem);
+        value = isGood ? (Angle)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads a time, e.g. <c>1/300 s</c>, <c>3 s</c>, <c>5 min</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TryDuration(string text, out Duration value, out string problem) => Try(Kinds.Duration, text, out value, out problem);
+    public static bool TryDuration(string text, out Duration value, out string problem)
+    {
+        var isGood = Try(Kinds.Duration, text, out var read, out problem);
+        value = isGood ? (Duration)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads a speed, e.g. <c>5 mm/s</c>, <c>6 m/s</c>, <c>20 km/h</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TrySpeed(string text, out Speed value, out string problem) => Try(Kinds.Speed, text, out value, out problem);
+    public static bool TrySpeed(string text, out Speed value, out string problem)
+    {
+        var isGood = Try(Kinds.Speed, text, out var read, out problem);
+        value = isGood ? (Speed)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads a wind speed, e.g. <c>6 m/s</c>, or <c>Beaufort 4</c> for the upper bound of that band.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TryWind(string text, out Speed value, out string problem) => Try(Kinds.Wind, text, out value, out problem);
+    public static bool TryWind(string text, out Speed value, out string problem)
+    {
+        var isGood = Try(Kinds.Wind, text, out var read, out problem);
+        value = isGood ? (Speed)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads a temperature, e.g. <c>25 °C</c>, <c>77 °F</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TryTemperature(string text, out Temperature value, out string problem) => Try(Kinds.Temperature, text, out value, out problem);
+    public static bool TryTemperature(string text, out Temperature value, out string problem)
+    {
+        var isGood = Try(Kinds.Temperature, text, out var read, out problem);
+        value = isGood ? (Temperature)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads a density, e.g. <c>1190 kg/m³</c>, <c>1.19 g/cm³</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TryDensity(string text, out Density value, out string problem) => Try(Kinds.Density, text, out value, out problem);
+    public static bool TryDensity(string text, out Density value, out string problem)
+    {
+        var isGood = Try(Kinds.Density, text, out var read, out problem);
+        value = isGood ? (Density)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads a mass per area, e.g. <c>100 g/m²</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TryAreaDensity(string text, out AreaDensity value, out string problem) => Try(Kinds.AreaDensity, text, out value, out problem);
+    public static bool TryAreaDensity(string text, out AreaDensity value, out string problem)
+    {
+        var isGood = Try(Kinds.AreaDensity, text, out var read, out problem);
+        value = isGood ? (AreaDensity)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads a mass per length, e.g. <c>122 g/m</c>, <c>0.21 lb/ft</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TryLinearDensity(string text, out LinearDensity value, out string problem) => Try(Kinds.LinearDensity, text, out value, out problem);
+    public static bool TryLinearDensity(string text, out LinearDensity value, out string problem)
+    {
+        var isGood = Try(Kinds.LinearDensity, text, out var read, out problem);
+        value = isGood ? (LinearDensity)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads a stress or modulus, e.g. <c>3.2 GPa</c>, <c>420000 psi</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TryPressure(string text, out Pressure value, out string problem) => Try(Kinds.Pressure, text, out value, out problem);
+    public static bool TryPressure(string text, out Pressure value, out string problem)
+    {
+        var isGood = Try(Kinds.Pressure, text, out var read, out problem);
+        value = isGood ? (Pressure)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads an optical power, e.g. <c>+3 dpt</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TryOpticalPower(string text, out ReciprocalLength value, out string problem) => Try(Kinds.OpticalPower, text, out value, out problem);
+    public static bool TryOpticalPower(string text, out ReciprocalLength value, out string problem)
+    {
+        var isGood = Try(Kinds.OpticalPower, text, out var read, out problem);
+        value = isGood ? (ReciprocalLength)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads a voltage, e.g. <c>1.2 V</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TryVoltage(string text, out ElectricPotential value, out string problem) => Try(Kinds.Voltage, text, out value, out problem);
+    public static bool TryVoltage(string text, out ElectricPotential value, out string problem)
+    {
+        var isGood = Try(Kinds.Voltage, text, out var read, out problem);
+        value = isGood ? (ElectricPotential)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads a charge, e.g. <c>2000 mAh</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TryCharge(string text, out ElectricCharge value, out string problem) => Try(Kinds.Charge, text, out value, out problem);
+    public static bool TryCharge(string text, out ElectricCharge value, out string problem)
+    {
+        var isGood = Try(Kinds.Charge, text, out var read, out problem);
+        value = isGood ? (ElectricCharge)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads a thermal expansion, e.g. <c>7.2e-5 /K</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TryExpansion(string text, out CoefficientOfThermalExpansion value, out string problem) => Try(Kinds.Expansion, text, out value, out problem);
+    public static bool TryExpansion(string text, out CoefficientOfThermalExpansion value, out string problem)
+    {
+        var isGood = Try(Kinds.Expansion, text, out var read, out problem);
+        value = isGood ? (CoefficientOfThermalExpansion)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads a ratio [1], e.g. <c>0.5</c>, <c>50 %</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TryRatio(string text, out double value, out string problem) => Try(Kinds.Ratio, text, out value, out problem);
+    public static bool TryRatio(string text, out double value, out string problem)
+    {
+        var isGood = Try(Kinds.Ratio, text, out var read, out problem);
+        value = isGood ? (double)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads a factor [1], e.g. <c>1.4</c>, <c>1.4x</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TryFactor(string text, out double value, out string problem) => Try(Kinds.Factor, text, out value, out problem);
+    public static bool TryFactor(string text, out double value, out string problem)
+    {
+        var isGood = Try(Kinds.Factor, text, out var read, out problem);
+        value = isGood ? (double)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads a number of stops, e.g. <c>+1/3</c>, <c>-0.5 stop</c>, <c>1 1/3 stops</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TryStops(string text, out Stops value, out string problem) => Try(Kinds.Stops, text, out value, out problem);
+    public static bool TryStops(string text, out Stops value, out string problem)
+    {
+        var isGood = Try(Kinds.Stops, text, out var read, out problem);
+        value = isGood ? (Stops)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads an f-number; a mark stands for its exact third stop, e.g. <c>f/16</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TryFNumber(string text, out FNumber value, out string problem) => Try(Kinds.FNumber, text, out value, out problem);
+    public static bool TryFNumber(string text, out FNumber value, out string problem)
+    {
+        var isGood = Try(Kinds.FNumber, text, out var read, out problem);
+        value = isGood ? (FNumber)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads a shutter speed; a mark stands for its exact third stop, e.g. <c>1/125 s</c>, <c>2 s</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TryShutter(string text, out ShutterSpeed value, out string problem) => Try(Kinds.Shutter, text, out value, out problem);
+    public static bool TryShutter(string text, out ShutterSpeed value, out string problem)
+    {
+        var isGood = Try(Kinds.Shutter, text, out var read, out problem);
+        value = isGood ? (ShutterSpeed)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads an ISO speed, e.g. <c>400</c>, <c>ISO 400</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TryIso(string text, out IsoSpeed value, out string problem) => Try(Kinds.Iso, text, out value, out problem);
+    public static bool TryIso(string text, out IsoSpeed value, out string problem)
+    {
+        var isGood = Try(Kinds.Iso, text, out var read, out problem);
+        value = isGood ? (IsoSpeed)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads a flash power; a mark stands for its exact third stop, e.g. <c>1/6.4</c>, <c>1/8 +1/3</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TryPower(string text, out FlashPower value, out string problem) => Try(Kinds.Power, text, out value, out problem);
+    public static bool TryPower(string text, out FlashPower value, out string problem)
+    {
+        var isGood = Try(Kinds.Power, text, out var read, out problem);
+        value = isGood ? (FlashPower)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads a guide number, brought to ISO 100, e.g. <c>38 m @ ISO 100, 35 mm</c>, <c>125 ft</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TryGuideNumber(string text, out GuideNumber value, out string problem) => Try(Kinds.GuideNumber, text, out value, out problem);
+    public static bool TryGuideNumber(string text, out GuideNumber value, out string problem)
+    {
+        var isGood = Try(Kinds.GuideNumber, text, out var read, out problem);
+        value = isGood ? (GuideNumber)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads a brightness at ISO 100, e.g. <c>EV 12</c>, <c>10000 lx</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TryExposureValue(string text, out ExposureValue value, out string problem) => Try(Kinds.ExposureValue, text, out value, out problem);
+    public static bool TryExposureValue(string text, out ExposureValue value, out string problem)
+    {
+        var isGood = Try(Kinds.ExposureValue, text, out var read, out problem);
+        value = isGood ? (ExposureValue)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads a magnification, e.g. <c>1:2</c>, <c>0.5</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
     /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
     /// <returns>Whether the text was read.</returns>
-    public static bool TryMagnification(string text, out Magnification value, out string problem) => Try(Kinds.Magnification, text, out value, out problem);
+    public static bool TryMagnification(string text, out Magnification value, out string problem)
+    {
+        var isGood = Try(Kinds.Magnification, text, out var read, out problem);
+        value = isGood ? (Magnification)read! : default;
+        return isGood;
+    }
 
     /// <summary>Reads two lengths written together, e.g. <c>36 mm x 24 mm</c> or <c>36 x 24 mm</c>.</summary>
     /// <param name="text">What was written.</param>
@@ -195,12 +320,12 @@ public static class QuantityText
     /// <returns>Whether the text was read.</returns>
     public static bool TrySize(string text, out Length first, out Length second, out string problem)
     {
-        var isGood = Try(Kinds.SensorSize, text, out var size, out problem);
-        (first, second) = (size.First, size.Second);
+        var isGood = Try(Kinds.SensorSize, text, out var read, out problem);
+        (first, second) = isGood ? (((Size)read!).First, ((Size)read).Second) : default;
         return isGood;
     }
 
-    private static bool Try<T>(ValueKind<T> kind, string text, out T value, out string problem)
+    private static bool Try(ValueKind kind, string text, out object? value, out string problem)
     {
         ArgumentNullException.ThrowIfNull(text);
 

@@ -9,7 +9,7 @@ internal sealed record Bounds(string? Least, string? Most)
     private const double Slack = 1e-9;
 
     /// <summary>Whether a value lies within the bounds.</summary>
-    public bool Hold<T>(ValueKind<T> kind, T value)
+    public bool Hold(ValueKind kind, object? value)
     {
         if (kind.Measure is null || kind.ReadMeasure is null)
         {
@@ -28,7 +28,7 @@ internal sealed record Bounds(string? Least, string? Most)
         _ => "any",
     };
 
-    private static double Number<T>(ValueKind<T> kind, string bound) => kind.ReadMeasure!(bound) is { IsGood: true } reading
+    private static double Number(ValueKind kind, string bound) => kind.ReadMeasure!(bound) is { IsGood: true } reading
         ? reading.Value
         : throw new InvalidOperationException($"The description of a key has a bound that cannot be read: {bound}");
 }

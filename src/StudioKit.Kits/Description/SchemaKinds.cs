@@ -9,7 +9,7 @@ internal sealed class SchemaKinds
     private readonly SortedDictionary<string, Action<Utf8JsonWriter>> _definitions = new(StringComparer.Ordinal);
 
     /// <summary>Writes a reference to a kind, or the kind itself where it has no pattern worth sharing.</summary>
-    public void WriteUse<T>(Utf8JsonWriter json, ValueKind<T> kind)
+    public void WriteUse(Utf8JsonWriter json, ValueKind kind)
     {
         if (kind.Pattern is null)
         {

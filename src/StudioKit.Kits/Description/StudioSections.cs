@@ -7,48 +7,48 @@ namespace StudioKit.Kits.Description;
 internal static class StudioSections
 {
     public static readonly Section<PanelSpec> Panel = new Section<PanelSpec>("panel", "The translucent sheet the subject stands on.", new(), partKind: "sheets")
-        .Optional("material", Kinds.Name, "Material as named on the shopping list.", (panel, value) => panel with { Material = value }, panel => panel.Material)
-        .Free("width", Kinds.Length, "Side across the camera's view; else computed from the framings.", (panel, value) => panel with { Width = value }, "5 cm", "3 m")
-        .Free("depth", Kinds.Length, "Side along the camera's view; else computed.", (panel, value) => panel with { Depth = value }, "5 cm", "3 m")
-        .Optional("thickness", Kinds.Length, "Thickness.", (panel, value) => panel with { Thickness = value }, panel => panel.Thickness, "0.1 mm", "30 mm")
+        .Optional("material", Kinds.Name, "Material as named on the shopping list.", (panel, value) => panel with { Material = (string)value! }, panel => panel.Material)
+        .Free("width", Kinds.Length, "Side across the camera's view; else computed from the framings.", (panel, value) => panel with { Width = (Length)value! }, "5 cm", "3 m")
+        .Free("depth", Kinds.Length, "Side along the camera's view; else computed.", (panel, value) => panel with { Depth = (Length)value! }, "5 cm", "3 m")
+        .Optional("thickness", Kinds.Length, "Thickness.", (panel, value) => panel with { Thickness = (Length)value! }, panel => panel.Thickness, "0.1 mm", "30 mm")
         .Optional("margin", Kinds.Length, "Sheet kept beyond the visible field on every side.",
-            (panel, value) => panel with { Margin = value }, panel => panel.Margin, "0 mm", "1 m")
+            (panel, value) => panel with { Margin = (Length)value! }, panel => panel.Margin, "0 mm", "1 m")
         .Optional("transmittance", Kinds.Ratio, "Total luminous transmittance, above 0 and at most 1.",
-            (panel, value) => panel with { Transmittance = value }, panel => panel.Transmittance, "0.001", "1")
+            (panel, value) => panel with { Transmittance = (double)value! }, panel => panel.Transmittance, "0.001", "1")
         .Optional("scatter-exponent", Kinds.Plain, "Exponent of the lobe that leaves the top; 0 is Lambertian, more is a poorer diffuser.",
-            (panel, value) => panel with { ScatterExponent = value }, panel => panel.ScatterExponent, "0", "1000")
+            (panel, value) => panel with { ScatterExponent = (double)value! }, panel => panel.ScatterExponent, "0", "1000")
         .Optional("underside-reflectance", Kinds.Ratio, "Diffuse reflectance of the underside.",
-            (panel, value) => panel with { UndersideReflectance = value }, panel => panel.UndersideReflectance, "0", "1")
-        .Optional("skirts", Kinds.YesNo, "Whether white skirts close the space under the panel.", (panel, value) => panel with { Skirts = value }, panel => panel.Skirts)
+            (panel, value) => panel with { UndersideReflectance = (double)value! }, panel => panel.UndersideReflectance, "0", "1")
+        .Optional("skirts", Kinds.YesNo, "Whether white skirts close the space under the panel.", (panel, value) => panel with { Skirts = (bool)value! }, panel => panel.Skirts)
         .Optional("skirt-reflectance", Kinds.Ratio, "Diffuse reflectance of the skirts.",
-            (panel, value) => panel with { SkirtReflectance = value }, panel => panel.SkirtReflectance, "0", "1")
+            (panel, value) => panel with { SkirtReflectance = (double)value! }, panel => panel.SkirtReflectance, "0", "1")
         .Optional("skirt-areal-mass", Kinds.AreaDensity, "Mass of a square metre of skirt.",
-            (panel, value) => panel with { SkirtArealMass = value }, panel => panel.SkirtArealMass, "1 g/m²", "20 kg/m²")
-        .Optional("density", Kinds.Density, "Density of the sheet.", (panel, value) => panel with { Density = value }, panel => panel.Density, "100 kg/m³", "10000 kg/m³")
-        .Optional("youngs-modulus", Kinds.Pressure, "Young's modulus.", (panel, value) => panel with { YoungsModulus = value }, panel => panel.YoungsModulus, "10 MPa", "500 GPa")
-        .Optional("poisson-ratio", Kinds.Plain, "Poisson's ratio.", (panel, value) => panel with { PoissonRatio = value }, panel => panel.PoissonRatio, "0", "0.499")
+            (panel, value) => panel with { SkirtArealMass = (AreaDensity)value! }, panel => panel.SkirtArealMass, "1 g/m²", "20 kg/m²")
+        .Optional("density", Kinds.Density, "Density of the sheet.", (panel, value) => panel with { Density = (Density)value! }, panel => panel.Density, "100 kg/m³", "10000 kg/m³")
+        .Optional("youngs-modulus", Kinds.Pressure, "Young's modulus.", (panel, value) => panel with { YoungsModulus = (Pressure)value! }, panel => panel.YoungsModulus, "10 MPa", "500 GPa")
+        .Optional("poisson-ratio", Kinds.Plain, "Poisson's ratio.", (panel, value) => panel with { PoissonRatio = (double)value! }, panel => panel.PoissonRatio, "0", "0.499")
         .Optional("long-term-stress", Kinds.Pressure, "Bending stress that it bears for long without crazing.",
-            (panel, value) => panel with { LongTermStress = value }, panel => panel.LongTermStress, "0.1 MPa", "1 GPa")
+            (panel, value) => panel with { LongTermStress = (Pressure)value! }, panel => panel.LongTermStress, "0.1 MPa", "1 GPa")
         .Optional("thermal-expansion", Kinds.Expansion, "Linear thermal expansion.",
-            (panel, value) => panel with { ThermalExpansion = value }, panel => panel.ThermalExpansion, "0 /K", "1e-3 /K")
+            (panel, value) => panel with { ThermalExpansion = (CoefficientOfThermalExpansion)value! }, panel => panel.ThermalExpansion, "0 /K", "1e-3 /K")
         .Optional("cold-bend-ratio", Kinds.Plain, "Smallest radius it bends to cold, in thicknesses.",
-            (panel, value) => panel with { ColdBendRatio = value }, panel => panel.ColdBendRatio, "1", "10000")
-        .Free("sweep-radius", Kinds.Length, "Radius of the swept back; a flat panel where none is given.", (panel, value) => panel with { SweepRadius = value }, "1 cm", "10 m")
-        .Free("mass", Kinds.Mass, "Mass as weighed; else from geometry and density.", (panel, value) => panel with { Mass = value }, "1 g", "100 kg");
+            (panel, value) => panel with { ColdBendRatio = (double)value! }, panel => panel.ColdBendRatio, "1", "10000")
+        .Free("sweep-radius", Kinds.Length, "Radius of the swept back; a flat panel where none is given.", (panel, value) => panel with { SweepRadius = (Length)value! }, "1 cm", "10 m")
+        .Free("mass", Kinds.Mass, "Mass as weighed; else from geometry and density.", (panel, value) => panel with { Mass = (Mass)value! }, "1 g", "100 kg");
 
     public static readonly Section<PipeSpec> Pipe = new Section<PipeSpec>("pipe", "A pipe or round tube.", new(), partKind: "pipes")
-        .Optional("name", Kinds.Name, "Name on the shopping list.", (pipe, value) => pipe with { Name = value }, pipe => pipe.Name)
-        .Optional("outside-diameter", Kinds.Length, "Outside diameter.", (pipe, value) => pipe with { OutsideDiameter = value }, pipe => pipe.OutsideDiameter, "2 mm", "200 mm")
-        .Optional("wall", Kinds.Length, "Wall thickness.", (pipe, value) => pipe with { Wall = value }, pipe => pipe.Wall, "0.1 mm", "100 mm")
-        .Optional("density", Kinds.Density, "Density of the material.", (pipe, value) => pipe with { Density = value }, pipe => pipe.Density, "100 kg/m³", "20000 kg/m³")
+        .Optional("name", Kinds.Name, "Name on the shopping list.", (pipe, value) => pipe with { Name = (string)value! }, pipe => pipe.Name)
+        .Optional("outside-diameter", Kinds.Length, "Outside diameter.", (pipe, value) => pipe with { OutsideDiameter = (Length)value! }, pipe => pipe.OutsideDiameter, "2 mm", "200 mm")
+        .Optional("wall", Kinds.Length, "Wall thickness.", (pipe, value) => pipe with { Wall = (Length)value! }, pipe => pipe.Wall, "0.1 mm", "100 mm")
+        .Optional("density", Kinds.Density, "Density of the material.", (pipe, value) => pipe with { Density = (Density)value! }, pipe => pipe.Density, "100 kg/m³", "20000 kg/m³")
         .Free("mass-per-length", Kinds.LinearDensity, "Mass of a metre as catalogued or weighed; else from geometry and density.",
-            (pipe, value) => pipe with { MassPerLength = value }, "1 g/m", "20 kg/m")
-        .Optional("youngs-modulus", Kinds.Pressure, "Young's modulus at 23 °C.", (pipe, value) => pipe with { YoungsModulus = value }, pipe => pipe.YoungsModulus, "10 MPa", "1000 GPa")
-        .Optional("strength", Kinds.Pressure, "Tensile strength at 23 °C.", (pipe, value) => pipe with { Strength = value }, pipe => pipe.Strength, "1 MPa", "10 GPa")
+            (pipe, value) => pipe with { MassPerLength = (LinearDensity)value! }, "1 g/m", "20 kg/m")
+        .Optional("youngs-modulus", Kinds.Pressure, "Young's modulus at 23 °C.", (pipe, value) => pipe with { YoungsModulus = (Pressure)value! }, pipe => pipe.YoungsModulus, "10 MPa", "1000 GPa")
+        .Optional("strength", Kinds.Pressure, "Tensile strength at 23 °C.", (pipe, value) => pipe with { Strength = (Pressure)value! }, pipe => pipe.Strength, "1 MPa", "10 GPa")
         .Optional("thermal-expansion", Kinds.Expansion, "Linear thermal expansion.",
-            (pipe, value) => pipe with { ThermalExpansion = value }, pipe => pipe.ThermalExpansion, "0 /K", "1e-3 /K")
+            (pipe, value) => pipe with { ThermalExpansion = (CoefficientOfThermalExpansion)value! }, pipe => pipe.ThermalExpansion, "0 /K", "1e-3 /K")
         .Optional("softens-like-pvc", Kinds.YesNo, "Whether stiffness and strength fall with temperature as PVC's do.",
-            (pipe, value) => pipe with { SoftensLikePvc = value }, pipe => pipe.SoftensLikePvc)
+            (pipe, value) => pipe with { SoftensLikePvc = (bool)value! }, pipe => pipe.SoftensLikePvc)
         .Check(pipe => pipe.Wall.Millimeters <= pipe.OutsideDiameter.Millimeters / 2
             ? null
             : new Fault("wall", "The wall is thicker than half the outside diameter.", "A solid rod has a wall of half its diameter."));
@@ -56,13 +56,13 @@ internal static class StudioSections
     public static readonly Section<FittingSpec> Fitting = new Section<FittingSpec>(
         "fitting", "One kind of fitting; measured values beat catalogued ones.", new() { TakeOff = Length.Zero, SocketDepth = Length.Zero, Mass = Mass.Zero })
         .Optional("take-off", Kinds.Length, "Centre of the fitting to the bottom of its socket.",
-            (fitting, value) => fitting with { TakeOff = value }, fitting => fitting.TakeOff, "0 mm", "200 mm")
-        .Optional("socket-depth", Kinds.Length, "Depth of its socket.", (fitting, value) => fitting with { SocketDepth = value }, fitting => fitting.SocketDepth, "1 mm", "200 mm")
-        .Optional("mass", Kinds.Mass, "Mass of one.", (fitting, value) => fitting with { Mass = value }, fitting => fitting.Mass, "0.1 g", "5 kg")
-        .Free("price", Kinds.Price, "Price of one in the stock's currency.", (fitting, value) => fitting with { Price = value }, "0", "100000");
+            (fitting, value) => fitting with { TakeOff = (Length)value! }, fitting => fitting.TakeOff, "0 mm", "200 mm")
+        .Optional("socket-depth", Kinds.Length, "Depth of its socket.", (fitting, value) => fitting with { SocketDepth = (Length)value! }, fitting => fitting.SocketDepth, "1 mm", "200 mm")
+        .Optional("mass", Kinds.Mass, "Mass of one.", (fitting, value) => fitting with { Mass = (Mass)value! }, fitting => fitting.Mass, "0.1 g", "5 kg")
+        .Free("price", Kinds.Price, "Price of one in the stock's currency.", (fitting, value) => fitting with { Price = (decimal)value! }, "0", "100000");
 
     public static readonly Section<FittingsSpec> Fittings = new Section<FittingsSpec>("fittings", "A family of fittings for one pipe size.", new(), partKind: "fittings")
-        .Optional("name", Kinds.Name, "Name of the family on the shopping list.", (all, value) => all with { Name = value }, all => all.Name)
+        .Optional("name", Kinds.Name, "Name of the family on the shopping list.", (all, value) => all with { Name = (string)value! }, all => all.Name)
         .Within("elbow", Fitting, "Elbow of 90°.", (all, value) => all with { Elbow = value }, all => all.Elbow)
         .Within("tee", Fitting, "Tee.", (all, value) => all with { Tee = value }, all => all.Tee)
         .Within("cross", Fitting, "Cross with four ports in one plane.", (all, value) => all with { Cross = value }, all => all.Cross)
@@ -71,34 +71,34 @@ internal static class StudioSections
         .Within("cap", Fitting, "End cap; its take-off is nought.", (all, value) => all with { Cap = value }, all => all.Cap);
 
     public static readonly Section<FrameSpec> Frame = new Section<FrameSpec>("frame", "The pipe frame that carries the panel.", new())
-        .Optional("kind", Kinds.Choice<FrameKind>("a kind of frame"), "Shape of the frame.", (frame, value) => frame with { Kind = value }, frame => frame.Kind)
-        .Optional("height", Kinds.Length, "Ground to the panel's underside.", (frame, value) => frame with { Height = value }, frame => frame.Height, "1 cm", "3 m")
+        .Optional("kind", Kinds.Choice(typeof(FrameKind), "a kind of frame"), "Shape of the frame.", (frame, value) => frame with { Kind = (FrameKind)value! }, frame => frame.Kind)
+        .Optional("height", Kinds.Length, "Ground to the panel's underside.", (frame, value) => frame with { Height = (Length)value! }, frame => frame.Height, "1 cm", "3 m")
         .Within("pipe", Pipe, "The pipe it is made of.", (frame, value) => frame with { Pipe = value }, frame => frame.Pipe)
         .Within("fittings", Fittings, "The fittings that join it.", (frame, value) => frame with { Fittings = value }, frame => frame.Fittings)
         .Optional("insertion-gap", Kinds.Length, "How far short of its socket's bottom a dry push fit stops.",
-            (frame, value) => frame with { InsertionGap = value }, frame => frame.InsertionGap, "0 mm", "50 mm")
-        .Free("longest-piece", Kinds.Length, "Longest piece allowed; else the pack's inside length.", (frame, value) => frame with { LongestPiece = value }, "5 cm", "6 m")
-        .Free("mass", Kinds.Mass, "Mass as weighed; else from geometry and density.", (frame, value) => frame with { Mass = value }, "1 g", "100 kg");
+            (frame, value) => frame with { InsertionGap = (Length)value! }, frame => frame.InsertionGap, "0 mm", "50 mm")
+        .Free("longest-piece", Kinds.Length, "Longest piece allowed; else the pack's inside length.", (frame, value) => frame with { LongestPiece = (Length)value! }, "5 cm", "6 m")
+        .Free("mass", Kinds.Mass, "Mass as weighed; else from geometry and density.", (frame, value) => frame with { Mass = (Mass)value! }, "1 g", "100 kg");
 
     public static readonly Section<StockLengthSpec> StockLength = new Section<StockLengthSpec>(
         "stock-length", "A stock length of pipe.", new() { Length = Length.Zero })
-        .Required("length", Kinds.Length, "Length.", (stock, value) => stock with { Length = value }, "1 cm", "20 m")
-        .Optional("price", Kinds.Price, "Price of one; 0 for an offcut on hand.", (stock, value) => stock with { Price = value }, stock => stock.Price, "0", "100000")
-        .Free("count", Kinds.Count, "How many there are; else as many as needed.", (stock, value) => stock with { Count = value }, "1", "10000");
+        .Required("length", Kinds.Length, "Length.", (stock, value) => stock with { Length = (Length)value! }, "1 cm", "20 m")
+        .Optional("price", Kinds.Price, "Price of one; 0 for an offcut on hand.", (stock, value) => stock with { Price = (decimal)value! }, stock => stock.Price, "0", "100000")
+        .Free("count", Kinds.Count, "How many there are; else as many as needed.", (stock, value) => stock with { Count = (int)value! }, "1", "10000");
 
     public static readonly Section<StockSheetSpec> StockSheet = new Section<StockSheetSpec>(
         "stock-sheet", "A stock sheet.", new() { Width = Length.Zero, Height = Length.Zero })
-        .Optional("material", Kinds.Name, "Material, matched with the panel's.", (stock, value) => stock with { Material = value }, stock => stock.Material)
+        .Optional("material", Kinds.Name, "Material, matched with the panel's.", (stock, value) => stock with { Material = (string)value! }, stock => stock.Material)
         .Required("size", Kinds.SheetSize, "Both sides, e.g. '1000 mm x 500 mm'.",
-            (stock, value) => stock with { Width = value.First, Height = value.Second }, "1 cm", "10 m")
-        .Optional("price", Kinds.Price, "Price of one; 0 for a remnant on hand.", (stock, value) => stock with { Price = value }, stock => stock.Price, "0", "100000")
-        .Free("count", Kinds.Count, "How many there are; else as many as needed.", (stock, value) => stock with { Count = value }, "1", "10000");
+            (stock, value) => stock with { Width = ((Size)value!).First, Height = ((Size)value!).Second }, "1 cm", "10 m")
+        .Optional("price", Kinds.Price, "Price of one; 0 for a remnant on hand.", (stock, value) => stock with { Price = (decimal)value! }, stock => stock.Price, "0", "100000")
+        .Free("count", Kinds.Count, "How many there are; else as many as needed.", (stock, value) => stock with { Count = (int)value! }, "1", "10000");
 
     public static readonly Section<StockSpec> Stock = new Section<StockSpec>("stock", "Pipe lengths and sheets on hand or to buy.", new())
-        .Optional("currency", Kinds.Currency, "Currency of every price.", (stock, value) => stock with { Currency = value }, stock => stock.Currency)
-        .Optional("kerf", Kinds.Length, "Width of the saw cut in pipe.", (stock, value) => stock with { Kerf = value }, stock => stock.Kerf, "0 mm", "20 mm")
-        .Optional("sheet-kerf", Kinds.Length, "Width of the cut in sheet.", (stock, value) => stock with { SheetKerf = value }, stock => stock.SheetKerf, "0 mm", "20 mm")
-        .Optional("trim", Kinds.Length, "Cut off one end of every stock length to square it.", (stock, value) => stock with { Trim = value }, stock => stock.Trim, "0 mm", "200 mm")
+        .Optional("currency", Kinds.Currency, "Currency of every price.", (stock, value) => stock with { Currency = (string)value! }, stock => stock.Currency)
+        .Optional("kerf", Kinds.Length, "Width of the saw cut in pipe.", (stock, value) => stock with { Kerf = (Length)value! }, stock => stock.Kerf, "0 mm", "20 mm")
+        .Optional("sheet-kerf", Kinds.Length, "Width of the cut in sheet.", (stock, value) => stock with { SheetKerf = (Length)value! }, stock => stock.SheetKerf, "0 mm", "20 mm")
+        .Optional("trim", Kinds.Length, "Cut off one end of every stock length to square it.", (stock, value) => stock with { Trim = (Length)value! }, stock => stock.Trim, "0 mm", "200 mm")
         .Many("lengths", StockLength, "Stock lengths of pipe; else one of 3 m, as many as needed.", (stock, value) => stock with { Lengths = value })
         .Many("sheets", StockSheet, "Stock sheets.", (stock, value) => stock with { Sheets = value });
 }

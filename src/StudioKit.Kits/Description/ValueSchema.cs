@@ -6,7 +6,7 @@ namespace StudioKit.Kits.Description;
 /// <summary>Tells an editor of one kind of value.</summary>
 internal static class ValueSchema
 {
-    public static void WriteDescription<T>(Utf8JsonWriter json, string doc, ValueKind<T> kind, Bounds bounds)
+    public static void WriteDescription(Utf8JsonWriter json, string doc, ValueKind kind, Bounds bounds)
     {
         var range = bounds is (null, null) ? "" : $" Allowed: {bounds}.";
         json.WriteString("description", doc + range);
@@ -18,7 +18,7 @@ internal static class ValueSchema
         }
     }
 
-    public static void Write<T>(Utf8JsonWriter json, ValueKind<T> kind)
+    public static void Write(Utf8JsonWriter json, ValueKind kind)
     {
         if (kind.Words.Count > 0)
         {
@@ -47,7 +47,7 @@ internal static class ValueSchema
         json.WriteEndArray();
     }
 
-    private static void WriteWords<T>(Utf8JsonWriter json, ValueKind<T> kind)
+    private static void WriteWords(Utf8JsonWriter json, ValueKind kind)
     {
         json.WriteStartArray("enum");
         foreach (var word in kind.Words)

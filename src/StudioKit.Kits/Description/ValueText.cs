@@ -9,9 +9,9 @@ internal static class ValueText
 {
     private static readonly string[] PlusMinus = ["±", "+/-"];
 
-    public static bool TryRead<T>(ValueKind<T> kind, Bounds bounds, YamlNode node, string path, ReadContext context, out T value)
+    public static bool TryRead(ValueKind kind, Bounds bounds, YamlNode node, string path, ReadContext context, out object? value)
     {
-        value = default!;
+        value = null;
         if (Scalar(kind, node, path, context) is not { } scalar)
         {
             return false;
@@ -35,7 +35,7 @@ internal static class ValueText
         return spread is null || TryNoteUncertainty(kind, spread, scalar, path, context);
     }
 
-    private static ScalarNode? Scalar<T>(ValueKind<T> kind, YamlNode node, string path, ReadContext context)
+    private static ScalarNode? Scalar(ValueKind kind, YamlNode node, string path, ReadContext context)
     {
         if (node is ScalarNode { IsEmpty: false } scalar)
         {
@@ -71,7 +71,7 @@ internal static class ValueText
         return (text.Trim(), null);
     }
 
-    private static bool TryNoteUncertainty<T>(ValueKind<T> kind, string spread, ScalarNode scalar, string path, ReadContext context)
+    private static bool TryNoteUncertainty(ValueKind kind, string spread, ScalarNode scalar, string path, ReadContext context)
     {
         var reading = UncertaintyText.Read(kind, spread);
         if (!reading.IsGood)

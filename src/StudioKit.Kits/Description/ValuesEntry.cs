@@ -6,14 +6,14 @@ using StudioKit.Kits.Yaml;
 namespace StudioKit.Kits.Description;
 
 /// <summary>A key with one value or a list of them.</summary>
-internal sealed class ValuesEntry<TOwner, T>(
-    string key, string doc, ValueKind<T> kind, Func<TOwner, IReadOnlyList<T>, TOwner> set, Func<TOwner, IReadOnlyList<T>> get, Bounds bounds, string? refersTo)
+internal sealed class ValuesEntry<TOwner>(
+    string key, string doc, ValueKind kind, Func<TOwner, object?[], TOwner> set, Func<TOwner, object?[]> get, Bounds bounds, string? refersTo)
     : Entry<TOwner>(key, doc, isRequired: false)
 {
     public override TOwner Read(TOwner owner, YamlNode node, string path, ReadContext context)
     {
         var items = node is ListNode list ? list.Items : [node];
-        var values = new List<T>(items.Count);
+        var values = new List<object?>(items.Count);
         for (var i = 0; i < items.Count; i++)
         {
             var place = node is ListNode ? FormattableString.Invariant($"{path}[{i}]") : path;
@@ -29,12 +29,12 @@ internal sealed class ValuesEntry<TOwner, T>(
             }
         }
 
-        return set(owner, values);
+        return set(owner, [.. values]);
     }
 
     public override void NoteDefaults(TOwner owner, string path, ReadContext context)
     {
-        if (get(owner) is { Count: > 0 } values)
+        if (get(owner) is { Length: > 0 } values)
         {
             context.Defaults.Add(new DefaultUsed(path, string.Join(", ", values.Select(kind.Write)), Doc));
         }

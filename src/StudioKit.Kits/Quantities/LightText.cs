@@ -10,38 +10,38 @@ internal static class LightText
     // Incident-light constant C = 250 for a flat receptor (ISO 2720): E = 2.5·2^EV at ISO 100.
     private const double LuxAtZero = 2.5;
 
-    public static Reading<FNumber> FNumber(string text)
+    public static Reading<object?> FNumber(string text)
     {
         var cursor = new TextCursor(text);
         cursor.SkipSpaces();
         if (!cursor.Take("f/", StringComparison.OrdinalIgnoreCase) && !cursor.Take("f", StringComparison.OrdinalIgnoreCase))
         {
-            return NumberText.Bare(text, "an f-number", "f/16").Then(number => Reading<FNumber>.Bad(
+            return NumberText.Bare(text, "an f-number", "f/16").Then(number => Reading<object?>.Bad(
                 $"'{text}' is a bare number; an f-number is needed.", $"Did you mean 'f/{NumberText.Write(number)}'?"));
         }
 
         return NumberText.Bare(cursor.Rest, "an f-number", "f/16").Then(number => number > 0
-            ? Reading<FNumber>.Good(new FNumber(ThirdStopMarks.FNumber(number)))
-            : Reading<FNumber>.Bad($"'{text}' is not an f-number: it must be above zero.", "Write for example 'f/16'."));
+            ? Reading<object?>.Good(new FNumber(ThirdStopMarks.FNumber(number)))
+            : Reading<object?>.Bad($"'{text}' is not an f-number: it must be above zero.", "Write for example 'f/16'."));
     }
 
-    public static Reading<ShutterSpeed> Shutter(string text) =>
+    public static Reading<object?> Shutter(string text) =>
         NumberText.Quantity(text, Dimension.Time).Then(seconds => seconds > 0
-            ? Reading<ShutterSpeed>.Good(new ShutterSpeed(ThirdStopMarks.Time(seconds)))
-            : Reading<ShutterSpeed>.Bad($"'{text}' is not a shutter speed: it must be above zero.", "Write for example '1/125 s'."));
+            ? Reading<object?>.Good(new ShutterSpeed(ThirdStopMarks.Time(seconds)))
+            : Reading<object?>.Bad($"'{text}' is not a shutter speed: it must be above zero.", "Write for example '1/125 s'."));
 
-    public static Reading<IsoSpeed> Iso(string text)
+    public static Reading<object?> Iso(string text)
     {
         var cursor = new TextCursor(text);
         cursor.SkipSpaces();
         var number = cursor.Take("ISO", StringComparison.OrdinalIgnoreCase) ? cursor.Rest : text;
         return NumberText.Bare(number, "an ISO speed", "400").Then(value => value > 0
-            ? Reading<IsoSpeed>.Good(new IsoSpeed(value))
-            : Reading<IsoSpeed>.Bad($"'{text}' is not an ISO speed: it must be above zero.", "Write for example '400'."));
+            ? Reading<object?>.Good(new IsoSpeed(value))
+            : Reading<object?>.Bad($"'{text}' is not an ISO speed: it must be above zero.", "Write for example '400'."));
     }
 
     /// <summary>A fraction of full power, and stops more or less: <c>1/8 +1/3</c>.</summary>
-    public static Reading<FlashPower> Power(string text)
+    public static Reading<object?> Power(string text)
     {
         var cursor = new TextCursor(text);
         cursor.SkipSpaces();
@@ -61,42 +61,45 @@ internal static class LightText
             return NoPower(text);
         }
 
-        return Stops(cursor.Rest).Then(stops => Share(text, fraction, stops.Value));
+        return StopCount(cursor.Rest).Then(stops => Share(text, fraction, stops));
     }
 
-    public static Reading<Stops> Stops(string text)
+    public static Reading<object?> Stops(string text) => StopCount(text).Then(value => (object?)new Stops(value));
+
+    /// <summary>A plain number of stops.</summary>
+    public static Reading<double> StopCount(string text)
     {
         var number = text.TrimEnd();
         number = number.EndsWith("stops", StringComparison.Ordinal) ? number[..^5] : number.EndsWith("stop", StringComparison.Ordinal) ? number[..^4] : number;
-        return NumberText.Bare(number, "a number of stops", "+1/3").Then(value => new Stops(value));
+        return NumberText.Bare(number, "a number of stops", "+1/3");
     }
 
     /// <summary>Brightness as an exposure value or as illuminance.</summary>
-    public static Reading<ExposureValue> ExposureValue(string text)
+    public static Reading<object?> ExposureValue(string text)
     {
         var trimmed = text.Trim();
         if (trimmed.StartsWith("EV", StringComparison.OrdinalIgnoreCase))
         {
-            return NumberText.Bare(trimmed[2..], "an exposure value", "EV 12").Then(value => new ExposureValue(value));
+            return NumberText.Bare(trimmed[2..], "an exposure value", "EV 12").Then(value => (object?)new ExposureValue(value));
         }
 
         if (trimmed.EndsWith("EV", StringComparison.OrdinalIgnoreCase))
         {
-            return NumberText.Bare(trimmed[..^2], "an exposure value", "EV 12").Then(value => new ExposureValue(value));
+            return NumberText.Bare(trimmed[..^2], "an exposure value", "EV 12").Then(value => (object?)new ExposureValue(value));
         }
 
         if (NumberText.Bare(text, "", "").IsGood)
         {
-            return Reading<ExposureValue>.Bad($"'{text}' has no unit; ambient light needs one.", $"Did you mean 'EV {trimmed}' or '{trimmed} lx'?");
+            return Reading<object?>.Bad($"'{text}' has no unit; ambient light needs one.", $"Did you mean 'EV {trimmed}' or '{trimmed} lx'?");
         }
 
         return NumberText.Quantity(text, Dimension.Illuminance).Then(lux => lux > 0
-            ? Reading<ExposureValue>.Good(new ExposureValue(Math.Log2(lux / LuxAtZero)))
-            : Reading<ExposureValue>.Bad($"'{text}' is not an illuminance above zero.", "Write for example '10000 lx' or 'EV 12'."));
+            ? Reading<object?>.Good(new ExposureValue(Math.Log2(lux / LuxAtZero)))
+            : Reading<object?>.Bad($"'{text}' is not an illuminance above zero.", "Write for example '10000 lx' or 'EV 12'."));
     }
 
     /// <summary>Image to object, as <c>1:2</c> or as a number.</summary>
-    public static Reading<Magnification> Magnification(string text)
+    public static Reading<object?> Magnification(string text)
     {
         const string Noun = "a magnification";
         const string Example = "1:2";
@@ -106,8 +109,8 @@ internal static class LightText
             : NumberText.Bare(text[..colon], Noun, Example).Then(image =>
                 NumberText.Bare(text[(colon + 1)..], Noun, Example).Then(subject => image / subject));
         return ratio.Then(value => double.IsFinite(value) && value > 0
-            ? Reading<Magnification>.Good(new Magnification(value))
-            : Reading<Magnification>.Bad($"'{text}' is not a magnification: it must be above zero.", "Write for example '1:2' or '0.5'."));
+            ? Reading<object?>.Good(new Magnification(value))
+            : Reading<object?>.Bad($"'{text}' is not a magnification: it must be above zero.", "Write for example '1:2' or '0.5'."));
     }
 
     /// <summary>A factor such as a converter's, <c>1.4</c> or <c>1.4x</c>.</summary>
@@ -119,14 +122,14 @@ internal static class LightText
         : NumberText.Bare(text, "a ratio", "0.5");
 
     /// <summary>A guide number with the ISO speed and zoom it is quoted at; any speed is brought to ISO 100 by the square root.</summary>
-    public static Reading<GuideNumber> GuideNumber(string text)
+    public static Reading<object?> GuideNumber(string text)
     {
         var at = text.IndexOf('@', StringComparison.Ordinal);
         var distance = (at < 0 ? text : text[..at]).Trim();
         distance = distance.StartsWith("GN", StringComparison.OrdinalIgnoreCase) ? distance[2..].TrimStart() : distance;
         if (NumberText.Bare(distance, "", "").IsGood)
         {
-            return Reading<GuideNumber>.Bad(
+            return Reading<object?>.Bad(
                 $"'{text}' has no unit; a guide number is a length.", $"Did you mean '{distance} m{(at < 0 ? " @ ISO 100" : " " + text[at..])}'?");
         }
 
@@ -137,13 +140,13 @@ internal static class LightText
             var fault = Condition(condition.Trim(), ref iso, ref zoom);
             if (fault is { IsGood: false })
             {
-                return Reading<GuideNumber>.Bad(fault.Value.Problem!, fault.Value.Hint);
+                return Reading<object?>.Bad(fault.Value.Problem!, fault.Value.Hint);
             }
         }
 
         return NumberText.Quantity(distance, Dimension.Length).Then(millimeters => millimeters > 0
-            ? Reading<GuideNumber>.Good(new GuideNumber(Length.FromMeters(millimeters / 1000 / Math.Sqrt(iso / 100)), zoom))
-            : Reading<GuideNumber>.Bad($"'{text}' is not a guide number: it must be above zero.", "Write for example '38 m @ ISO 100, 35 mm'."));
+            ? Reading<object?>.Good(new GuideNumber(Length.FromMeters(millimeters / 1000 / Math.Sqrt(iso / 100)), zoom))
+            : Reading<object?>.Bad($"'{text}' is not a guide number: it must be above zero.", "Write for example '38 m @ ISO 100, 35 mm'."));
     }
 
     private static Reading<double>? Condition(string text, ref double iso, ref Length? zoom)
@@ -151,8 +154,8 @@ internal static class LightText
         if (text.StartsWith("ISO", StringComparison.OrdinalIgnoreCase))
         {
             var speed = Iso(text);
-            iso = speed.IsGood ? speed.Value.Value : iso;
-            return speed.Then(value => value.Value);
+            iso = speed.Value is IsoSpeed value ? value.Value : iso;
+            return speed.Then(_ => 0.0);
         }
 
         var length = NumberText.Quantity(text, Dimension.Length);
@@ -165,20 +168,20 @@ internal static class LightText
         return length;
     }
 
-    private static Reading<FlashPower> Share(string text, double fraction, double stops)
+    private static Reading<object?> Share(string text, double fraction, double stops)
     {
         var share = fraction > 0 ? Math.Pow(2, Math.Log2(ThirdStopMarks.Power(fraction)) + Thirds(stops)) : 0;
         return share is > 0 and <= 1 + 1e-9
-            ? Reading<FlashPower>.Good(new FlashPower(Math.Min(share, 1)))
-            : Reading<FlashPower>.Bad($"'{text}' is not a flash power: it must be above 0 and at most 1/1.", "Write for example '1/8 +1/3'.");
+            ? Reading<object?>.Good(new FlashPower(Math.Min(share, 1)))
+            : Reading<object?>.Bad($"'{text}' is not a flash power: it must be above 0 and at most 1/1.", "Write for example '1/8 +1/3'.");
     }
 
     // Displays show a third of a stop as 0.3 and two thirds as 0.7.
     private static double Thirds(double stops) =>
         Math.Abs(Math.Round(stops * 3) - (stops * 3)) <= 0.11 ? Math.Round(stops * 3) / 3 : stops;
 
-    private static Reading<FlashPower> NoPower(string text) =>
-        Reading<FlashPower>.Bad($"'{text}' is not a flash power.", "Write for example '1/6.4' or '1/8 +1/3'.");
+    private static Reading<object?> NoPower(string text) =>
+        Reading<object?>.Bad($"'{text}' is not a flash power.", "Write for example '1/6.4' or '1/8 +1/3'.");
 
     private static string WithoutTimes(string text) => text.TrimEnd() is { Length: > 0 } trimmed && trimmed[^1] is 'x' or '×' ? trimmed[..^1] : text;
 }

@@ -3,7 +3,7 @@ namespace StudioKit.Kits.Quantities;
 /// <summary>Reads what follows <c>±</c>.</summary>
 internal static class UncertaintyText
 {
-    public static Reading<Uncertainty> Read<T>(ValueKind<T> kind, string text)
+    public static Reading<Uncertainty> Read(ValueKind kind, string text)
     {
         if (!kind.TakesUncertainty)
         {
@@ -17,7 +17,7 @@ internal static class UncertaintyText
 
         if (kind.CountsLight && (text.EndsWith("stop", StringComparison.Ordinal) || text.EndsWith("stops", StringComparison.Ordinal) || kind.IsInStops))
         {
-            return LightText.Stops(text).Then(stops => Positive(stops.Value, UncertaintyKind.InStops, text));
+            return LightText.StopCount(text).Then(stops => Positive(stops, UncertaintyKind.InStops, text));
         }
 
         return kind.IsRelativeOnly

@@ -5,7 +5,10 @@ namespace StudioKit.Kits.Quantities;
 /// <param name="Example">A value as people write it.</param>
 /// <param name="Read">Reads the text without any uncertainty.</param>
 /// <param name="Write">Writes a value so that <paramref name="Read"/> reads it again.</param>
-internal sealed record ValueKind<T>(string Noun, string Example, Func<string, Reading<T>> Read, Func<T, string> Write)
+/// <remarks>
+/// Values travel as objects: code that is generic over another assembly's value types cannot be compiled ahead, and would triple the time it takes to start.
+/// </remarks>
+internal sealed record ValueKind(string Noun, string Example, Func<string, Reading<object?>> Read, Func<object?, string> Write)
 {
     /// <summary>Makes a regular expression for editors, without anchors; none where any text may stand.</summary>
     /// <remarks>Made on demand, as only the schema needs it and reading a kit must start at once.</remarks>
@@ -18,7 +21,7 @@ internal sealed record ValueKind<T>(string Noun, string Example, Func<string, Re
     public string? JsonType { get; init; }
 
     /// <summary>Smallest and largest number in the value, in the unit table's units; none where bounds make no sense.</summary>
-    public Func<T, (double Least, double Most)>? Measure { get; init; }
+    public Func<object?, Extent>? Measure { get; init; }
 
     /// <summary>Reads a bound or an uncertainty, in the unit table's units.</summary>
     public Func<string, Reading<double>>? ReadMeasure { get; init; }
