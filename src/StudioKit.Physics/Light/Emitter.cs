@@ -1,3 +1,4 @@
+using StudioKit.Physics.Sources;
 using UnitsNet;
 
 namespace StudioKit.Physics.Light;
@@ -28,6 +29,7 @@ public sealed record Emitter
     public BoxObstacle? Body { get; init; }
 
     /// <summary>Luminous flux times time, Φ = I₀·∫(I/I₀)dω [lm·s].</summary>
+    [Source("Walsh1958", "luminous flux as the integral of intensity over solid angle")]
     public double FluxTime => AxialIntensityTime * Lobe.FluxOverAxialIntensity;
 
     /// <summary>The same emitter with a body behind its window.</summary>

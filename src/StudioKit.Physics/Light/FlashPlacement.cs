@@ -42,9 +42,9 @@ public static class FlashPlacement
     {
         var placements = new Placement[candidates.Count];
         var (done, step) = (0, Math.Max(1, candidates.Count / 100));
-        try
-        {
-            Parallel.For(0, candidates.Count, new ParallelOptions { CancellationToken = cancellation }, i =>
+        ParallelWork.For(
+            candidates.Count,
+            i =>
             {
                 placements[i] = judge.Judge(candidates[i]);
                 var now = Interlocked.Increment(ref done);
@@ -52,13 +52,8 @@ public static class FlashPlacement
                 {
                     progress?.Report(new PlacementProgress(now, candidates.Count));
                 }
-            });
-        }
-        catch (AggregateException error) when (error.InnerExceptions.Count == 1)
-        {
-            throw error.InnerExceptions[0];
-        }
-
+            },
+            cancellation);
         return placements;
     }
 

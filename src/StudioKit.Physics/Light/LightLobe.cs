@@ -1,4 +1,5 @@
 using System.Numerics;
+using StudioKit.Physics.Sources;
 
 namespace StudioKit.Physics.Light;
 
@@ -13,6 +14,7 @@ public abstract record LightLobe
     /// <param name="along">Cosine between the direction and the emitter's height [1]; −1 to 1.</param>
     /// <param name="axial">Cosine between the direction and the emitter's axis [1]; −1 to 1.</param>
     /// <returns>I/I₀ [1].</returns>
+    [Source("Walsh1958", "luminous intensity distribution, relative to the axis")]
     public double RelativeIntensity(double across, double along, double axial) =>
         Relative(new Vector<double>(across), new Vector<double>(along), new Vector<double>(axial))[0];
 

@@ -1,4 +1,5 @@
 using StudioKit.Physics.Light.Solving;
+using StudioKit.Physics.Sources;
 using UnitsNet;
 
 namespace StudioKit.Physics.Light;
@@ -30,10 +31,14 @@ public sealed class LightMap
     /// <summary>Luminous exposure on the underside [lx·s].</summary>
     /// <param name="column">Column from the left [1].</param>
     /// <param name="row">Row from the front [1].</param>
+    /// <returns>Straight and reflected light together [lx·s].</returns>
+    [Source("Goral1984", "direct light plus final gather")]
     public double Exposure(int column, int row) => DirectExposure(column, row) + _light.Interreflected[Index(column, row)];
 
-    /// <summary>The part of it that comes straight from the flashes [lx·s].</summary>
+    /// <summary>The part of it that comes straight from the flashes.</summary>
     /// <inheritdoc cref="Exposure" path="/param"/>
+    /// <returns>Straight light alone [lx·s].</returns>
+    [Source("Walsh1958", "inverse square and cosine laws of illumination")]
     public double DirectExposure(int column, int row)
     {
         var (sum, index) = (0.0, Index(column, row));
@@ -56,6 +61,7 @@ public sealed class LightMap
     /// <param name="towards">Direction from there to the camera.</param>
     /// <returns>Q_L [cd·s/m²]; T·H/π for a perfect diffuser.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The place is not on the sheet.</exception>
+    [Source("Derived", "L = T·H/π for a perfect diffuser, the scatter lobe for another")]
     public double LuminanceTime(Length across, Length alongSheet, Direction towards)
     {
         var x = Guard.Between(across.Meters, -_surface.Width / 2, _surface.Width / 2, nameof(across));

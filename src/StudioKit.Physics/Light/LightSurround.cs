@@ -11,7 +11,7 @@ public sealed record LightSurround
     /// <summary>Diffuse reflectance of the skirts that close the space under the panel [1]; 0 to 0.99; none where it is open.</summary>
     public double? SkirtReflectance { get; init; }
 
-    /// <summary>How far lit ground reaches beyond the panel where there are no skirts; the panel's height unless given.</summary>
+    /// <summary>How far lit ground reaches beyond the panel where there are no skirts; the panel's height unless given, and never more than about one panel side.</summary>
     public Length? OpenFloorMargin { get; init; }
 
     /// <summary>Frame members and other fixed black bodies.</summary>

@@ -1,3 +1,5 @@
+using StudioKit.Physics.Sources;
+
 namespace StudioKit.Physics.Light;
 
 /// <summary>A point of the studio: x to the camera's right, y away from the camera, z up from the ground, all [m].</summary>
@@ -16,7 +18,10 @@ public readonly record struct Position(double X, double Y, double Z)
     public Position Along(Direction direction, double distance) =>
         new(X + (direction.X * distance), Y + (direction.Y * distance), Z + (direction.Z * distance));
 
-    /// <summary>Distance to another point [m].</summary>
+    /// <summary>Distance to another point.</summary>
+    /// <param name="other">The other point.</param>
+    /// <returns>Straight distance [m].</returns>
+    [Source("Derived", "Pythagoras")]
     public double DistanceTo(Position other) => Math.Sqrt(SquareTo(other));
 
     internal double SquareTo(Position other) =>

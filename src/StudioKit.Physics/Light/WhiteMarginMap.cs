@@ -64,6 +64,8 @@ public sealed class WhiteMarginMap
 
     /// <summary>Margin of any place on the sheet, in the frame or not, as seen from this camera.</summary>
     /// <param name="place">Place on the sheet.</param>
+    /// <returns>Stops above clipping; −30 where no light arrives.</returns>
+    [Source("Iso12232", "image-plane exposure of the sheet's luminance towards the entrance pupil, against 78/S")]
     public Stops At(PanelPlace place)
     {
         var (x, s) = (place.Across.Meters, place.AlongSheet.Meters);

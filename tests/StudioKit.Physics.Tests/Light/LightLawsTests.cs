@@ -264,4 +264,70 @@ public sealed class LightLawsTests
 
         map.Exposure(1, 11).Should().BeLessThan(map.Exposure(1, 8)).And.BePositive();
     }
+
+    /// <summary>Second route for open ground: the light's way panel, ground, panel as a plain double sum of cos·cos/(π·d²) over small cells.</summary>
+    [Fact]
+    public void Over_open_ground_the_second_bounce_agrees_with_a_plain_double_sum()
+    {
+        const double Share = 0.1;
+        var panel = Studio.Panel(0.6, 0.6, 0.5, Share);
+        var surround = new LightSurround { FloorReflectance = Share, OpenFloorMargin = Length.FromMeters(0.3) };
+        var flash = Studio.Flash(z: 0.1);
+
+        var map = LightSolver.Solve(Studio.Scene(panel, surround, flash), new PanelGrid(5, 5));
+
+        var direct = LightSolver.Solve(Studio.Scene(panel, Studio.BlackGround, flash), new PanelGrid(24, 24));
+        double ToGround(double x, double y) => Share * Sum(0.6, 24, (u, v, i, j) => direct.Exposure(i, j) * Kernel(x - u, y - v)) / Math.PI;
+        double[] ground = [.. from j in Enumerable.Range(0, 24) from i in Enumerable.Range(0, 24) select ToGround(Middle(i, 1.2, 24), Middle(j, 1.2, 24))];
+        var expected = Share * Sum(1.2, 24, (u, v, i, j) => ground[(j * 24) + i] * Kernel(u - 0.12, v + 0.24)) / Math.PI;
+
+        // Two further bounces add a share of 0.1·0.1·F², well under 1 %, and the patches are constant; hence 2 %.
+        (map.Exposure(3, 0) - map.DirectExposure(3, 0)).Should().BeApproximately(expected, 0.02 * expected);
+    }
+
+    [Fact]
+    public void Black_frame_members_take_reflected_light_too()
+    {
+        var member = new PipeObstacle(new(-0.25, -0.2, 0.25), new(-0.25, 0.2, 0.25), Length.FromMillimeters(60));
+        var flash = Studio.Flash(x: 0.1, exponent: 12);
+
+        var with = LightSolver.Solve(Studio.Scene(Studio.Panel(), Studio.WhiteSkirts with { Frame = [member] }, flash), Coarse);
+        var without = LightSolver.Solve(Studio.Scene(Studio.Panel(), Studio.WhiteSkirts, flash), Coarse);
+
+        Reflected(with).Zip(Reflected(without)).Should().AllSatisfy(pair => pair.First.Should().BeLessThan(pair.Second));
+    }
+
+    [Fact]
+    public void A_small_panel_over_wide_ground_stays_within_its_means()
+    {
+        var panel = Studio.Panel(0.1, 0.1, 1);
+
+        var map = LightSolver.Solve(Studio.Scene(panel, new LightSurround { FloorReflectance = 0.5 }, Studio.Flash()), Coarse);
+
+        Studio.All(map).Should().AllSatisfy(exposure => exposure.Should().BePositive());
+    }
+
+    private static IEnumerable<double> Reflected(LightMap map) =>
+        from row in Enumerable.Range(0, map.Grid.Rows)
+        from column in Enumerable.Range(0, map.Grid.Columns)
+        select map.Exposure(column, row) - map.DirectExposure(column, row);
+
+    // Two parallel planes 0.5 m apart: both cosines are 0.5/d.
+    private static double Kernel(double x, double y) => 0.25 / Math.Pow(0.25 + (x * x) + (y * y), 2);
+
+    private static double Middle(int cell, double side, int cells) => ((cell + 0.5) / cells * side) - (side / 2);
+
+    private static double Sum(double side, int cells, Func<double, double, int, int, double> value)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < cells; i++)
+        {
+            for (var j = 0; j < cells; j++)
+            {
+                sum += value(Middle(i, side, cells), Middle(j, side, cells), i, j);
+            }
+        }
+
+        return sum * side * side / (cells * cells);
+    }
 }

@@ -21,7 +21,7 @@ internal static class CompassSearch
                 var next = Ways
                     .Select(way => Moved(best.Candidate, way, step))
                     .Where(candidate => IsWithin(candidate, search))
-                    .AsParallel().AsOrdered().Select(judge.Judge)
+                    .Select(judge.Judge)
                     .Where(placement => placement.Limit == PlacementLimit.None)
                     .MinBy(placement => placement.MeanEnergy.Joules);
                 isBetter = next is not null && next.MeanEnergy.Joules < best.MeanEnergy.Joules * (1 - 1e-6);

@@ -34,12 +34,11 @@ internal sealed class CornerGather
         _under = Edges(_height, -_height / mesh.Levels, mesh.Levels);
     }
 
-    /// <summary>Numbers of scratch that <see cref="Fill"/> needs [1].</summary>
-    public int ScratchSize => 2 * Math.Max(_floorX.Length, Math.Max(_alongX.Length, _alongY.Length));
-
     /// <summary>Fills one point's row: the factor of every floor and skirt patch.</summary>
-    public void Fill(double x, double y, Span<double> row, Span<double> scratch)
+    public void Fill(double x, double y, Span<double> row)
     {
+        // Two rows of corners, the near and the far one; the mesh keeps them to a few dozen.
+        Span<double> scratch = stackalloc double[2 * Math.Max(_floorX.Length, Math.Max(_alongX.Length, _alongY.Length))];
         FillFloor(x, y, row[_mesh.Start(BoxFace.Floor).._mesh.End(BoxFace.Floor)], scratch);
         if (_mesh.HasSkirts)
         {

@@ -31,25 +31,19 @@ internal static class FormFactors
         var stride = VectorMath.Padded(mesh.SenderCount);
         var factors = new double[points.Count * stride];
         var corners = mesh.IsSwept ? null : new CornerGather(mesh, panel);
-        Parallel.For(
-            0,
-            points.Count,
-            () => new double[corners?.ScratchSize ?? 0],
-            (i, _, scratch) =>
-            {
-                FillRow(mesh, corners, points, i, factors.AsSpan(i * stride, stride), scratch);
-                ShadeRow(mesh, points, i, factors.AsSpan(i * stride, stride), shadows);
-                return scratch;
-            },
-            _ => { });
+        ParallelWork.For(points.Count, i =>
+        {
+            FillRow(mesh, corners, points, i, factors.AsSpan(i * stride, stride));
+            ShadeRow(mesh, points, i, factors.AsSpan(i * stride, stride), shadows);
+        });
         return factors;
     }
 
-    private static void FillRow(PatchMesh mesh, CornerGather? corners, ReceiverSet points, int i, Span<double> row, double[] scratch)
+    private static void FillRow(PatchMesh mesh, CornerGather? corners, ReceiverSet points, int i, Span<double> row)
     {
         if (corners is not null)
         {
-            corners.Fill(points.X[i], points.Y[i], row, scratch);
+            corners.Fill(points.X[i], points.Y[i], row);
             return;
         }
 
@@ -85,7 +79,7 @@ internal static class FormFactors
             return;
         }
 
-        Parallel.For(0, patches.Length, i =>
+        ParallelWork.For(patches.Length, i =>
         {
             for (var j = i + 1; j < patches.Length; j++)
             {

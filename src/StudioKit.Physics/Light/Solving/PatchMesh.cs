@@ -3,6 +3,9 @@ namespace StudioKit.Physics.Light.Solving;
 /// <summary>The surfaces round the light cut into patches, in a number that does not depend on the points asked for.</summary>
 internal sealed class PatchMesh
 {
+    // Ground further off than this many patches sees next to nothing of the panel, and the matrix grows with their square.
+    private const int MostOverlap = 10;
+
     private readonly PanelSurface _surface;
     private readonly List<Patch> _patches = [];
     private readonly int[] _starts = new int[Enum.GetValues<BoxFace>().Length + 1];
@@ -68,8 +71,8 @@ internal sealed class PatchMesh
         {
             // Whole cells, so that panel and floor share one lattice.
             var margin = surround.OpenFloorMargin?.Meters ?? _surface.Height;
-            FloorOverlap = (int)Math.Ceiling(margin * Columns / _surface.Width);
-            FloorOverlapRows = (int)Math.Ceiling(margin * Rows / _surface.Depth);
+            FloorOverlap = Overlap(margin * Columns / _surface.Width);
+            FloorOverlapRows = Overlap(margin * Rows / _surface.Depth);
         }
 
         for (var row = -FloorOverlapRows; row < Rows + FloorOverlapRows; row++)
@@ -83,6 +86,8 @@ internal sealed class PatchMesh
             }
         }
     }
+
+    private static int Overlap(double cells) => (int)Math.Ceiling(Math.Min(MostOverlap, cells));
 
     // Beyond the panel the rows go on at the mean spacing.
     private double FloorY(int row) => row switch

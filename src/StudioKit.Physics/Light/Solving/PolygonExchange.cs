@@ -15,7 +15,7 @@ internal static class PolygonExchange
     public static void Fill(Patch[] patches, double[] factors, int stride)
     {
         double[] areas = [.. patches.Select(patch => patch.Area)];
-        Parallel.For(0, patches.Length, i =>
+        ParallelWork.For(patches.Length, i =>
         {
             for (var j = i + 1; j < patches.Length; j++)
             {
