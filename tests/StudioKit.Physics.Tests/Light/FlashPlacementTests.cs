@@ -137,7 +137,8 @@ public sealed class FlashPlacementTests
         Flashes = [Flash("bare", 7), Flash("dome", 1)],
         PanelHeights = [Length.FromMillimeters(500)],
         Surrounds = [Studio.BlackGround, Studio.WhiteSkirts],
-        Distances = [Length.FromMillimeters(200), Length.FromMillimeters(300), Length.FromMillimeters(400)],
+        Distances = [Length.FromMillimeters(200), Length.FromMillimeters(400)],
+        Aims = [false],
         OffsetsRight = [Length.Zero, Length.FromMillimeters(100)],
         OffsetsBack = [Length.FromMillimeters(-50), Length.FromMillimeters(50)],
     };
