@@ -45,7 +45,7 @@ internal sealed class BarSearch(BarJob job, CutEffort effort, IProgress<CutProgr
     private void Relax()
     {
         using var relaxation = new PatternRelaxation(job, _penalty, _best);
-        var prices = relaxation.Solve(cancellationToken);
+        var prices = relaxation.Solve(effort.ProofWork / 2, cancellationToken);
         Method = "column generation";
         Raise(prices.WholeBound, "column generation");
         foreach (var rounded in PatternRounding.Plans(job, relaxation.Solution))
@@ -59,22 +59,37 @@ internal sealed class BarSearch(BarJob job, CutEffort effort, IProgress<CutProgr
         }
     }
 
-    /// <summary>Decides over all patterns that could still help; where those are too many, over the ones thought of so far.</summary>
+    /// <summary>
+    /// Decides over the patterns thought of so far, which is quick and brings the cost down; then over all that could still help,
+    /// where they are not too many.
+    /// </summary>
     private void Close(PatternPrices prices, List<BarPattern> generated)
     {
+        Method = "column generation and an integer program over its patterns";
+        Choose(generated, effort.ProofWork / 2);
+        if (!Open)
+        {
+            return;
+        }
+
         var slack = ((_bestCost - 1m) * PatternPrices.Scale) - prices.Bound;
-        var all = PatternCatalogue.List(job, prices, slack, fullOnly: true, LongestCatalogue);
-        Method = all is null ? "column generation and an integer program over its patterns" : "column generation and an integer program over all patterns that could help";
-        var result = PatternChoice.Cheapest(_cover, all ?? generated, Bound, _bestCost - 1, effort.ProofWork, cancellationToken);
+        if (PatternCatalogue.List(job, prices, slack, fullOnly: true, LongestCatalogue) is { } all)
+        {
+            Method = "column generation and an integer program over all patterns that could help";
+            var result = Choose(all, effort.ProofWork);
+            Raise(result.Exhausted ? _bestCost : Math.Min(result.Bound, _bestCost), "integer program");
+        }
+    }
+
+    private PatternProgramResult Choose(List<BarPattern> patterns, double work)
+    {
+        var result = PatternChoice.Cheapest(_cover, patterns, Bound, _bestCost - 1, work, cancellationToken);
         if (result.Bars is not null)
         {
             Offer(result.Bars, "integer program");
         }
 
-        if (all is not null && result.Exhausted)
-        {
-            Raise(_bestCost, "integer program");
-        }
+        return result;
     }
 
     private void Tidy()

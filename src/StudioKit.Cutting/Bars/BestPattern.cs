@@ -29,12 +29,12 @@ internal sealed class BestPattern
     /// <param name="job">The job; no pattern holds more of a piece than the job asks for.</param>
     /// <param name="capacity">Room in the bar [tenths of a millimetre].</param>
     /// <param name="worth">Worth of a piece of each length; ≥ 0.</param>
-    /// <returns>The worth and the counts.</returns>
-    public static (long Worth, int[] Counts) Find(BarJob job, int capacity, long[] worth)
+    /// <returns>The worth, the counts, and the steps it took [1].</returns>
+    public static (long Worth, int[] Counts, long Steps) Find(BarJob job, int capacity, long[] worth)
     {
         var search = new BestPattern(job, worth);
         search.Descend(0, capacity, 0);
-        return search._nodes < MostNodes ? (search._bestWorth, search._best) : PatternTable.Best(job, capacity, worth);
+        return search._nodes < MostNodes ? (search._bestWorth, search._best, search._nodes) : PatternTable.Best(job, capacity, worth);
     }
 
     private void Descend(int depth, int room, long worth)

@@ -10,10 +10,14 @@ namespace StudioKit.Cutting.Bars;
 /// </remarks>
 internal sealed class PatternChoice : IDisposable
 {
-    private const double NodesPerUnit = 2_000;
+    // A node over twice as many patterns takes about twice as long.
+    private const double PatternNodesPerUnit = 500_000;
 
-    // A node over a long list may take long; the clock is only there so that a person is never kept waiting without end.
-    private const double SecondsPerUnit = 2;
+    // The clock is only there so that a person is never kept waiting without end.
+    private const double SecondsPerUnit = 4;
+
+    // The solver's bound is a floating-point number; a whole tick must not be gained by its noise.
+    private const double Noise = 1e-6;
 
     private readonly CoverJob _job;
     private readonly IReadOnlyList<BarPattern> _patterns;
@@ -97,13 +101,18 @@ internal sealed class PatternChoice : IDisposable
 
     private PatternProgramResult Solve(double work, CancellationToken cancellationToken)
     {
-        _solver.SetSolverSpecificParametersAsString(FormattableString.Invariant($"limits/totalnodes = {(long)(work * NodesPerUnit)}\n"));
+        var nodes = Math.Max(1, (long)(work * PatternNodesPerUnit / Math.Max(1, _patterns.Count)));
+        _solver.SetSolverSpecificParametersAsString(FormattableString.Invariant($"limits/totalnodes = {nodes}\n"));
         _solver.SetTimeLimit((long)(work * SecondsPerUnit * 1000));
         using var stop = cancellationToken.Register(() => _solver.InterruptSolve());
         var status = _solver.Solve();
         var found = status is Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE;
+        long Bound() => status == Solver.ResultStatus.INFEASIBLE
+            ? (long)_cost.Ub() + 1
+            : (long)Math.Clamp(Math.Ceiling(_solver.Objective().BestBound() - Noise), _cost.Lb(), _cost.Ub() + 1);
         return new PatternProgramResult(
             found ? [.. _patterns.SelectMany((pattern, p) => Enumerable.Repeat(pattern, (int)Math.Round(_times[p].SolutionValue())))] : null,
-            status is Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.INFEASIBLE);
+            status is Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.INFEASIBLE,
+            Bound());
     }
 }

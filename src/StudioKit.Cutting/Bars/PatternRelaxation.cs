@@ -13,12 +13,16 @@ internal sealed class PatternRelaxation : IDisposable
 {
     private const double Tolerance = 1e-7;
 
+    // Steps of the knapsack search that take about a second on a small computer.
+    private const double StepsPerUnit = 300_000_000;
+
     private readonly BarJob _job;
     private readonly long _penalty;
     private readonly Solver _solver = Solver.CreateSolver("GLOP");
     private readonly Constraint[] _demand;
     private readonly Constraint[] _supply;
     private readonly List<(BarPattern Pattern, Variable Times)> _columns = [];
+    private double _stepsLeft;
 
     public PatternRelaxation(BarJob job, long penalty, IEnumerable<BarPattern> start)
     {
@@ -46,13 +50,16 @@ internal sealed class PatternRelaxation : IDisposable
     public IReadOnlyList<(BarPattern Pattern, double Times)> Solution { get; private set; } = [];
 
     /// <summary>Generates columns until none pays, or until the caller has had enough.</summary>
+    /// <param name="work">How much work may be spent [units].</param>
+    /// <param name="cancellationToken">Ends it early.</param>
     /// <returns>The best prices met, whose bound holds even when it was cut short.</returns>
     [Source("GilmoreGomory1961", "column generation with a knapsack problem for the next pattern")]
-    public PatternPrices Solve(CancellationToken cancellationToken)
+    public PatternPrices Solve(double work, CancellationToken cancellationToken)
     {
+        _stepsLeft = work * StepsPerUnit;
         var best = new PatternPrices(new long[_demand.Length], new long[_supply.Length], 0);
         var pays = true;
-        while (pays)
+        while (pays && _stepsLeft > 0)
         {
             if (_solver.Solve() != Solver.ResultStatus.OPTIMAL)
             {
@@ -99,7 +106,7 @@ internal sealed class PatternRelaxation : IDisposable
         pays = false;
         for (var j = 0; j < _supply.Length; j++)
         {
-            (bestWorth[j], var counts) = BestPattern.Find(_job, _job.Stock[j].Capacity, worth);
+            (bestWorth[j], var counts) = Best(j, worth);
             var reducedCost = _job.Stock[j].Cost - scarcity[j] - ((double)bestWorth[j] / PatternPrices.Scale);
             if (reducedCost < -Tolerance * Math.Max(1, _job.Stock[j].Cost) && !Known(j, counts))
             {
@@ -108,7 +115,15 @@ internal sealed class PatternRelaxation : IDisposable
             }
         }
 
-        return Bounded(worth, bestWorth);
+        // While columns still pay, the better bound is not worth a second search.
+        return pays && _stepsLeft > 0 ? Stretched(worth, bestWorth) : Bounded(worth, bestWorth);
+    }
+
+    private (long Worth, int[] Counts) Best(int stock, long[] worth)
+    {
+        var (best, counts, steps) = BestPattern.Find(_job, _job.Stock[stock].Capacity, worth);
+        _stepsLeft -= steps;
+        return (best, counts);
     }
 
     private bool Known(int stock, int[] counts)
@@ -134,7 +149,7 @@ internal sealed class PatternRelaxation : IDisposable
 
         // Rounding down keeps every pattern within its bar's price.
         var less = worth.Select(value => (long)Math.Floor(value * shrink * (1 - 1e-12))).ToArray();
-        var dear = _job.Stock.Select(bar => BestPattern.Find(_job, bar.Capacity, less).Worth).ToArray();
+        var dear = _job.Stock.Select((_, j) => Best(j, less).Worth).ToArray();
         var shrunk = Stretched(less, dear);
         return shrunk.Bound > scarce.Bound ? shrunk : scarce;
     }

@@ -5,7 +5,7 @@ namespace StudioKit.Cutting.Bars;
 /// <summary>The same knapsack by dynamic programming over the room in the bar: never quick, never slow.</summary>
 internal static class PatternTable
 {
-    public static (long Worth, int[] Counts) Best(BarJob job, int capacity, long[] worth)
+    public static (long Worth, int[] Counts, long Steps) Best(BarJob job, int capacity, long[] worth)
     {
         var unit = job.Lengths.Aggregate(GreatestCommonDivisor);
         var room = capacity / unit;
@@ -17,7 +17,7 @@ internal static class PatternTable
             taken[b] = Add(best, bundles[b].Size / unit, bundles[b].Worth);
         }
 
-        return (best[room], Counts(job, bundles, taken, room, unit));
+        return (best[room], Counts(job, bundles, taken, room, unit), (long)bundles.Length * room);
     }
 
     /// <summary>Up to n pieces as bundles of 1, 2, 4 …, any number of pieces being a choice of bundles.</summary>

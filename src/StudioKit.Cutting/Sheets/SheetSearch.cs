@@ -76,7 +76,7 @@ internal sealed class SheetSearch(SheetJob job, CutEffort effort, IProgress<CutP
         if (sets.Complete)
         {
             Method = "integer program over all sets of pieces that a sheet holds";
-            Raise(result.Exhausted ? _bestCost : _bound, "integer program");
+            Raise(result.Exhausted ? _bestCost : Math.Min(result.Bound, _bestCost), "integer program");
         }
     }
 
