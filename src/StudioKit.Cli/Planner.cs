@@ -1,3 +1,4 @@
+using StudioKit.Cutting;
 using StudioKit.Kits;
 using StudioKit.Planning;
 
@@ -6,7 +7,10 @@ namespace StudioKit.Cli;
 /// <summary>Planning as the command does it.</summary>
 internal static class Planner
 {
-    public static Plan Plan(KitReadResult read) => KitPlanner.Plan(read, new PlanningServices());
+    // Planning itself knows only a quick first fit, as it must run without native libraries.
+    private static readonly PlanningServices Services = new() { Bars = new OptimalBarCutPlanner(), Sheets = new OptimalSheetCutPlanner() };
+
+    public static Plan Plan(KitReadResult read) => KitPlanner.Plan(read, Services);
 
     /// <summary>Says which checks fail, and gives the exit code.</summary>
     public static ExitCode Verdict(Plan plan, CommandHost host)
