@@ -2,9 +2,6 @@ using System.CommandLine;
 
 namespace StudioKit.Cli;
 
-/// <summary>Reads a value that a person wrote, or says what is wrong with it.</summary>
-internal delegate bool TryRead<T>(string text, out T value, out string problem);
-
 /// <summary>Options whose values carry units, read by the same rules as a kit file.</summary>
 internal static class QuantityOption
 {

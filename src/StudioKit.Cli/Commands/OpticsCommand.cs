@@ -3,7 +3,6 @@ using StudioKit.Cli.Json;
 using StudioKit.Cli.Tables;
 using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
-using StudioKit.Physics.Optics;
 using StudioKit.Planning;
 using UnitsNet;
 
