@@ -18,7 +18,11 @@ public sealed record KitReadResult(
 
     /// <summary>First twelve hexadecimal digits of the SHA-256 of the kit's text and of every part it uses: same hash, same kit, same sheets.</summary>
     /// <remarks>Worked out when asked for, as a mere check of a kit needs none. Line endings and a byte-order mark make no difference.</remarks>
-    public string ContentHash => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(HashedText)))[..HashDigits];
+    public string ContentHash => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(HashedText())))[..HashDigits];
 
-    internal string HashedText { get; init; } = "";
+    // The kit's text and its parts' texts by place.
+    internal (string Kit, IReadOnlyDictionary<string, string> Parts) HashedTexts { get; init; } = ("", new Dictionary<string, string>());
+
+    private string HashedText() => string.Join(
+        '\0', HashedTexts.Parts.OrderBy(part => part.Key, StringComparer.Ordinal).Select(part => $"{part.Key}\0{part.Value}").Prepend(HashedTexts.Kit));
 }

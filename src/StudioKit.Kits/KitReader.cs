@@ -48,7 +48,7 @@ public static class KitReader
 
         return new KitReadResult(diagnostics.Errors == 0 ? kit : null, diagnostics.InOrder(), context.Defaults, context.Uncertainties)
         {
-            HashedText = string.Join('\0', context.Parts.Used.Select(part => $"{part.Key}\0{part.Value}").Prepend(source?.Text ?? "")),
+            HashedTexts = (source?.Text ?? "", context.Parts.Used),
         };
     }
 }

@@ -192,6 +192,10 @@ public sealed class KitReaderTests
     public void A_stray_colon_never_makes_the_reader_throw(string yaml) => Parse(yaml).Kit.Should().BeNull();
 
     [Fact]
+    public void A_file_of_too_many_lines_is_refused_before_it_is_parsed() =>
+        Parse(new string('\n', 30_000)).Diagnostics.Should().ContainSingle().Which.Message.Should().Be("The file has too many lines.");
+
+    [Fact]
     public void A_long_list_never_closed_is_a_fault_of_the_file() =>
         Parse("kit: [" + string.Concat(Enumerable.Repeat("x,\n", 300))).Diagnostics.Should().ContainSingle().Which.Code.Should().Be(DiagnosticCodes.Syntax);
 

@@ -11,8 +11,8 @@ internal sealed class PartResolver(PartsLibrary library, DiagnosticList diagnost
     private const string SourceKey = "source";
     private readonly Dictionary<string, MapNode?> _read = new(StringComparer.Ordinal);
 
-    /// <summary>Texts of the parts used, by place, in alphabetical order.</summary>
-    public SortedDictionary<string, string> Used { get; } = new(StringComparer.Ordinal);
+    /// <summary>Texts of the parts used, by place.</summary>
+    public Dictionary<string, string> Used { get; } = new(StringComparer.Ordinal);
 
     /// <summary>A section with the part it names filled in.</summary>
     /// <returns>The section; none where the part cannot be had, which is then reported.</returns>

@@ -43,7 +43,7 @@ internal static class TextDecoder
             return null;
         }
 
-        var at = source.Text.AsSpan().IndexOfAny(ControlCharacters);
+        var at = FirstControlCharacter(source.Text);
         if (at < 0)
         {
             return source;
@@ -60,6 +60,16 @@ internal static class TextDecoder
     /// <summary>Drops the byte-order mark and carriage returns, so that a kit is the same kit whatever editor saved it.</summary>
     public static string Plain(string text) => (text.StartsWith('\uFEFF') ? text[1..] : text).ReplaceLineEndings("\n");
 
-    private static readonly System.Buffers.SearchValues<char> ControlCharacters = System.Buffers.SearchValues.Create(
-        [.. Enumerable.Range(0, 32).Where(code => code is not (9 or 10)).Select(code => (char)code), '\u007F', '\uFFFE', '\uFFFF']);
+    private static int FirstControlCharacter(string text)
+    {
+        for (var i = 0; i < text.Length; i++)
+        {
+            if (text[i] is (< ' ' and not ('\n' or '\t')) or '\u007F' or '\uFFFE' or '\uFFFF')
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
 }

@@ -12,6 +12,12 @@ internal static class LineShape
         foreach (var line in source.Text.AsSpan().EnumerateLines())
         {
             number++;
+            if (number > YamlLimits.Lines)
+            {
+                diagnostics.Error(DiagnosticCodes.TooMuch, source, number, 1, "The file has too many lines.", $"A kit has at most {YamlLimits.Lines} lines.");
+                return false;
+            }
+
             if (line.Length > YamlLimits.LineLength)
             {
                 diagnostics.Error(DiagnosticCodes.TooMuch, source, number, 1, "The line is too long.", $"A line has at most {YamlLimits.LineLength} characters.");

@@ -6,6 +6,7 @@ internal static class YamlLimits
     public const int Bytes = 1_000_000;
     public const int Depth = 10;
     public const int Nodes = 10_000;
+    public const int Lines = 20_000;
     public const int LineLength = 2_000;
     public const int PartBytes = 64_000;
     public const int PartChain = 8;
