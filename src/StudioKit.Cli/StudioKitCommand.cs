@@ -56,6 +56,10 @@ internal static class StudioKitCommand
         root.Subcommands.Add(ExposureCommand.Create(host));
         root.Subcommands.Add(SchemaCommand.Create(host));
         root.Subcommands.Add(CutCommand.Create(host));
+        root.Subcommands.Add(PhotoCommand.Create(host));
+        root.Subcommands.Add(CalibrateCommand.Create(host));
+        root.Subcommands.Add(ScaleCommand.Create(host));
+        root.Subcommands.Add(LogCommand.Create(host));
         root.Subcommands.Add(CompletionCommand.Create(host));
         return root;
     }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using StudioKit.Field.Calibration;
 using StudioKit.Kits;
 
 namespace StudioKit.Cli.Files;
@@ -8,10 +9,38 @@ internal static class KitInput
 {
     public static Argument<string> Argument() => new("kit") { Description = "The kit file, e.g. kits/fen-edge.yaml." };
 
-    /// <summary>Reads a kit and prints every diagnostic to the error stream.</summary>
+    /// <summary>Reads a kit, prints every diagnostic to the error stream and applies the corrections measured for it, where there are any.</summary>
+    /// <returns>What was read; it holds no kit where an error was found.</returns>
+    /// <exception cref="FileTroubleException">A file cannot be read.</exception>
+    public static KitReadResult Read(string path, CommandHost host)
+    {
+        var read = ReadAsWritten(path, host);
+        var file = KitCorrectionFile.PathBeside(path);
+        if (read.HasErrors || !File.Exists(file))
+        {
+            return read;
+        }
+
+        var correction = KitCorrectionFile.Read(file, TextFile.Read(file));
+        if (correction.Value is not { } found || found.Kit != read.Kit!.Name)
+        {
+            FieldFaults.Print(host, correction.Diagnostics);
+            host.Error.WriteLine($"{file}: not used; it is damaged or belongs to another kit.");
+            return read;
+        }
+
+        host.Error.WriteLine(FormattableString.Invariant($"{file}: measured corrections of {found.Date:yyyy-MM-dd} are in the plan."));
+        return read with
+        {
+            Kit = found.ApplyTo(read.Kit),
+            Defaults = [.. read.Defaults, new DefaultUsed("corrections", FormattableString.Invariant($"measured {found.Date:yyyy-MM-dd}"), "figures measured for this kit")],
+        };
+    }
+
+    /// <summary>Reads a kit without any correction, and prints every diagnostic to the error stream.</summary>
     /// <returns>What was read; it holds no kit where an error was found.</returns>
     /// <exception cref="FileTroubleException">The file cannot be read.</exception>
-    public static KitReadResult Read(string path, CommandHost host)
+    public static KitReadResult ReadAsWritten(string path, CommandHost host)
     {
         var read = Open(path);
         foreach (var diagnostic in read.Diagnostics)

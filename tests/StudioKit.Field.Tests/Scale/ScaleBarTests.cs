@@ -4,16 +4,6 @@ namespace StudioKit.Field.Tests.Scale;
 
 public sealed class ScaleBarTests
 {
-    /// <summary>36 mm over 8000 pixels is a pitch of 4.5 µm; at m = 0.8 that is 5.625 µm, and 10 mm are 1777.8 pixels (arithmetic).</summary>
-    [Fact]
-    public void Framing_gives_the_size_of_a_pixel()
-    {
-        var metres = PixelScale.FromFraming(0.036, 8000, 0.8);
-
-        (metres * 1e6).Should().BeApproximately(5.625, 1e-9);
-        (0.010 / metres).Should().BeApproximately(1777.78, 0.01);
-    }
-
     [Theory]
     [InlineData(5.625, 8000, "1 cm")]
     [InlineData(1.0, 8000, "2 mm")]

@@ -1,0 +1,23 @@
+using StudioKit.Field;
+
+namespace StudioKit.Cli.Files;
+
+/// <summary>Prints what is wrong with pictures, readings and logs, and tells which exit code that is.</summary>
+internal static class FieldFaults
+{
+    // Files that cannot be opened, decoded or written, by the codes of FieldDiagnostic.
+    private static readonly string[] FileTrouble =
+        ["FLD001", "FLD002", "FLD003", "FLD004", "FLD005", "FLD006", "FLD312", "FLD313", "FLD451", "FLD452", "FLD453", "FLD455", "FLD461"];
+
+    public static ExitCode Print(CommandHost host, IEnumerable<FieldDiagnostic> diagnostics)
+    {
+        var code = ExitCode.Done;
+        foreach (var diagnostic in diagnostics)
+        {
+            host.Error.WriteLine(diagnostic.ToString());
+            code = FileTrouble.Contains(diagnostic.Code, StringComparer.Ordinal) ? ExitCode.FileTrouble : ExitCode.BadInput;
+        }
+
+        return code;
+    }
+}

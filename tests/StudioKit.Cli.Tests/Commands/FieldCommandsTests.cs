@@ -1,0 +1,107 @@
+using System.Text.Json;
+using SkiaSharp;
+
+namespace StudioKit.Cli.Tests.Commands;
+
+public sealed class FieldCommandsTests : IDisposable
+{
+    private readonly TemporaryFolder _folder = new();
+
+    public void Dispose() => _folder.Dispose();
+
+    /// <summary>Code 188 is half of saturation on the sRGB curve (IEC 61966-2-1): one stop under.</summary>
+    [Fact]
+    public void Photo_says_what_is_missing_and_what_to_turn()
+    {
+        var run = CommandRun.Of("photo", Picture("panel.png", 188), "--bare", "--power", "1/16", "--distance", "30 cm", "--out", _folder.File("out"));
+
+        run.ExitCode.Should().Be(0);
+        run.Output.Should().Contain("1.0 stop at the darkest").And.Contain("Flash beneath up 1 1/3 stops");
+        File.Exists(_folder.File("out/panel.white.png")).Should().BeTrue();
+    }
+
+    [Fact]
+    public void Photo_measures_a_power_ladder()
+    {
+        var run = CommandRun.Of(
+            "photo", Picture("a.png", 99), Picture("b.png", 137), Picture("c.png", 188), "--ladder", "1/32", "--ladder", "1/16", "--ladder", "1/8", "--json");
+
+        // Codes 99, 137 and 188 are an eighth, a quarter and a half of saturation, so it clips at 1/4; at 1/8 the margin is -1 stop.
+        var cells = JsonDocument.Parse(run.Output).RootElement.GetProperty("cells");
+        cells[0].GetProperty("whiteMarginStops").GetDouble().Should().BeApproximately(-1, 0.03);
+    }
+
+    [Fact]
+    public void Photo_that_is_missing_is_file_trouble() =>
+        CommandRun.Of("photo", _folder.File("missing.jpg")).ExitCode.Should().Be(3);
+
+    [Fact]
+    public void Scale_makes_a_copy_with_a_bar_and_leaves_the_original()
+    {
+        var original = Picture("spider.jpg", 240);
+        var before = File.ReadAllBytes(original);
+
+        // 36 mm over 400 pixels at half life size: 180 µm a pixel; a quarter of the width is 18 mm, so the bar is 1 cm.
+        var run = CommandRun.Of("scale", original, "--sensor", "36 mm", "--magnification", "1:2", "--out", _folder.File("scaled"));
+
+        run.ExitCode.Should().Be(0);
+        run.Output.Should().Contain("bar 1 cm, 180 µm per pixel");
+        File.ReadAllBytes(original).Should().Equal(before);
+        File.Exists(_folder.File("scaled/spider.jpg.xmp")).Should().BeTrue();
+    }
+
+    [Fact]
+    public void Scale_without_a_scale_is_bad_usage() =>
+        CommandRun.Of("scale", Picture("spider.jpg", 240), "--out", _folder.File("scaled")).ExitCode.Should().Be(2);
+
+    [Fact]
+    public void Log_keeps_a_session_and_gives_it_back()
+    {
+        var log = _folder.File("field.log");
+        var session = CommandRun.Of("log", "session", "--log", log, "--start", "2026-05-09T14:00:00+01:00", "--latitude", "52.6", "--longitude", "1.5").Output.Trim();
+        var subject = CommandRun.Of("log", "subject", session, "--log", log, "--name", "Dolomedes").Output.Trim();
+        CommandRun.Of("log", "hold", "start", subject, "--log", log, "--limit", "10 min").ExitCode.Should().Be(0);
+        CommandRun.Of("log", "hold", "status", "--log", log).Output.Should().Contain("Dolomedes").And.Contain("of 10 min");
+        CommandRun.Of("log", "hold", "stop", subject, "--log", log).ExitCode.Should().Be(0);
+        CommandRun.Of("log", "export", "--log", log, "--archive", _folder.File("fen.zip")).ExitCode.Should().Be(0);
+
+        CommandRun.Of("log", "import", _folder.File("fen.zip"), "--log", _folder.File("other.log")).ExitCode.Should().Be(0);
+        CommandRun.Of("log", "list", "--log", _folder.File("other.log")).Output.Should().Contain(session).And.Contain("Dolomedes");
+    }
+
+    [Fact]
+    public void Log_refuses_a_bad_latitude_by_name()
+    {
+        var run = CommandRun.Of("log", "session", "--log", _folder.File("field.log"), "--latitude", "91", "--longitude", "0");
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain("decimalLatitude");
+    }
+
+    [Fact]
+    public void Calibrate_writes_a_correction_that_the_plan_uses_and_leaves_the_kit()
+    {
+        var kit = _folder.File("kit.yaml");
+        CommandRun.Of("new", kit).ExitCode.Should().Be(0);
+        var before = File.ReadAllText(kit);
+        var flash = JsonDocument.Parse(CommandRun.Of("plan", kit, "--json").Output).RootElement
+            .GetProperty("exposures")[0].GetProperty("lights")[0].GetProperty("flash").GetString();
+        File.WriteAllText(_folder.File("readings.csv"), $"name,kind,flash,planned,measured,uncertainty\nmeter,flash-meter,{flash},10,9.5,0.1\n");
+
+        var run = CommandRun.Of("calibrate", kit, "--readings", _folder.File("readings.csv"), "--date", "2026-05-09");
+
+        // Prior 0.5 and reading 0.1 weigh 1 to 25: −0.5·25/26.
+        run.Output.Should().Contain("-0.48 ± 0.10 stop");
+        File.ReadAllText(kit).Should().Be(before);
+        CommandRun.Of("plan", kit).Error.Should().Contain("measured corrections of 2026-05-09");
+    }
+
+    private string Picture(string name, byte code)
+    {
+        using var bitmap = new SKBitmap(new SKImageInfo(400, 300, SKColorType.Rgba8888, SKAlphaType.Opaque));
+        bitmap.Erase(new SKColor(code, code, code));
+        using var data = bitmap.Encode(name.EndsWith(".png", StringComparison.Ordinal) ? SKEncodedImageFormat.Png : SKEncodedImageFormat.Jpeg, 95);
+        File.WriteAllBytes(_folder.File(name), data.ToArray());
+        return _folder.File(name);
+    }
+}
