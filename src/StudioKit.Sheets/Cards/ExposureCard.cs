@@ -1,5 +1,6 @@
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Cards;
@@ -47,15 +48,17 @@ internal static class ExposureCard
 
     private static Drawing Side(ExposurePlan exposure, CardFormat format, Stamp stamp, Bounds room, Fit content)
     {
-        var foot = $"{stamp.KitName}, {stamp.DateText}, {stamp.ContentHash}";
-        var lines = TextWrap.Lines(foot, room.Width, TypeScale.Smallest, TextWeight.Regular);
+        // Date and hash must stand; a long name gives way.
+        var stamped = $", {stamp.DateText}, {stamp.ContentHash}";
+        var nameRoom = room.Width - TextMeter.Width(stamped, TypeScale.Smallest, TextWeight.Regular);
+        var foot = TextWrap.Shortened(stamp.KitName, nameRoom, TypeScale.Smallest, TextWeight.Regular) + stamped;
         return new Drawing(
             $"{exposure.SetUp}, {exposure.Framing.Name}",
             $"Starting exposure for {exposure.Framing.Name} in the set-up {exposure.SetUp}",
             [
                 .. MillimetreRule.Marks(format.HeightMm),
                 .. content.Marks.Select(mark => mark.Under(Similarity.Shift(room.Left, room.Top))),
-                new Label(new Point(room.Left, format.HeightMm - Margin), lines[0], TypeScale.Smallest),
+                new Label(new Point(room.Left, format.HeightMm - Margin), foot, TypeScale.Smallest),
             ]);
     }
 }

@@ -6,7 +6,11 @@ namespace StudioKit.Sheets.Fonts;
 /// <summary>Advance widths and glyph coverage of a TrueType file; enough to lay out text, nothing more.</summary>
 internal sealed class TrueTypeFont
 {
+    // Latin, Greek and Cyrillic: nearly all text, measured again and again while lines are broken.
+    private const int Remembered = 0x530;
+
     private readonly CharacterMap _characters;
+    private readonly double[] _remembered = new double[Remembered];
     private readonly ushort[] _advances;
     private readonly double _unitsPerEm;
 
@@ -42,6 +46,18 @@ internal sealed class TrueTypeFont
 
     /// <summary>Advance width over the font size; that of the empty box for a letter the font has not.</summary>
     public double Advance(Rune character)
+    {
+        if (character.Value >= Remembered)
+        {
+            return LookUp(character);
+        }
+
+        // Zero means not looked up yet; accents that truly have no width are few and only looked up more often.
+        ref var advance = ref _remembered[character.Value];
+        return advance != 0 ? advance : advance = LookUp(character);
+    }
+
+    private double LookUp(Rune character)
     {
         // Glyphs past the end of the table repeat its last width.
         var glyph = Math.Min(_characters.Glyph(character.Value), _advances.Length - 1);

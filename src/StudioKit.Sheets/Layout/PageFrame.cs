@@ -14,7 +14,9 @@ internal static class PageFrame
     {
         var (left, right) = (document.Setup.Body.Left, document.Setup.Body.Right);
         var title = TextMeter.Width(document.Title, TypeScale.Small, TextWeight.Regular);
-        var name = Shortened(document.Stamp.KitName, right - left - title - 6);
+
+        // A name too long for the header ends in an ellipsis there; the first heading has it in full.
+        var name = TextWrap.Shortened(document.Stamp.KitName, right - left - title - 6, TypeScale.Small, TextWeight.Bold);
         yield return Text(left, HeaderBaseline, name, TextAnchor.Start, TextWeight.Bold);
         yield return Text(right, HeaderBaseline, document.Title, TextAnchor.End);
         yield return new Line(new Point(left, HeaderBaseline + RuleBelow), new Point(right, HeaderBaseline + RuleBelow), Stroke.Thin);
@@ -28,16 +30,4 @@ internal static class PageFrame
 
     private static Label Text(double x, double y, string text, TextAnchor anchor, TextWeight weight = TextWeight.Regular) =>
         new(new Point(x, y), text, TypeScale.Small, anchor, Weight: weight);
-
-    // A name too long for the header ends in an ellipsis there; the first heading has it in full.
-    private static string Shortened(string name, double width)
-    {
-        var text = name;
-        for (var length = name.Length; length > 0 && TextMeter.Width(text, TypeScale.Small, TextWeight.Bold) > width; length--)
-        {
-            text = name[..(length - 1)].TrimEnd() + "…";
-        }
-
-        return text;
-    }
 }

@@ -37,6 +37,18 @@ internal static class TextWrap
         return lines;
     }
 
+    /// <summary>The text on one line, its end given up for an ellipsis where it is too wide.</summary>
+    public static string Shortened(string text, double width, double sizePt, TextWeight weight)
+    {
+        var shortened = text;
+        for (var length = text.Length; length > 0 && !Fits(shortened, width, sizePt, weight); length--)
+        {
+            shortened = text[..(length - 1)].TrimEnd() + "…";
+        }
+
+        return shortened;
+    }
+
     /// <summary>Width of the widest word, which a column should have.</summary>
     public static double WidestWord(string text, double sizePt, TextWeight weight) =>
         text.Split('\n').SelectMany(Words).DefaultIfEmpty("").Max(word => TextMeter.Width(word, sizePt, weight));

@@ -94,6 +94,15 @@ public sealed class ExposureCardTests
     }
 
     [Fact]
+    public void A_long_kit_name_gives_way_to_date_and_hash()
+    {
+        var stamp = Pages.Stamp with { KitName = new string('x', 300) };
+
+        Texts(ExposureCard.Make(White, CardFormat.Index3By5, stamp).Card.Front).Should()
+            .Contain(text => text.StartsWith('x') && text.EndsWith("…, 2026-05-17, 4f3a90c1", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_card_too_small_for_its_settings_is_reported()
     {
         var (_, problems) = ExposureCard.Make(White, CardFormat.Id1, Pages.Stamp);
