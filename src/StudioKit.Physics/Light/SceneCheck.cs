@@ -1,4 +1,5 @@
 using StudioKit.Physics.Light.Solving;
+using StudioKit.Physics.Sources;
 
 namespace StudioKit.Physics.Light;
 
@@ -8,6 +9,7 @@ public static class SceneCheck
     private const double MostReflectance = 0.99;
 
     /// <summary>All that is wrong with a scene; empty when it can be computed.</summary>
+    [Source("Derived", "geometry of the studio: light must leave the window below the sheet, inside the skirts and above the ground")]
     public static IReadOnlyList<LightProblem> Problems(LightScene scene)
     {
         ArgumentNullException.ThrowIfNull(scene);
@@ -15,6 +17,7 @@ public static class SceneCheck
     }
 
     /// <summary>All that is wrong with a scene and what the camera is to see of it.</summary>
+    [Source("Derived", "geometry of the studio: light must leave the window below the sheet, inside the skirts and above the ground")]
     public static IReadOnlyList<LightProblem> Problems(LightScene scene, IReadOnlyList<CameraView> views)
     {
         ArgumentNullException.ThrowIfNull(scene);
