@@ -1,0 +1,16 @@
+using System.Text.Json;
+
+namespace StudioKit.Cli.Tests.Commands;
+
+public sealed class SchemaCommandTests
+{
+    [Fact]
+    public void The_schema_is_a_json_document_that_knows_the_sections()
+    {
+        var run = CommandRun.Of("schema");
+
+        run.ExitCode.Should().Be(0);
+        using var schema = JsonDocument.Parse(run.Output);
+        schema.RootElement.GetProperty("properties").TryGetProperty("set-ups", out _).Should().BeTrue();
+    }
+}
