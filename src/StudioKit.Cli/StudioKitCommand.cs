@@ -52,6 +52,7 @@ internal static class StudioKitCommand
         root.Subcommands.Add(NewCommand.Create(host));
         root.Subcommands.Add(CheckCommand.Create(host));
         root.Subcommands.Add(PlanCommand.Create(host));
+        root.Subcommands.Add(SheetsCommand.Create(host));
         root.Subcommands.Add(OpticsCommand.Create(host));
         root.Subcommands.Add(ExposureCommand.Create(host));
         root.Subcommands.Add(SchemaCommand.Create(host));

@@ -5,8 +5,8 @@ namespace StudioKit.Sheets;
 /// <summary>How the sheets are to be printed.</summary>
 public sealed record SheetOptions
 {
-    /// <summary>The date that every sheet carries; sheets never look at a clock.</summary>
-    public required DateOnly Date { get; init; }
+    /// <summary>The date that every sheet carries; sheets never look at a clock, so none where none is given.</summary>
+    public DateOnly? Date { get; init; }
 
     /// <summary>The paper.</summary>
     public Paper Paper { get; init; } = Paper.A4;

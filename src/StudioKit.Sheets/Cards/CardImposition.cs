@@ -77,7 +77,7 @@ internal static class CardImposition
         var sides = duplex ? "both sides, flip on the long edge, " : "";
         var text = string.Create(
             CultureInfo.InvariantCulture,
-            $"Print {sides}at 100 %. Cut, then laminate with the seal outside. {stamp.DateText}, content {stamp.ContentHash}, page {number} of {count}");
+            $"Print {sides}at 100 %. Cut, then laminate with the seal outside. {stamp.Origin}, page {number} of {count}");
         return new Label(new Point(grid.Page.Width / 2, grid.Page.Height - 4), text, TypeScale.Smallest, TextAnchor.Middle);
     }
 }

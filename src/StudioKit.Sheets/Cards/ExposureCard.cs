@@ -49,7 +49,7 @@ internal static class ExposureCard
     private static Drawing Side(ExposurePlan exposure, CardFormat format, Stamp stamp, Bounds room, Fit content)
     {
         // Date and hash must stand; a long name gives way.
-        var stamped = $", {stamp.DateText}, {stamp.ContentHash}";
+        var stamped = $", {stamp.Origin}";
         var nameRoom = room.Width - TextMeter.Width(stamped, TypeScale.Smallest, TextWeight.Regular);
         var foot = TextWrap.Shortened(stamp.KitName, nameRoom, TypeScale.Smallest, TextWeight.Regular) + stamped;
         return new Drawing(

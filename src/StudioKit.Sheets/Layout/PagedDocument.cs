@@ -2,9 +2,9 @@ namespace StudioKit.Sheets.Layout;
 
 /// <summary>Finished pages with what a PDF says about itself.</summary>
 /// <param name="Title">Title that a viewer shows.</param>
-/// <param name="Date">The date given by the caller; the file carries no other.</param>
+/// <param name="Date">The date given by the caller; the file carries no other, and none where none was given.</param>
 /// <param name="Pages">The pages, at least one.</param>
-internal sealed record PagedDocument(string Title, DateOnly Date, IReadOnlyList<Page> Pages)
+internal sealed record PagedDocument(string Title, DateOnly? Date, IReadOnlyList<Page> Pages)
 {
     /// <summary>Language of the text, as BCP 47 writes it.</summary>
     public string Language { get; init; } = "en";

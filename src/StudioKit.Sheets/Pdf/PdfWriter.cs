@@ -8,6 +8,9 @@ namespace StudioKit.Sheets.Pdf;
 /// <summary>Writes finished pages as a PDF file, the same bytes for the same pages.</summary>
 internal static class PdfWriter
 {
+    // A PDF that names no date of its own is given the moment of saving, so an undated sheet carries a date that nobody takes for real.
+    private static readonly DateOnly Undated = new(1980, 1, 1);
+
     private const double PointsPerMillimetre = 72 / 25.4;
 
     public static byte[] Write(PagedDocument paged)
@@ -32,7 +35,7 @@ internal static class PdfWriter
 
     private static void Describe(PdfDocument document, PagedDocument paged)
     {
-        var date = paged.Date.ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc);
+        var date = (paged.Date ?? Undated).ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc);
         document.Info.Title = paged.Title;
         document.Info.Creator = "StudioKit";
         document.Info.CreationDate = date;
