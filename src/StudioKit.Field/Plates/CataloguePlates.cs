@@ -1,0 +1,93 @@
+using System.Globalization;
+using StudioKit.Field.Log;
+using StudioKit.Field.Scale;
+using StudioKit.Physics;
+using StudioKit.Physics.Sources;
+
+namespace StudioKit.Field.Plates;
+
+/// <summary>Lays portraits out on pages, at one common true scale or each as large as fits.</summary>
+public static class CataloguePlates
+{
+    /// <summary>Lays out the pages.</summary>
+    /// <param name="pictures">Portraits, in order.</param>
+    /// <param name="format">Paper.</param>
+    /// <param name="isCommonScale">Whether all portraits of all pages are to be compared at one scale; otherwise each fills its place.</param>
+    /// <remarks>A portrait n pixels wide of p metres each is n·p wide in life; the common scale is the largest at which all fit their places.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">A picture's size or scale is not above zero, or the format leaves no place for pictures.</exception>
+    [Source("Derived", "pixels times pixel size times print scale")]
+    public static IReadOnlyList<CataloguePlate> LayOut(IReadOnlyList<PlatePicture> pictures, PlateFormat format, bool isCommonScale)
+    {
+        ArgumentNullException.ThrowIfNull(pictures);
+        ArgumentNullException.ThrowIfNull(format);
+        var (width, height) = (PlaceWidth(format), PlaceHeight(format));
+        var scales = pictures.Select(picture => LargestScale(picture, width, height)).ToList();
+        double? common = isCommonScale && scales.Count > 0 ? scales.Min() : null;
+        return
+        [
+            .. pictures.Select((picture, i) => (picture, Scale: common ?? scales[i])).Chunk(format.Columns * format.Rows)
+                .Select(page => new CataloguePlate(format, [.. page.Select((entry, i) => Place(entry.picture, entry.Scale, i, format))], common)),
+        ];
+    }
+
+    /// <summary>Portraits of a log's frames that have a scale, captioned from the log.</summary>
+    /// <param name="log">The log.</param>
+    /// <param name="pictureOf">Path and size in pixels, as seen, of a frame's file; none where it is not at hand.</param>
+    public static IReadOnlyList<PlatePicture> FromLog(LogSnapshot log, Func<FieldFrame, (string Path, int Wide, int High)?> pictureOf)
+    {
+        ArgumentNullException.ThrowIfNull(log);
+        ArgumentNullException.ThrowIfNull(pictureOf);
+        var subjects = log.Subjects.ToDictionary(subject => subject.Id, StringComparer.Ordinal);
+        var sessions = log.Sessions.ToDictionary(session => session.Id, StringComparer.Ordinal);
+        return
+        [
+            .. from frame in log.Frames
+               let file = pictureOf(frame)
+               where file is not null && frame.MicrometresPerPixel is not null
+               let subject = subjects[frame.SubjectId]
+               let session = sessions[subject.SessionId]
+               select new PlatePicture(
+                   file.Value.Path, file.Value.Wide, file.Value.High, frame.MicrometresPerPixel!.Value * 1e-6, Name(subject), [.. Caption(frame, subject, session)]),
+        ];
+    }
+
+    private static double PlaceWidth(PlateFormat format) =>
+        Guard.Positive((format.PageWidth - (2 * format.Margin) - ((format.Columns - 1) * format.Gap)) / format.Columns, nameof(format));
+
+    private static double PlaceHeight(PlateFormat format) => Guard.Positive(
+        ((format.PageHeight - (2 * format.Margin) - ((format.Rows - 1) * format.Gap)) / format.Rows) - format.CaptionHeight, nameof(format));
+
+    private static double LargestScale(PlatePicture picture, double width, double height)
+    {
+        var millimetres = 1000 * Guard.Positive(picture.MetresPerPixel);
+        return Math.Min(width / (Guard.Positive(picture.PixelsWide) * millimetres), height / (Guard.Positive(picture.PixelsHigh) * millimetres));
+    }
+
+    private static PlatePlace Place(PlatePicture picture, double scale, int index, PlateFormat format)
+    {
+        var (width, height) = (PlaceWidth(format), PlaceHeight(format));
+        var onPaper = 1000 * picture.MetresPerPixel * scale;
+        var (wide, high) = (picture.PixelsWide * onPaper, picture.PixelsHigh * onPaper);
+        var left = format.Margin + (index % format.Columns * (width + format.Gap));
+        var top = format.Margin + (index / format.Columns * (height + format.CaptionHeight + format.Gap));
+        var bar = ScaleBar.For(picture.MetresPerPixel, picture.PixelsWide);
+
+        // In the middle across, standing on the caption.
+        return new PlatePlace(picture, left + ((width - wide) / 2), top + height - high, wide, high, scale, bar, 1000 * bar.Length * scale);
+    }
+
+    private static string Name(FieldSubject subject)
+    {
+        var name = $"{subject.ScientificName} {subject.IdentificationQualifier}".Trim();
+        return name.Length > 0 ? name : subject.VernacularName;
+    }
+
+    // A sensitive subject's plate names no place, as its exported record does not.
+    private static IEnumerable<string> Caption(FieldFrame frame, FieldSubject subject, FieldSession session)
+    {
+        var about = string.Join(", ", new[] { subject.Sex, subject.LifeStage, frame.Caption }.Where(text => text.Length > 0));
+        var place = subject.Sensitivity == PlaceSensitivity.Open ? session.Locality : session.CountryCode;
+        var when = (frame.Taken ?? session.Start).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        return new[] { about, place.Length > 0 ? $"{place}, {when}" : when, frame.Creator }.Where(line => line.Length > 0);
+    }
+}
