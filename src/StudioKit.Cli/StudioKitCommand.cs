@@ -7,11 +7,28 @@ namespace StudioKit.Cli;
 /// <summary>The <c>studiokit</c> command: its subcommands, and what becomes of faults that they do not handle.</summary>
 internal static class StudioKitCommand
 {
+    private static readonly (string Name, Func<CommandHost, Command> Create)[] Commands =
+    [
+        ("new", NewCommand.Create),
+        ("check", CheckCommand.Create),
+        ("schema", SchemaCommand.Create),
+        ("plan", PlanCommand.Create),
+        ("sheets", SheetsCommand.Create),
+        ("optics", OpticsCommand.Create),
+        ("exposure", ExposureCommand.Create),
+        ("cut", CutCommand.Create),
+        ("photo", PhotoCommand.Create),
+        ("calibrate", CalibrateCommand.Create),
+        ("scale", ScaleCommand.Create),
+        ("log", LogCommand.Create),
+        ("completion", CompletionCommand.Create),
+    ];
+
     /// <summary>Parses and runs one command line.</summary>
     /// <returns>The exit code: 0 done, 1 a check fails, 2 bad usage or kit, 3 file trouble.</returns>
     public static int Run(string[] args, CommandHost host)
     {
-        var parsed = Build(host).Parse(args);
+        var parsed = Build(args, host).Parse(args);
         var invocation = new InvocationConfiguration
         {
             Output = host.Output,
@@ -25,7 +42,7 @@ internal static class StudioKitCommand
                 host.Error.WriteLine($"studiokit: {error.Message}");
             }
 
-            host.Error.WriteLine($"Try 'studiokit {string.Join(' ', CommandPath(parsed))}--help'.");
+            host.Error.WriteLine($"Try 'studiokit {CommandPath(parsed)}--help'.");
             return (int)ExitCode.BadInput;
         }
 
@@ -45,31 +62,28 @@ internal static class StudioKitCommand
         }
     }
 
-    private static RootCommand Build(CommandHost host)
+    // Building a command costs start-up time, so a call that names one builds that one alone; help and completion want them all.
+    private static RootCommand Build(string[] args, CommandHost host)
     {
         var root = new RootCommand(
             "Plans a backpackable white-background studio for small living things: panel, flash, frame, cuts, weight, cards.");
-        root.Subcommands.Add(NewCommand.Create(host));
-        root.Subcommands.Add(CheckCommand.Create(host));
-        root.Subcommands.Add(PlanCommand.Create(host));
-        root.Subcommands.Add(SheetsCommand.Create(host));
-        root.Subcommands.Add(OpticsCommand.Create(host));
-        root.Subcommands.Add(ExposureCommand.Create(host));
-        root.Subcommands.Add(SchemaCommand.Create(host));
-        root.Subcommands.Add(CutCommand.Create(host));
-        root.Subcommands.Add(PhotoCommand.Create(host));
-        root.Subcommands.Add(CalibrateCommand.Create(host));
-        root.Subcommands.Add(ScaleCommand.Create(host));
-        root.Subcommands.Add(LogCommand.Create(host));
-        root.Subcommands.Add(CompletionCommand.Create(host));
+        var named = args.Length > 0 ? Commands.FirstOrDefault(command => command.Name == args[0]).Create : null;
+        foreach (var create in named is null ? Commands.Select(command => command.Create) : [named])
+        {
+            root.Subcommands.Add(create(host));
+        }
+
         return root;
     }
 
-    private static IEnumerable<string> CommandPath(ParseResult parsed)
+    private static string CommandPath(ParseResult parsed)
     {
-        for (var result = parsed.CommandResult; result.Parent is not null; result = (System.CommandLine.Parsing.CommandResult)result.Parent)
+        var path = "";
+        for (var result = parsed.CommandResult; result.Parent is System.CommandLine.Parsing.CommandResult parent; result = parent)
         {
-            yield return result.Command.Name + " ";
+            path = $"{result.Command.Name} {path}";
         }
+
+        return path;
     }
 }
