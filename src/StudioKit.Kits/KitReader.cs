@@ -44,6 +44,7 @@ public static class KitReader
         {
             kit = KitSection.Kit.Read(root, kit, isComplete: false, path: "", context);
             context.CheckReferences();
+            kit = kit with { Handling = HandlingSections.Read(kit.Subjects, source, context) };
         }
 
         return new KitReadResult(diagnostics.Errors == 0 ? kit : null, diagnostics.InOrder(), context.Defaults, context.Uncertainties)

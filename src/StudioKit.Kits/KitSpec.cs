@@ -36,6 +36,15 @@ public sealed record KitSpec
     /// <summary>Animals and plants to be portrayed.</summary>
     public IReadOnlyList<SubjectSpec> Subjects { get; init; } = [];
 
+    /// <summary>How long the steps of a session take.</summary>
+    public SessionSpec Session { get; init; } = new();
+
+    /// <summary>
+    /// How the subjects are handled: first what goes for every group, then each group that a subject belongs to; empty without subjects.
+    /// It stands in the parts library and not in the kit file.
+    /// </summary>
+    public IReadOnlyList<HandlingSpec> Handling { get; init; } = [];
+
     /// <summary>Ways of lighting; the file's key is <c>set-ups</c>.</summary>
     public IReadOnlyList<SetUpSpec> SetUps { get; init; } = [];
 

@@ -26,6 +26,9 @@ public sealed record PackItemSpec
     /// <summary>Bag it must go in; free where the kit gives none.</summary>
     public string? Bag { get; init; }
 
+    /// <summary>What it is for.</summary>
+    public PackItemKind Kind { get; init; } = PackItemKind.General;
+
     /// <summary>When it is needed.</summary>
     public PackItemStage Stage { get; init; } = PackItemStage.Shooting;
 

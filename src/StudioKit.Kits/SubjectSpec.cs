@@ -31,4 +31,10 @@ public sealed record SubjectSpec
 
     /// <summary>Most time it is held; the group's usual limit where the kit gives none.</summary>
     public Duration? HoldLimit { get; init; }
+
+    /// <summary>Frames taken of it in each set-up [1]; the session's number where the kit gives none.</summary>
+    public int? Frames { get; init; }
+
+    /// <summary>Whether a focus stack is taken too, where one frame is not deep enough.</summary>
+    public bool Stack { get; init; }
 }

@@ -19,4 +19,10 @@ public sealed record BagLoad
 
     /// <summary>Share of the carrier's body mass [1]; none where nobody is named.</summary>
     public double? ShareOfBodyMass { get; init; }
+
+    /// <summary>Share of the usable volume that is filled, things without a size left out [1].</summary>
+    public double VolumeShare { get; init; }
+
+    /// <summary>Names of the things in it from the bottom up: last needed lowest; of those needed together heavy ones low, fragile ones on top.</summary>
+    public IReadOnlyList<string> FromBottom { get; init; } = [];
 }

@@ -1,3 +1,4 @@
+using StudioKit.Physics.Packing;
 using UnitsNet;
 
 namespace StudioKit.Planning;
@@ -14,12 +15,18 @@ public sealed record CellStock
     /// <summary>Cells carried, those in the flash included [1].</summary>
     public required int Count { get; init; }
 
+    /// <summary>Cells of them that are spare [1].</summary>
+    public required int Spare { get; init; }
+
     /// <summary>Energy of one cell.</summary>
     public required Energy EnergyEach { get; init; }
+
+    /// <summary>Energy of all of them.</summary>
+    public Energy EnergyTotal => EnergyEach * Count;
 
     /// <summary>Full-power flashes from all of them [1].</summary>
     public required int FullPowerFlashes { get; init; }
 
-    /// <summary>What air rules say of them, one sentence.</summary>
-    public string AirTravel { get; init; } = "";
+    /// <summary>How they may fly, by which rule of what date.</summary>
+    public required AirCellRule Air { get; init; }
 }

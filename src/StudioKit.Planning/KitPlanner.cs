@@ -26,7 +26,7 @@ public static class KitPlanner
         var panelLight = new PanelLight(kit, panel);
         var exposures = ExposurePlanner.Plan(kit, framings, panelLight);
         var frame = UsesPanel(kit, panel) ? FramePlanner.Plan(kit, panel, services) : null;
-        var pack = PackPlanner.Plan(kit, panel, frame);
+        var pack = PackPlanner.Plan(kit, panel, frame, exposures);
         var draft = new Plan
         {
             Kit = kit,

@@ -13,7 +13,7 @@ internal static class PlanJson
         json.Section("panel", () => WritePanel(json, plan.Panel));
         json.List("framings", plan.Framings, framing => WriteFraming(json, framing));
         json.List("exposures", plan.Exposures, exposure => WriteExposure(json, exposure));
-        json.Section("pack", () => WritePack(json, plan.Pack));
+        json.Section("pack", () => PackJson.Write(json, plan.Pack));
         json.List("checks", plan.Checks, check => WriteCheck(json, check));
         json.List("defaults", plan.Defaults, entry => json.Text("path", entry.Path).Text("value", entry.Value));
     });
@@ -118,32 +118,6 @@ internal static class PlanJson
         .Text("forSubject", sharpness.ForSubject)
         .Count("stackFrames", sharpness.StackFrames)
         .Millimetres("stackStep", sharpness.StackStep);
-
-    private static void WritePack(JsonReport json, PackPlan pack) => json
-        .Grams("mass", pack.Total)
-        .List("items", pack.Items, item => json
-            .Text("name", item.Name)
-            .Count("count", item.Count)
-            .Grams("mass", item.Mass)
-            .Text("massOrigin", KebabText.Of(item.Origin))
-            .Text("bag", item.Bag)
-            .Text("stage", KebabText.Of(item.Stage))
-            .Millimetres("longestSide", item.LongestSide)
-            .Flag("outside", item.Outside))
-        .List("bags", pack.Bags, bag => json
-            .Text("name", bag.Name)
-            .Grams("mass", bag.Mass)
-            .Grams("highestLoad", bag.HighestLoad)
-            .Text("carrier", bag.Carrier)
-            .Number("shareOfBodyMass", bag.ShareOfBodyMass))
-        .List("cells", pack.Cells, stock => json
-            .Text("flash", stock.Flash)
-            .Text("cell", stock.Cell)
-            .Count("count", stock.Count)
-            .Number("energyEachWh", stock.EnergyEach.WattHours)
-            .Count("fullPowerFlashes", stock.FullPowerFlashes)
-            .Text("airTravel", stock.AirTravel))
-        .Texts("notes", pack.Notes);
 
     private static void WriteCheck(JsonReport json, PlanCheck check) => json
         .Text("name", check.Name)

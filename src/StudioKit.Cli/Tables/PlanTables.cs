@@ -88,7 +88,7 @@ internal static class PlanTables
         var table = TableConsole.Table("Pack", "bag", "item", "count", "mass");
         table.Columns[2].RightAligned();
         table.Columns[3].RightAligned();
-        foreach (var item in pack.Items)
+        foreach (var item in pack.Items.OrderBy(item => item.Bag, StringComparer.Ordinal))
         {
             table.AddRow(
                 Markup.Escape(item.Bag ?? "–"),

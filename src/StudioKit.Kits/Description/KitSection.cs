@@ -22,6 +22,7 @@ internal static class KitSection
         .Within("pack", FieldSections.Pack, "Bags, people and the other things carried.", (kit, value) => kit with { Pack = value }, kit => kit.Pack)
         .Many("subjects", FieldSections.Subject, "Animals and plants to be portrayed.", (kit, value) => kit with { Subjects = value })
         .Many("set-ups", LightingSections.SetUp, "Ways of lighting.", (kit, value) => kit with { SetUps = value })
+        .Within("session", FieldSections.Session, "How long the steps of a session take.", (kit, value) => kit with { Session = value }, kit => kit.Session)
         .Within("site", FieldSections.Site, "Light, wind and ground of the place.", (kit, value) => kit with { Site = value }, kit => kit.Site)
         .Within("stock", StudioSections.Stock, "Pipe lengths and sheets on hand or to buy.", (kit, value) => kit with { Stock = value }, kit => kit.Stock);
 }

@@ -79,12 +79,16 @@ internal sealed class BagModel
     public bool Alike(int one, int other) =>
         _limitOf[one] == _limitOf[other] && _bagLimits[one].Equals(_bagLimits[other]) && _pack.Bags[one].Inside == _pack.Bags[other].Inside;
 
-    private int[] AllowedFor(CarriedItem item) =>
-        [.. Enumerable.Range(0, _pack.Bags.Count).Where(bag => item.Bag is null || _pack.Bags[bag].Name == item.Bag).Where(bag => CanCarry(item, _pack.Bags[bag]))];
+    // What goes inside some bag is not strapped outside another.
+    private int[] AllowedFor(CarriedItem item)
+    {
+        var open = Enumerable.Range(0, _pack.Bags.Count).Where(bag => item.Bag is null || _pack.Bags[bag].Name == item.Bag).ToArray();
+        var inside = open.Where(bag => item.Size is not { } size || _pack.Bags[bag].Inside.Takes(size)).ToArray();
+        return inside.Length > 0 ? inside : [.. open.Where(bag => CanBeStrappedOn(item, _pack.Bags[bag]))];
+    }
 
     // Only slim things can be strapped outside, and nothing fragile.
-    private static bool CanCarry(CarriedItem item, CarryingBag bag) =>
-        item.Size is not { } size || bag.Inside.Takes(size) || (!item.Fragile && size.Middle <= bag.Inside.Middle);
+    private static bool CanBeStrappedOn(CarriedItem item, CarryingBag bag) => !item.Fragile && item.Size!.Middle <= bag.Inside.Middle;
 
     private static void Check(PackCase pack)
     {

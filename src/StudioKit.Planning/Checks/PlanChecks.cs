@@ -16,9 +16,8 @@ internal static class PlanChecks
         .. UsesPanel(plan) ? new[] { PanelSize(plan.Panel), LightGeometry(lightProblems) } : [],
         .. Sweep(plan),
         .. plan.Exposures.GroupBy(exposure => exposure.SetUp).Select(SetUp),
-        .. plan.Frame is { } frame ? FrameChecks(plan, frame).Concat(StructureChecks.Of(plan, frame)) : [],
-        .. plan.Pack.Bags.Where(bag => bag.HighestLoad is not null).Select(BagLoad),
-        .. plan.Pack.Bags.Where(bag => bag.ShareOfBodyMass is not null).Select(BodyShare),
+        .. plan.Frame is { } frame ? FrameChecks(frame).Concat(StructureChecks.Of(plan, frame)) : [],
+        .. PackChecks.Of(plan),
     ];
 
     private static bool UsesPanel(Plan plan) => plan.Panel.RequiredWidth > Length.Zero;
@@ -97,21 +96,8 @@ internal static class PlanChecks
         };
     }
 
-    private static IEnumerable<PlanCheck> FrameChecks(Plan plan, FramePlan frame)
+    private static IEnumerable<PlanCheck> FrameChecks(FramePlan frame)
     {
-        var longest = frame.Geometry.Members.Select(member => member.CutLength).Max();
-        var allowed = FramePlanner.LongestPiece(plan.Kit);
-        yield return new PlanCheck
-        {
-            Name = "Longest piece in the pack",
-            Passed = longest <= allowed,
-            Demand = PlanFormat.Millimetres(longest),
-            Capacity = PlanFormat.Millimetres(allowed),
-            Ratio = longest / allowed,
-            SourceKey = Practice,
-            SourceLocator = "a piece as long as the bag is inside goes in straight",
-            Remedy = longest <= allowed ? "" : "Split the piece with a coupling, or strap it outside.",
-        };
         yield return new PlanCheck
         {
             Name = "Frame can be built",
@@ -135,29 +121,4 @@ internal static class PlanChecks
             Remedy = uncut.Count == 0 ? "" : "Add longer or more stock under 'stock:'.",
         };
     }
-
-    private static PlanCheck BagLoad(BagLoad bag) => new()
-    {
-        Name = $"Load of {bag.Name}",
-        Passed = bag.Mass <= bag.HighestLoad!.Value,
-        Demand = PlanFormat.Mass(bag.Mass),
-        Capacity = PlanFormat.Mass(bag.HighestLoad.Value),
-        Ratio = bag.Mass / bag.HighestLoad.Value,
-        SourceKey = Practice,
-        SourceLocator = "the bag's own limit",
-        Remedy = bag.Mass <= bag.HighestLoad.Value ? "" : "Move things to another bag, or leave some at home.",
-    };
-
-    // A quarter of body mass is the upper bound that outdoor guides give for adults.
-    private static PlanCheck BodyShare(BagLoad bag) => new()
-    {
-        Name = $"Load on {bag.Carrier}",
-        Passed = bag.ShareOfBodyMass <= 0.25,
-        Demand = $"{PlanFormat.Percent(bag.ShareOfBodyMass!.Value)} of body mass",
-        Capacity = "25 %",
-        Ratio = bag.ShareOfBodyMass / 0.25,
-        SourceKey = Practice,
-        SourceLocator = "outdoor guides: 20 % of body mass, 25 % at most",
-        Remedy = bag.ShareOfBodyMass <= 0.25 ? "" : "Share the load, or leave some at home.",
-    };
 }

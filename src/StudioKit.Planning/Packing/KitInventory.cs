@@ -1,104 +1,95 @@
 using StudioKit.Kits;
+using StudioKit.Physics.Packing;
 using UnitsNet;
 
 namespace StudioKit.Planning.Packing;
 
-/// <summary>Everything a kit carries, with its mass and where that comes from.</summary>
+/// <summary>Everything a kit carries, with its mass, size and where they come from.</summary>
 internal static class KitInventory
 {
     /// <summary>Every line of the pack list, not yet in a bag, in the order things are needed on site.</summary>
     public static IReadOnlyList<PackedItem> Of(KitSpec kit, PanelPlan panel, FramePlan? frame) =>
-        [.. Everything(kit, panel, frame).Where(item => item.Count > 0).OrderBy(item => item.Stage)];
+        Numbered([.. kit.Pack.Items.Select(Own)
+            .Concat(frame is null ? [] : StudioInventory.Of(kit, panel, frame))
+            .Concat(kit.Flashes.SelectMany(Flash))
+            .Concat(kit.Modifiers.Select(Modifier))
+            .Concat(Optics(kit))
+            .Where(item => item.Count > 0)
+            .OrderBy(item => item.Stage)]);
 
-    private static IEnumerable<PackedItem> Everything(KitSpec kit, PanelPlan panel, FramePlan? frame)
+    private static PackedItem Own(PackItemSpec item) => new()
     {
-        foreach (var item in kit.Pack.Items)
-        {
-            yield return new PackedItem
-            {
-                Name = item.Name,
-                Count = item.Count,
-                Mass = item.Mass * item.Count,
-                Origin = MassOrigin.Weighed,
-                Bag = item.Bag,
-                Stage = item.Stage,
-                LongestSide = item.Length,
-                Fragile = item.Fragile,
-            };
-        }
+        Name = item.Name,
+        Count = item.Count,
+        Mass = item.Mass * item.Count,
+        Origin = MassOrigin.Weighed,
+        Kind = item.Kind,
+        Bag = item.Bag,
+        BagGiven = item.Bag is not null,
+        Stage = item.Stage,
+        Size = item is { Length: { } length, Width: { } width, Depth: { } depth } ? new BoxSize(length, width, depth) : null,
+        Fragile = item.Fragile,
+        Essential = item.Essential,
+    };
 
-        foreach (var item in Studio(kit, panel, frame).Concat(Lighting(kit)).Concat(Optics(kit)))
+    private static IEnumerable<PackedItem> Flash(FlashSpec flash)
+    {
+        yield return Given(flash.Name, flash.Mass, UsualMass.Flash, UsualSize.Flash, PackItemStage.SettingUp);
+        if (flash.Cell is { } cell)
         {
-            yield return item;
+            yield return Cells($"{flash.Name}: cells in it, {cell.Name}", flash, flash.CellCount, PackItemStage.SettingUp) with { InFlash = true };
+            yield return Cells($"{flash.Name}: spare cells, {cell.Name}", flash, flash.CellCount * flash.SpareSets, PackItemStage.Shooting);
         }
     }
 
-    private static IEnumerable<PackedItem> Studio(KitSpec kit, PanelPlan panel, FramePlan? frame)
+    private static PackedItem Cells(string name, FlashSpec flash, int count, PackItemStage stage) => new()
     {
-        if (frame is null)
-        {
-            yield break;
-        }
+        Name = name,
+        Count = count,
+        Mass = flash.Cell!.Mass * count,
+        Origin = MassOrigin.Weighed,
+        Stage = stage,
+        CellsOf = flash.Name,
+        Essential = false,
+    };
 
-        yield return new PackedItem
-        {
-            Name = $"frame, {frame.Geometry.Members.Count} pieces of {frame.PipeName} with fittings",
-            Count = 1,
-            Mass = frame.Mass,
-            Origin = frame.MassOrigin,
-            Stage = PackItemStage.SettingUp,
-            LongestSide = frame.Geometry.Members.Select(member => member.CutLength).Max(),
-        };
-        yield return new PackedItem
-        {
-            Name = $"panel, {panel.Material}, {PlanFormat.Rectangle(panel.Width, panel.Depth)}",
-            Count = 1,
-            Mass = panel.Mass,
-            Origin = panel.MassOrigin,
-            Stage = PackItemStage.SettingUp,
-            LongestSide = panel.Width > panel.Depth ? panel.Width : panel.Depth,
-            Fragile = true,
-        };
-        if (kit.Panel.Skirts)
-        {
-            var area = 2 * (panel.Width.Meters + panel.Depth.Meters) * kit.Frame.Height.Meters;
-            yield return Of("skirts, four", 1, Mass.FromKilograms(kit.Panel.SkirtArealMass.KilogramsPerSquareMeter * area), MassOrigin.FromGeometry, PackItemStage.SettingUp);
-        }
-    }
-
-    private static IEnumerable<PackedItem> Lighting(KitSpec kit)
-    {
-        foreach (var flash in kit.Flashes)
-        {
-            yield return Given(flash.Name, flash.Mass, UsualMass.Flash, PackItemStage.SettingUp);
-            if (flash.Cell is { } cell)
-            {
-                yield return Of(
-                    $"{flash.Name}: cells in it, {cell.Name}", flash.CellCount, cell.Mass * flash.CellCount, MassOrigin.Weighed, PackItemStage.SettingUp);
-                var spare = flash.CellCount * flash.SpareSets;
-                yield return Of($"{flash.Name}: spare cells, {cell.Name}", spare, cell.Mass * spare, MassOrigin.Weighed, PackItemStage.Shooting);
-            }
-        }
-
-        foreach (var modifier in kit.Modifiers)
-        {
-            yield return Given(modifier.Name, modifier.Mass, UsualMass.Modifier, PackItemStage.SettingUp);
-        }
-    }
+    private static PackedItem Modifier(ModifierSpec modifier) => Given(
+        modifier.Name, modifier.Mass, UsualMass.Modifier, UsualSize.Modifier(modifier.Width, modifier.Height), PackItemStage.SettingUp) with
+    { Fragile = false };
 
     private static IEnumerable<PackedItem> Optics(KitSpec kit) =>
     [
-        Given(kit.Camera.Name, kit.Camera.Mass, UsualMass.Camera, PackItemStage.Shooting),
-        .. kit.Lenses.Select(lens => Given(lens.Name, lens.Mass, UsualMass.Lens, PackItemStage.Shooting)),
-        .. kit.Accessories.ExtensionTubes.Select(tube => Given(tube.Name, tube.Mass, UsualMass.ExtensionTube, PackItemStage.Shooting)),
-        .. kit.Accessories.CloseUpLenses.Select(lens => Given(lens.Name, lens.Mass, UsualMass.CloseUpLens, PackItemStage.Shooting)),
-        .. kit.Accessories.Teleconverters.Select(converter => Given(converter.Name, converter.Mass, UsualMass.Teleconverter, PackItemStage.Shooting)),
-        .. kit.Accessories.Filters.Select(filter => Given(filter.Name, filter.Mass, UsualMass.Filter, PackItemStage.Shooting)),
+        Given(kit.Camera.Name, kit.Camera.Mass, UsualMass.Camera, UsualSize.Camera, PackItemStage.Shooting) with { Essential = true },
+        .. kit.Lenses.Select(lens => Given(lens.Name, lens.Mass, UsualMass.Lens, UsualSize.Lens(lens.Length), PackItemStage.Shooting)),
+        .. kit.Accessories.ExtensionTubes.Select(tube => Given(
+            tube.Name, tube.Mass, UsualMass.ExtensionTube, UsualSize.Tube(tube.Length), PackItemStage.Shooting)),
+        .. kit.Accessories.CloseUpLenses.Select(lens => Given(lens.Name, lens.Mass, UsualMass.CloseUpLens, UsualSize.CloseUpLens, PackItemStage.Shooting)),
+        .. kit.Accessories.Teleconverters.Select(converter => Given(
+            converter.Name, converter.Mass, UsualMass.Teleconverter, UsualSize.Teleconverter, PackItemStage.Shooting)),
+        .. kit.Accessories.Filters.Select(filter => Given(filter.Name, filter.Mass, UsualMass.Filter, UsualSize.Filter, PackItemStage.Shooting)),
     ];
 
-    private static PackedItem Given(string name, Mass? given, Mass usual, PackItemStage stage) =>
-        Of(name, 1, given ?? usual, given is null ? MassOrigin.Assumed : MassOrigin.Weighed, stage) with { Fragile = true };
+    private static PackedItem Given(string name, Mass? given, Mass usual, BoxSize usualSize, PackItemStage stage) => new()
+    {
+        Name = name,
+        Count = 1,
+        Mass = given ?? usual,
+        Origin = given is null ? MassOrigin.Assumed : MassOrigin.Weighed,
+        Stage = stage,
+        Size = usualSize,
+        SizeAssumed = true,
+        Fragile = true,
+        Essential = false,
+    };
 
-    private static PackedItem Of(string name, int count, Mass mass, MassOrigin origin, PackItemStage stage) =>
-        new() { Name = name, Count = count, Mass = mass, Origin = origin, Stage = stage };
+    // A lens and a tube may bear the same name, but every line of the list must be told apart.
+    private static IReadOnlyList<PackedItem> Numbered(IReadOnlyList<PackedItem> items)
+    {
+        var seen = new Dictionary<string, int>(StringComparer.Ordinal);
+        return [.. items.Select(item =>
+        {
+            var count = seen[item.Name] = seen.GetValueOrDefault(item.Name) + 1;
+            return count == 1 ? item : item with { Name = FormattableString.Invariant($"{item.Name} ({count})") };
+        })];
+    }
 }

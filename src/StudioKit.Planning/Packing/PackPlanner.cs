@@ -1,5 +1,7 @@
 using StudioKit.Kits;
+using StudioKit.Physics.Packing;
 using UnitsNet;
+using Shared = StudioKit.Physics.Packing.BagAssignmentResult;
 
 namespace StudioKit.Planning.Packing;
 
@@ -7,38 +9,57 @@ namespace StudioKit.Planning.Packing;
 internal static class PackPlanner
 {
     /// <summary>Plans the pack.</summary>
-    public static PackPlan Plan(KitSpec kit, PanelPlan panel, FramePlan? frame)
+    public static PackPlan Plan(KitSpec kit, PanelPlan panel, FramePlan? frame, IReadOnlyList<ExposurePlan> exposures)
     {
-        var items = InBags(kit, KitInventory.Of(kit, panel, frame));
-        var bags = kit.Pack.Bags.Select(bag => LoadOf(kit, bag, items)).ToList();
-        var loose = items.Where(item => item.Bag is null).Sum(item => item.Mass.Grams);
-        return new PackPlan
+        var inventory = KitInventory.Of(kit, panel, frame);
+        var pack = kit.Pack.Bags.Count == 0 ? null : PackCases.Of(kit, inventory);
+        var shared = pack is null ? null : BagAssignment.Solve(pack);
+        var items = shared is null ? inventory : InBags(kit, inventory, shared);
+        var bags = shared is null ? [] : kit.Pack.Bags.Zip(shared.Bags).Select(pair => LoadOf(kit, pair.First, pair.Second)).ToList();
+        var total = Mass.FromGrams(items.Sum(item => item.Mass.Grams) + kit.Pack.Bags.Sum(bag => bag.Mass.Grams));
+        var draft = new PackPlan
         {
             Items = items,
             Bags = bags,
-            Total = Mass.FromGrams(loose + bags.Sum(bag => bag.Mass.Grams)),
+            People = shared?.People ?? [],
+            Total = total,
             Cells = [.. kit.Flashes.Where(flash => flash.Cell is not null).Select(CellsOf)],
-            Notes = [.. Notes(items)],
+            ProvenMostEven = shared?.ProvenOptimal ?? true,
+            Misfits = [.. items.Where(item => item.Bag is null && kit.Pack.Bags.Count > 0).Select(Misfit)],
+            LeaveAtHome = HomeChoice.Of(kit, items, total, exposures),
         };
+        var placed = draft with { LongPieces = frame is null ? [] : LongPieces.Of(kit, panel, frame, items) };
+        placed = placed with { Items = [.. items.Select(item => LongPieces.GoesInside(placed.LongPieces, item) ? item with { Outside = false } : item)] };
+        return placed with { Notes = [.. PackNotes.Of(kit, placed, exposures)] };
     }
 
-    private static IReadOnlyList<PackedItem> InBags(KitSpec kit, IReadOnlyList<PackedItem> items) => kit.Pack.Bags.Count == 0
-        ? items
-        : [.. items.Select(item => item with { Bag = item.Bag ?? kit.Pack.Bags[0].Name })];
-
-    private static BagLoad LoadOf(KitSpec kit, BagSpec bag, IReadOnlyList<PackedItem> items)
+    // What rides outside follows from the assignment; the panel that no bag takes is strapped on by PackCases.
+    private static IReadOnlyList<PackedItem> InBags(KitSpec kit, IReadOnlyList<PackedItem> inventory, Shared shared)
     {
-        var mass = bag.Mass + Mass.FromGrams(items.Where(item => item.Bag == bag.Name).Sum(item => item.Mass.Grams));
+        var bagOf = shared.Bags.SelectMany(bag => bag.Items.Select(item => (item, bag))).ToDictionary(pair => pair.item, pair => pair.bag, StringComparer.Ordinal);
+        return [.. inventory.Select(item => bagOf.TryGetValue(item.InFlash ? item.CellsOf! : item.Name, out var bag)
+            ? item with { Bag = bag.Bag, Outside = bag.StrappedOutside.Contains(item.Name) || PackCases.RidesOutside(kit, item) }
+            : item with { Bag = null })];
+    }
+
+    private static BagLoad LoadOf(KitSpec kit, BagSpec bag, Physics.Packing.BagLoad load)
+    {
         var carrier = kit.Pack.People.FirstOrDefault(person => person.Name == bag.Carrier);
         return new BagLoad
         {
             Name = bag.Name,
-            Mass = mass,
+            Mass = load.Mass,
             HighestLoad = bag.HighestLoad,
             Carrier = bag.Carrier,
-            ShareOfBodyMass = carrier is null ? null : mass / carrier.BodyMass,
+            ShareOfBodyMass = carrier is null ? null : load.Mass / carrier.BodyMass,
+            VolumeShare = load.VolumeShare,
+            FromBottom = load.Items,
         };
     }
+
+    private static string Misfit(PackedItem item) => item.Size is { } size
+        ? $"{item.Name}, {PlanFormat.Millimetres(size.Longest)} × {PlanFormat.Millimetres(size.Middle)} × {PlanFormat.Millimetres(size.Shortest)}, goes in no bag that it may go in, nor can it be strapped outside."
+        : $"{item.Name} goes in no bag.";
 
     private static CellStock CellsOf(FlashSpec flash)
     {
@@ -48,17 +69,18 @@ internal static class PackPlanner
             Flash = flash.Name,
             Cell = cell.Name,
             Count = flash.CellCount * (1 + flash.SpareSets),
+            Spare = flash.CellCount * flash.SpareSets,
             EnergyEach = Energy.FromJoules(cell.Voltage.Volts * cell.Capacity.Coulombs),
             FullPowerFlashes = flash.FlashesPerSet * (1 + flash.SpareSets),
+            Air = AirCells.RuleFor(KindOf(cell.Chemistry), cell.Voltage, cell.Capacity),
         };
     }
 
-    private static IEnumerable<string> Notes(IReadOnlyList<PackedItem> items)
+    private static CellKind KindOf(CellChemistry chemistry) => chemistry switch
     {
-        var assumed = items.Where(item => item.Origin == MassOrigin.Assumed).Select(item => item.Name).ToList();
-        if (assumed.Count > 0)
-        {
-            yield return $"Weigh these, their mass is assumed: {string.Join(", ", assumed)}.";
-        }
-    }
+        CellChemistry.NickelMetalHydride => CellKind.NickelMetalHydride,
+        CellChemistry.Alkaline => CellKind.Alkaline,
+        CellChemistry.LithiumMetal => CellKind.LithiumMetal,
+        _ => CellKind.LithiumIon,
+    };
 }

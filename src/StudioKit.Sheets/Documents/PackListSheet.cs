@@ -94,7 +94,7 @@ internal static class PackListSheet
                 [
                     "tick", cell.Flash, cell.Cell, cell.Count.ToString(CultureInfo.InvariantCulture),
                     FormattableString.Invariant($"{cell.EnergyEach.WattHours:0.#} Wh"),
-                    cell.FullPowerFlashes.ToString(CultureInfo.InvariantCulture), cell.AirTravel,
+                    cell.FullPowerFlashes.ToString(CultureInfo.InvariantCulture), cell.Air.Rule,
                 ]))]);
         yield return new Caution(Cautions.Cells);
     }

@@ -1,0 +1,28 @@
+using StudioKit.Physics.Packing;
+using UnitsNet;
+
+namespace StudioKit.Planning.Packing;
+
+/// <summary>How big things are where a kit does not say (common practice, no source); the pack list calls them assumed.</summary>
+internal static class UsualSize
+{
+    public static BoxSize Camera { get; } = Box(140, 110, 80);
+
+    public static BoxSize Flash { get; } = Box(200, 75, 60);
+
+    public static BoxSize CloseUpLens { get; } = Box(80, 80, 15);
+
+    public static BoxSize Teleconverter { get; } = Box(75, 75, 40);
+
+    public static BoxSize Filter { get; } = Box(80, 80, 12);
+
+    public static BoxSize Lens(Length? length) => Box(length?.Millimeters ?? 100, 80, 80);
+
+    public static BoxSize Tube(Length length) => Box(70, 70, length.Millimeters + 10);
+
+    // Folded flat, or nested in a bag's corner.
+    public static BoxSize Modifier(Length width, Length height) => Box(width.Millimeters, height.Millimeters, 25);
+
+    private static BoxSize Box(double first, double second, double third) =>
+        new(Length.FromMillimeters(first), Length.FromMillimeters(second), Length.FromMillimeters(third));
+}
