@@ -15,7 +15,7 @@ internal static class PackPlanner
         var pack = kit.Pack.Bags.Count == 0 ? null : PackCases.Of(kit, inventory);
         var shared = pack is null ? null : BagAssignment.Solve(pack);
         var items = shared is null ? inventory : InBags(kit, inventory, shared);
-        var bags = shared is null ? [] : kit.Pack.Bags.Zip(shared.Bags).Select(pair => LoadOf(kit, pair.First, pair.Second)).ToList();
+        var bags = shared is null ? [] : kit.Pack.Bags.Zip(shared.Bags).Select(pair => LoadOf(kit, pair.First, pair.Second, items)).ToList();
         var total = Mass.FromGrams(items.Sum(item => item.Mass.Grams) + kit.Pack.Bags.Sum(bag => bag.Mass.Grams));
         var draft = new PackPlan
         {
@@ -42,8 +42,9 @@ internal static class PackPlanner
             : item with { Bag = null })];
     }
 
-    private static BagLoad LoadOf(KitSpec kit, BagSpec bag, Physics.Packing.BagLoad load)
+    private static BagLoad LoadOf(KitSpec kit, BagSpec bag, Physics.Packing.BagLoad load, IReadOnlyList<PackedItem> items)
     {
+        var outside = items.Where(item => item.Outside).Select(item => item.Name).ToHashSet(StringComparer.Ordinal);
         var carrier = kit.Pack.People.FirstOrDefault(person => person.Name == bag.Carrier);
         return new BagLoad
         {
@@ -53,7 +54,7 @@ internal static class PackPlanner
             Carrier = bag.Carrier,
             ShareOfBodyMass = carrier is null ? null : load.Mass / carrier.BodyMass,
             VolumeShare = load.VolumeShare,
-            FromBottom = load.Items,
+            FromBottom = [.. load.Items.Where(name => !outside.Contains(name))],
         };
     }
 

@@ -1,0 +1,36 @@
+using StudioKit.Kits;
+
+namespace StudioKit.Planning.Tests;
+
+/// <summary>Small kits for tests, planned from text as a person would write them.</summary>
+internal static class KitText
+{
+    /// <summary>Camera and one lens; everything else is added under it.</summary>
+    public const string Bare = """
+        kit: Reed bed
+        camera: {name: body, sensor: 36 mm x 24 mm, mass: 700 g}
+        lenses:
+          - {name: reed 60, focal-length: 60 mm, magnifications: [1:2], mass: 300 g}
+
+        """;
+
+    public static Plan Plan(string yaml) => KitPlanner.Plan(Read(yaml));
+
+    public static KitReadResult Read(string yaml)
+    {
+        var read = KitReader.Parse(yaml.ReplaceLineEndings("\n"), "kit.yaml", PartsLibrary.Embedded);
+        read.Diagnostics.Where(fault => fault.Severity == DiagnosticSeverity.Error).Select(fault => fault.Format()).Should().BeEmpty();
+        return read;
+    }
+
+    public static Plan Demo(string name)
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(folder.FullName, "StudioKit.sln")))
+        {
+            folder = folder.Parent ?? throw new InvalidOperationException("The tests run outside the repository.");
+        }
+
+        return KitPlanner.Plan(KitReader.Read(Path.Combine(folder.FullName, "kits", name)));
+    }
+}
