@@ -1,5 +1,4 @@
 using StudioKit.Kits;
-using StudioKit.Planning.Frames;
 using UnitsNet;
 
 namespace StudioKit.Planning.Checks;
