@@ -1,6 +1,7 @@
 using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Optics;
+using StudioKit.Physics.Packing;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning;
 using StudioKit.Planning.Cutting;
@@ -193,21 +194,21 @@ internal static class SamplePlan
         [
             Item("water, 1 l", 2, 2060, PackItemStage.OnTheWay, "Backpack"),
             Item("first-aid kit", 1, 240, PackItemStage.OnTheWay, "Backpack"),
-            Item("pipe frame, in a roll", 1, 1340, PackItemStage.SettingUp, "Backpack") with { LongestSide = Length.FromMillimeters(402.5), Origin = MassOrigin.FromGeometry },
-            Item("opal panel", 1, 320, PackItemStage.SettingUp, "Backpack") with { Fragile = true, Outside = true, LongestSide = Length.FromMillimeters(320) },
+            Item("pipe frame, in a roll", 1, 1340, PackItemStage.SettingUp, "Backpack") with { Size = new BoxSize(Length.FromMillimeters(402.5), Length.FromMillimeters(80), Length.FromMillimeters(80)), Origin = MassOrigin.FromGeometry },
+            Item("opal panel", 1, 320, PackItemStage.SettingUp, "Backpack") with { Fragile = true, Outside = true, Size = new BoxSize(Length.FromMillimeters(320), Length.FromMillimeters(250), Length.FromMillimeters(3)) },
             Item("flash A with cells", 1, 410, PackItemStage.SettingUp, "Shoulder bag"),
             Item("camera with 55 mm lens", 1, 1180, PackItemStage.Shooting, "Shoulder bag") with { Fragile = true },
             Item("disinfectant spray", 1, 120, PackItemStage.PackingDown, null) with { Origin = MassOrigin.Assumed },
         ],
         Bags =
         [
-            new BagLoad { Name = "Backpack", Mass = Mass.FromKilograms(7.42), HighestLoad = Mass.FromKilograms(12), Carrier = "Ilka", ShareOfBodyMass = 0.118 },
-            new BagLoad { Name = "Shoulder bag", Mass = Mass.FromKilograms(2.4) },
+            new Planning.BagLoad { Name = "Backpack", Mass = Mass.FromKilograms(7.42), HighestLoad = Mass.FromKilograms(12), Carrier = "Ilka", ShareOfBodyMass = 0.118 },
+            new Planning.BagLoad { Name = "Shoulder bag", Mass = Mass.FromKilograms(2.4) },
         ],
         Total = Mass.FromKilograms(9.94),
         Cells =
         [
-            new CellStock { Flash = "small flash A", Cell = "AA NiMH", Count = 8, EnergyEach = Energy.FromWattHours(2.4), FullPowerFlashes = 300, AirTravel = "No limit known for NiMH; protect the contacts." },
+            new CellStock { Flash = "small flash A", Cell = "AA NiMH", Count = 8, Spare = 4, EnergyEach = Energy.FromWattHours(2.4), FullPowerFlashes = 300, Air = new AirCellRule(AirCellClass.NoEnergyLimit, Energy.FromWattHours(2.4), "No limit known for NiMH; protect the contacts.", "2024", "TSA-Batteries") },
         ],
         Notes = ["Flash A has cells for 300 full-power flashes; the day asks for 90."],
     };
