@@ -19,21 +19,29 @@ public static class SheetSet
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(options);
 
-        var stamp = new Stamp(plan.Kit.Name, plan.ContentHash, options.Date);
-        var page = new PageSetup(options.Paper);
-        List<SheetFile> files = [Pdf("plan-report.pdf", Paginator.Lay(PlanReport.Make(plan, stamp, page)))];
-        files.AddRange(plan.Exposures.Count == 0
-            ? []
-            : options.CardFormats.Select(format => Pdf($"cards-{format.Name}.pdf", ExposureCards.Lay(plan, format, options.Paper, stamp))));
-        if (plan.Frame is { } frame)
-        {
-            files.Add(Pdf("cut-list.pdf", Paginator.Lay(CutListSheet.Make(plan, frame, stamp, page))));
-            files.AddRange(CutDrawings.Of(plan, frame).Select(named => Svg(named.Name, named.Drawing)));
-        }
-
-        files.Insert(files.FindLastIndex(file => file.Name.EndsWith(".pdf", StringComparison.Ordinal)) + 1, Pdf("pack-list.pdf", Paginator.Lay(PackListSheet.Make(plan, stamp, page))));
-        return files;
+        var stamp = StampOf(plan, options);
+        return
+        [
+            .. SheetChapters.Of(plan, options, stamp).Select(named => Pdf(named.FileName, named.Chapter.Alone(stamp))),
+            .. plan.Frame is { } frame ? CutDrawings.Of(plan, frame).Select(named => Svg(named.Name, named.Drawing)) : [],
+        ];
     }
+
+    /// <summary>Binds every printed sheet into one file, behind a cover and a table of contents; of the cards, those of the first size only.</summary>
+    /// <param name="plan">The plan; all numbers are read from it.</param>
+    /// <param name="options">Paper, card sizes and the date.</param>
+    /// <returns>The book. The same plan and options give the same bytes.</returns>
+    public static SheetFile WriteBook(Plan plan, SheetOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(options);
+
+        var stamp = StampOf(plan, options);
+        var chapters = SheetChapters.Of(plan, options with { CardFormats = [.. options.CardFormats.Take(1)] }, stamp);
+        return Pdf("field-book.pdf", FieldBook.Bind(plan, [.. chapters.Select(named => named.Chapter)], stamp, options.Paper));
+    }
+
+    private static Stamp StampOf(Plan plan, SheetOptions options) => new(plan.Kit.Name, plan.ContentHash, options.Date);
 
     private static SheetFile Pdf(string name, LaidDocument laid) => new(name, PdfWriter.Write(laid.Document), laid.Problems);
 

@@ -13,7 +13,7 @@ public sealed class SheetSetTests
     [Fact]
     public void A_plan_gives_its_sheets_and_each_drawing_as_svg() =>
         SheetSet.Write(SamplePlan.Plan, Options).Select(file => file.Name).Should().Equal(
-            "plan-report.pdf", "cards-A6.pdf", "cards-3x5in.pdf", "cut-list.pdf", "pack-list.pdf",
+            "plan-report.pdf", "cut-list.pdf", "cards-A6.pdf", "cards-3x5in.pdf", "pack-list.pdf",
             "pipe-cuts.svg", "sheet-cuts-1.svg", "panel.svg");
 
     [Fact]

@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Globalization;
 using StudioKit.Cli.Files;
 using StudioKit.Kits;
-using StudioKit.Planning;
 using StudioKit.Sheets;
 using StudioKit.Sheets.Cards;
 
@@ -36,8 +35,9 @@ internal static class SheetsCommand
         var paper = new Option<Paper>("--paper") { Description = "Paper in the printer.", DefaultValueFactory = _ => Paper.A4 };
         var cards = CardsOption();
         var date = DateOption();
+        var book = new Option<bool>("--book") { Description = "Write one file, field-book.pdf, with a cover, a table of contents and every sheet in it, instead of a file for each." };
         var force = ForceOption.Create();
-        var command = new Command("sheets", Text) { kit, output, paper, cards, date, force };
+        var command = new Command("sheets", Text) { kit, output, paper, cards, date, book, force };
         command.SetAction(parsed =>
         {
             var read = KitInput.Read(parsed.GetRequiredValue(kit), host);
@@ -53,15 +53,15 @@ internal static class SheetsCommand
                 Paper = parsed.GetRequiredValue(paper),
                 CardFormats = parsed.GetRequiredValue(cards),
             };
-            Write(plan, options, WrittenFiles.In(parsed.GetRequiredValue(output), parsed.GetValue(force)), host);
+            var files = parsed.GetValue(book) ? [SheetSet.WriteBook(plan, options)] : SheetSet.Write(plan, options);
+            Write(files, WrittenFiles.In(parsed.GetRequiredValue(output), parsed.GetValue(force)), host);
             return (int)Planner.Verdict(plan, host);
         });
         return command;
     }
 
-    private static void Write(Plan plan, SheetOptions options, WrittenFiles folder, CommandHost host)
+    private static void Write(IReadOnlyList<SheetFile> files, WrittenFiles folder, CommandHost host)
     {
-        var files = SheetSet.Write(plan, options);
         foreach (var problem in files.SelectMany(file => file.Problems.Select(problem => $"{file.Name}: {problem}")))
         {
             host.Error.WriteLine($"does not fit: {problem}");

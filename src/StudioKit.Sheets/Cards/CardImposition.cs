@@ -1,4 +1,3 @@
-using System.Globalization;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;
 
@@ -10,30 +9,30 @@ internal static class CardImposition
     private const double MarkGap = 1;
     private const double MarkLength = 2;
 
-    public static LaidDocument Lay(string title, IReadOnlyList<Card> cards, CardFormat format, Paper paper, Stamp stamp)
+    public static Chapter Lay(string title, IReadOnlyList<Card> cards, CardFormat format, Paper paper, Stamp stamp)
     {
         var grid = CardGrid.For(paper, format);
         if (grid.PerPage == 0)
         {
             var problem = FormattableString.Invariant(
                 $"A card of {format.WidthMm:0.#} mm × {format.HeightMm:0.#} mm does not fit on {paper} paper with room to cut.");
-            return Paginator.Lay(new SheetDocument(title, stamp, new PageSetup(paper), [new Caution(problem)])) with { Problems = [problem] };
+            return Paginator.Chapter(new SheetDocument(title, stamp, new PageSetup(paper), [new Caution(problem)])) with { Problems = [problem] };
         }
 
         var sheets = cards.Chunk(grid.PerPage).ToList();
         var duplex = cards.Any(card => card.Back is not null);
-        var count = sheets.Count * (duplex ? 2 : 1);
-        var pages = new List<Page>();
-        foreach (var sheet in sheets)
-        {
-            pages.Add(FrontPage(grid, sheet, Foot(grid, stamp, duplex, pages.Count + 1, count)));
-            if (duplex)
-            {
-                pages.Add(BackPage(grid, sheet, Foot(grid, stamp, duplex, pages.Count + 1, count)));
-            }
-        }
+        return new Chapter(
+            title, sheets.Count * (duplex ? 2 : 1), run => [.. sheets.SelectMany((sheet, i) => Leaf(grid, sheet, i, duplex, stamp, run))], []);
+    }
 
-        return new LaidDocument(new PagedDocument($"{stamp.KitName}: {title}", stamp.Date, pages), []);
+    private static IEnumerable<Page> Leaf(CardGrid grid, Card[] cards, int index, bool duplex, Stamp stamp, PageRun run)
+    {
+        var number = duplex ? 2 * index : index;
+        yield return FrontPage(grid, cards, Foot(grid, stamp, duplex, run.Says(number)));
+        if (duplex)
+        {
+            yield return BackPage(grid, cards, Foot(grid, stamp, duplex, run.Says(number + 1)));
+        }
     }
 
     private static Page FrontPage(CardGrid grid, Card[] cards, Label foot) => new(
@@ -72,12 +71,10 @@ internal static class CardImposition
         }
     }
 
-    private static Label Foot(CardGrid grid, Stamp stamp, bool duplex, int number, int count)
+    private static Label Foot(CardGrid grid, Stamp stamp, bool duplex, string number)
     {
         var sides = duplex ? "both sides, flip on the long edge, " : "";
-        var text = string.Create(
-            CultureInfo.InvariantCulture,
-            $"Print {sides}at 100 %. Cut, then laminate with the seal outside. {stamp.Origin}, page {number} of {count}");
+        var text = $"Print {sides}at 100 %. Cut, then laminate with the seal outside. {stamp.Origin}. {number}";
         return new Label(new Point(grid.Page.Width / 2, grid.Page.Height - 4), text, TypeScale.Smallest, TextAnchor.Middle);
     }
 }

@@ -7,7 +7,7 @@ namespace StudioKit.Sheets.Documents;
 /// <summary>The starting-exposure cards of a plan, several on a page.</summary>
 internal static class ExposureCards
 {
-    public static LaidDocument Lay(Plan plan, CardFormat format, Paper paper, Stamp stamp)
+    public static Chapter Lay(Plan plan, CardFormat format, Paper paper, Stamp stamp)
     {
         var made = plan.Exposures.Select(exposure => ExposureCard.Make(exposure, format, stamp)).ToList();
         var laid = CardImposition.Lay($"Exposure cards, {format.Name}", [.. made.Select(card => card.Card)], format, paper, stamp);

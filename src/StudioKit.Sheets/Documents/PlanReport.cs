@@ -1,6 +1,5 @@
 using StudioKit.Physics.Sources;
 using StudioKit.Planning;
-using StudioKit.Sheets.Cards;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;
 
@@ -9,6 +8,8 @@ namespace StudioKit.Sheets.Documents;
 /// <summary>The plan as a report: what was worked out, from what, how sure it is and where it comes from.</summary>
 internal static class PlanReport
 {
+    private const double DefaultsPt = 7;
+
     public static SheetDocument Make(Plan plan, Stamp stamp, PageSetup page) => new(
         "Plan report",
         stamp,
@@ -25,7 +26,8 @@ internal static class PlanReport
             .. Sources(plan),
         ]);
 
-    private static string Verdict(Plan plan)
+    /// <summary>Whether the plan stands, in a sentence.</summary>
+    public static string Verdict(Plan plan)
     {
         var failed = plan.Checks.Where(check => !check.Passed).Select(check => check.Name).ToList();
         return failed.Count == 0 ? "The plan passes all its checks." : $"The plan fails {failed.Count} of its checks: {string.Join(", ", failed)}.";
@@ -72,17 +74,10 @@ internal static class PlanReport
     private static IEnumerable<Block> Exposures(IReadOnlyList<ExposurePlan> exposures)
     {
         yield return new Heading("Starting exposures", 2);
-        yield return new Table(
-            [
-                new Column("Set-up"), new Column("Framing"), new Column("Aperture"), new Column("Effective"), new Column("Shutter"), new Column("ISO", ColumnKind.Right),
-                new Column("Flashes"), new Column("White margin", ColumnKind.Decimal), new Column("Unsure by", ColumnKind.Decimal),
-            ],
-            [.. exposures.Select(ExposureRow)]);
         yield return new Caution(Cautions.Flash);
-        foreach (var exposure in exposures.Where(exposure => exposure.Lights.Count > 0))
+        foreach (var block in exposures.GroupBy(exposure => exposure.SetUp).SelectMany(setUp => ExposureSection.Of([.. setUp])))
         {
-            yield return new KeepTogether(new Stack(
-                [new Heading($"Light budget: {exposure.SetUp}, {exposure.Framing.Name}", 3), BudgetTables(exposure)]));
+            yield return block;
         }
 
         foreach (var block in Caveats(exposures.SelectMany(exposure => exposure.Caveats)))
@@ -90,25 +85,6 @@ internal static class PlanReport
             yield return block;
         }
     }
-
-    private static TableRow ExposureRow(ExposurePlan exposure) => new(
-        [
-            exposure.SetUp, exposure.Framing.Name, exposure.Aperture.Nominal, exposure.EffectiveAperture.Nominal, exposure.Shutter.Nominal,
-            exposure.Iso.Nominal.Replace("ISO ", "", StringComparison.Ordinal),
-            exposure.BindingLimit ?? string.Join("; ", exposure.Lights.Select(light =>
-                $"{LightNames.Role(light.Role).ToLowerInvariant()} {light.PowerMark} at {PlanFormat.Centimetres(light.Distance)}")),
-            exposure.WhiteMargin?.ToString() ?? "", "±" + exposure.Uncertainty.ToString().TrimStart('+', '-'),
-        ]);
-
-    // A single budget takes one of two columns, so that its numbers stay near their words.
-    private static SideBySide BudgetTables(ExposurePlan exposure) => new(
-        [
-            .. exposure.Lights.Select(light => ((Block)new BudgetColumn(
-                $"{LightNames.Role(light.Role)}: {LightNames.WithModifier(light)}, {light.PowerMark} at {PlanFormat.Centimetres(light.Distance)}",
-                light.Budget,
-                TypeScale.Small), 1.0)),
-            .. exposure.Lights.Count == 1 ? new (Block, double)[] { (new Spacer(0), 1) } : [],
-        ]);
 
     private static IEnumerable<Block> Checks(IReadOnlyList<PlanCheck> checks)
     {
@@ -121,7 +97,8 @@ internal static class PlanReport
                 [
                     check.Name, check.Passed ? "passes" : "FAILS", check.Demand, check.Capacity,
                     check.Ratio is { } ratio ? FormattableString.Invariant($"{ratio:0.00}") : "", check.Remedy,
-                ]))]);
+                ]))],
+            TypeScale.Small);
         foreach (var block in Caveats(checks.SelectMany(check => check.Caveats)))
         {
             yield return block;
@@ -133,7 +110,21 @@ internal static class PlanReport
         yield return new Heading("Defaults used", 2);
         yield return defaults.Count == 0
             ? new Paragraph("None: the kit says everything itself.")
-            : new Table([new Column("Key in the kit"), new Column("Value taken")], [.. defaults.Select(used => new TableRow([used.Path, used.Value]))]);
+            : new Table(
+                [new Column("Key in the kit"), new Column("Value taken"), new Column("Key in the kit"), new Column("Value taken")],
+                [.. TwoAbreast(defaults)],
+                DefaultsPt);
+    }
+
+    // Read down the left half, then down the right.
+    private static IEnumerable<TableRow> TwoAbreast(IReadOnlyList<PlanDefault> defaults)
+    {
+        var half = (defaults.Count + 1) / 2;
+        for (var i = 0; i < half; i++)
+        {
+            var right = half + i < defaults.Count ? defaults[half + i] : null;
+            yield return new TableRow([defaults[i].Path, defaults[i].Value, right?.Path ?? "", right?.Value ?? ""]);
+        }
     }
 
     private static IEnumerable<Block> Sources(Plan plan)

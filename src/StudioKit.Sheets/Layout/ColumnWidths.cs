@@ -26,10 +26,25 @@ internal static class ColumnWidths
             return [.. least.Select(column => column * width / least.Sum())];
         }
 
-        var wish = wanted.Sum() - least.Sum();
         return width >= wanted.Sum()
             ? Stretch(table, wanted, width - wanted.Sum())
-            : [.. least.Select((column, i) => column + (spare * (wanted[i] - column) / wish))];
+            : Even(wanted, least, spare);
+    }
+
+    // All get the same on top of their least, save who wants less: a short column is not wrapped for the sake of a long one.
+    private static double[] Even(double[] wanted, double[] least, double spare)
+    {
+        var widths = new double[wanted.Length];
+        var left = wanted.Length;
+        foreach (var i in Enumerable.Range(0, wanted.Length).OrderBy(i => wanted[i] - least[i]))
+        {
+            var more = Math.Min(wanted[i] - least[i], spare / left);
+            widths[i] = least[i] + more;
+            spare -= more;
+            left--;
+        }
+
+        return widths;
     }
 
     // Width to spare goes to the columns of words; a table of numbers alone stays narrow.

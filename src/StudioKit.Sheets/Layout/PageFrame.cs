@@ -1,4 +1,3 @@
-using System.Globalization;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
 
@@ -10,7 +9,7 @@ internal static class PageFrame
     private const double HeaderBaseline = 14;
     private const double RuleBelow = 2;
 
-    public static IEnumerable<Primitive> Marks(SheetDocument document, int number, int count)
+    public static IEnumerable<Primitive> Marks(SheetDocument document, string number)
     {
         var (left, right) = (document.Setup.Body.Left, document.Setup.Body.Right);
         var title = TextMeter.Width(document.Title, TypeScale.Small, TextWeight.Regular);
@@ -25,7 +24,7 @@ internal static class PageFrame
         yield return new Line(new Point(left, foot - 4.5), new Point(right, foot - 4.5), Stroke.Thin);
         yield return Text(left, foot, $"Content {document.Stamp.ContentHash}", TextAnchor.Start);
         yield return Text((left + right) / 2, foot, document.Stamp.DateText, TextAnchor.Middle);
-        yield return Text(right, foot, string.Create(CultureInfo.InvariantCulture, $"Page {number} of {count}"), TextAnchor.End);
+        yield return Text(right, foot, number, TextAnchor.End);
     }
 
     private static Label Text(double x, double y, string text, TextAnchor anchor, TextWeight weight = TextWeight.Regular) =>

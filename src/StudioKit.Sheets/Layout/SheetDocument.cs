@@ -5,8 +5,4 @@ namespace StudioKit.Sheets.Layout;
 /// <param name="Stamp">Where it came from.</param>
 /// <param name="Setup">The paper.</param>
 /// <param name="Blocks">What it says.</param>
-internal sealed record SheetDocument(string Title, Stamp Stamp, PageSetup Setup, IReadOnlyList<Block> Blocks)
-{
-    /// <summary>True to begin with a table of contents.</summary>
-    public bool WithContents { get; init; }
-}
+internal sealed record SheetDocument(string Title, Stamp Stamp, PageSetup Setup, IReadOnlyList<Block> Blocks);

@@ -60,7 +60,7 @@ internal static class TextWrap
         foreach (var next in paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
             var joined = word.Length > 0 && (char.IsAsciiDigit(word[^1]) || word.EndsWith(" N", StringComparison.Ordinal))
-                && Units.Contains(next.TrimEnd('.', ',', ';', ':', ')'));
+                && (Units.Contains(next.TrimEnd('.', ',', ';', ':', ')')) || IsFraction(next));
             if (!joined && word.Length > 0)
             {
                 yield return word;
@@ -74,6 +74,10 @@ internal static class TextWrap
             yield return word;
         }
     }
+
+    // As in 1 2/3 stops.
+    private static bool IsFraction(string word) =>
+        word.Length >= 3 && char.IsAsciiDigit(word[0]) && word[1] == '/' && char.IsAsciiDigit(word[2]);
 
     private static string BreakWord(List<string> lines, string word, double width, double sizePt, TextWeight weight)
     {

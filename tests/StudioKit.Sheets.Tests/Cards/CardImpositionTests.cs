@@ -22,7 +22,7 @@ public sealed class CardImpositionTests
     {
         var format = new[] { CardFormat.A6, CardFormat.A7, CardFormat.Id1, CardFormat.Index3By5, CardFormat.Index4By6 }
             .Single(candidate => candidate.Name == name);
-        var laid = CardImposition.Lay("Cards", [Sided("one")], format, Paper.A4, Pages.Stamp);
+        var laid = CardImposition.Lay("Cards", [Sided("one")], format, Paper.A4, Pages.Stamp).Alone(Pages.Stamp);
         using var document = Pages.Read(laid.Document);
 
         // Upright marks give the card's left and right edges, level ones its upper and lower.
@@ -69,7 +69,7 @@ public sealed class CardImpositionTests
     {
         var cards = Enumerable.Range(0, 5).Select(i => Sided($"c{i}", $"b{i}")).ToList();
 
-        var pages = CardImposition.Lay("Cards", cards, CardFormat.A6, Paper.A4, Pages.Stamp).Document.Pages;
+        var pages = CardImposition.Lay("Cards", cards, CardFormat.A6, Paper.A4, Pages.Stamp).Alone(Pages.Stamp).Document.Pages;
 
         pages.Should().HaveCount(6);
         pages.Where((_, i) => i % 2 == 0).SelectMany(Pages.Labels).Where(text => text.StartsWith('c')).Should().Equal("c0", "c1", "c2", "c3", "c4");

@@ -99,7 +99,7 @@ public sealed class ExposureCardTests
         var stamp = Pages.Stamp with { KitName = new string('x', 300) };
 
         Texts(ExposureCard.Make(White, CardFormat.Index3By5, stamp).Card.Front).Should()
-            .Contain(text => text.StartsWith('x') && text.EndsWith("…, 2026-05-17, 4f3a90c1", StringComparison.Ordinal));
+            .Contain(text => text.StartsWith('x') && text.EndsWith("…, 2026-05-17, content 4f3a90c1", StringComparison.Ordinal));
     }
 
     [Fact]

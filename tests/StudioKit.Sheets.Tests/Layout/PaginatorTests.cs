@@ -61,22 +61,5 @@ public sealed class PaginatorTests
     }
 
     [Fact]
-    public void Contents_give_the_page_each_heading_is_on()
-    {
-        Block[] blocks = [.. Enumerable.Range(1, 90).SelectMany(i => new Block[] { new Heading($"Part {i}"), new Paragraph("Text"), new PageBreak() })];
-
-        var laid = Paginator.Lay(new SheetDocument("Book", Pages.Stamp, new PageSetup(Paper.A4), blocks) { WithContents = true });
-
-        var pages = laid.Document.Pages;
-        var contents = pages.TakeWhile(page => page.Links.Count > 0).ToList();
-        contents.Count.Should().BeGreaterThan(1);
-        contents.Sum(page => page.Links.Count).Should().Be(90);
-        foreach (var (link, i) in contents.SelectMany(page => page.Links).Select((link, i) => (link, i + 1)))
-        {
-            Pages.Labels(pages[link.Page - 1]).Should().Contain($"Part {i}").And.Contain($"Page {link.Page} of {pages.Count}");
-        }
-    }
-
-    [Fact]
     public void An_empty_document_still_makes_a_page() => Pages.Lay().Document.Pages.Should().HaveCount(1);
 }

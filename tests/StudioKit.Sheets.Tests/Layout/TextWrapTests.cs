@@ -20,4 +20,9 @@ public sealed class TextWrapTests
     public void A_number_stays_with_its_unit() =>
         TextWrap.Lines("set to 450\u00A0mm", TextMeter.Width("set to 450", 10, TextWeight.Regular), 10, TextWeight.Regular)
             .Should().Equal("set to", "450\u00A0mm");
+
+    [Fact]
+    public void A_mixed_fraction_stays_in_one_piece() =>
+        TextWrap.Lines("has +1 1/3 stop to spare", TextMeter.Width("has +1 1/3", 10, TextWeight.Regular), 10, TextWeight.Regular)
+            .Should().Contain("+1 1/3 stop");
 }

@@ -1,0 +1,69 @@
+using StudioKit.Planning;
+using StudioKit.Sheets.Cards;
+using StudioKit.Sheets.Layout;
+
+namespace StudioKit.Sheets.Documents;
+
+/// <summary>The starting exposures of one set-up: a row for each framing, then a light budget for each flash with the framings beside each other.</summary>
+internal static class ExposureSection
+{
+    // More framings than this beside each other leave no room for their names.
+    private const int WidestBudget = 6;
+
+    public static IEnumerable<Block> Of(IReadOnlyList<ExposurePlan> setUp)
+    {
+        yield return new Heading(setUp[0].SetUp, 3);
+        yield return Settings(setUp);
+        foreach (var some in setUp.Where(exposure => exposure.Lights.Count > 0).Chunk(WidestBudget))
+        {
+            for (var i = 0; i < some.Max(exposure => exposure.Lights.Count); i++)
+            {
+                yield return new KeepTogether(Budget([.. some.Where(exposure => exposure.Lights.Count > i)], i));
+            }
+        }
+    }
+
+    private static Table Settings(IReadOnlyList<ExposurePlan> setUp)
+    {
+        var white = setUp.Any(exposure => exposure.WhiteMargin is not null);
+        return new Table(
+            [
+                new Column("Framing"), new Column("Aperture"), new Column("Effective"), new Column("Shutter"), new Column("ISO", ColumnKind.Right), new Column("Flashes"),
+                .. white ? (Column[])[new Column("White margin, stops", ColumnKind.Right)] : [], new Column("Unsure by, stops", ColumnKind.Right),
+            ],
+            [.. setUp.Select(exposure => new TableRow(
+                [
+                    exposure.Framing.Name, exposure.Aperture.Nominal, exposure.EffectiveAperture.Nominal, exposure.Shutter.Nominal,
+                    exposure.Iso.Nominal.Replace("ISO ", "", StringComparison.Ordinal),
+                    exposure.BindingLimit ?? string.Join("; ", exposure.Lights.Select(light =>
+                        $"{LightNames.Role(light.Role).ToLowerInvariant()} {light.PowerMark} at {PlanFormat.Centimetres(light.Distance)}")),
+                    .. white ? (string[])[exposure.WhiteMargin?.Nominal ?? ""] : [], "±" + exposure.Uncertainty.Nominal.TrimStart('+', '-'),
+                ]))],
+            TypeScale.Small);
+    }
+
+    private static Stack Budget(IReadOnlyList<ExposurePlan> exposures, int light)
+    {
+        var lights = exposures.Select(exposure => exposure.Lights[light]).ToList();
+        var names = lights.Select(LightNames.WithModifier).Distinct().ToList();
+        var items = lights.SelectMany(one => one.Budget.Lines.Select(line => line.Item)).Distinct();
+        return new Stack(
+            [
+                new Paragraph($"Light budget, {LightNames.Role(lights[0].Role).ToLowerInvariant()}: {string.Join("; ", names)}. Stops.", TypeScale.Small, Drawings.TextWeight.Bold),
+                new Table(
+                    [new Column("Gain or loss"), .. exposures.Select(exposure => new Column(exposure.Framing.Name, ColumnKind.Right))],
+                    [
+                        .. items.Select(item => new TableRow([item, .. lights.Select(one => Stops(one, item))])),
+                        new TableRow(["Sum", .. lights.Select(one => one.Budget.Total.ToString())], Total: true),
+                    ],
+                    7),
+            ],
+            0.8);
+    }
+
+    private static string Stops(LightPlan light, string item)
+    {
+        var lines = light.Budget.Lines.Where(line => line.Item == item).ToList();
+        return lines.Count == 0 ? "" : string.Join(", ", lines.Select(line => line.Stops.ToString()));
+    }
+}

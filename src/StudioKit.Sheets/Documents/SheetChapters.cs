@@ -1,0 +1,26 @@
+using StudioKit.Planning;
+using StudioKit.Sheets.Layout;
+
+namespace StudioKit.Sheets.Documents;
+
+/// <summary>Every printed document of a plan, in the order in which a field book binds them.</summary>
+internal static class SheetChapters
+{
+    public static IReadOnlyList<NamedChapter> Of(Plan plan, SheetOptions options, Stamp stamp)
+    {
+        var page = new PageSetup(options.Paper);
+        return
+        [
+            Flowing("plan-report", PlanReport.Make(plan, stamp, page)),
+            .. plan.Frame is { } frame ? (NamedChapter[])[Flowing("cut-list", CutListSheet.Make(plan, frame, stamp, page))] : [],
+            .. Cards(plan, options, stamp),
+            Flowing("pack-list", PackListSheet.Make(plan, stamp, page)),
+        ];
+    }
+
+    private static NamedChapter Flowing(string name, SheetDocument document) => new($"{name}.pdf", Paginator.Chapter(document));
+
+    private static IEnumerable<NamedChapter> Cards(Plan plan, SheetOptions options, Stamp stamp) => plan.Exposures.Count == 0
+        ? []
+        : options.CardFormats.Select(format => new NamedChapter($"cards-{format.Name}.pdf", ExposureCards.Lay(plan, format, options.Paper, stamp)));
+}

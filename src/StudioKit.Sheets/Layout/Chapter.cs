@@ -1,0 +1,13 @@
+namespace StudioKit.Sheets.Layout;
+
+/// <summary>A document laid out but for the numbers of its pages, so that it can stand alone or in a book.</summary>
+/// <param name="Title">Its title.</param>
+/// <param name="PageCount">How many pages it has.</param>
+/// <param name="Finish">Makes the pages once their numbers are known.</param>
+/// <param name="Problems">What did not fit and why, in words for a person; empty where all did.</param>
+internal sealed record Chapter(string Title, int PageCount, Func<PageRun, IReadOnlyList<Page>> Finish, IReadOnlyList<string> Problems)
+{
+    /// <summary>The chapter as a document of its own.</summary>
+    public LaidDocument Alone(Stamp stamp) =>
+        new(new PagedDocument($"{stamp.KitName}: {Title}", stamp.Date, Finish(new PageRun(1, PageCount))), Problems);
+}

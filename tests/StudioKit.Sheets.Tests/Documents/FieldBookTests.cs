@@ -1,0 +1,60 @@
+using StudioKit.Sheets.Documents;
+using StudioKit.Sheets.Layout;
+using UglyToad.PdfPig;
+
+namespace StudioKit.Sheets.Tests.Documents;
+
+public sealed class FieldBookTests
+{
+    private static readonly SheetOptions Options = new() { Date = new DateOnly(2026, 5, 17) };
+
+    [Fact]
+    public void Contents_give_the_page_each_heading_is_on()
+    {
+        Block[] blocks = [.. Enumerable.Range(1, 90).SelectMany(i => new Block[] { new Heading($"Part {i}", 2), new Paragraph("Text"), new PageBreak() })];
+        var chapter = Paginator.Chapter(new SheetDocument("Many parts", Pages.Stamp, new PageSetup(Paper.A4), blocks));
+
+        var pages = FieldBook.Bind(SamplePlan.Plan, [chapter], Pages.Stamp, Paper.A4).Document.Pages;
+
+        var contents = pages.Skip(1).TakeWhile(page => page.Links.Count > 0).ToList();
+        contents.Count.Should().BeGreaterThan(1);
+        contents.Sum(page => page.Links.Count).Should().Be(91);
+        foreach (var (link, i) in contents.SelectMany(page => page.Links).Skip(1).Select((link, i) => (link, i + 1)))
+        {
+            Pages.Labels(pages[link.Page - 1]).Should().Contain($"Part {i}").And.Contain($"Page {link.Page} of {pages.Count}");
+        }
+    }
+
+    [Fact]
+    public void A_book_binds_every_sheet_behind_its_cover_and_numbers_its_pages_through()
+    {
+        var alone = SheetSet.Write(SamplePlan.Plan, Options with { CardFormats = [StudioKit.Sheets.Cards.CardFormat.A6] }).Where(file => file.Name.EndsWith(".pdf", StringComparison.Ordinal)).Sum(PageCount);
+        using var book = PdfDocument.Open(SheetSet.WriteBook(SamplePlan.Plan, Options).Content.ToArray());
+
+        // Cover and one page of contents.
+        book.NumberOfPages.Should().Be(alone + 2);
+        Text(book.GetPage(1)).Should().Contain("Fen edge kit").And.Contain("Field book").And.Contain("2026-05-17").And.Contain("Plan report");
+        Text(book.GetPage(2)).Should().ContainAll("Contents", "Plan report", "Starting exposures", "Cut list and parts list", "Exposure cards, A6", "Pack list");
+        book.GetPages().Should().OnlyContain(page => page.Text.Contains($"Page {page.Number} of {book.NumberOfPages}"));
+    }
+
+    [Fact]
+    public void A_book_has_an_outline_by_chapter_a_title_and_a_language()
+    {
+        using var book = PdfDocument.Open(SheetSet.WriteBook(SamplePlan.Plan, Options).Content.ToArray());
+
+        book.TryGetBookmarks(out var bookmarks).Should().BeTrue();
+        bookmarks!.Roots.Select(root => root.Title).Should().Equal("Plan report", "Cut list and parts list", "Exposure cards, A6", "Pack list");
+        bookmarks!.Roots[0].Children.Select(child => child.Title).Should().Contain("Panel").And.Contain("Checks");
+        book.Information.Title.Should().Be("Fen edge kit: Field book");
+        book.Structure.Catalog.CatalogDictionary.Data["Lang"].ToString().Should().Contain("en");
+    }
+
+    private static int PageCount(SheetFile file)
+    {
+        using var document = PdfDocument.Open(file.Content.ToArray());
+        return document.NumberOfPages;
+    }
+
+    private static string Text(UglyToad.PdfPig.Content.Page page) => string.Join(' ', page.GetWords().Select(word => word.Text));
+}
