@@ -27,6 +27,12 @@ public sealed record ModifierSpec
     /// <summary>On-axis loss as measured, a positive number of stops; computed from the two beams where the kit gives none.</summary>
     public Stops? Loss { get; init; }
 
+    /// <summary>Sheet it is folded or cut from, matched with the stock's sheets; none where it is bought.</summary>
+    public string? MadeFrom { get; init; }
+
+    /// <summary>Front of the flash to the glowing front of a softbox that is folded.</summary>
+    public Length Reach { get; init; } = Length.FromMillimeters(120);
+
     /// <summary>Mass; none where it was not given.</summary>
     public Mass? Mass { get; init; }
 }

@@ -59,6 +59,15 @@ public sealed record PanelSpec
     /// <summary>Radius of the swept back; a flat panel where the kit gives none.</summary>
     public Length? SweepRadius { get; init; }
 
+    /// <summary>Angle that the swept back turns through; what the lowest framing needs where the kit gives none.</summary>
+    public Angle? SweepAngle { get; init; }
+
+    /// <summary>Whether the panel keeps the stock sheet's direction when it is cut.</summary>
+    public bool KeepDirection { get; init; }
+
+    /// <summary>Material of the skirts, matched with the stock's sheets.</summary>
+    public string SkirtMaterial { get; init; } = "white cloth";
+
     /// <summary>Mass as weighed; from geometry and density where the kit gives none.</summary>
     public Mass? Mass { get; init; }
 }

@@ -5,6 +5,9 @@ namespace StudioKit.Planning;
 /// <summary>The panel: how big it must be and how big it is.</summary>
 public sealed record PanelPlan
 {
+    // A sheet too short for its sweep fails the check of its size; what is left flat of it is at least where the subject stands.
+    private static readonly Length LeastFlat = Length.FromMillimeters(50);
+
     /// <summary>Width that the framings need, margins and all.</summary>
     public required Length RequiredWidth { get; init; }
 
@@ -34,6 +37,9 @@ public sealed record PanelPlan
 
     /// <summary>Length of the swept part along the sheet; zero for a flat panel.</summary>
     public Length SweptLength { get; init; }
+
+    /// <summary>Flat part along the camera's view.</summary>
+    public Length FlatDepth => UnitMath.Max(Depth - SweptLength, LeastFlat);
 
     /// <summary>Material.</summary>
     public required string Material { get; init; }

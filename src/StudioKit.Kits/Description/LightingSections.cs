@@ -53,6 +53,10 @@ internal static class LightingSections
             (modifier, value) => modifier with { LobeExponent = (double)value! }, modifier => modifier.LobeExponent, "0", "1000")
         .Free("loss", Kinds.Stops, "On-axis loss as measured, a positive number of stops; else computed from the two beams.",
             (modifier, value) => modifier with { Loss = (Stops)value! }, "-3", "12")
+        .Free("made-from", Kinds.Name, "Sheet it is folded or cut from, matched with the stock's sheets; bought where none is named.",
+            (modifier, value) => modifier with { MadeFrom = (string)value! })
+        .Optional("reach", Kinds.Length, "Front of the flash to the glowing front of a softbox that is folded.",
+            (modifier, value) => modifier with { Reach = (Length)value! }, modifier => modifier.Reach, "1 cm", "1 m")
         .Free("mass", Kinds.Mass, "Mass.", (modifier, value) => modifier with { Mass = (Mass)value! }, "1 g", "10 kg");
 
     public static readonly Section<LightSpec> Light = new Section<LightSpec>(

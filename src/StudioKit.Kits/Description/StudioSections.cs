@@ -1,4 +1,5 @@
 using StudioKit.Kits.Quantities;
+using StudioKit.Physics.Structure.Frames;
 using UnitsNet;
 
 namespace StudioKit.Kits.Description;
@@ -33,6 +34,12 @@ internal static class StudioSections
             (panel, value) => panel with { ThermalExpansion = (CoefficientOfThermalExpansion)value! }, panel => panel.ThermalExpansion, "0 /K", "1e-3 /K")
         .Optional("cold-bend-ratio", Kinds.Plain, "Smallest radius it bends to cold, in thicknesses.",
             (panel, value) => panel with { ColdBendRatio = (double)value! }, panel => panel.ColdBendRatio, "1", "10000")
+        .Free("sweep-angle", Kinds.Angle, "Angle that the swept back turns through; else what the lowest framing needs.",
+            (panel, value) => panel with { SweepAngle = (Angle)value! }, "1°", "90°")
+        .Optional("keep-direction", Kinds.YesNo, "Whether the panel keeps the stock sheet's direction when it is cut.",
+            (panel, value) => panel with { KeepDirection = (bool)value! }, panel => panel.KeepDirection)
+        .Optional("skirt-material", Kinds.Name, "Material of the skirts, matched with the stock's sheets.",
+            (panel, value) => panel with { SkirtMaterial = (string)value! }, panel => panel.SkirtMaterial)
         .Free("sweep-radius", Kinds.Length, "Radius of the swept back; a flat panel where none is given.", (panel, value) => panel with { SweepRadius = (Length)value! }, "1 cm", "10 m")
         .Free("mass", Kinds.Mass, "Mass as weighed; else from geometry and density.", (panel, value) => panel with { Mass = (Mass)value! }, "1 g", "100 kg");
 
@@ -70,6 +77,11 @@ internal static class StudioSections
         .Within("coupling", Fitting, "Straight coupling; its take-off is half the stop in its middle.", (all, value) => all with { Coupling = value }, all => all.Coupling)
         .Within("cap", Fitting, "End cap; its take-off is nought.", (all, value) => all with { Cap = value }, all => all.Cap);
 
+    public static readonly Section<PegsSpec> Pegs = new Section<PegsSpec>("pegs", "Pegs that hold the feet to the ground.", new())
+        .Optional("count", Kinds.Count, "How many, spread evenly over the feet.", (pegs, value) => pegs with { Count = (int)value! }, pegs => pegs.Count, "0", "100")
+        .Optional("hold", Kinds.Mass, "What one holds, as a spring balance reads when it pulls the peg out of the ground of the place.",
+            (pegs, value) => pegs with { Hold = (Mass)value! }, pegs => pegs.Hold, "0 g", "500 kg");
+
     public static readonly Section<FrameSpec> Frame = new Section<FrameSpec>("frame", "The pipe frame that carries the panel.", new())
         .Optional("kind", Kinds.Choice(typeof(FrameKind), "a kind of frame"), "Shape of the frame.", (frame, value) => frame with { Kind = (FrameKind)value! }, frame => frame.Kind)
         .Optional("height", Kinds.Length, "Ground to the panel's underside.", (frame, value) => frame with { Height = (Length)value! }, frame => frame.Height, "1 cm", "3 m")
@@ -77,6 +89,19 @@ internal static class StudioSections
         .Within("fittings", Fittings, "The fittings that join it.", (frame, value) => frame with { Fittings = value }, frame => frame.Fittings)
         .Optional("insertion-gap", Kinds.Length, "How far short of its socket's bottom a dry push fit stops.",
             (frame, value) => frame with { InsertionGap = (Length)value! }, frame => frame.InsertionGap, "0 mm", "50 mm")
+        .Optional("panel-seat", Kinds.Choice(typeof(PanelSeat), "a seat of the panel"), "On pads over the rails, or on a ledge between them.",
+            (frame, value) => frame with { PanelSeat = (PanelSeat)value! }, frame => frame.PanelSeat)
+        .Optional("pad", Kinds.Length, "Pad between rail and panel, at least as thick as a fitting stands proud of the pipe.",
+            (frame, value) => frame with { Pad = (Length)value! }, frame => frame.Pad, "0 mm", "50 mm")
+        .Optional("edge-clearance", Kinds.Length, "Room at every panel edge for growth.",
+            (frame, value) => frame with { EdgeClearance = (Length)value! }, frame => frame.EdgeClearance, "0 mm", "50 mm")
+        .Optional("stretchers", Kinds.Choice(typeof(FrameStretchers), "a rule for stretchers"), "When lower stretchers tie the legs.",
+            (frame, value) => frame with { Stretchers = (FrameStretchers)value! }, frame => frame.Stretchers)
+        .Optional("cradle-stand-off", Kinds.Length, "Centre line of the cradle rail to the bright window of the flash on it.",
+            (frame, value) => frame with { CradleStandOff = (Length)value! }, frame => frame.CradleStandOff, "0 mm", "500 mm")
+        .Optional("ballast", Kinds.Mass, "Mass hung under the middle by cords from the top corners.",
+            (frame, value) => frame with { Ballast = (Mass)value! }, frame => frame.Ballast, "0 g", "200 kg")
+        .Within("pegs", Pegs, "Pegs through the feet.", (frame, value) => frame with { Pegs = value }, frame => frame.Pegs)
         .Free("longest-piece", Kinds.Length, "Longest piece allowed; else the pack's inside length.", (frame, value) => frame with { LongestPiece = (Length)value! }, "5 cm", "6 m")
         .Free("mass", Kinds.Mass, "Mass as weighed; else from geometry and density.", (frame, value) => frame with { Mass = (Mass)value! }, "1 g", "100 kg");
 
@@ -99,6 +124,14 @@ internal static class StudioSections
         .Optional("kerf", Kinds.Length, "Width of the saw cut in pipe.", (stock, value) => stock with { Kerf = (Length)value! }, stock => stock.Kerf, "0 mm", "20 mm")
         .Optional("sheet-kerf", Kinds.Length, "Width of the cut in sheet.", (stock, value) => stock with { SheetKerf = (Length)value! }, stock => stock.SheetKerf, "0 mm", "20 mm")
         .Optional("trim", Kinds.Length, "Cut off one end of every stock length to square it.", (stock, value) => stock with { Trim = (Length)value! }, stock => stock.Trim, "0 mm", "200 mm")
+        .Optional("studios", Kinds.Count, "How many studios are built at once.", (stock, value) => stock with { Studios = (int)value! }, stock => stock.Studios, "1", "1000")
+        .Values("offcuts", Kinds.Length, "Offcuts of pipe on hand, which cost nothing.",
+            (stock, value) => stock with { Offcuts = Array.ConvertAll(value, item => (Length)item!) }, _ => [], "1 cm", "20 m")
+        .Free("clip-price", Kinds.Price, "Price of one clip that holds the panel to a rail.", (stock, value) => stock with { ClipPrice = (decimal)value! }, "0", "100000")
+        .Free("pad-price", Kinds.Price, "Price of one pad between rail and panel.", (stock, value) => stock with { PadPrice = (decimal)value! }, "0", "100000")
+        .Free("foot-price", Kinds.Price, "Price of one foot: screw, two nuts and a rubber tip.", (stock, value) => stock with { FootPrice = (decimal)value! }, "0", "100000")
+        .Free("pin-price", Kinds.Price, "Price of one pin through fitting and pipe.", (stock, value) => stock with { PinPrice = (decimal)value! }, "0", "100000")
+        .Free("peg-price", Kinds.Price, "Price of one ground peg.", (stock, value) => stock with { PegPrice = (decimal)value! }, "0", "100000")
         .Many("lengths", StockLength, "Stock lengths of pipe; else one of 3 m, as many as needed.", (stock, value) => stock with { Lengths = value })
         .Many("sheets", StockSheet, "Stock sheets.", (stock, value) => stock with { Sheets = value });
 }

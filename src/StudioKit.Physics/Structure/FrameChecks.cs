@@ -28,8 +28,24 @@ internal static class FrameChecks
     private static double LongestRail(FrameResult frame)
     {
         var places = frame.Joints.ToDictionary(joint => joint.Label, joint => joint.Position, StringComparer.Ordinal);
+        var held = frame.Members.Where(member => member.Role == FrameMemberRole.Leg)
+            .SelectMany(member => new[] { member.From, member.To }).ToHashSet(StringComparer.Ordinal);
         var rails = frame.Members.Where(member => member.Role is FrameMemberRole.CrossRail or FrameMemberRole.SideRail);
-        return rails.GroupBy(member => (member.Role, Line: LineOf(member, places))).Max(rail => rail.Sum(member => member.CentreLine.Meters));
+        return rails.GroupBy(member => (member.Role, Line: LineOf(member, places))).Max(rail => LongestSpan(rail, held));
+    }
+
+    // The pieces of a rail follow each other; a leg under a joint ends a span.
+    private static double LongestSpan(IEnumerable<FrameMember> rail, HashSet<string> held)
+    {
+        var (span, longest) = (0.0, 0.0);
+        foreach (var member in rail)
+        {
+            span += member.CentreLine.Meters;
+            longest = Math.Max(longest, span);
+            span = held.Contains(member.To) ? 0 : span;
+        }
+
+        return longest;
     }
 
     private static (double First, double Second) LineOf(FrameMember member, Dictionary<string, FramePoint> places)
@@ -81,7 +97,7 @@ internal static class FrameChecks
     private static StructuralCheck Buckling(StudioCheckCase studio, PipeWarmth warmth)
     {
         var creep = studio.Pipe.SoftensLikePvc ? LegBuckling.PvcCreepShare : 1;
-        var standing = studio.StandingMass.Kilograms * PanelSag.Gravity / studio.Frame.Feet.Count;
+        var standing = (studio.StandingMass + studio.Ballast).Kilograms * PanelSag.Gravity / studio.Frame.Feet.Count;
         var critical = Math.Min(Critical(studio, warmth, true), Critical(studio, warmth, false));
 
         // The standing load meets what stiffness creep leaves, the elbow what there is for a moment.

@@ -7,7 +7,7 @@ namespace StudioKit.Physics.Structure;
 public static class PanelSag
 {
     /// <summary>Standard acceleration of gravity [m/s²].</summary>
-    internal const double Gravity = 9.80665;
+    public const double Gravity = 9.80665;
 
     /// <summary>Sag and stress at the centre of a panel.</summary>
     /// <param name="panel">The panel and its loads.</param>

@@ -24,8 +24,17 @@ public sealed record StudioCheckCase
     /// <summary>Radius of the sweep; none for a flat panel.</summary>
     public Length? SweepRadius { get; init; }
 
-    /// <summary>Mass of all that stands: frame, panel, flash below; &gt; 0.</summary>
+    /// <summary>Mass of all that stands, without ballast: frame, panel, skirts, flash below; &gt; 0.</summary>
     public required Mass StandingMass { get; init; }
+
+    /// <summary>Mass hung under the middle by cords from the top corners; ≥ 0.</summary>
+    public Mass Ballast { get; init; } = Mass.Zero;
+
+    /// <summary>Pegs through the feet, spread evenly over them [1]; ≥ 0.</summary>
+    public int Pegs { get; init; }
+
+    /// <summary>What one peg holds in the ground of the place, as measured there; ≥ 0.</summary>
+    public Force PegHold { get; init; } = Force.Zero;
 
     /// <summary>Gust to stand in; ≥ 0.</summary>
     public Speed Gust { get; init; } = Speed.FromMetersPerSecond(5.4);

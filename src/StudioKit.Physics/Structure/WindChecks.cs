@@ -10,45 +10,77 @@ internal static class WindChecks
 
     public static IEnumerable<StructuralCheck> Of(StudioCheckCase studio)
     {
-        var worst = Worst(studio);
+        var winds = Winds(studio);
+        yield return Tipping(studio, LeastSafe(winds));
+        yield return Sliding(studio, winds.MinBy(result => result.SlidingSafety ?? double.MaxValue)!);
+    }
+
+    /// <summary>The wind direction with the least safety against tipping.</summary>
+    public static WindTippingResult Worst(StudioCheckCase studio) => LeastSafe(Winds(studio));
+
+    private static WindTippingResult LeastSafe(IReadOnlyList<WindTippingResult> winds) =>
+        winds.MinBy(result => result.Safety ?? double.MaxValue)!;
+
+    private static StructuralCheck Tipping(StudioCheckCase studio, WindTippingResult worst)
+    {
         var ratio = worst.Safety is { } safety ? SafetyFactor / safety : 0;
-        yield return new StructuralCheck(
+        return new StructuralCheck(
             "Tipping in the gust",
             worst.Overturning * SafetyFactor,
             worst.Holding,
             ratio,
-            ["The gust is taken at full strength at panel height, with a safety factor of 1.5 and no lift under the panel."],
+            ["The gust is taken at full strength at panel height, with a safety factor of 1.5 and no lift under the panel.", .. PegCaveats(studio)],
             "NASA-Drag",
             "drag equation; moments about the feet",
-            ratio > 1 ? FormattableString.Invariant(
-                $"Hang {worst.BallastAtCentre.Kilograms:0.0} kg under the middle, or put {worst.BallastAtWindwardFeet.Kilograms:0.0} kg on the windward feet.") : "");
-
-        var slide = worst.SlidingSafety is { } grip ? SafetyFactor / grip : 0;
-        yield return new StructuralCheck(
-            "Sliding in the gust",
-            worst.Force * SafetyFactor,
-            Force.FromNewtons(studio.Friction * studio.StandingMass.Kilograms * PanelSag.Gravity),
-            slide,
-            ["Friction between feet and ground is a guess; pegs are better."],
-            "NASA-Drag",
-            "drag equation; friction",
-            slide > 1 ? FormattableString.Invariant($"Add {worst.BallastAgainstSliding.Kilograms:0.0} kg or peg the feet.") : "");
+            ratio > 1 ? $"Hang {Kilograms(worst.BallastAtCentre)}{More(studio)} under the middle, put {Kilograms(worst.BallastAtWindwardFeet)} on the windward feet, or peg them." : "");
     }
 
-    /// <summary>The wind direction with the least safety against tipping.</summary>
-    public static WindTippingResult Worst(StudioCheckCase studio)
+    private static StructuralCheck Sliding(StudioCheckCase studio, WindTippingResult worst)
+    {
+        var ratio = worst.SlidingSafety is { } grip ? SafetyFactor / grip : 0;
+        return new StructuralCheck(
+            "Sliding in the gust",
+            worst.Force * SafetyFactor,
+            worst.Force * (worst.SlidingSafety ?? 0),
+            ratio,
+            ["Friction between feet and ground is a guess; pegs are better.", .. PegCaveats(studio)],
+            "NASA-Drag",
+            "drag equation; friction",
+            ratio > 1 ? $"Hang {Kilograms(worst.BallastAgainstSliding)}{More(studio)} under the middle, or peg the feet." : "");
+    }
+
+    private static IEnumerable<string> PegCaveats(StudioCheckCase studio) => studio.Pegs == 0
+        ? []
+        : ["A peg's hold is the kit's own figure, and half the pegs are taken to stand to windward: pull one with a spring balance on the day, as wet sand or peat holds a fraction."];
+
+    // Rounded up, so that what the person hangs suffices and nobody is told to hang nothing.
+    private static string Kilograms(Mass mass) =>
+        FormattableString.Invariant($"{Math.Max(0.1, Math.Ceiling((mass.Kilograms * 10) - 1e-6) / 10):0.0} kg");
+
+    private static string More(StudioCheckCase studio) => studio.Ballast > Mass.Zero ? " more" : "";
+
+    private static IReadOnlyList<WindTippingResult> Winds(StudioCheckCase studio)
     {
         var (front, back) = Arms(studio);
         var half = studio.Frame.BaseWidth.Meters / 2;
         var along = Surfaces(studio, point => point.Back, studio.PanelWidth, true);
         var across = Surfaces(studio, point => point.Right, studio.PanelDepth, false);
-        return new[] { Tip(studio, along, back, front), Tip(studio, along, front, back), Tip(studio, across, half, half) }
-            .MinBy(result => result.Safety ?? double.MaxValue)!;
+        return [Tip(studio, along, back, front), Tip(studio, along, front, back), Tip(studio, across, half, half)];
     }
 
     private static WindTippingResult Tip(StudioCheckCase studio, List<WindSurface> surfaces, double leeward, double windward) =>
         WindTipping.Of(new WindTippingCase(
-            studio.Gust, surfaces, studio.StandingMass, Length.FromMeters(leeward), Length.FromMeters(windward), studio.Friction, SafetyFactor));
+            studio.Gust,
+            surfaces,
+            studio.StandingMass + studio.Ballast,
+            Length.FromMeters(leeward),
+            Length.FromMeters(windward),
+            studio.Friction,
+            SafetyFactor)
+        {
+            WindwardPegs = studio.PegHold * (studio.Pegs / 2),
+            AllPegs = studio.PegHold * studio.Pegs,
+        });
 
     // Mass centre to the front and rear feet: pipe and swept sheet lie behind the flat panel's centre, everything else under it.
     private static (double Front, double Back) Arms(StudioCheckCase studio)
@@ -59,7 +91,7 @@ internal static class WindChecks
         var places = studio.Frame.Joints.ToDictionary(joint => joint.Label, joint => joint.Position, StringComparer.Ordinal);
         var pipe = studio.Frame.Members.Sum(member =>
             PipeMass.PerMetre(studio.Pipe) * member.CutLength.Meters * (places[member.From].Back + places[member.To].Back) / 2000);
-        var centre = (pipe + SheetMoment(studio)) / studio.StandingMass.Kilograms;
+        var centre = (pipe + SheetMoment(studio)) / (studio.StandingMass + studio.Ballast).Kilograms;
         return (Math.Max(1e-3, centre - joints.Min()), Math.Max(1e-3, joints.Max() - centre));
     }
 

@@ -12,7 +12,7 @@ public static class WindTipping
     /// <exception cref="ArgumentNullException">There is no case.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A field is outside the range that the record gives.</exception>
     /// <remarks>
-    /// M_o = Σ q·C_d·A·h, M_r = m·g·x; ballast at the mass centre has the arm x, at the windward feet the whole base. The gust is
+    /// M_o = Σ q·C_d·A·h, M_r = m·g·x + F_p·b with the windward pegs' hold F_p and the base b; ballast at the mass centre has the arm x, at the windward feet the whole base. The gust is
     /// taken at full strength at every height; lift under the panel is left out, as the panel is clipped flat to the wind.
     /// </remarks>
     [Source("NASA-Drag", "drag equation; moments about the feet")]
@@ -24,19 +24,23 @@ public static class WindTipping
         var q = Wind.Pressure(studio.Speed.MetersPerSecond);
         var area = studio.Surfaces.Sum(DragArea);
         var lever = studio.Surfaces.Sum(surface => DragArea(surface) * Guard.NonNegative(surface.Height, nameof(studio.Surfaces)));
-        var missing = (Guard.Between(studio.SafetyFactor, 1, double.MaxValue, nameof(studio.SafetyFactor)) * q * lever) - (weight * arm);
+        var windward = Guard.NonNegative(studio.WindwardArm.Meters, nameof(studio.WindwardArm));
+        var holding = (weight * arm) + (Guard.NonNegative(studio.WindwardPegs.Newtons, nameof(studio.WindwardPegs)) * (arm + windward));
+        var grip = (Guard.Positive(studio.Friction, nameof(studio.Friction)) * weight)
+            + Guard.NonNegative(studio.AllPegs.Newtons, nameof(studio.AllPegs));
+        var missing = (Guard.Between(studio.SafetyFactor, 1, double.MaxValue, nameof(studio.SafetyFactor)) * q * lever) - holding;
 
         return new WindTippingResult(
             Pressure.FromPascals(q),
             Force.FromNewtons(q * area),
             Torque.FromNewtonMeters(q * lever),
-            Torque.FromNewtonMeters(weight * arm),
-            Ratio(weight * arm, q * lever),
-            lever > 0 ? Speed.FromMetersPerSecond(Math.Sqrt(2 * weight * arm / (Wind.AirDensity * lever))) : null,
+            Torque.FromNewtonMeters(holding),
+            Ratio(holding, q * lever),
+            lever > 0 ? Speed.FromMetersPerSecond(Math.Sqrt(2 * holding / (Wind.AirDensity * lever))) : null,
             Ballast(missing / arm),
-            Ballast(missing / (arm + Guard.NonNegative(studio.WindwardArm.Meters, nameof(studio.WindwardArm)))),
-            Ratio(Guard.Positive(studio.Friction, nameof(studio.Friction)) * weight, q * area),
-            Ballast((studio.SafetyFactor * q * area / studio.Friction) - weight));
+            Ballast(missing / (arm + windward)),
+            Ratio(grip, q * area),
+            Ballast(((studio.SafetyFactor * q * area) - grip) / studio.Friction));
     }
 
     private static double DragArea(WindSurface surface) =>

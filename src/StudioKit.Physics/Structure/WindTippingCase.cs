@@ -5,7 +5,7 @@ namespace StudioKit.Physics.Structure;
 /// <summary>A studio that stands in the wind.</summary>
 /// <param name="Speed">Gust; ≥ 0.</param>
 /// <param name="Surfaces">What the wind presses on.</param>
-/// <param name="Mass">Mass of all that stands, without ballast; &gt; 0.</param>
+/// <param name="Mass">Mass of all that stands, with the ballast it has; &gt; 0.</param>
 /// <param name="LeewardArm">Mass centre to the line of the feet on the lee side; &gt; 0.</param>
 /// <param name="WindwardArm">Mass centre to the line of the feet on the windward side; ≥ 0.</param>
 /// <param name="Friction">Friction between feet and ground [1]; &gt; 0.</param>
@@ -17,4 +17,11 @@ public sealed record WindTippingCase(
     Length LeewardArm,
     Length WindwardArm,
     double Friction = 0.4,
-    double SafetyFactor = 1.5);
+    double SafetyFactor = 1.5)
+{
+    /// <summary>What the pegs on the windward feet hold down; ≥ 0.</summary>
+    public Force WindwardPegs { get; init; } = Force.Zero;
+
+    /// <summary>What all pegs hold against sliding; ≥ 0.</summary>
+    public Force AllPegs { get; init; } = Force.Zero;
+}

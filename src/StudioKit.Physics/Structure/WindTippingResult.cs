@@ -6,12 +6,12 @@ namespace StudioKit.Physics.Structure;
 /// <param name="Pressure">Dynamic pressure of the gust.</param>
 /// <param name="Force">Push of the wind.</param>
 /// <param name="Overturning">Moment of the wind about the feet on the lee side.</param>
-/// <param name="Holding">Moment of the weight about them.</param>
+/// <param name="Holding">Moment of weight and pegs about them.</param>
 /// <param name="Safety">Holding over overturning moment [1]; none where there is no wind.</param>
 /// <param name="TippingSpeed">Gust that tips it; none where nothing catches the wind.</param>
-/// <param name="BallastAtCentre">Mass to hang under the mass centre for the safety factor.</param>
+/// <param name="BallastAtCentre">Mass to add under the mass centre for the safety factor.</param>
 /// <param name="BallastAtWindwardFeet">Mass to put on the windward feet instead.</param>
-/// <param name="SlidingSafety">Friction over push [1]; none where there is no wind.</param>
+/// <param name="SlidingSafety">Friction and pegs over push [1]; none where there is no wind.</param>
 /// <param name="BallastAgainstSliding">Mass to add so that it does not slide at the same safety factor.</param>
 public sealed record WindTippingResult(
     Pressure Pressure,

@@ -35,7 +35,7 @@ internal static class PackChecks
     private static PlanCheck LongestAllowed(Plan plan, FramePlan frame)
     {
         var longest = StudioInventory.LongestPipe(frame);
-        var allowed = FramePlanner.LongestPiece(plan.Kit);
+        var allowed = FrameDesign.LongestPiece(plan.Kit);
         return new PlanCheck
         {
             Name = "Longest piece of the frame",

@@ -7,15 +7,9 @@ namespace StudioKit.Planning.Checks;
 /// <summary>Whether panel and frame bear what is asked of them on the site.</summary>
 internal static class StructureChecks
 {
-    // Subjects weigh little; the box that holds one counts for more (common practice, no source).
-    private static readonly Mass SubjectInItsBox = Mass.FromGrams(200);
-
-    // What a bare head with its cells weighs where the kit does not say (common practice, no source).
-    private static readonly Mass UsualFlash = Mass.FromGrams(450);
-
     /// <summary>Every structural check of a plan with a frame.</summary>
     public static IEnumerable<PlanCheck> Of(Plan plan, FramePlan frame) =>
-        StudioChecks.All(CaseOf(plan, frame)).Select(check => new PlanCheck
+        StudioChecks.All(FrameLoads.CaseOf(plan.Kit, plan.Panel, frame.Geometry, frame.StandingMass)).Select(check => new PlanCheck
         {
             Name = check.Name,
             Passed = check.Holds,
@@ -27,30 +21,6 @@ internal static class StructureChecks
             Remedy = check.Mend,
             Caveats = check.Caveats,
         });
-
-    private static StudioCheckCase CaseOf(Plan plan, FramePlan frame) => new()
-    {
-        Frame = frame.Geometry,
-        Pipe = FramePlanner.PipeOf(plan.Kit.Frame.Pipe),
-        Sheet = new Sheet
-        {
-            Thickness = plan.Panel.Thickness,
-            Density = plan.Kit.Panel.Density,
-            YoungsModulus = plan.Kit.Panel.YoungsModulus,
-            PoissonRatio = plan.Kit.Panel.PoissonRatio,
-            LongTermStress = plan.Kit.Panel.LongTermStress,
-            ThermalExpansion = plan.Kit.Panel.ThermalExpansion,
-            ColdBendRatio = plan.Kit.Panel.ColdBendRatio,
-        },
-        PanelWidth = plan.Panel.Width,
-        PanelDepth = plan.Panel.Depth - plan.Panel.SweptLength,
-        SweepRadius = plan.Panel.SweepRadius,
-        StandingMass = frame.Mass + plan.Panel.Mass + (frame.Geometry.Cradle is null ? Mass.Zero : UsualFlash),
-        Gust = plan.Kit.Site.Wind,
-        Air = plan.Kit.Site.Temperature,
-        Subject = SubjectInItsBox,
-        SkirtHeight = plan.Kit.Panel.Skirts ? plan.Kit.Frame.Height : Length.Zero,
-    };
 
     private static string Amount(IQuantity amount) => amount switch
     {

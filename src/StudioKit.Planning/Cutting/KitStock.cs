@@ -14,9 +14,14 @@ public static class KitStock
     public static IReadOnlyList<StockBar> Bars(StockSpec stock)
     {
         ArgumentNullException.ThrowIfNull(stock);
-        return stock.Lengths.Count == 0
+        var bought = stock.Lengths.Count == 0
             ? [new StockBar(Text(CommonPipe), CommonPipe)]
-            : [.. stock.Lengths.Select(bar => new StockBar(Text(bar.Length), bar.Length, bar.Price, bar.Count))];
+            : stock.Lengths.Select(bar => new StockBar(Text(bar.Length), bar.Length, bar.Price, bar.Count));
+        return
+        [
+            .. stock.Offcuts.GroupBy(offcut => offcut).Select(alike => new StockBar($"{Text(alike.Key)} offcut", alike.Key, 0, alike.Count())),
+            .. bought,
+        ];
     }
 
     /// <summary>Sheets of one material of a kit.</summary>

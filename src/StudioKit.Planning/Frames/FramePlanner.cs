@@ -9,25 +9,15 @@ namespace StudioKit.Planning.Frames;
 /// <summary>Frame and stock of a kit → geometry, cuts and shopping list.</summary>
 internal static class FramePlanner
 {
-    // Longest piece where the kit has no bag: what lies across a usual 60 l backpack (common practice, no source).
-    private static readonly Length UsualLongestPiece = Length.FromMillimeters(600);
-
-    // A head on a clamp stands about so far over its rail (common practice, no source).
-    private static readonly Length HeadOverRail = Length.FromMillimeters(60);
-
     /// <summary>Plans the frame for a panel.</summary>
     public static FramePlan Plan(KitSpec kit, PanelPlan panel, PlanningServices services)
     {
-        var frame = PipeFrame.Generate(CaseOf(kit, panel));
+        var frame = Generate(kit, panel);
         var pieces = CutList.Of(frame, CutRounding.HalfMillimetre);
-        var pipeCuts = services.Bars.Plan(new BarCutRequest
-        {
-            Pieces = [.. pieces.Select(piece => new BarPiece(piece.Group, piece.Rounded, piece.Count))],
-            Stock = KitStock.Bars(kit.Stock),
-            Kerf = kit.Stock.Kerf,
-            Trim = kit.Stock.Trim,
-        });
-        var sheetCuts = services.Sheets.Plan(SheetRequest(kit, panel, frame));
+        var softboxes = SheetParts.Softboxes(kit);
+        var parts = SheetParts.Of(kit, panel, frame, softboxes);
+        var pipeCuts = services.Bars.Plan(BarRequest(kit, pieces));
+        var sheetCuts = SheetCuts.Plan(kit, panel, parts, services.Sheets);
         var fittings = FittingsOf(kit.Frame.Fittings, frame);
         return new FramePlan
         {
@@ -35,59 +25,60 @@ internal static class FramePlanner
             PipeName = kit.Frame.Pipe.Name,
             FittingsName = kit.Frame.Fittings.Name,
             Pieces = pieces,
+            InchPieces = CutList.Of(frame, CutRounding.SixteenthInch),
+            InsertionDepths = InsertionDepths(kit),
             Fittings = fittings,
+            SheetParts = parts,
+            Softboxes = softboxes,
+            Studios = kit.Stock.Studios,
             PipeCuts = pipeCuts,
             SheetCuts = sheetCuts,
-            Shopping = ShoppingList.Of(kit, panel, pipeCuts, sheetCuts, fittings),
+            Shopping = ShoppingList.Of(kit, panel, frame, pipeCuts, sheetCuts, fittings),
             Currency = kit.Stock.Currency,
-            Mass = kit.Frame.Mass ?? MassOf(kit.Frame.Pipe, pieces, fittings),
+            Assembly = AssemblyOrder.Build(kit, frame, softboxes),
+            PackingDown = AssemblyOrder.TakeApart(kit, frame, pieces),
+            StandingMass = FrameLoads.StandingMass(kit, panel, frame, parts),
+            Ballast = kit.Frame.Ballast,
+            Pegs = kit.Frame.Pegs.Count,
+            PegHold = FrameLoads.PegHold(kit),
+            Mass = FrameLoads.FrameMass(kit, frame),
             MassOrigin = kit.Frame.Mass is null ? MassOrigin.FromGeometry : MassOrigin.Weighed,
         };
     }
 
-    /// <summary>The longest piece that the pack takes.</summary>
-    public static Length LongestPiece(KitSpec kit) =>
-        kit.Frame.LongestPiece
-        ?? (kit.Pack.Bags.Count > 0 ? kit.Pack.Bags.Select(bag => bag.InsideLength).Max() : UsualLongestPiece);
-
-    private static FrameCase CaseOf(KitSpec kit, PanelPlan panel) => new()
+    // Legs under the middle of the side rails cost two tees and two feet, so they are put in only where they mend a check.
+    private static FrameResult Generate(KitSpec kit, PanelPlan panel)
     {
-        Shape = kit.Frame.Kind switch
+        var design = FrameDesign.CaseOf(kit, panel);
+        var plain = PipeFrame.Generate(design);
+        if (plain.Feet.Count == 0 || Failing(kit, panel, plain) == 0)
         {
-            FrameKind.SweptTable => FrameShape.SweptTable,
-            FrameKind.LowGround => FrameShape.LowGround,
-            _ => FrameShape.Table,
-        },
-        PanelWidth = panel.Width,
-        PanelDepth = panel.Depth,
-        Height = kit.Frame.Height,
-        SweepRadius = kit.Panel.SweepRadius,
-        Cradle = CradleOf(kit),
-        LongestPiece = LongestPiece(kit),
-        Pipe = PipeOf(kit.Frame.Pipe),
-        Fittings = FittingSetOf(kit.Frame.Fittings),
-        InsertionGap = kit.Frame.InsertionGap,
-        Slope = kit.Site.Slope,
-    };
+            return plain;
+        }
 
-    // A flash that would stand lower than its own height over the ground needs no rail: it lies on the ground.
-    private static FlashCradleCase? CradleOf(KitSpec kit)
-    {
-        var below = kit.SetUps.SelectMany(setUp => setUp.Lights).FirstOrDefault(light => light.Role == LightRole.Below);
-        return below is null || below.Distance + HeadOverRail + Length.FromMillimeters(40) >= kit.Frame.Height
-            ? null
-            : new FlashCradleCase(below.Distance, below.OffsetRight, below.OffsetBack, HeadOverRail);
+        var propped = PipeFrame.Generate(design with { MiddleLegs = true });
+        return propped.Problems.Count <= plain.Problems.Count && Failing(kit, panel, propped) < Failing(kit, panel, plain) ? propped : plain;
     }
 
-    /// <summary>A kit's pipe as the structure calculations want it.</summary>
-    public static Pipe PipeOf(PipeSpec pipe) => new(
-        pipe.OutsideDiameter, pipe.Wall, pipe.Density, pipe.YoungsModulus, pipe.Strength, pipe.ThermalExpansion, pipe.SoftensLikePvc, pipe.MassPerLength);
+    private static int Failing(KitSpec kit, PanelPlan panel, FrameResult frame)
+    {
+        var standing = FrameLoads.StandingMass(kit, panel, frame, SheetParts.Of(kit, panel, frame, []));
+        return StudioChecks.All(FrameLoads.CaseOf(kit, panel, frame, standing)).Count(check => !check.Holds && check.Name.StartsWith("Rail", StringComparison.Ordinal));
+    }
 
-    private static FittingSet FittingSetOf(FittingsSpec fittings) => new(
-        FittingOf(fittings.Elbow), FittingOf(fittings.Tee), FittingOf(fittings.Cross),
-        FittingOf(fittings.Corner), FittingOf(fittings.Coupling), FittingOf(fittings.Cap));
+    private static BarCutRequest BarRequest(KitSpec kit, IReadOnlyList<CutListEntry> pieces) => new()
+    {
+        Pieces = [.. pieces.Select(piece => new BarPiece(piece.Group, piece.Rounded, piece.Count * kit.Stock.Studios))],
+        Stock = KitStock.Bars(kit.Stock),
+        Kerf = kit.Stock.Kerf,
+        Trim = kit.Stock.Trim,
+    };
 
-    private static Fitting FittingOf(FittingSpec fitting) => new(fitting.TakeOff, fitting.SocketDepth, fitting.Mass);
+    private static IReadOnlyDictionary<FittingKind, Length> InsertionDepths(KitSpec kit)
+    {
+        var fittings = FrameDesign.CaseOf(kit.Frame.Fittings);
+        return Enum.GetValues<FittingKind>().ToDictionary(kind => kind, kind => fittings.Of(kind).SocketDepth - kit.Frame.InsertionGap);
+    }
 
     private static IReadOnlyList<FittingCount> FittingsOf(FittingsSpec family, FrameResult frame) =>
         [.. frame.FittingCounts.OrderBy(pair => pair.Key).Select(pair =>
@@ -105,23 +96,4 @@ internal static class FramePlanner
         FittingKind.Coupling => ("coupling", family.Coupling),
         _ => ("end cap", family.Cap),
     };
-
-    private static SheetCutRequest SheetRequest(KitSpec kit, PanelPlan panel, FrameResult frame)
-    {
-        var stock = KitStock.Sheets(kit.Stock, panel.Material);
-        return new SheetCutRequest
-        {
-            Pieces = [new SheetPiece("panel", panel.Width, frame.SheetLength)],
-            Stock = stock.Count > 0 ? stock : [new StockSheet($"cut to size, {PlanFormat.Rectangle(panel.Width, frame.SheetLength)}", panel.Width, frame.SheetLength)],
-            Kerf = kit.Stock.SheetKerf,
-        };
-    }
-
-    private static Mass MassOf(PipeSpec pipe, IReadOnlyList<CutListEntry> pieces, IReadOnlyList<FittingCount> fittings)
-    {
-        var length = pieces.Sum(piece => piece.Rounded.Meters * piece.Count);
-        var perMetre = pipe.MassPerLength?.KilogramsPerMeter
-            ?? PipeSection.MassPerLength(pipe.OutsideDiameter.Meters, pipe.Wall.Meters, pipe.Density.KilogramsPerCubicMeter);
-        return Mass.FromKilograms((length * perMetre) + fittings.Sum(fitting => fitting.MassEach.Kilograms * fitting.Count));
-    }
 }

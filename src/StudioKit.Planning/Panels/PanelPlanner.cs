@@ -39,7 +39,9 @@ internal static class PanelPlanner
     {
         var panel = kit.Panel;
         var width = panel.Width ?? requiredWidth;
-        var depth = panel.Depth ?? requiredDepth;
+        var radius = panel.SweepRadius ?? coverage?.SweepRadius ?? (IsSwept(kit) ? panel.Thickness * panel.ColdBendRatio : null);
+        var swept = SweptLength(kit, radius, coverage);
+        var depth = panel.Depth ?? (requiredDepth + (coverage?.NeedsSweep == true ? Length.Zero : swept));
         var volume = Volume.FromCubicMeters(width.Meters * depth.Meters * panel.Thickness.Meters);
         return new PanelPlan
         {
@@ -49,13 +51,28 @@ internal static class PanelPlanner
             Depth = depth,
             SizeGiven = panel.Width is not null && panel.Depth is not null,
             SubjectFromFront = coverage is null ? depth / 2 : coverage.SubjectFromFront + ((depth - coverage.Depth) / 2),
-            SweepRadius = panel.SweepRadius ?? coverage?.SweepRadius,
-            SweptLength = coverage?.SweptLength ?? Length.Zero,
+            SweepRadius = radius,
+            SweptLength = swept,
             Material = panel.Material,
             Thickness = panel.Thickness,
             Mass = panel.Mass ?? (panel.Density * volume),
             MassOrigin = panel.Mass is null ? MassOrigin.FromGeometry : MassOrigin.Weighed,
         };
+    }
+
+    private static bool IsSwept(KitSpec kit) => kit.Frame.Kind == FrameKind.SweptTable;
+
+    // The kit's angle, else what the framings need; a swept table that no framing needs still turns up an eighth of a circle.
+    private static Length SweptLength(KitSpec kit, Length? radius, PanelCoverageResult? coverage)
+    {
+        if (radius is not { } bend || !(IsSwept(kit) || coverage?.NeedsSweep == true))
+        {
+            return Length.Zero;
+        }
+
+        return kit.Panel.SweepAngle is { } angle ? bend * angle.Radians
+            : coverage?.NeedsSweep == true ? coverage.SweptLength
+            : bend * (Math.PI / 4);
     }
 
     private static double Alone(KitSpec kit, PanelSight sight)

@@ -53,6 +53,9 @@ public sealed record FrameCase
     /// <summary>When lower stretchers are put in.</summary>
     public FrameStretchers Stretchers { get; init; } = FrameStretchers.WhereNeeded;
 
+    /// <summary>Whether a leg stands under the middle of each side rail.</summary>
+    public bool MiddleLegs { get; init; }
+
     /// <summary>Rotational stiffness of one push fit; &gt; 0.</summary>
     public RotationalStiffness JointStiffness { get; init; } =
         RotationalStiffness.FromNewtonMetersPerRadian(FrameSway.UnmeasuredJointStiffness);

@@ -57,12 +57,17 @@ internal sealed class FrameLayout
         };
         Skeleton.Join(FrameMemberRole.CrossRail, corners[0], corners[1]);
         Skeleton.Join(FrameMemberRole.CrossRail, corners[3], corners[2]);
-        Skeleton.Join(FrameMemberRole.SideRail, corners[0], corners[3]);
-        Skeleton.Join(FrameMemberRole.SideRail, corners[1], corners[2]);
-        if (!Flat)
+        if (Flat)
         {
-            JoinLegs([.. corners.Select(Leg)]);
+            Skeleton.Join(FrameMemberRole.SideRail, corners[0], corners[3]);
+            Skeleton.Join(FrameMemberRole.SideRail, corners[1], corners[2]);
+            return;
         }
+
+        var middles = MiddleTees();
+        Skeleton.Join(FrameMemberRole.SideRail, Between([corners[0], corners[3]], middles.Left));
+        Skeleton.Join(FrameMemberRole.SideRail, Between([corners[1], corners[2]], middles.Right));
+        JoinLegs(middles, [.. corners.Select(Leg)]);
     }
 
     private void LayOutSweptTable()
@@ -76,16 +81,17 @@ internal sealed class FrameLayout
         };
         Skeleton.Join(FrameMemberRole.CrossRail, fronts[0], fronts[1]);
         Skeleton.Join(FrameMemberRole.CrossRail, starts[0], starts[1]);
-        Skeleton.Join(FrameMemberRole.SideRail, fronts[0], starts[0], posts[0]);
-        Skeleton.Join(FrameMemberRole.SideRail, fronts[1], starts[1], posts[1]);
+        var middles = MiddleTees();
+        Skeleton.Join(FrameMemberRole.SideRail, Between([fronts[0], starts[0], posts[0]], middles.Left));
+        Skeleton.Join(FrameMemberRole.SideRail, Between([fronts[1], starts[1], posts[1]], middles.Right));
         Skeleton.Join(FrameMemberRole.SweepRail, tops[0], tops[1]);
         Skeleton.Join(FrameMemberRole.Upright, posts[0], tops[0]);
         Skeleton.Join(FrameMemberRole.Upright, posts[1], tops[1]);
-        JoinLegs(Leg(fronts[0]), Leg(fronts[1]), Leg(posts[1]), Leg(posts[0]));
+        JoinLegs(middles, Leg(fronts[0]), Leg(fronts[1]), Leg(posts[1]), Leg(posts[0]));
     }
 
     // Legs in the order front left, front right, back right, back left; each gives its two tees, if it has them.
-    private void JoinLegs(params ReadOnlySpan<(int? Side, int? Across)> legs)
+    private void JoinLegs((int? Left, int? Right) middles, params ReadOnlySpan<(int? Side, int? Across)> legs)
     {
         if (_lower.AcrossUp is not null)
         {
@@ -93,28 +99,78 @@ internal sealed class FrameLayout
             Skeleton.Join(FrameMemberRole.Stretcher, legs[3].Across!.Value, legs[2].Across!.Value);
         }
 
+        var crosses = (Left: MiddleLeg(middles.Left), Right: MiddleLeg(middles.Right));
         if (_lower.SideUp is { } up)
         {
-            JoinSides((legs[0].Side!.Value, legs[3].Side!.Value), (legs[1].Side!.Value, legs[2].Side!.Value), up);
+            JoinSides(crosses, [legs[0].Side!.Value, legs[3].Side!.Value], [legs[1].Side!.Value, legs[2].Side!.Value], up);
         }
     }
 
-    private void JoinSides((int Front, int Back) left, (int Front, int Back) right, double up)
+    private void JoinSides((int? Left, int? Right) crosses, int[] left, int[] right, double up)
     {
         if (_lower.CradleAt is not { } cradle)
         {
-            Skeleton.Join(FrameMemberRole.Stretcher, left.Front, left.Back);
-            Skeleton.Join(FrameMemberRole.Stretcher, right.Front, right.Back);
+            Skeleton.Join(FrameMemberRole.Stretcher, Between(left, crosses.Left));
+            Skeleton.Join(FrameMemberRole.Stretcher, Between(right, crosses.Right));
             return;
         }
 
         var (leftTee, rightTee) = (At(-_measures.Right, cradle.Back, up), At(_measures.Right, cradle.Back, up));
         Cradle = Skeleton.Add(cradle);
-        Skeleton.Join(FrameMemberRole.Stretcher, left.Front, leftTee, left.Back);
-        Skeleton.Join(FrameMemberRole.Stretcher, right.Front, rightTee, right.Back);
+        Skeleton.Join(FrameMemberRole.Stretcher, Between(Between(left, leftTee), crosses.Left));
+        Skeleton.Join(FrameMemberRole.Stretcher, Between(Between(right, rightTee), crosses.Right));
         Skeleton.Join(FrameMemberRole.CradleRail, leftTee, Cradle.Value, rightTee);
         Skeleton.OpenPort(Cradle.Value, new FramePoint(0, 0, 1));
     }
+
+    private (int? Left, int? Right) MiddleTees() => _measures.Design.MiddleLegs && !Flat
+        ? (At(-_measures.Right, MiddleBack, RailUp), At(_measures.Right, MiddleBack, RailUp))
+        : (null, null);
+
+    // The middle of the side rail, moved out of the way of the sweep's first rail and of the cradle's tees.
+    private double MiddleBack
+    {
+        get
+        {
+            var room = _measures.Closest(FittingKind.Cross, FittingKind.Tee);
+            var middle = (_measures.Front + _measures.Back) / 2;
+            List<double> taken = [];
+            if (_measures.Design.Shape == FrameShape.SweptTable)
+            {
+                taken.Add(_measures.HalfDepth);
+            }
+
+            if (_lower.CradleAt is { } cradle)
+            {
+                taken.Add(cradle.Back);
+            }
+
+            return taken.SelectMany(back => new[] { back - room, back + room }).Prepend(middle)
+                .Where(place => taken.All(back => Math.Abs(place - back) >= room - 1e-6))
+                .MinBy(place => Math.Abs(place - middle));
+        }
+    }
+
+    // The foot under a middle tee, through a cross on the lower stretcher where there is one.
+    private int? MiddleLeg(int? top)
+    {
+        if (top is not { } tee)
+        {
+            return null;
+        }
+
+        var (right, back, _) = Skeleton.Joints[tee];
+        int? cross = _lower.SideUp is { } sideUp ? At(right, back, sideUp) : null;
+        var foot = At(right, back, _measures.FootUp);
+        Feet.Add(foot);
+        Skeleton.Join(FrameMemberRole.Leg, cross is { } crossing ? [tee, crossing, foot] : [tee, foot]);
+        return cross;
+    }
+
+    // Joints of a line along the camera's view with one more put in its place.
+    private int[] Between(int[] line, int? more) => more is { } joint
+        ? [.. line.Append(joint).OrderBy(place => Skeleton.Joints[place].Back)]
+        : line;
 
     private (int? Side, int? Across) Leg(int top)
     {

@@ -1,0 +1,14 @@
+namespace StudioKit.Planning.Cutting;
+
+/// <summary>Takes the quick first fit where it meets its own bound, and searches only where it does not.</summary>
+/// <param name="search">The planner that searches.</param>
+public sealed class FirstFitThenSearchBars(IBarCutPlanner search) : IBarCutPlanner
+{
+    /// <inheritdoc/>
+    public BarCutPlan Plan(
+        BarCutRequest request, IProgress<CutProgress>? progress = null, CancellationToken cancellationToken = default)
+    {
+        var quick = new FirstFitBarCutPlanner().Plan(request, progress, cancellationToken);
+        return quick.Proof.ProvenOptimal ? quick : search.Plan(request, progress, cancellationToken);
+    }
+}

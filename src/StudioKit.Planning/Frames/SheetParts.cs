@@ -1,0 +1,64 @@
+using StudioKit.Kits;
+using StudioKit.Physics.Structure.Frames;
+using UnitsNet;
+
+namespace StudioKit.Planning.Frames;
+
+/// <summary>Panel, skirts and softbox parts of one studio.</summary>
+internal static class SheetParts
+{
+    public const string SkirtLabel = "skirt";
+
+    // A hem of 20 mm at either side, 50 mm at the top to go round the rail, 10 mm short of the ground (common practice, no source).
+    private static readonly Length Hem = Length.FromMillimeters(20);
+    private static readonly Length RoundTheRail = Length.FromMillimeters(50);
+    private static readonly Length OffTheGround = Length.FromMillimeters(10);
+
+    // Glue flaps and lips of a folded softbox, and the play its opening has round the head (common practice, no source).
+    private static readonly Length Flap = Length.FromMillimeters(12);
+    private static readonly Length HeadPlay = Length.FromMillimeters(2);
+
+    /// <summary>Every flat piece of one studio.</summary>
+    public static IReadOnlyList<SheetPart> Of(KitSpec kit, PanelPlan panel, FrameResult frame, IReadOnlyList<FoldedSoftbox> softboxes) =>
+    [
+        new SheetPart("panel", "panel", PanelMaterial(panel), panel.Width, frame.SheetLength, 1, kit.Panel.KeepDirection),
+        .. kit.Panel.Skirts ? Skirts(kit, frame) : [],
+        .. softboxes.SelectMany(box => Softbox(kit, box)),
+        .. kit.Modifiers.Where(modifier => modifier is { Kind: ModifierKind.Flat, MadeFrom: not null }).Select(Flat),
+    ];
+
+    /// <summary>Softboxes that are folded, each for the first flash that wears it.</summary>
+    public static IReadOnlyList<FoldedSoftbox> Softboxes(KitSpec kit) =>
+    [
+        .. from modifier in kit.Modifiers
+           where modifier is { Kind: ModifierKind.Softbox, MadeFrom: not null }
+           let light = kit.SetUps.SelectMany(setUp => setUp.Lights).FirstOrDefault(light => light.Modifier == modifier.Name)
+           let flash = kit.Flashes.FirstOrDefault(flash => flash.Name == light?.Flash) ?? kit.Flashes.FirstOrDefault()
+           where flash is not null
+           select new FoldedSoftbox(
+               modifier.Name, flash.Name, flash.HeadWidth + HeadPlay, flash.HeadHeight + HeadPlay, modifier.Width, modifier.Height, modifier.Reach, Flap),
+    ];
+
+    /// <summary>The panel's material as a shop asks for it.</summary>
+    public static string PanelMaterial(PanelPlan panel) => $"{panel.Material}, {PlanFormat.Millimetres(panel.Thickness)}";
+
+    private static IEnumerable<SheetPart> Skirts(KitSpec kit, FrameResult frame)
+    {
+        var pipe = kit.Frame.Pipe.OutsideDiameter;
+        var height = frame.PanelHeight + RoundTheRail - OffTheGround;
+        var (across, along) = (frame.BaseWidth + pipe + (2 * Hem), frame.BaseDepth + pipe + (2 * Hem));
+        yield return new SheetPart($"{SkirtLabel} front/back", "skirts before and behind", kit.Panel.SkirtMaterial, across, height, 2, true);
+        yield return new SheetPart($"{SkirtLabel} side", "skirts at the sides", kit.Panel.SkirtMaterial, along, height, 2, true);
+    }
+
+    private static IEnumerable<SheetPart> Softbox(KitSpec kit, FoldedSoftbox box)
+    {
+        var material = kit.Modifiers.First(modifier => modifier.Name == box.Modifier).MadeFrom!;
+        yield return new SheetPart($"{box.Modifier} body", $"body of {box.Modifier}, cut by its template", material, box.PatternWidth, box.PatternHeight, 1, false);
+        yield return new SheetPart(
+            $"{box.Modifier} front", $"front of {box.Modifier}", kit.Panel.SkirtMaterial, box.FrontWidth + (2 * Flap), box.FrontHeight + (2 * Flap), 1, true);
+    }
+
+    private static SheetPart Flat(ModifierSpec modifier) => new(
+        modifier.Name, $"{modifier.Name} with flaps", modifier.MadeFrom!, modifier.Width + (2 * Flap), modifier.Height + (2 * Flap), 1, false);
+}
