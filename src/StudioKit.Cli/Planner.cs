@@ -1,6 +1,7 @@
 using StudioKit.Cutting;
 using StudioKit.Kits;
 using StudioKit.Planning;
+using StudioKit.Planning.Cutting;
 
 namespace StudioKit.Cli;
 
@@ -8,7 +9,11 @@ namespace StudioKit.Cli;
 internal static class Planner
 {
     // Planning itself knows only a quick first fit, as it must run without native libraries.
-    private static readonly PlanningServices Services = new() { Bars = new OptimalBarCutPlanner(), Sheets = new OptimalSheetCutPlanner() };
+    private static readonly PlanningServices Services = new()
+    {
+        Bars = new FirstFitThenSearchBars(new OptimalBarCutPlanner()),
+        Sheets = new FirstFitThenSearchSheets(new OptimalSheetCutPlanner()),
+    };
 
     public static Plan Plan(KitReadResult read) => KitPlanner.Plan(read, Services);
 

@@ -13,6 +13,11 @@ internal static class PlanJson
         json.Section("panel", () => WritePanel(json, plan.Panel));
         json.List("framings", plan.Framings, framing => WriteFraming(json, framing));
         json.List("exposures", plan.Exposures, exposure => WriteExposure(json, exposure));
+        if (plan.Frame is { } frame)
+        {
+            json.Section("frame", () => FrameJson.Write(json, frame));
+        }
+
         json.Section("pack", () => PackJson.Write(json, plan.Pack));
         json.List("checks", plan.Checks, check => WriteCheck(json, check));
         json.List("defaults", plan.Defaults, entry => json.Text("path", entry.Path).Text("value", entry.Value));

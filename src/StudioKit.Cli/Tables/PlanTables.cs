@@ -17,6 +17,11 @@ internal static class PlanTables
             WriteSetUp(console, setUp.Key, [.. setUp]);
         }
 
+        if (plan.Frame is { } frame)
+        {
+            FrameTables.Write(console, frame);
+        }
+
         WritePack(console, plan.Pack);
         WriteChecks(console, plan.Checks);
         WriteDefaults(console, plan.Defaults);

@@ -80,7 +80,8 @@ internal static class StudioSections
     public static readonly Section<PegsSpec> Pegs = new Section<PegsSpec>("pegs", "Pegs that hold the feet to the ground.", new())
         .Optional("count", Kinds.Count, "How many, spread evenly over the feet.", (pegs, value) => pegs with { Count = (int)value! }, pegs => pegs.Count, "0", "100")
         .Optional("hold", Kinds.Mass, "What one holds, as a spring balance reads when it pulls the peg out of the ground of the place.",
-            (pegs, value) => pegs with { Hold = (Mass)value! }, pegs => pegs.Hold, "0 g", "500 kg");
+            (pegs, value) => pegs with { Hold = (Mass)value! }, pegs => pegs.Hold, "0 g", "500 kg")
+        .Optional("guys", Kinds.YesNo, "Whether they hold cords at 45° from the top corners instead of the feet.", (pegs, value) => pegs with { Guys = (bool)value! }, pegs => pegs.Guys);
 
     public static readonly Section<FrameSpec> Frame = new Section<FrameSpec>("frame", "The pipe frame that carries the panel.", new())
         .Optional("kind", Kinds.Choice(typeof(FrameKind), "a kind of frame"), "Shape of the frame.", (frame, value) => frame with { Kind = (FrameKind)value! }, frame => frame.Kind)

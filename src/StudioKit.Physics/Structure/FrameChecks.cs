@@ -20,7 +20,7 @@ internal static class FrameChecks
         if (studio.Frame.Feet.Count > 0)
         {
             yield return Buckling(studio, warmth);
-            yield return Sway(studio, warmth);
+            yield return studio is { Guyed: true, Pegs: > 0 } ? Cords(studio) : Sway(studio, warmth);
         }
     }
 
@@ -98,16 +98,22 @@ internal static class FrameChecks
     {
         var creep = studio.Pipe.SoftensLikePvc ? LegBuckling.PvcCreepShare : 1;
         var standing = (studio.StandingMass + studio.Ballast).Kilograms * PanelSag.Gravity / studio.Frame.Feet.Count;
-        var critical = Math.Min(Critical(studio, warmth, true), Critical(studio, warmth, false));
+        var guyed = studio is { Guyed: true, Pegs: > 0 };
+        var cord = guyed ? Guys.SidewaysHold(studio.PegHold.Newtons) : 0;
+        var critical = guyed
+            ? LegBuckling.CriticalLoad(warmth.Stiffness, LegHeight(studio.Frame), 1)
+            : Math.Min(Critical(studio, warmth, true), Critical(studio, warmth, false));
 
         // The standing load meets what stiffness creep leaves, the elbow what there is for a moment.
-        var ratio = BucklingSafety * ((standing / creep) + studio.Elbow.Newtons) / critical;
+        var ratio = BucklingSafety * ((standing / creep) + studio.Elbow.Newtons + cord) / critical;
         return new StructuralCheck(
             "Leg buckling",
-            Force.FromNewtons((standing / creep) + studio.Elbow.Newtons),
+            Force.FromNewtons((standing / creep) + studio.Elbow.Newtons + cord),
             Force.FromNewtons(critical / BucklingSafety),
             ratio,
-            ["The elbow leans over one leg; the standing load is raised for creep over weeks; a safety factor of 3.", "Stiffness of dry push fits differs widely: measure one joint."],
+            guyed
+                ? ["The elbow leans over one leg and a cord pulls it down; the standing load is raised for creep over weeks; a safety factor of 3.", "Cords keep the top in its place, so that a leg is taken as hinged at both ends."]
+                : ["The elbow leans over one leg; the standing load is raised for creep over weeks; a safety factor of 3.", "Stiffness of dry push fits differs widely: measure one joint."],
             "Gere2009",
             "columns, critical loads",
             ratio > 1 ? "Stretchers, shorter legs, a larger pipe, pinned joints or guys." : "");
@@ -150,6 +156,20 @@ internal static class FrameChecks
             "Derived",
             "work of the push = energy in the joints and the bent legs",
             lean > limit ? "Pin the joints, add stretchers, or guy the frame to pegs." : "");
+    }
+
+    private static StructuralCheck Cords(StudioCheckCase studio)
+    {
+        var (push, hold) = (WindChecks.HardestPush(studio), WindChecks.GuyHold(studio));
+        return new StructuralCheck(
+            "Cords and pegs in the gust",
+            push,
+            hold,
+            hold > Force.Zero ? push / hold : double.MaxValue,
+            ["Half the cords, those to windward, are taken to hold; the push is taken at the top with a safety factor of 1.5.", "Keep the cords taut and mark them: people and animals trip over them."],
+            "Derived",
+            "components of a force at 45°",
+            push > hold ? "More pegs, or pegs that hold more." : "");
     }
 
     private static double LegHeight(FrameResult frame) =>

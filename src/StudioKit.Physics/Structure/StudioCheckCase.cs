@@ -36,6 +36,9 @@ public sealed record StudioCheckCase
     /// <summary>What one peg holds in the ground of the place, as measured there; ≥ 0.</summary>
     public Force PegHold { get; init; } = Force.Zero;
 
+    /// <summary>Whether the pegs hold cords at 45° from the top corners instead of the feet.</summary>
+    public bool Guyed { get; init; }
+
     /// <summary>Gust to stand in; ≥ 0.</summary>
     public Speed Gust { get; init; } = Speed.FromMetersPerSecond(5.4);
 

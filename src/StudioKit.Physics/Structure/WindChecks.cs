@@ -78,9 +78,20 @@ internal static class WindChecks
             studio.Friction,
             SafetyFactor)
         {
-            WindwardPegs = studio.PegHold * (studio.Pegs / 2),
-            AllPegs = studio.PegHold * studio.Pegs,
+            WindwardPegs = Force.FromNewtons(studio.Pegs / 2 * WindwardHold(studio, leeward + windward)),
+            AllPegs = studio.Guyed ? GuyHold(studio) : studio.PegHold * studio.Pegs,
         });
+
+    /// <summary>Push at the top that the windward cords take.</summary>
+    public static Force GuyHold(StudioCheckCase studio) =>
+        Force.FromNewtons(studio.Pegs / 2 * Guys.SidewaysHold(studio.PegHold.Newtons));
+
+    /// <summary>The hardest push of the wind from any side, with the safety factor.</summary>
+    public static Force HardestPush(StudioCheckCase studio) => Winds(studio).Max(result => result.Force) * SafetyFactor;
+
+    private static double WindwardHold(StudioCheckCase studio, double baseLength) => studio.Guyed
+        ? Guys.WindwardHold(studio.PegHold.Newtons, studio.Frame.PanelHeight.Meters, baseLength)
+        : studio.PegHold.Newtons;
 
     // Mass centre to the front and rear feet: pipe and swept sheet lie behind the flat panel's centre, everything else under it.
     private static (double Front, double Back) Arms(StudioCheckCase studio)

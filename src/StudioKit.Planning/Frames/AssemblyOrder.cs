@@ -83,7 +83,9 @@ internal static class AssemblyOrder
 
         if (kit.Frame.Pegs.Count > 0)
         {
-            yield return FormattableString.Invariant(
+            yield return kit.Frame.Pegs.Guys
+                ? FormattableString.Invariant($"Tie a cord to each top corner, lead it outwards at 45° to a peg as far from the leg as the corner is high, and draw all {kit.Frame.Pegs.Count} cords taut; mark them, as people trip over them. Pull a peg with a spring balance: it must hold {kit.Frame.Pegs.Hold.Kilograms:0.0} kg.")
+                : FormattableString.Invariant(
                 $"Peg the feet down with {kit.Frame.Pegs.Count} pegs, the same number at every foot, slanting away from the frame. Pull one with a spring balance: it must hold {kit.Frame.Pegs.Hold.Kilograms:0.0} kg.");
         }
     }

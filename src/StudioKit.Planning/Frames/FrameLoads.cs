@@ -54,6 +54,7 @@ internal static class FrameLoads
         Ballast = kit.Frame.Ballast,
         Pegs = kit.Frame.Pegs.Count,
         PegHold = PegHold(kit),
+        Guyed = kit.Frame.Pegs.Guys,
         Gust = kit.Site.Wind,
         Air = kit.Site.Temperature,
         Subject = SubjectInItsBox,

@@ -1,0 +1,95 @@
+using StudioKit.Planning;
+using StudioKit.Planning.Cutting;
+
+namespace StudioKit.Cli.Json;
+
+/// <summary>A frame, its cuts and its shopping list as part of a plan's JSON document.</summary>
+internal static class FrameJson
+{
+    public static void Write(JsonReport json, FramePlan frame)
+    {
+        json.Text("shape", KebabText.Of(frame.Geometry.Shape))
+            .Text("pipe", frame.PipeName)
+            .Text("fittings", frame.FittingsName)
+            .Count("studios", frame.Studios)
+            .Millimetres("panelHeight", frame.Geometry.PanelHeight)
+            .Millimetres("sheetLength", frame.Geometry.SheetLength)
+            .Millimetres("baseWidth", frame.Geometry.BaseWidth)
+            .Millimetres("baseDepth", frame.Geometry.BaseDepth)
+            .Grams("mass", frame.Mass)
+            .Text("massOrigin", KebabText.Of(frame.MassOrigin))
+            .Grams("standingMass", frame.StandingMass)
+            .Grams("ballast", frame.Ballast)
+            .Count("pegs", frame.Pegs)
+            .Number("pegHoldN", frame.PegHold.Newtons);
+        WriteParts(json, frame);
+        WriteCuts(json, frame);
+        json.List("shopping", frame.Shopping, line => json
+                .Text("item", line.Item).Count("count", line.Count).Amount("priceEach", line.PriceEach).Amount("price", line.Total))
+            .Text("currency", frame.Currency)
+            .Amount("totalCost", frame.TotalCost)
+            .Texts("assembly", frame.Assembly)
+            .Texts("packingDown", frame.PackingDown)
+            .Texts("problems", frame.Geometry.Problems)
+            .Texts("caveats", frame.Geometry.Caveats);
+    }
+
+    private static void WriteParts(JsonReport json, FramePlan frame) => json
+        .List("pieces", frame.Pieces, piece => json
+            .Text("group", piece.Group)
+            .Count("count", piece.Count)
+            .Millimetres("cut", piece.Rounded)
+            .Millimetres("exact", piece.Exact)
+            .Texts("labels", piece.Members))
+        .List("members", frame.Geometry.Members, member => json
+            .Text("label", member.Label)
+            .Text("role", KebabText.Of(member.Role))
+            .Text("from", member.From)
+            .Text("to", member.To)
+            .Millimetres("centreLine", member.CentreLine))
+        .List("joints", frame.Geometry.Joints, joint => json
+            .Text("label", joint.Label)
+            .Text("fitting", KebabText.Of(joint.Kind))
+            .Flag("pinned", joint.Pinned)
+            .Number("rightMm", joint.Position.Right)
+            .Number("backMm", joint.Position.Back)
+            .Number("upMm", joint.Position.Up))
+        .List("fittingCounts", frame.Fittings, fitting => json
+            .Text("name", fitting.Name).Count("count", fitting.Count).Millimetres("takeOff", fitting.TakeOff).Grams("massEach", fitting.MassEach))
+        .List("sheetParts", frame.SheetParts, part => json
+            .Text("label", part.Label)
+            .Text("material", part.Material)
+            .Millimetres("width", part.Width)
+            .Millimetres("height", part.Height)
+            .Count("count", part.Count)
+            .Flag("keepsDirection", part.KeepsDirection));
+
+    private static void WriteCuts(JsonReport json, FramePlan frame)
+    {
+        json.List("bars", frame.PipeCuts.Bars, bar => json
+            .Text("stock", bar.StockLabel)
+            .Millimetres("stockLength", bar.StockLength)
+            .Amount("price", bar.Price)
+            .Millimetres("offcut", bar.Offcut)
+            .List("pieces", bar.Marks, mark => json.Text("piece", mark.Label).Millimetres("length", mark.Length).Millimetres("end", mark.End)));
+        json.Section("barProof", () => WriteProof(json, frame.PipeCuts.Proof));
+        json.List("sheets", frame.SheetCuts.Sheets, sheet => json
+            .Text("stock", sheet.StockLabel)
+            .Amount("price", sheet.Price)
+            .List("pieces", sheet.Panels, panel => json
+                .Text("piece", panel.Label)
+                .Millimetres("x", panel.X)
+                .Millimetres("y", panel.Y)
+                .Millimetres("width", panel.Width)
+                .Millimetres("height", panel.Height)
+                .Flag("turned", panel.Turned)));
+        json.Section("sheetProof", () => WriteProof(json, frame.SheetCuts.Proof));
+    }
+
+    private static void WriteProof(JsonReport json, CutProof proof) => json
+        .Text("objective", KebabText.Of(proof.Objective))
+        .Amount("value", proof.Value)
+        .Amount("lowerBound", proof.LowerBound)
+        .Flag("provenOptimal", proof.ProvenOptimal)
+        .Text("method", proof.Method);
+}

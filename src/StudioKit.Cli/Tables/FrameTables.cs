@@ -1,0 +1,94 @@
+using System.Globalization;
+using Spectre.Console;
+using StudioKit.Planning;
+using StudioKit.Planning.Cutting;
+
+namespace StudioKit.Cli.Tables;
+
+/// <summary>A frame, its cuts and its shopping list as tables on a terminal.</summary>
+internal static class FrameTables
+{
+    public static void Write(IAnsiConsole console, FramePlan frame)
+    {
+        WritePieces(console, frame);
+        WriteBars(console, frame);
+        WriteParts(console, frame);
+        WriteShopping(console, frame);
+    }
+
+    private static void WritePieces(IAnsiConsole console, FramePlan frame)
+    {
+        var table = TableConsole.Table("Frame, pieces of pipe for one studio", "piece", "count", "cut to", "labels");
+        foreach (var piece in frame.Pieces)
+        {
+            table.AddRow(piece.Group, Text(piece.Count), Exact(piece.Rounded), string.Join(", ", piece.Members));
+        }
+
+        console.Write(table);
+        console.WriteLine(
+            $"{frame.PipeName}; {string.Join(", ", frame.Fittings.Select(fitting => $"{fitting.Count} {fitting.Name}"))}. "
+            + $"Pipe and fittings {PlanFormat.Mass(frame.Mass)}, all that stands {PlanFormat.Mass(frame.StandingMass)}.");
+    }
+
+    private static void WriteBars(IAnsiConsole console, FramePlan frame)
+    {
+        var title = frame.Studios == 1 ? "Bars to cut" : $"Bars to cut, for {frame.Studios} studios";
+        var table = TableConsole.Table(title, "bars", "length", "pieces, end of each from the squared end", "left over");
+        foreach (var alike in frame.PipeCuts.Bars.GroupBy(bar => bar.Pattern))
+        {
+            var bar = alike.First();
+            table.AddRow(
+                Text(alike.Count()),
+                Markup.Escape(bar.StockLabel),
+                string.Join(", ", bar.Marks.Select(mark => $"{mark.Label} to {Exact(mark.End)}")),
+                Exact(bar.Offcut));
+        }
+
+        console.Write(table);
+        console.WriteLine(Proof(frame.PipeCuts.Proof));
+    }
+
+    private static void WriteParts(IAnsiConsole console, FramePlan frame)
+    {
+        var table = TableConsole.Table("Panel and sheet goods for one studio", "part", "from", "size", "count");
+        foreach (var part in frame.SheetParts)
+        {
+            table.AddRow(Markup.Escape(part.Purpose), Markup.Escape(part.Material), $"{Exact(part.Width)} × {Exact(part.Height)}", Text(part.Count));
+        }
+
+        console.Write(table);
+        console.WriteLine(Proof(frame.SheetCuts.Proof));
+    }
+
+    private static void WriteShopping(IAnsiConsole console, FramePlan frame)
+    {
+        var table = TableConsole.Table(
+            frame.Studios == 1 ? "Shopping" : $"Shopping, for {frame.Studios} studios", "item", "count", $"each, {frame.Currency}", $"all, {frame.Currency}");
+        foreach (var column in table.Columns.Skip(1))
+        {
+            column.RightAligned();
+        }
+
+        foreach (var line in frame.Shopping)
+        {
+            table.AddRow(Markup.Escape(line.Item), Text(line.Count), Money(line.PriceEach), Money(line.Total));
+        }
+
+        table.AddRow(frame.TotalCost is null ? "in all: some prices are missing" : "in all", "", "", Money(frame.TotalCost));
+        console.Write(table);
+    }
+
+    private static string Proof(CutProof proof) => proof switch
+    {
+        { ProvenOptimal: true } => $"Proven: no plan can be better ({proof.Method}).",
+        { Gap: { } gap } => $"At most {PlanFormat.Percent((double)gap)} above the best plan ({proof.Method}).",
+        _ => $"Not every piece can be cut ({proof.Method}).",
+    };
+
+    // A cut is marked to the half millimetre, so it is printed to the tenth whatever its size.
+    private static string Exact(UnitsNet.Length length) => $"{length.Millimeters.ToString("0.#", CultureInfo.InvariantCulture)} mm";
+
+    private static string Text(int count) => count.ToString(CultureInfo.InvariantCulture);
+
+    private static string Money(decimal? price) => price?.ToString("0.00", CultureInfo.InvariantCulture) ?? "?";
+}
