@@ -74,7 +74,7 @@ internal static class FramePlanner
         Trim = kit.Stock.Trim,
     };
 
-    private static IReadOnlyDictionary<FittingKind, Length> InsertionDepths(KitSpec kit)
+    private static Dictionary<FittingKind, Length> InsertionDepths(KitSpec kit)
     {
         var fittings = FrameDesign.CaseOf(kit.Frame.Fittings);
         return Enum.GetValues<FittingKind>().ToDictionary(kind => kind, kind => fittings.Of(kind).SocketDepth - kit.Frame.InsertionGap);

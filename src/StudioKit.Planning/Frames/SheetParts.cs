@@ -33,8 +33,8 @@ internal static class SheetParts
         .. from modifier in kit.Modifiers
            where modifier is { Kind: ModifierKind.Softbox, MadeFrom: not null }
            let light = kit.SetUps.SelectMany(setUp => setUp.Lights).FirstOrDefault(light => light.Modifier == modifier.Name)
-           let flash = kit.Flashes.FirstOrDefault(flash => flash.Name == light?.Flash) ?? kit.Flashes.FirstOrDefault()
-           where flash is not null
+           where kit.Flashes.Count > 0
+           let flash = kit.Flashes.FirstOrDefault(flash => flash.Name == light?.Flash) ?? kit.Flashes[0]
            select new FoldedSoftbox(
                modifier.Name, flash.Name, flash.HeadWidth + HeadPlay, flash.HeadHeight + HeadPlay, modifier.Width, modifier.Height, modifier.Reach, Flap),
     ];

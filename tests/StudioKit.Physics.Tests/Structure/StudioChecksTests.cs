@@ -90,4 +90,37 @@ public sealed class StudioChecksTests
                 return Ratio(Math.Min(one, other)) <= Ratio(Math.Max(one, other)) + 1e-12;
             },
             iter: 10);
+
+    [Fact]
+    public void The_ballast_that_a_failing_check_names_makes_it_hold()
+    {
+        StructuralCheck Tipping(StudioCheckCase studio) => StudioChecks.All(studio).Single(check => check.Name == "Tipping in the gust");
+        var windy = Fen with { Gust = Speed.FromMetersPerSecond(12), SkirtHeight = Length.FromMillimeters(500) };
+        var named = System.Text.RegularExpressions.Regex.Match(Tipping(windy).Mend, @"Hang (\d+\.\d) kg").Groups[1].Value;
+        var kilograms = double.Parse(named, System.Globalization.CultureInfo.InvariantCulture);
+
+        kilograms.Should().BePositive();
+        Tipping(windy with { Ballast = Mass.FromKilograms(kilograms) }).Holds.Should().BeTrue();
+        Tipping(windy with { Ballast = Mass.FromKilograms(kilograms - 0.2) }).Holds.Should().BeFalse();
+    }
+
+    [Fact]
+    public void Pegs_in_the_ground_keep_a_light_studio_from_sliding()
+    {
+        bool Slides(StudioCheckCase studio) => !StudioChecks.All(studio).Single(check => check.Name == "Sliding in the gust").Holds;
+        var windy = Fen with { Gust = Speed.FromMetersPerSecond(9), SkirtHeight = Length.FromMillimeters(500) };
+
+        Slides(windy).Should().BeTrue();
+        Slides(windy with { Pegs = 4, PegHold = Force.FromNewtons(60) }).Should().BeFalse();
+    }
+
+    [Fact]
+    public void A_leg_under_the_middle_shortens_the_longest_span_of_the_side_rails()
+    {
+        var design = FrameCases.FenTable with { PanelWidth = Length.FromMillimeters(400), PanelDepth = Length.FromMillimeters(900) };
+        double Sag(bool middle) => StudioChecks.All(Fen with { Frame = PipeFrame.Generate(design with { MiddleLegs = middle }), PanelWidth = design.PanelWidth, PanelDepth = design.PanelDepth })
+            .Single(check => check.Name == "Rail sag, standing load").Demand.As(UnitsNet.Units.LengthUnit.Millimeter);
+
+        Sag(middle: true).Should().BeLessThan(Sag(middle: false) / 4);
+    }
 }
