@@ -23,19 +23,19 @@ public sealed record FramePlan
     public required IReadOnlyList<FittingCount> Fittings { get; init; }
 
     /// <summary>The same pieces to a sixteenth of an inch, for a tape in inches.</summary>
-    public required IReadOnlyList<CutListEntry> InchPieces { get; init; }
+    public IReadOnlyList<CutListEntry> InchPieces { get; init; } = [];
 
     /// <summary>Depth to which a pipe goes into each kind of fitting, where its insertion mark is drawn.</summary>
-    public required IReadOnlyDictionary<FittingKind, Length> InsertionDepths { get; init; }
+    public IReadOnlyDictionary<FittingKind, Length> InsertionDepths { get; init; } = new Dictionary<FittingKind, Length>();
 
     /// <summary>Panel, skirts and softbox parts to cut.</summary>
-    public required IReadOnlyList<SheetPart> SheetParts { get; init; }
+    public IReadOnlyList<SheetPart> SheetParts { get; init; } = [];
 
     /// <summary>Softboxes that are folded.</summary>
-    public required IReadOnlyList<FoldedSoftbox> Softboxes { get; init; }
+    public IReadOnlyList<FoldedSoftbox> Softboxes { get; init; } = [];
 
     /// <summary>How many studios are built at once [1]; cuts and shopping are for all of them, everything else is for one.</summary>
-    public required int Studios { get; init; }
+    public int Studios { get; init; } = 1;
 
     /// <summary>Which pieces are cut from which pipe lengths.</summary>
     public required BarCutPlan PipeCuts { get; init; }
@@ -53,22 +53,22 @@ public sealed record FramePlan
     public decimal? TotalCost => Shopping.All(line => line.Total is not null) ? Shopping.Sum(line => line.Total) : null;
 
     /// <summary>What to put together, in order.</summary>
-    public required IReadOnlyList<string> Assembly { get; init; }
+    public IReadOnlyList<string> Assembly { get; init; } = [];
 
     /// <summary>What to take apart, in order.</summary>
-    public required IReadOnlyList<string> PackingDown { get; init; }
+    public IReadOnlyList<string> PackingDown { get; init; } = [];
 
     /// <summary>Mass of all that stands, without ballast: pipe, fittings, panel, skirts and the flash on its cradle.</summary>
-    public required Mass StandingMass { get; init; }
+    public Mass StandingMass { get; init; }
 
     /// <summary>Mass hung under the middle.</summary>
-    public required Mass Ballast { get; init; }
+    public Mass Ballast { get; init; }
 
     /// <summary>Pegs through the feet [1].</summary>
-    public required int Pegs { get; init; }
+    public int Pegs { get; init; }
 
     /// <summary>What one peg holds, by the kit.</summary>
-    public required Force PegHold { get; init; }
+    public Force PegHold { get; init; }
 
     /// <summary>Mass of pipe and fittings.</summary>
     public required Mass Mass { get; init; }
