@@ -68,13 +68,24 @@ internal static class StudioKitCommand
         var root = new RootCommand(
             "Plans a backpackable white-background studio for small living things: panel, flash, frame, cuts, weight, cards.");
         var named = args.Length > 0 ? Commands.FirstOrDefault(command => command.Name == args[0]).Create : null;
-        foreach (var create in named is null ? Commands.Select(command => command.Create) : [named])
+        if (named is not null)
         {
-            root.Subcommands.Add(create(host));
+            root.Subcommands.Add(named(host));
+            return root;
+        }
+
+        foreach (var (_, create) in Commands)
+        {
+            var command = create(host);
+            command.Description = FirstSentence(command.Description!);
+            root.Subcommands.Add(command);
         }
 
         return root;
     }
+
+    // The list of all commands has a line for each; its own help says the rest.
+    private static string FirstSentence(string description) => description.Split("\n\n")[0].ReplaceLineEndings(" ");
 
     private static string CommandPath(ParseResult parsed)
     {

@@ -19,6 +19,8 @@ internal static class SheetsCommand
         Example: studiokit sheets kits/fen-edge.yaml --out out/fen-edge --date 2027-05-14
         """;
 
+    private static readonly CardFormat[] UsualCards = [CardFormat.A6, CardFormat.Index3By5];
+
     private static readonly IReadOnlyDictionary<string, CardFormat> Formats = new Dictionary<string, CardFormat>(StringComparer.OrdinalIgnoreCase)
     {
         [CardFormat.Id1.Name] = CardFormat.Id1,
@@ -51,7 +53,7 @@ internal static class SheetsCommand
             {
                 Date = parsed.GetValue(date),
                 Paper = parsed.GetRequiredValue(paper),
-                CardFormats = parsed.GetRequiredValue(cards),
+                CardFormats = parsed.GetValue(cards) is { Length: > 0 } chosen ? chosen : UsualCards,
             };
             var files = parsed.GetValue(book) ? [SheetSet.WriteBook(plan, options)] : SheetSet.Write(plan, options);
             Write(files, WrittenFiles.In(parsed.GetRequiredValue(output), parsed.GetValue(force)), host);
@@ -81,7 +83,6 @@ internal static class SheetsCommand
             Description = $"Sizes of card, one file each: {names}, or a size of your own such as \"90 mm x 130 mm\". A6 and 3x5in where left out.",
             HelpName = "size",
             AllowMultipleArgumentsPerToken = true,
-            DefaultValueFactory = _ => [CardFormat.A6, CardFormat.Index3By5],
             CustomParser = result => [.. result.Tokens.Select(token => Read(token.Value, names, result.AddError)).OfType<CardFormat>()],
         };
     }
