@@ -26,6 +26,12 @@ public sealed record LightSpec
     /// <summary>Tilt of its axis from straight up, towards the panel's centre.</summary>
     public Angle Tilt { get; init; } = Angle.Zero;
 
+    /// <summary>Point of the panel that the axis of a flash below is aimed at, right of the flat panel's centre; with <see cref="AimBack"/> it stands in for the tilt.</summary>
+    public Length? AimRight { get; init; }
+
+    /// <summary>The same point, beyond the flat panel's centre.</summary>
+    public Length? AimBack { get; init; }
+
     /// <summary>Zoom setting, as focal length on a 36 mm × 24 mm sensor; the guide number's own where the kit gives none.</summary>
     public Length? Zoom { get; init; }
 }

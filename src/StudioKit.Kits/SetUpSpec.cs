@@ -30,6 +30,9 @@ public sealed record SetUpSpec
     /// <summary>Angles of the line of sight under the horizontal; 90° looks straight down; key <c>camera-pitch</c>.</summary>
     public IReadOnlyList<Angle> CameraPitches { get; init; } = [Angle.FromDegrees(60)];
 
+    /// <summary>Turns of the camera about its line of sight; 90° is an upright frame; key <c>camera-roll</c>.</summary>
+    public IReadOnlyList<Angle> CameraRolls { get; init; } = [Angle.Zero];
+
     /// <summary>The flashes at work.</summary>
     public IReadOnlyList<LightSpec> Lights { get; init; } = [];
 

@@ -23,9 +23,9 @@ public static class KitPlanner
 
         var framings = FramingPlanner.Plan(kit);
         var panel = PanelPlanner.Plan(kit, framings);
-        var panelLight = new PanelLight(kit, panel);
-        var exposures = ExposurePlanner.Plan(kit, framings, panelLight);
         var frame = UsesPanel(kit, panel) ? FramePlanner.Plan(kit, panel, services) : null;
+        var panelLight = new PanelLight(kit, panel, frame?.Geometry, framings);
+        var exposures = ExposurePlanner.Plan(kit, framings, panelLight);
         var pack = PackPlanner.Plan(kit, panel, frame, exposures);
         var draft = new Plan
         {
@@ -33,6 +33,7 @@ public static class KitPlanner
             ContentHash = read.ContentHash,
             Framings = [.. framings.Select(framing => framing.Plan)],
             Panel = panel,
+            PanelLights = new PanelLightPlanner(kit, panel, panelLight, frame?.Geometry).Plan(framings, exposures),
             Exposures = exposures,
             Frame = frame,
             Pack = pack,

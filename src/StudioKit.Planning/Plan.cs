@@ -17,6 +17,9 @@ public sealed record Plan
     /// <summary>The panel.</summary>
     public required PanelPlan Panel { get; init; }
 
+    /// <summary>Light on the panel, one for each white-background set-up.</summary>
+    public IReadOnlyList<PanelLightPlan> PanelLights { get; init; } = [];
+
     /// <summary>Starting exposures, one for each framing of each set-up.</summary>
     public required IReadOnlyList<ExposurePlan> Exposures { get; init; }
 

@@ -72,6 +72,10 @@ internal static class LightingSections
             (light, value) => light with { OffsetBack = (Length)value! }, light => light.OffsetBack, "-10 m", "10 m")
         .Optional("tilt", Kinds.Angle, "Tilt of its axis from straight up, towards the panel's centre.",
             (light, value) => light with { Tilt = (Angle)value! }, light => light.Tilt, "-90°", "90°")
+        .Free("aim-right", Kinds.Length, "Point of the panel that a flash below is aimed at, right of the flat panel's centre; it stands in for the tilt.",
+            (light, value) => light with { AimRight = (Length)value! }, "-10 m", "10 m")
+        .Free("aim-back", Kinds.Length, "The same point, beyond the flat panel's centre.",
+            (light, value) => light with { AimBack = (Length)value! }, "-10 m", "10 m")
         .Free("zoom", Kinds.Length, "Zoom setting; else the guide number's own.", (light, value) => light with { Zoom = (Length)value! }, "5 mm", "500 mm");
 
     public static readonly Section<SetUpSpec> SetUp = new Section<SetUpSpec>(
@@ -86,6 +90,8 @@ internal static class LightingSections
         .Free("iso", Kinds.Iso, "ISO speed to start from; else the camera's lowest.", (setUp, value) => setUp with { Iso = (IsoSpeed)value! }, "3", "10000000")
         .Values("camera-pitch", Kinds.Angle, "Line of sight under the horizontal, one angle or a list; 90° looks straight down.",
             (setUp, value) => setUp with { CameraPitches = Array.ConvertAll(value, item => (Angle)item!) }, setUp => [.. setUp.CameraPitches], "0°", "90°")
+        .Values("camera-roll", Kinds.Angle, "Turn of the camera about its line of sight, one angle or a list; 90° is an upright frame.",
+            (setUp, value) => setUp with { CameraRolls = Array.ConvertAll(value, item => (Angle)item!) }, setUp => [.. setUp.CameraRolls], "-180°", "180°")
         .Many("lights", Light, "The flashes at work.", (setUp, value) => setUp with { Lights = value })
         .Optional("target-white-margin", Kinds.Stops, "Least stops by which the visible panel lies above clipping.",
             (setUp, value) => setUp with { TargetWhiteMargin = (Stops)value! }, setUp => setUp.TargetWhiteMargin, "-3", "4")

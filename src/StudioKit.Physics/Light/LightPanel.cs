@@ -35,4 +35,8 @@ public sealed record LightPanel
 
     /// <summary>Whether the back of the sheet is bent up.</summary>
     public bool IsSwept => SweepRadius is not null && SweptLength > Length.Zero;
+
+    /// <summary>Where a place of the sheet's underside lies in the studio.</summary>
+    /// <param name="place">Place on the sheet.</param>
+    public Position At(PanelPlace place) => new PanelSurface(this).At(place.Across.Meters, place.AlongSheet.Meters);
 }

@@ -25,6 +25,15 @@ public static class SceneCheck
         return [.. Problems(scene), .. views.SelectMany(view => ViewCheck.Problems(scene.Panel, view))];
     }
 
+    /// <summary>All that is wrong with what the camera is to see of a sheet; empty when it can be computed.</summary>
+    [Source("Derived", "geometry of the studio: the camera looks down on the sheet, the subject stands on its flat part")]
+    public static IReadOnlyList<LightProblem> ViewProblems(LightPanel panel, CameraView view)
+    {
+        ArgumentNullException.ThrowIfNull(panel);
+        ArgumentNullException.ThrowIfNull(view);
+        return [.. ViewCheck.Problems(panel, view)];
+    }
+
     internal static IReadOnlyList<LightProblem> Problems(LightPanel panel, LightSurround surround)
     {
         ArgumentNullException.ThrowIfNull(panel);

@@ -28,7 +28,7 @@ internal static class ExposurePlanner
         switch (at.SetUp.Kind)
         {
             case SetUpKind.WhiteBackground:
-                var white = SetUpCases.WhiteBackground(at, panelLight.Extremes(at));
+                var white = SetUpCases.WhiteBackground(at, panelLight.Extremes(at) ?? new PanelExtremes(default, default));
                 return Assemble(at, WhiteBackgroundSetUp.Solve(white), () => WhiteBackgroundSetUp.Changes(white, MostChanges));
             case SetUpKind.DaylightFill:
                 var daylight = SetUpCases.DaylightFill(at);

@@ -1,30 +1,47 @@
 using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Light;
+using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Exposures;
+using StudioKit.Planning.Framing;
 using UnitsNet;
 
 namespace StudioKit.Planning.Panels;
 
 /// <summary>Light on the panel for each white-background set-up, worked out once and looked at by every framing.</summary>
-internal sealed class PanelLight(KitSpec kit, PanelPlan panel)
+internal sealed class PanelLight
 {
     private static readonly PanelGrid Grid = new(24, 24);
 
+    private readonly KitSpec _kit;
+    private readonly PanelPlan _panel;
+    private readonly Dictionary<string, (LightScene Scene, IReadOnlyList<string> Problems)> _scenes;
     private readonly Dictionary<string, LightMap?> _maps = new(StringComparer.Ordinal);
 
-    /// <summary>What is impossible about the studio's geometry, a sentence each; such a set-up is planned without a light map.</summary>
-    public IReadOnlyList<string> Problems { get; } =
-        [.. kit.SetUps
+    public PanelLight(KitSpec kit, PanelPlan panel, FrameResult? frame, IReadOnlyList<PlannedFraming> framings)
+    {
+        (_kit, _panel) = (kit, panel);
+        var sights = PanelSight.All(kit, framings).ToLookup(sight => sight.SetUp);
+        _scenes = kit.SetUps
             .Where(setUp => setUp.Kind == SetUpKind.WhiteBackground)
-            .SelectMany(setUp => SceneCheck.Problems(SceneOf(kit, panel, setUp)).Select(problem => $"{setUp.Name}: {problem.Sentence}"))];
+            .ToDictionary(setUp => setUp.Name, setUp => Checked(PanelScene.Of(kit, panel, frame, setUp), [.. sights[setUp]]), StringComparer.Ordinal);
+    }
 
-    /// <summary>The light map of a set-up at full power; none where its geometry is impossible.</summary>
+    /// <summary>What is impossible about the studio's geometry, a sentence each; such a set-up is planned without a light map.</summary>
+    public IReadOnlyList<string> Problems => [.. _scenes.SelectMany(scene => scene.Value.Problems.Select(problem => $"{scene.Key}: {problem}"))];
+
+    /// <summary>What is impossible about one set-up.</summary>
+    public IReadOnlyList<string> ProblemsOf(SetUpSpec setUp) => _scenes[setUp.Name].Problems;
+
+    /// <summary>Panel, flashes, frame and ground of a set-up.</summary>
+    public LightScene SceneOf(SetUpSpec setUp) => _scenes[setUp.Name].Scene;
+
+    /// <summary>The light map of a set-up at full power; none where its flashes stand where they cannot.</summary>
     public LightMap? MapOf(SetUpSpec setUp)
     {
         if (!_maps.TryGetValue(setUp.Name, out var map))
         {
-            var scene = SceneOf(kit, panel, setUp);
+            var scene = SceneOf(setUp);
             map = SceneCheck.Problems(scene).Count > 0 ? null : LightSolver.Solve(scene, Grid);
             _maps.Add(setUp.Name, map);
         }
@@ -32,69 +49,39 @@ internal sealed class PanelLight(KitSpec kit, PanelPlan panel)
         return map;
     }
 
-    /// <summary>Darkest and brightest visible point over all camera pitches of a framing.</summary>
-    public PanelExtremes Extremes(SetUpAtFraming at)
+    /// <summary>
+    /// Darkest and brightest visible point over all camera angles of a framing; none where the geometry is impossible or none sees the panel.
+    /// </summary>
+    public PanelExtremes? Extremes(SetUpAtFraming at)
     {
-        if (MapOf(at.SetUp) is not { } map)
-        {
-            return new PanelExtremes(default, default);
-        }
-
         var straightAbove = WhiteMargin.Level(SetUpCases.StraightAbove(at));
-        var seen = at.SetUp.CameraPitches
-            .Select(pitch => Seen(map, at, pitch))
-            .Where(margins => margins.Darkest is not null)
-            .ToList();
+        var camera = LightingCases.Camera(_kit, at.SetUp, at.Framing, at.Aperture);
+        var seen = Seen(at.SetUp, at.Framing, camera).Select(view => view.Margins).Where(margins => margins.Darkest is not null).ToList();
         return seen.Count == 0
-            ? new PanelExtremes(default, default)
+            ? null
             : new PanelExtremes(
                 new Stops(seen.Min(margins => margins.Darkest!.Margin.Value) - straightAbove.Value),
                 new Stops(seen.Max(margins => margins.Brightest!.Margin.Value) - straightAbove.Value));
     }
 
-    /// <summary>Margins over the frame of one framing at one pitch, flashes below at full power.</summary>
-    public WhiteMarginMap Seen(LightMap map, SetUpAtFraming at, Angle pitch)
+    /// <summary>Margins over the frame of one framing at each possible camera angle, flashes below at full power.</summary>
+    public IEnumerable<(PanelSight Sight, WhiteMarginMap Margins)> Seen(SetUpSpec setUp, PlannedFraming framing, CameraCase camera)
     {
-        var view = new PanelSight(kit, at.SetUp, at.Framing, pitch).ViewAt(panel.SubjectFromFront - (panel.Depth / 2));
-        return WhiteMarginMap.Of(map, view, LightingCases.Camera(kit, at.SetUp, at.Framing, at.Aperture));
+        if (MapOf(setUp) is not { } map)
+        {
+            return [];
+        }
+
+        return PanelSight.Of(_kit, setUp, framing)
+            .Where(sight => SceneCheck.ViewProblems(map.Panel, ViewOf(sight)).Count == 0)
+            .Select(sight => (sight, WhiteMarginMap.Of(map, ViewOf(sight), camera)));
     }
 
-    private static LightScene SceneOf(KitSpec kit, PanelPlan panel, SetUpSpec setUp) => new()
-    {
-        Panel = new LightPanel
-        {
-            Width = panel.Width,
-            Depth = panel.Depth,
-            Height = kit.Frame.Height,
-            SweepRadius = panel.SweepRadius,
-            SweptLength = panel.SweptLength,
-            Transmittance = kit.Panel.Transmittance,
-            ScatterExponent = kit.Panel.ScatterExponent,
-            UndersideReflectance = kit.Panel.UndersideReflectance,
-        },
-        Surround = new LightSurround
-        {
-            FloorReflectance = kit.Site.GroundReflectance,
-            SkirtReflectance = kit.Panel.Skirts ? kit.Panel.SkirtReflectance : null,
-        },
-        Emitters = [.. setUp.Lights.Where(light => light.Role == LightRole.Below).Select(light => EmitterOf(kit, light))],
-    };
+    /// <summary>The camera's view over the panel.</summary>
+    public CameraView ViewOf(PanelSight sight) => sight.ViewAt(SubjectBack(_panel));
 
-    private static Emitter EmitterOf(KitSpec kit, LightSpec light)
-    {
-        var flash = LightingCases.Flash(kit, light);
-        var lobe = LightingCases.Lobe(kit, light);
-        return new Emitter
-        {
-            Centre = new Position(light.OffsetRight.Meters, light.OffsetBack.Meters, (kit.Frame.Height - light.Distance).Meters),
-            Orientation = light.Tilt.Radians == 0
-                ? Orientation.FacingUp
-                : Orientation.Tilted(light.Tilt, Angle.FromRadians(Math.Atan2(-light.OffsetBack.Meters, -light.OffsetRight.Meters))),
-            Width = flash.HeadWidth,
-            Height = flash.HeadHeight,
-            Lobe = new CosineLobe(lobe.ExponentAcross, lobe.ExponentUp),
-            AxialIntensityTime = FlashExposure.IntensityTime(flash.GuideNumber, FlashPower.Full)
-                * (flash.OutdoorCorrection - flash.ModifierLoss).Ratio,
-        };
-    }
+    private static Length SubjectBack(PanelPlan panel) => panel.SubjectFromFront - (panel.Depth / 2);
+
+    private (LightScene Scene, IReadOnlyList<string> Problems) Checked(LightScene scene, IReadOnlyList<PanelSight> sights) =>
+        (scene, [.. SceneCheck.Problems(scene, [.. sights.Select(ViewOf)]).Select(problem => problem.Sentence).Distinct(StringComparer.Ordinal)]);
 }

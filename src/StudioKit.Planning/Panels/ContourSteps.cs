@@ -1,0 +1,28 @@
+using StudioKit.Physics.Exposure;
+
+namespace StudioKit.Planning.Panels;
+
+/// <summary>Which margins to draw contour lines at.</summary>
+internal static class ContourSteps
+{
+    private const int MostLines = 9;
+
+    // A photographer counts in thirds of a stop, then in halves and whole ones.
+    private static readonly double[] Steps = [1.0 / 3, 0.5, 1, 2, 4];
+
+    // What lies further under the brightest point has no contour line: it is dark whatever its number.
+    private const double DeepestUnderBrightest = 8;
+
+    /// <summary>A round step that gives few lines, and its multiples within the range.</summary>
+    public static (Stops Step, IReadOnlyList<Stops> Levels) For(IReadOnlyList<double> margins)
+    {
+        var highest = margins.Max();
+        var lowest = Math.Max(margins.Min(), highest - DeepestUnderBrightest);
+        var step = Steps.First(step => step == Steps[^1] || Count(lowest, highest, step) <= MostLines);
+        var first = (int)Math.Ceiling(lowest / step);
+        return (new Stops(step), [.. Enumerable.Range(first, Count(lowest, highest, step)).Select(i => new Stops(i * step))]);
+    }
+
+    private static int Count(double lowest, double highest, double step) =>
+        Math.Max(0, (int)Math.Floor(highest / step) - (int)Math.Ceiling(lowest / step) + 1);
+}
