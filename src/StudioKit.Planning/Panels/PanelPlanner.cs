@@ -50,7 +50,7 @@ internal static class PanelPlanner
             Width = width,
             Depth = depth,
             SizeGiven = panel.Width is not null && panel.Depth is not null,
-            SubjectFromFront = coverage is null ? depth / 2 : coverage.SubjectFromFront + ((depth - coverage.Depth) / 2),
+            SubjectFromFront = SubjectFromFront(depth - swept, coverage),
             SweepRadius = radius,
             SweptLength = swept,
             Material = panel.Material,
@@ -73,6 +73,14 @@ internal static class PanelPlanner
         return kit.Panel.SweepAngle is { } angle ? bend * angle.Radians
             : coverage?.NeedsSweep == true ? coverage.SweptLength
             : bend * (Math.PI / 4);
+    }
+
+    // What the flat part is deeper than needed goes to both sides of the subject, which never stands on the arc.
+    private static Length SubjectFromFront(Length flat, PanelCoverageResult? coverage)
+    {
+        var flatNeeded = coverage is null ? Length.Zero : coverage.Depth - coverage.SweptLength;
+        var wanted = coverage is null ? flat / 2 : coverage.SubjectFromFront + ((flat - flatNeeded) / 2);
+        return UnitMath.Max(Length.Zero, UnitMath.Min(wanted, flat));
     }
 
     private static double Alone(KitSpec kit, PanelSight sight)
