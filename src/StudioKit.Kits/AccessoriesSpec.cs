@@ -1,3 +1,5 @@
+using UnitsNet;
+
 namespace StudioKit.Kits;
 
 /// <summary>What goes between camera and lens, and before the lens.</summary>
@@ -11,6 +13,9 @@ public sealed record AccessoriesSpec
 
     /// <summary>Teleconverters.</summary>
     public IReadOnlyList<TeleconverterSpec> Teleconverters { get; init; } = [];
+
+    /// <summary>Travel of the focusing rail for one turn of its screw; none where there is no rail.</summary>
+    public Length? RailPitch { get; init; }
 
     /// <summary>Polarising, neutral-density and other filters.</summary>
     public IReadOnlyList<FilterSpec> Filters { get; init; } = [];

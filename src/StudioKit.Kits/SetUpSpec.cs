@@ -24,8 +24,11 @@ public sealed record SetUpSpec
     /// <summary>Shutter speed; the camera's flash sync where the kit gives none.</summary>
     public ShutterSpeed? Shutter { get; init; }
 
-    /// <summary>ISO speed to start from; the camera's lowest where the kit gives none.</summary>
+    /// <summary>ISO speed to stay near; the camera's lowest where the kit gives none.</summary>
     public IsoSpeed? Iso { get; init; }
+
+    /// <summary>Ambient light that the set-up is planned for, as dusk is not noon; the site's where the kit gives none.</summary>
+    public ExposureValue? Ambient { get; init; }
 
     /// <summary>Angles of the line of sight under the horizontal; 90° looks straight down; key <c>camera-pitch</c>.</summary>
     public IReadOnlyList<Angle> CameraPitches { get; init; } = [Angle.FromDegrees(60)];

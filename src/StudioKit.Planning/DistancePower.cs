@@ -1,3 +1,4 @@
+using StudioKit.Physics.Exposure;
 using UnitsNet;
 
 namespace StudioKit.Planning;
@@ -5,4 +6,8 @@ namespace StudioKit.Planning;
 /// <summary>A distance and the power that gives the same exposure from there.</summary>
 /// <param name="Distance">Distance of the flash.</param>
 /// <param name="PowerMark">Power as marked, or why there is none.</param>
-public sealed record DistancePower(Length Distance, string PowerMark);
+public sealed record DistancePower(Length Distance, string PowerMark)
+{
+    /// <summary>Power to set; none where no setting will do.</summary>
+    public FlashPower? Power { get; init; }
+}

@@ -49,11 +49,17 @@ public sealed record ExposurePlan
     /// <summary>Ambient light on the subject against a correct exposure, negative under it.</summary>
     public required Stops AmbientLevel { get; init; }
 
-    /// <summary>Ambient light on the site that the plan is for.</summary>
+    /// <summary>Price of the ISO speed in noise: stops above the camera's lowest.</summary>
+    public Stops IsoAboveBase { get; init; }
+
+    /// <summary>Ambient light that the plan is for: the set-up's own, or the site's.</summary>
     public required ExposureValue Ambient { get; init; }
 
     /// <summary>How sharp it is.</summary>
     public required SharpnessPlan Sharpness { get; init; }
+
+    /// <summary>Blur over the f-numbers of the lens; none where no subject fits the frame.</summary>
+    public SharpnessCurve? SharpnessCurve { get; init; }
 
     /// <summary>Combined one-sigma uncertainty of the exposure.</summary>
     public required Stops Uncertainty { get; init; }

@@ -5,6 +5,7 @@ using StudioKit.Planning.Frames;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Packing;
 using StudioKit.Planning.Panels;
+using StudioKit.Planning.Uncertainties;
 
 namespace StudioKit.Planning;
 
@@ -23,9 +24,9 @@ public static class KitPlanner
 
         var framings = FramingPlanner.Plan(kit);
         var panel = PanelPlanner.Plan(kit, framings);
-        var frame = UsesPanel(kit, panel) ? FramePlanner.Plan(kit, panel, services) : null;
+        var frame = UsesPanel(kit, panel) && FramePlanner.Obstacle(kit, panel) is null ? FramePlanner.Plan(kit, panel, services) : null;
         var panelLight = new PanelLight(kit, panel, frame?.Geometry, framings);
-        var exposures = ExposurePlanner.Plan(kit, framings, panelLight);
+        var exposures = ExposurePlanner.Plan(kit, framings, panelLight, new KnownInputs(kit, read.Uncertainties));
         var pack = PackPlanner.Plan(kit, panel, frame, exposures);
         var draft = new Plan
         {
@@ -35,6 +36,7 @@ public static class KitPlanner
             Panel = panel,
             PanelLights = new PanelLightPlanner(kit, panel, panelLight, frame?.Geometry).Plan(framings, exposures),
             Exposures = exposures,
+            DepthCurves = DepthCurves.Of(kit, exposures),
             Frame = frame,
             Pack = pack,
             Checks = [],

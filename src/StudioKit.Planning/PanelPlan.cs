@@ -41,6 +41,9 @@ public sealed record PanelPlan
     /// <summary>Flat part along the camera's view.</summary>
     public Length FlatDepth => UnitMath.Max(Depth - SweptLength, LeastFlat);
 
+    /// <summary>Framings, each with its camera pitch, behind which no panel reaches: they look up over it.</summary>
+    public IReadOnlyList<string> Unfilled { get; init; } = [];
+
     /// <summary>Material.</summary>
     public required string Material { get; init; }
 

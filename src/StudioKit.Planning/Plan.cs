@@ -23,6 +23,9 @@ public sealed record Plan
     /// <summary>Starting exposures, one for each framing of each set-up.</summary>
     public required IReadOnlyList<ExposurePlan> Exposures { get; init; }
 
+    /// <summary>Depth of field against magnification, for the f-numbers in use.</summary>
+    public IReadOnlyList<DepthCurve> DepthCurves { get; init; } = [];
+
     /// <summary>The frame and what is cut for it; none where no set-up uses the panel.</summary>
     public FramePlan? Frame { get; init; }
 

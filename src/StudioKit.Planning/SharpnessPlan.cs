@@ -9,6 +9,12 @@ public sealed record SharpnessPlan
     /// <summary>Depth of field, near to far limit.</summary>
     public required Length DepthOfField { get; init; }
 
+    /// <summary>Part of it before the focused plane, towards the camera.</summary>
+    public Length DepthBefore { get; init; }
+
+    /// <summary>Part of it behind the focused plane; none where it has no end.</summary>
+    public Length? DepthBehind { get; init; }
+
     /// <summary>Greatest blur spot that passes for sharp, at the sensor.</summary>
     public required Length CircleOfConfusion { get; init; }
 
@@ -20,6 +26,14 @@ public sealed record SharpnessPlan
 
     /// <summary>Size of a pixel at the subject.</summary>
     public required Length PixelAtSubject { get; init; }
+
+    /// <summary>
+    /// Defocus and diffraction together at the subject's point nearest the camera, as wide as it looks at the subject; none without a subject.
+    /// </summary>
+    public Length? NearestBlur { get; init; }
+
+    /// <summary>The same at its farthest point.</summary>
+    public Length? FarthestBlur { get; init; }
 
     /// <summary>Blur by a moving subject and hand during the flash [pixels].</summary>
     public double? FlashBlurPixels { get; init; }
@@ -38,4 +52,13 @@ public sealed record SharpnessPlan
 
     /// <summary>Step between those frames.</summary>
     public Length? StackStep { get; init; }
+
+    /// <summary>Turns of the focusing rail for that step [1]; none without a stack or a rail.</summary>
+    public double? StackTurnsPerStep { get; init; }
+
+    /// <summary>Time from first to last frame; none without a stack.</summary>
+    public Duration? StackTime { get; init; }
+
+    /// <summary>Flashes fired for all frames, every flash counted [1]; none without a stack.</summary>
+    public int? StackFlashes { get; init; }
 }

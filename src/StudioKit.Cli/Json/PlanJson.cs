@@ -13,6 +13,10 @@ internal static class PlanJson
         json.Section("panel", () => WritePanel(json, plan.Panel));
         json.List("framings", plan.Framings, framing => WriteFraming(json, framing));
         json.List("exposures", plan.Exposures, exposure => WriteExposure(json, exposure));
+        json.List("depthCurves", plan.DepthCurves, curve => json
+            .Text("aperture", curve.Aperture.Nominal)
+            .List("points", curve.Points, point => json
+                .Number("magnification", point.Magnification.Value).Millimetres("depthOfField", point.DepthOfField)));
         if (plan.Frame is { } frame)
         {
             json.Section("frame", () => FrameJson.Write(json, frame));
@@ -23,10 +27,18 @@ internal static class PlanJson
         json.List("defaults", plan.Defaults, entry => json.Text("path", entry.Path).Text("value", entry.Value));
     });
 
+    /// <summary>The exposures asked for, with the light budget of every flash.</summary>
+    public static string WriteWhy(Plan plan, IReadOnlyList<ExposurePlan> exposures) => JsonReport.Object(json => json
+        .Text("kit", plan.Kit.Name)
+        .Text("contentHash", plan.ContentHash)
+        .Section("framing", () => WriteFraming(json, exposures[0].Framing))
+        .List("exposures", exposures, exposure => WriteExposure(json, exposure)));
+
     /// <summary>The lines of a light budget, each with where it comes from.</summary>
     public static void WriteBudget(JsonReport json, LightBudget budget) => json.List("lightBudget", budget.Lines, line => json
         .Text("item", line.Item)
         .Number("stops", line.Stops.Value)
+        .Number("uncertaintyStops", line.Uncertainty.Value)
         .Text("detail", line.Detail)
         .Text("source", Bibliography.Cite(line.SourceKey, line.SourceLocator)));
 
@@ -83,6 +95,7 @@ internal static class PlanJson
             .Stops("highestMargin", exposure.HighestMargin)
             .Stops("veil", exposure.Veil)
             .Stops("ambientLevel", exposure.AmbientLevel)
+            .Stops("isoAboveBase", exposure.IsoAboveBase)
             .Number("ambientEv100", exposure.Ambient.AtIso100)
             .Stops("uncertainty", exposure.Uncertainty)
             .Numbers("bracketStops", exposure.Bracket.Select(step => step.Value))
@@ -91,6 +104,11 @@ internal static class PlanJson
             .Texts("subjects", exposure.Subjects);
         json.List("lights", exposure.Lights, light => WriteLight(json, light));
         json.Section("sharpness", () => WriteSharpness(json, exposure.Sharpness));
+        json.List("sharpnessCurve", exposure.SharpnessCurve?.Points ?? [], point => json
+            .Number("fNumber", point.Aperture.Value)
+            .Micrometres("nearestBlur", point.Nearest)
+            .Micrometres("middleBlur", point.Middle)
+            .Micrometres("farthestBlur", point.Farthest));
         json.Text("check", exposure.Check)
             .List("remedies", exposure.Remedies, remedy => json.Text("seen", remedy.Seen).Text("turn", remedy.Turn))
             .Texts("caveats", exposure.Caveats);
@@ -107,22 +125,35 @@ internal static class PlanJson
             .Number("flashDurationS", light.FlashDuration?.Seconds)
             .Number("recycleTimeS", light.RecycleTime?.Seconds)
             .Count("flashesCarried", light.FlashesCarried)
-            .List("distancePowers", light.DistancePowers, pair => json.Millimetres("distance", pair.Distance).Text("power", pair.PowerMark));
+            .List("distancePowers", light.DistancePowers, pair => json
+                .Millimetres("distance", pair.Distance)
+                .Text("power", pair.PowerMark)
+                .Number("powerFraction", pair.Power?.Fraction))
+            .Number("levelStops", light.Budget.Total.Value)
+            .Number("uncertaintyStops", light.Budget.Uncertainty.Value)
+            .Number("bracketStops", light.Budget.Bracket.Value);
         WriteBudget(json, light.Budget);
     }
 
     private static void WriteSharpness(JsonReport json, SharpnessPlan sharpness) => json
         .Millimetres("depthOfField", sharpness.DepthOfField)
+        .Millimetres("depthBefore", sharpness.DepthBefore)
+        .Millimetres("depthBehind", sharpness.DepthBehind)
         .Micrometres("circleOfConfusion", sharpness.CircleOfConfusion)
         .Micrometres("airyDisc", sharpness.AiryDisc)
         .Micrometres("finestDetail", sharpness.FinestDetail)
         .Micrometres("pixelAtSubject", sharpness.PixelAtSubject)
+        .Micrometres("nearestBlur", sharpness.NearestBlur)
+        .Micrometres("farthestBlur", sharpness.FarthestBlur)
         .Number("flashBlurPixels", sharpness.FlashBlurPixels)
         .Number("ambientBlurPixels", sharpness.AmbientBlurPixels)
         .Text("sharpestAperture", sharpness.SharpestAperture?.Nominal)
         .Text("forSubject", sharpness.ForSubject)
         .Count("stackFrames", sharpness.StackFrames)
-        .Millimetres("stackStep", sharpness.StackStep);
+        .Millimetres("stackStep", sharpness.StackStep)
+        .Number("stackTurnsPerStep", sharpness.StackTurnsPerStep)
+        .Number("stackTimeS", sharpness.StackTime?.Seconds)
+        .Count("stackFlashes", sharpness.StackFlashes);
 
     private static void WriteCheck(JsonReport json, PlanCheck check) => json
         .Text("name", check.Name)

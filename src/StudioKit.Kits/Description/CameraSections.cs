@@ -102,5 +102,7 @@ internal static class CameraSections
         .Many("extension-tubes", ExtensionTube, "Extension tubes, one entry a tube; they combine freely.", (all, value) => all with { ExtensionTubes = value })
         .Many("close-up-lenses", CloseUpLens, "Close-up lenses.", (all, value) => all with { CloseUpLenses = value })
         .Many("teleconverters", Teleconverter, "Teleconverters.", (all, value) => all with { Teleconverters = value })
-        .Many("filters", Filter, "Polarising and neutral-density filters.", (all, value) => all with { Filters = value });
+        .Many("filters", Filter, "Polarising and neutral-density filters.", (all, value) => all with { Filters = value })
+        .Free("rail-pitch", Kinds.Length, "Travel of the focusing rail for one turn of its screw, e.g. '1.25 mm'.",
+            (all, value) => all with { RailPitch = (Length)value! }, "0.01 mm", "50 mm");
 }

@@ -87,7 +87,9 @@ internal static class LightingSections
         .Optional("aperture", Kinds.FNumberOrBest, "f-number to set, or 'best' for the sharpest over the subject's depth.",
             (setUp, value) => setUp with { Aperture = (FNumber?)value }, setUp => setUp.Aperture, "f/0.5", "f/256")
         .Free("shutter", Kinds.Shutter, "Shutter speed; else the camera's flash sync.", (setUp, value) => setUp with { Shutter = (ShutterSpeed)value! }, "1/32000 s", "60 s")
-        .Free("iso", Kinds.Iso, "ISO speed to start from; else the camera's lowest.", (setUp, value) => setUp with { Iso = (IsoSpeed)value! }, "3", "10000000")
+        .Free("iso", Kinds.Iso, "ISO speed to stay near; else the camera's lowest.", (setUp, value) => setUp with { Iso = (IsoSpeed)value! }, "3", "10000000")
+        .Free("ambient", Kinds.ExposureValue, "Ambient light that the set-up is planned for, e.g. 'EV 6'; else the site's.",
+            (setUp, value) => setUp with { Ambient = (ExposureValue)value! }, "EV -6", "EV 18")
         .Values("camera-pitch", Kinds.Angle, "Line of sight under the horizontal, one angle or a list; 90° looks straight down.",
             (setUp, value) => setUp with { CameraPitches = Array.ConvertAll(value, item => (Angle)item!) }, setUp => [.. setUp.CameraPitches], "0°", "90°")
         .Values("camera-roll", Kinds.Angle, "Turn of the camera about its line of sight, one angle or a list; 90° is an upright frame.",

@@ -1,12 +1,14 @@
 namespace StudioKit.Kits.Quantities;
 
 /// <summary>Finds the known name that a mistyped one most likely meant.</summary>
-internal static class NearestName
+public static class NearestName
 {
     // Longer words than any known name are no typing slips, and would cost time.
     private const int Longest = 60;
 
     /// <summary>The nearest of the known names; none where every one differs in more than a third of its letters.</summary>
+    /// <param name="written">What a person wrote.</param>
+    /// <param name="known">The names there are.</param>
     public static string? Of(string written, IEnumerable<string> known)
     {
         if (written.Length > Longest)

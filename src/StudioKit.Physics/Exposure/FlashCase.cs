@@ -41,6 +41,9 @@ public sealed record FlashCase
     /// <summary>Flash duration t0.1 at full power; &gt; 0 s.</summary>
     public Duration FullPowerDuration { get; init; } = Duration.FromSeconds(1.0 / 300);
 
+    /// <summary>How well this flash's own numbers are known; as the set-up's where none is given.</summary>
+    public LightUncertainty? Uncertainty { get; init; }
+
     /// <summary>Recycle time after full power; &gt; 0 s.</summary>
     public Duration RecycleTime { get; init; } = Duration.FromSeconds(3);
 }

@@ -28,22 +28,37 @@ public static class PanelCoverage
         IReadOnlyList<CameraView> views, Length margin, Length deepestFlat, Length coldBendRadius, Length flatBehindSubject)
     {
         ArgumentNullException.ThrowIfNull(views);
+        SceneCheck.Refuse([.. views.SelectMany(view => ViewCheck.Problems(Endless, view))]);
+        ArgumentOutOfRangeException.ThrowIfZero(views.Count, nameof(views));
+        return TrySmallest(views, margin, deepestFlat, coldBendRadius, flatBehindSubject)
+            ?? throw new ArgumentException("A framing looks up over any panel.", nameof(views));
+    }
+
+    /// <summary>The same, or none where no one panel fills every frame: a framing is impossible or looks up over any panel.</summary>
+    /// <inheritdoc cref="Smallest" path="/param"/>
+    /// <exception cref="ArgumentOutOfRangeException">A length is outside its range.</exception>
+    [Source("Derived", "rays through the frames' edges cut with the plane of the sheet, or with an arc tangent to it")]
+    public static PanelCoverageResult? TrySmallest(
+        IReadOnlyList<CameraView> views, Length margin, Length deepestFlat, Length coldBendRadius, Length flatBehindSubject)
+    {
+        ArgumentNullException.ThrowIfNull(views);
         Guard.NonNegative(margin.Meters, nameof(margin));
         Guard.Positive(deepestFlat.Meters, nameof(deepestFlat));
         Guard.Positive(coldBendRadius.Meters, nameof(coldBendRadius));
         Guard.NonNegative(flatBehindSubject.Meters, nameof(flatBehindSubject));
-        SceneCheck.Refuse([.. views.SelectMany(view => ViewCheck.Problems(Endless, view))]);
-        return views.Count > 0
-            ? Cover([.. views.SelectMany(BorderRays)], margin.Meters, deepestFlat.Meters, coldBendRadius.Meters, flatBehindSubject.Meters)
-            : throw new ArgumentException("There must be a view.", nameof(views));
+        return views.Count == 0 || views.SelectMany(view => ViewCheck.Problems(Endless, view)).Any()
+            ? null
+            : Cover([.. views.SelectMany(BorderRays)], margin.Meters, deepestFlat.Meters, coldBendRadius.Meters, flatBehindSubject.Meters);
     }
 
     private static LightPanel Endless { get; } = new()
     {
-        Width = Length.FromMeters(1e6), Depth = Length.FromMeters(1e6), Height = Length.FromMeters(1),
+        Width = Length.FromMeters(1e6),
+        Depth = Length.FromMeters(1e6),
+        Height = Length.FromMeters(1),
     };
 
-    private static PanelCoverageResult Cover(
+    private static PanelCoverageResult? Cover(
         IReadOnlyList<(Position Pupil, Direction Ray)> rays, double margin, double deepest, double radius, double flatBehind)
     {
         var flat = PanelExtent.Of(rays, ray => MeetPlane(ray.Pupil, ray.Ray));
@@ -55,7 +70,7 @@ public static class PanelCoverage
         var swept = PanelExtent.Of(rays, ray => MeetArc(ray.Pupil, ray.Ray, flatBehind, radius));
         return swept is { } bent
             ? Result(bent, margin, radius, Math.Max(0, bent.Back + margin - flatBehind), SweepCaveats(bent, radius, flatBehind))
-            : throw new ArgumentException("A framing looks up over any panel.", nameof(rays));
+            : null;
     }
 
     private static PanelCoverageResult Result(

@@ -169,7 +169,8 @@ public static class OpticalStack
 
     private static double EffectiveFNumber(in StackGeometry geometry, double own, double subjectToGlass, double magnification)
     {
-        var slope = geometry.PupilDiameter / 2 / HeightAtPupil(geometry, own, subjectToGlass);
+        // A strong close-up lens may throw the pupil before the subject; the cone is as wide all the same.
+        var slope = geometry.PupilDiameter / 2 / Math.Abs(HeightAtPupil(geometry, own, subjectToGlass));
         var effective = magnification / (2 * slope);
         return geometry.ApertureIsEffective ? effective / OwnLoss(geometry, own) : effective;
     }

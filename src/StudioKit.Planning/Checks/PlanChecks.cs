@@ -1,4 +1,5 @@
 using StudioKit.Kits;
+using StudioKit.Planning.Frames;
 using UnitsNet;
 
 namespace StudioKit.Planning.Checks;
@@ -11,26 +12,17 @@ internal static class PlanChecks
     /// <summary>Every check in the order of the work: optics, panel, light, exposure, frame, cuts, pack.</summary>
     public static IReadOnlyList<PlanCheck> Of(Plan plan, IReadOnlyList<string> lightProblems) =>
     [
-        .. plan.Framings.Where(framing => !framing.Reached).Select(Framing),
+        .. FramingChecks.Of(plan.Framings),
         .. UsesPanel(plan) ? new[] { PanelSize(plan.Panel), LightGeometry(lightProblems) } : [],
         .. Sweep(plan),
+        .. plan.Panel.Unfilled.Count > 0 ? new[] { Unfilled(plan.Panel) } : [],
+        .. plan.Frame is null && UsesPanel(plan) && FramePlanner.Obstacle(plan.Kit, plan.Panel) is { } obstacle ? new[] { NoFrame(obstacle) } : [],
         .. plan.Exposures.GroupBy(exposure => exposure.SetUp).Select(SetUp),
         .. plan.Frame is { } frame ? FrameChecks(frame).Concat(StructureChecks.Of(plan, frame)) : [],
         .. PackChecks.Of(plan),
     ];
 
     private static bool UsesPanel(Plan plan) => plan.Panel.RequiredWidth > Length.Zero;
-
-    private static PlanCheck Framing(FramingPlan framing) => new()
-    {
-        Name = $"Magnification, {framing.Lens}",
-        Passed = false,
-        Demand = framing.Magnification.Nominal,
-        Capacity = "not reached",
-        SourceKey = "Derived",
-        SourceLocator = "optical stack of every combination on hand",
-        Remedy = framing.Limit!,
-    };
 
     private static PlanCheck PanelSize(PanelPlan panel)
     {
@@ -59,6 +51,28 @@ internal static class PlanChecks
         SourceKey = "Derived",
         SourceLocator = "geometry of the studio",
         Remedy = problems.Count == 0 ? "" : "Change the light's distance, or the frame's height.",
+    };
+
+    private static PlanCheck Unfilled(PanelPlan panel) => new()
+    {
+        Name = "Camera angles over the panel",
+        Passed = false,
+        Demand = "a panel behind all of the frame",
+        Capacity = $"none for {string.Join(", ", panel.Unfilled)}",
+        SourceKey = "Derived",
+        SourceLocator = "camera's frustum cut with the panel plane, or with an arc tangent to it",
+        Remedy = "Look down more steeply, or leave these framings out of the set-up.",
+    };
+
+    private static PlanCheck NoFrame(string obstacle) => new()
+    {
+        Name = "Frame can be built",
+        Passed = false,
+        Demand = "room for rails and fittings",
+        Capacity = "none",
+        SourceKey = "Derived",
+        SourceLocator = "centre lines of rails within panel and height",
+        Remedy = obstacle,
     };
 
     private static IEnumerable<PlanCheck> Sweep(Plan plan)

@@ -3,6 +3,7 @@ using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.SetUps;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Panels;
+using StudioKit.Planning.Uncertainties;
 using UnitsNet;
 
 namespace StudioKit.Planning.Exposures;
@@ -12,14 +13,11 @@ internal static class ExposurePlanner
 {
     private const int MostChanges = 3;
 
-    // Ambient light that was looked up in a table and not metered (common practice, no source).
-    private static readonly Stops UnmeteredAmbient = new(1);
-
     /// <summary>Every set-up at every framing that it uses and that is reached.</summary>
-    public static IReadOnlyList<ExposurePlan> Plan(KitSpec kit, IReadOnlyList<PlannedFraming> framings, PanelLight panelLight) =>
+    public static IReadOnlyList<ExposurePlan> Plan(KitSpec kit, IReadOnlyList<PlannedFraming> framings, PanelLight panelLight, KnownInputs known) =>
         [.. kit.SetUps.SelectMany(setUp => framings
             .Where(framing => framing.Plan.Reached && Uses(setUp, framing.Lens))
-            .Select(framing => Solve(new SetUpAtFraming(kit, setUp, framing), panelLight)))];
+            .Select(framing => Solve(new SetUpAtFraming(kit, setUp, framing, known), panelLight)))];
 
     private static bool Uses(SetUpSpec setUp, LensSpec lens) => setUp.Lenses.Count == 0 || setUp.Lenses.Contains(lens.Name);
 
@@ -28,8 +26,9 @@ internal static class ExposurePlanner
         switch (at.SetUp.Kind)
         {
             case SetUpKind.WhiteBackground:
-                var white = SetUpCases.WhiteBackground(at, panelLight.Extremes(at) ?? new PanelExtremes(default, default));
-                return Assemble(at, WhiteBackgroundSetUp.Solve(white), () => WhiteBackgroundSetUp.Changes(white, MostChanges));
+                var seen = panelLight.Extremes(at);
+                var white = SetUpCases.WhiteBackground(at, seen ?? new PanelExtremes(default, default));
+                return Assemble(at, Seen(WhiteBackgroundSetUp.Solve(white), seen), () => WhiteBackgroundSetUp.Changes(white, MostChanges));
             case SetUpKind.DaylightFill:
                 var daylight = SetUpCases.DaylightFill(at);
                 return Assemble(at, DaylightFillSetUp.Solve(daylight), () => DaylightFillSetUp.Changes(daylight, MostChanges));
@@ -42,11 +41,15 @@ internal static class ExposurePlanner
         }
     }
 
+    private static SetUpResult Seen(SetUpResult result, PanelExtremes? seen) => seen is not null || !result.Works
+        ? result
+        : result with { BindingLimit = "What the camera would see of the panel cannot be worked out: mend the flash's place or the camera's angle first." };
+
     private static ExposurePlan Assemble(SetUpAtFraming at, SetUpResult result, Func<IReadOnlyList<SetUpChange>> changes)
     {
         var main = result.Lights.Count > 0 ? result.Lights[0].Budget : null;
         var shutter = ThirdStopSeries.Nearest(result.Camera.Shutter);
-        var flashDuration = result.Lights.Count > 0 ? result.Lights.Select(light => light.FlashDuration).Max() : (Duration?)null;
+        var exposed = Exposed(result, shutter);
         return new ExposurePlan
         {
             SetUp = at.SetUp.Name,
@@ -56,48 +59,36 @@ internal static class ExposurePlanner
             EffectiveAperture = result.Camera.Effective,
             Shutter = shutter,
             Iso = result.Camera.Iso,
-            Lights = [.. result.Lights.Select(light => LightOf(at, light))],
+            Lights = LightPlans.Of(at, result),
             Filter = at.SetUp.Filter,
             WhiteMargin = result.WhiteMargin,
             BrightestMargin = result.BrightestMargin,
             HighestMargin = result.HighestMargin,
             Veil = result.Veil,
             AmbientLevel = result.AmbientLevel,
-            Ambient = at.Kit.Site.Ambient,
-            Sharpness = SharpnessPlanner.Plan(
-                at.Kit, at.Framing, result.Camera.Aperture, shutter, flashDuration, CombinedLight.ShareOf(result.AmbientLevel), at.MainSubject),
-            Uncertainty = main?.Uncertainty ?? UnmeteredAmbient,
+            Ambient = at.Ambient,
+            IsoAboveBase = result.IsoAboveBase,
+            Sharpness = SharpnessPlanner.Plan(at.Kit, at.Framing, exposed, at.MainSubject),
+            SharpnessCurve = SharpnessCurves.Of(at.Framing, at.MainSubject, result.Camera.Aperture),
+            Uncertainty = ExposureUncertainty.Of(at.SetUp.Kind, result, main, at.Known.Ambient(at.SetUp)),
             Bracket = main is null ? [] : [main.Bracket, -main.Bracket],
             Check = CardAdvice.Check(at.SetUp.Kind),
             Remedies = CardAdvice.Remedies(at, result),
             BindingLimit = result.BindingLimit,
             Changes = result.Works ? [] : [.. changes().Select(change => change.Change)],
-            Caveats = [.. result.Caveats, .. at.SetUp.Lights.SelectMany(light => LightingCases.Caveats(at.Kit, light)), .. at.ApertureCaveats],
+            Caveats = [.. result.Caveats, .. LightPlans.Caveats(at), .. at.ApertureCaveats],
             Subjects = [.. at.SubjectsThatFit.Select(subject => subject.Name)],
             CameraPitches = at.SetUp.CameraPitches,
         };
     }
 
-    private static LightPlan LightOf(SetUpAtFraming at, LightSolution solution)
+    private static ExposedWith Exposed(SetUpResult result, ShutterSpeed shutter) => new()
     {
-        var light = at.SetUp.Lights.First(candidate => candidate.Flash == solution.Flash.Name);
-        var flash = LightingCases.FlashOf(at.Kit, light);
-        var reached = solution.Power.IsReached;
-        return new LightPlan
-        {
-            Flash = solution.Flash.Name,
-            Role = light.Role,
-            Modifier = light.Modifier,
-            Distance = solution.Flash.Distance,
-            Power = reached ? solution.Power.Power : null,
-            PowerMark = reached ? solution.Power.Power.Nominal : solution.Power.BindingLimit!,
-            Budget = solution.Budget,
-            FlashDuration = reached ? solution.FlashDuration : null,
-            RecycleTime = reached ? solution.RecycleTime : null,
-            FlashesCarried = reached
-                ? FlashEnergy.FlashesPerSet(flash.FlashesPerSet, solution.Power.Power) * (1 + flash.SpareSets)
-                : null,
-            DistancePowers = DistanceTable.Of(solution),
-        };
-    }
+        Aperture = result.Camera.Aperture,
+        Shutter = shutter,
+        FlashDuration = result.Lights.Count > 0 ? result.Lights.Select(light => light.FlashDuration).Max() : null,
+        RecycleTime = result.Lights.Count > 0 ? result.Lights.Select(light => light.RecycleTime).Max() : null,
+        Flashes = result.Lights.Count,
+        AmbientShare = ExposureUncertainty.AmbientShare(result),
+    };
 }

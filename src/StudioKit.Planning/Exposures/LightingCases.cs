@@ -69,9 +69,19 @@ internal static class LightingCases
     private static ModifierSpec? ModifierOf(KitSpec kit, LightSpec light) =>
         kit.Modifiers.FirstOrDefault(modifier => modifier.Name == light.Modifier);
 
-    private static GuideNumberAtZoom AtZoom(FlashSpec flash, LightSpec light) => light.Zoom is { } zoom
-        ? GuideNumberTable.At([flash.GuideNumber, .. flash.Zooms], zoom)
-        : new GuideNumberAtZoom(flash.GuideNumber, []);
+    // Guide numbers that name no zoom say nothing of how one changes them.
+    private static GuideNumberAtZoom AtZoom(FlashSpec flash, LightSpec light)
+    {
+        if (light.Zoom is not { } zoom)
+        {
+            return new GuideNumberAtZoom(flash.GuideNumber, []);
+        }
+
+        GuideNumber[] table = [.. flash.Zooms.Prepend(flash.GuideNumber).Where(row => row.Zoom is not null).DistinctBy(row => row.Zoom!.Value.Meters)];
+        return table.Length > 0
+            ? GuideNumberTable.At(table, zoom)
+            : new GuideNumberAtZoom(flash.GuideNumber, ["its guide number names no zoom, so the zoom set makes no difference to it here."]);
+    }
 
     private static Stops LossOf(FlashSpec flash, LightSpec light, ModifierSpec modifier) =>
         modifier.Loss ?? ModifierLoss.OnAxis(BareLobe(flash, light), BeamLobe.Round(modifier.LobeExponent), modifier.Transmittance);

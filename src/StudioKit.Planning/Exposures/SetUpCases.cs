@@ -9,27 +9,42 @@ namespace StudioKit.Planning.Exposures;
 /// <summary>A set-up at a framing as the calculations want it.</summary>
 internal static class SetUpCases
 {
+    // Every lens has some veil: none at all cannot be asked for, and nobody sees less than this.
+    private const double LeastVeil = 0.01;
+
     /// <summary>White background: darkest and brightest visible point come from the light map.</summary>
     public static WhiteBackgroundCase WhiteBackground(SetUpAtFraming at, PanelExtremes extremes) => new()
     {
         Camera = Camera(at),
         Limits = Limits(at),
-        Ambient = at.Kit.Site.Ambient,
-        Below = LightingCases.Flash(at.Kit, at.SetUp.Lights.First(light => light.Role == LightRole.Below)),
-        Lights = OnSubject(at, LightRole.Above, LightRole.Key, LightRole.Fill),
+        Ambient = at.Ambient,
+        Below = Flash(at, BelowOf(at)),
+        Lights = OnSubject(at, OrderOf(SetUpKind.WhiteBackground)),
         Transmittance = at.Kit.Panel.Transmittance,
         DarkestPoint = extremes.Darkest,
         BrightestPoint = extremes.Brightest,
         TargetWhiteMargin = at.SetUp.TargetWhiteMargin,
-        VeilLimit = at.SetUp.VeilLimit,
+        VeilLimit = new Stops(Math.Max(LeastVeil, at.SetUp.VeilLimit.Value)),
         GlareIndex = at.Kit.Camera.VeilingGlare,
         AmbientBelowFlash = at.SetUp.AmbientBelowFlash,
     };
 
+    /// <summary>The lights of a set-up in the order in which a solution gives them; what its way of lighting has no use for is left out.</summary>
+    public static IReadOnlyList<LightSpec> InOrder(SetUpSpec setUp)
+    {
+        var onSubject = OrderOf(setUp.Kind).SelectMany(role => setUp.Lights.Where(light => light.Role == role));
+        return setUp.Kind switch
+        {
+            SetUpKind.WhiteBackground => [setUp.Lights.First(light => light.Role == LightRole.Below), .. onSubject],
+            SetUpKind.DarkBackground => [.. onSubject, .. setUp.Lights.Where(light => light.Role == LightRole.Rim)],
+            _ => [.. onSubject],
+        };
+    }
+
     /// <summary>The flash below at full power, seen by the camera, before fall-off over the panel is known.</summary>
     public static WhiteMarginCase StraightAbove(SetUpAtFraming at) => new()
     {
-        Flash = LightingCases.Flash(at.Kit, at.SetUp.Lights.First(light => light.Role == LightRole.Below)),
+        Flash = Flash(at, BelowOf(at)),
         Camera = Camera(at),
         Transmittance = at.Kit.Panel.Transmittance,
     };
@@ -38,10 +53,11 @@ internal static class SetUpCases
     public static DaylightFillCase DaylightFill(SetUpAtFraming at) => new()
     {
         Camera = Camera(at),
-        Limits = Limits(at) with { LongestShutter = SteadyShutter(at) },
-        Ambient = at.Kit.Site.Ambient,
-        Lights = OnSubject(at, LightRole.Key, LightRole.Above, LightRole.Fill),
+        Limits = Limits(at) with { LongestShutter = at.SetUp.Shutter ?? SteadyShutter(at) },
+        Ambient = at.Ambient,
+        Lights = OnSubject(at, OrderOf(at.SetUp.Kind)),
         FillLevel = at.SetUp.FillLevel,
+        FavouriteIso = at.SetUp.Iso,
     };
 
     /// <summary>Available light with flash as fill.</summary>
@@ -49,9 +65,10 @@ internal static class SetUpCases
     {
         Camera = Camera(at),
         Limits = Limits(at) with { LongestShutter = at.SetUp.Shutter ?? SteadyShutter(at) },
-        Ambient = at.Kit.Site.Ambient,
-        Lights = OnSubject(at, LightRole.Fill, LightRole.Key, LightRole.Above),
+        Ambient = at.Ambient,
+        Lights = OnSubject(at, OrderOf(at.SetUp.Kind)),
         FillLevel = at.SetUp.FillLevel,
+        FavouriteIso = at.SetUp.Iso,
     };
 
     /// <summary>Background left black, key and rim light.</summary>
@@ -59,11 +76,19 @@ internal static class SetUpCases
     {
         Camera = Camera(at),
         Limits = Limits(at),
-        Ambient = at.Kit.Site.Ambient,
-        Lights = OnSubject(at, LightRole.Key, LightRole.Above, LightRole.Fill),
-        Rims = [.. Of(at, LightRole.Rim).Select(light => new SubjectLight(LightingCases.Flash(at.Kit, light), at.SetUp.RimLevel))],
+        Ambient = at.Ambient,
+        Lights = OnSubject(at, OrderOf(at.SetUp.Kind)),
+        Rims = [.. Of(at, LightRole.Rim).Select(light => new SubjectLight(Flash(at, light), at.SetUp.RimLevel))],
         BackgroundUnder = at.SetUp.AmbientUnder,
         BackgroundDistance = at.SetUp.BackgroundDistance,
+    };
+
+    // The leading role first: what it gives is the main light.
+    private static LightRole[] OrderOf(SetUpKind kind) => kind switch
+    {
+        SetUpKind.WhiteBackground => [LightRole.Above, LightRole.Key, LightRole.Fill],
+        SetUpKind.LowLightFill => [LightRole.Fill, LightRole.Key, LightRole.Above],
+        _ => [LightRole.Key, LightRole.Above, LightRole.Fill],
     };
 
     private static CameraCase Camera(SetUpAtFraming at) => LightingCases.Camera(at.Kit, at.SetUp, at.Framing, at.Aperture);
@@ -73,15 +98,23 @@ internal static class SetUpCases
     {
         var lights = roles.SelectMany(role => Of(at, role)).ToList();
         return [.. lights.Select(light => new SubjectLight(
-            LightingCases.Flash(at.Kit, light), light.Role == lights[0].Role ? default : at.SetUp.FillLevel))];
+            Flash(at, light), light.Role == lights[0].Role ? default : at.SetUp.FillLevel))];
     }
+
+    /// <summary>One flash of the set-up, with how well its numbers are known.</summary>
+    public static FlashCase Flash(SetUpAtFraming at, LightSpec light) =>
+        LightingCases.Flash(at.Kit, light) with { Uncertainty = at.Known.Of(at.SetUp, light) };
+
+    private static LightSpec BelowOf(SetUpAtFraming at) => Of(at, LightRole.Below).First();
 
     private static IEnumerable<LightSpec> Of(SetUpAtFraming at, LightRole role) => at.SetUp.Lights.Where(light => light.Role == role);
 
     private static SetUpLimits Limits(SetUpAtFraming at) => new()
     {
         LowestIso = ThirdStopSeries.FromMark(at.Kit.Camera.LowestIso),
-        HighestIso = ThirdStopSeries.FromMark(at.Kit.Camera.HighestIso),
+        // A highest speed that is no mark may lie under the exact value of a mark as high.
+        HighestIso = new IsoSpeed(Math.Max(
+            ThirdStopSeries.FromMark(at.Kit.Camera.HighestIso).Value, ThirdStopSeries.FromMark(at.Kit.Camera.LowestIso).Value)),
         FlashSync = ThirdStopSeries.FromMark(at.Kit.Camera.FlashSync),
         LongestFlash = Duration.FromSeconds(SteadySeconds(at)),
     };

@@ -31,7 +31,7 @@ internal static class FrameDesign
         PanelWidth = panel.Width,
         PanelDepth = panel.FlatDepth,
         Height = kit.Frame.Height,
-        SweepRadius = panel.SweepRadius,
+        SweepRadius = panel.SweepRadius ?? (kit.Panel.Thickness * kit.Panel.ColdBendRatio),
         SweepAngle = SweepAngle(panel),
         Cradle = CradleOf(kit),
         LongestPiece = LongestPiece(kit),

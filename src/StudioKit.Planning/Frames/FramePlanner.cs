@@ -9,6 +9,9 @@ namespace StudioKit.Planning.Frames;
 /// <summary>Frame and stock of a kit → geometry, cuts and shopping list.</summary>
 internal static class FramePlanner
 {
+    /// <summary>Why no frame can be drawn for a panel, as a sentence; none where one can.</summary>
+    public static string? Obstacle(KitSpec kit, PanelPlan panel) => PipeFrame.Obstacle(FrameDesign.CaseOf(kit, panel));
+
     /// <summary>Plans the frame for a panel.</summary>
     public static FramePlan Plan(KitSpec kit, PanelPlan panel, PlanningServices services)
     {
@@ -68,7 +71,8 @@ internal static class FramePlanner
 
     private static BarCutRequest BarRequest(KitSpec kit, IReadOnlyList<CutListEntry> pieces) => new()
     {
-        Pieces = [.. pieces.Select(piece => new BarPiece(piece.Group, piece.Rounded, piece.Count * kit.Stock.Studios))],
+        // A frame with no room for a pipe says so among its problems; there is nothing to cut for it.
+        Pieces = [.. pieces.Where(piece => piece.Rounded > Length.Zero).Select(piece => new BarPiece(piece.Group, piece.Rounded, piece.Count * kit.Stock.Studios))],
         Stock = KitStock.Bars(kit.Stock),
         Kerf = kit.Stock.Kerf,
         Trim = kit.Stock.Trim,

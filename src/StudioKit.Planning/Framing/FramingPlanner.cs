@@ -9,35 +9,41 @@ namespace StudioKit.Planning.Framing;
 internal static class FramingPlanner
 {
     // The stack is focused at a marked aperture only to learn the ratio of effective to marked f-number, which does not depend on it.
-    private static readonly FNumber AnyAperture = new(16);
+    public static readonly FNumber AnyAperture = new(16);
 
     /// <summary>Every framing that the kit asks for, smallest magnification first.</summary>
     public static IReadOnlyList<PlannedFraming> Plan(KitSpec kit) =>
-        [.. kit.Lenses
+        Named([.. kit.Lenses
             .SelectMany(lens => Magnifications(lens).Select(magnification => Frame(kit, lens, magnification)))
+            .DistinctBy(framing => (framing.Plan.Lens, framing.Plan.Magnification))
             .OrderBy(framing => framing.Plan.Magnification.Value)
-            .ThenBy(framing => framing.Plan.Name, StringComparer.Ordinal)];
+            .ThenBy(framing => framing.Plan.Name, StringComparer.Ordinal)]);
+
+    // Two wishes may round to one ratio; a card must still say which is which.
+    private static IReadOnlyList<PlannedFraming> Named(IReadOnlyList<PlannedFraming> framings)
+    {
+        var shared = framings.GroupBy(framing => framing.Plan.Name).Where(group => group.Count() > 1).Select(group => group.Key).ToHashSet(StringComparer.Ordinal);
+        return [.. framings.Select(framing => shared.Contains(framing.Plan.Name)
+            ? framing with { Plan = framing.Plan with { Name = FormattableString.Invariant($"{framing.Plan.Name} ({framing.Plan.Magnification.Value:R})") } }
+            : framing)];
+    }
 
     private static IEnumerable<Magnification> Magnifications(LensSpec lens) =>
         lens.Magnifications.Count > 0 ? lens.Magnifications.Distinct() : [lens.LargestMagnification];
 
     private static PlannedFraming Frame(KitSpec kit, LensSpec lens, Magnification magnification)
     {
-        var bare = BareStack(kit.Camera, lens);
-        var onHand = OnHand(kit.Accessories);
-        var reach = ReachingMagnification.With(bare, onHand, magnification);
-        var combination = reach.Covering.Count > 0 ? reach.Covering[0] : null;
-        var focused = combination is null
-            ? AsIfReached(bare, reach)
-            : OpticalStack.AtMagnification(combination.Stack, magnification).Stack!;
+        var reach = FramingReach.Find(BareStack(kit.Camera, lens), kit.Accessories, magnification);
+        var focused = reach.Stack;
+        var actual = reach.Limit is null ? focused.Magnification : magnification;
         var plan = new FramingPlan
         {
-            Name = $"{lens.Name} at {magnification.Nominal}",
+            Name = $"{lens.Name} at {actual.Nominal}",
             Lens = lens.Name,
-            Magnification = magnification,
-            Accessories = combination is null ? [] : [.. Names(kit.Accessories, combination)],
-            OtherCombinations = [.. reach.Covering.Skip(1).Take(3).Select(other => string.Join(" + ", Names(kit.Accessories, other)))],
-            Limit = combination is null ? Sentence(reach) : null,
+            Magnification = actual,
+            Accessories = reach.Combination is { } combination ? [.. Names(kit.Accessories, combination)] : [],
+            OtherCombinations = [.. reach.Others.Select(other => string.Join(" + ", Names(kit.Accessories, other)))],
+            Limit = reach.Limit,
             Extension = focused.Extension,
             FocalLength = focused.FocalLength,
             SubjectToSensor = focused.SubjectToSensor,
@@ -47,7 +53,7 @@ internal static class FramingPlanner
             PupilRatio = lens.PupilRatio,
             FieldWidth = focused.FieldWidth,
             FieldHeight = focused.FieldHeight,
-            Caveats = focused.Caveats,
+            Caveats = [.. reach.Caveats, .. focused.Caveats],
         };
         return new PlannedFraming(plan, focused, lens);
     }
@@ -73,33 +79,12 @@ internal static class FramingPlanner
         ApertureIsEffective = camera.ReportsEffectiveFNumber,
     };
 
-    private static AccessoriesOnHand OnHand(AccessoriesSpec accessories) => new()
-    {
-        ExtensionTubes = [.. accessories.ExtensionTubes.Select(tube => tube.Length)],
-        CloseUpLenses = [.. accessories.CloseUpLenses.Select(lens => lens.Power)],
-        Teleconverters = [.. accessories.Teleconverters.Select(converter => new TeleconverterOptics(converter.Factor, converter.Length))],
-    };
-
     private static IEnumerable<string> Names(AccessoriesSpec accessories, AccessoryCombination combination) =>
     [
         .. combination.Teleconverter is { } place ? new[] { accessories.Teleconverters[place].Name } : [],
         .. combination.Tubes.Select(tube => accessories.ExtensionTubes[tube].Name),
         .. combination.CloseUps.Select(lens => accessories.CloseUpLenses[lens].Name),
     ];
-
-    // Out of reach: the numbers shown are those that a tube of the missing length would give.
-    private static OpticalStackResult AsIfReached(OpticalStackCase bare, MagnificationReach reach)
-    {
-        var withTube = bare with { Extension = reach.LeastExtension };
-        return OpticalStack.AtMagnification(withTube, reach.Wanted).Stack
-            ?? OpticalStack.FromExtension(
-                bare.Lens.FocalLength, bare.Lens.FocalLength * reach.Wanted.Value, AnyAperture, bare.SensorWidth, bare.SensorHeight, bare.Lens.PupilRatio);
-    }
-
-    private static string Sentence(MagnificationReach reach) =>
-        reach.LeastExtension > Length.Zero
-            ? $"{reach.Limit} {PlanFormat.Millimetres(reach.LeastExtension)} of extension tube would reach it."
-            : reach.Limit ?? "";
 
     private static Length LookingFrom(OpticalStackResult stack) =>
         stack.SubjectToEntrancePupil is { } distance && distance > Length.Zero ? distance : stack.ObjectDistance;

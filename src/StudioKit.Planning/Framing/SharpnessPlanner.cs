@@ -11,56 +11,72 @@ internal static class SharpnessPlanner
     /// <summary>Depth, diffraction, blur and stack for one exposure.</summary>
     /// <param name="kit">The kit.</param>
     /// <param name="framing">The framing.</param>
-    /// <param name="aperture">f-number to set.</param>
-    /// <param name="shutter">Shutter speed to set.</param>
-    /// <param name="flashDuration">Longest flash duration at work; none without a flash.</param>
-    /// <param name="ambientShare">Share of ambient light in the exposure [1]; 0 to 1.</param>
-    /// <param name="subject">The subject that it is for; none where the set-up names none.</param>
-    public static SharpnessPlan Plan(
-        KitSpec kit, PlannedFraming framing, FNumber aperture, ShutterSpeed shutter, Duration? flashDuration, double ambientShare, SubjectSpec? subject)
+    /// <param name="exposed">Settings and light.</param>
+    /// <param name="subject">The subject that it is for; none where none fits the frame.</param>
+    public static SharpnessPlan Plan(KitSpec kit, PlannedFraming framing, ExposedWith exposed, SubjectSpec? subject)
     {
-        var effective = aperture.Value * framing.Plan.EffectiveApertureFactor;
+        var stack = At(framing, exposed.Aperture);
+        var effective = stack.EffectiveFNumber.Value;
         var m = framing.Plan.Magnification.Value;
-        var circle = kit.Camera.CircleOfConfusion?.Meters
-            ?? CircleOfConfusion.FromDiagonal(kit.Camera.SensorWidth.Meters, kit.Camera.SensorHeight.Meters);
-        var depth = Length.FromMeters(DepthOfField.CloseUpTotal(m, effective, circle));
+        var circle = CircleOf(kit.Camera);
+        var zone = DepthOfField.Of(stack, circle);
+        var total = Length.FromMeters(DepthOfField.CloseUpTotal(m, effective, circle.Meters));
         var pitch = PixelScale.PixelPitch(kit.Camera.SensorWidth.Meters, kit.Camera.PixelsWide);
-        var motion = MotionBlur.InPixels(new MotionBlurCase
-        {
-            Magnification = framing.Plan.Magnification,
-            PixelPitch = Length.FromMeters(pitch),
-            SubjectSpeed = subject?.Speed ?? Speed.Zero,
-            HandSpeed = kit.Site.HandSpeed,
-            FlashDuration = flashDuration ?? Duration.Zero,
-            Shutter = shutter,
-            AmbientShare = ambientShare,
-        });
-        var stack = subject is null ? null : FocusStack.Plan(new FocusStackCase { Depth = DepthOf(subject), DepthOfField = depth });
+        var motion = Motion(kit, framing, exposed, subject, Length.FromMeters(pitch));
+        var slices = subject is null ? null : StackPlanner.Plan(kit, DepthOf(subject), total, exposed);
+        var ends = subject is null ? null : SharpnessCurves.BlurOver(framing, exposed.Aperture, DepthOf(subject));
         return new SharpnessPlan
         {
-            DepthOfField = depth,
-            CircleOfConfusion = Length.FromMeters(circle),
+            DepthOfField = total,
+            DepthBefore = zone.Near,
+            DepthBehind = zone.Far,
+            CircleOfConfusion = circle,
             AiryDisc = Length.FromMeters(Diffraction.AiryDiscDiameter(effective)),
             FinestDetail = Length.FromMeters(PixelScale.FinestDetail(pitch, m, effective)),
             PixelAtSubject = Length.FromMeters(PixelScale.AtSubject(pitch, m)),
-            FlashBlurPixels = flashDuration is null ? null : motion.FlashPixels,
+            NearestBlur = ends?.Nearest,
+            FarthestBlur = ends?.Farthest,
+            FlashBlurPixels = exposed.FlashDuration is null ? null : motion.FlashPixels,
             AmbientBlurPixels = motion.AmbientPixels,
             SharpestAperture = subject is null ? null : Sharpest(framing, subject),
             ForSubject = subject?.Name,
-            StackFrames = stack?.Frames,
-            StackStep = stack is { Frames: > 1 } ? stack.Step : null,
+            StackFrames = slices?.Frames,
+            StackStep = slices is { Frames: > 1 } ? slices.Step : null,
+            StackTurnsPerStep = slices is { Frames: > 1 } ? slices.TurnsPerStep : null,
+            StackTime = slices is { Frames: > 1 } ? slices.Time : null,
+            StackFlashes = slices is { Frames: > 1 } ? slices.Flashes : null,
         };
     }
 
     /// <summary>Sharpest marked f-number over a subject's depth.</summary>
     public static FNumber Sharpest(PlannedFraming framing, SubjectSpec subject) =>
-        BestAperture.Marked(framing.Stack, new FNumber(16), LensOf(framing.Lens), DepthOf(subject));
+        BestAperture.Marked(framing.Stack, FramingPlanner.AnyAperture, LensOf(framing.Lens), DepthOf(subject));
+
+    /// <summary>The focused stack at another aperture.</summary>
+    public static OpticalStackResult At(PlannedFraming framing, FNumber aperture) =>
+        framing.Stack with { EffectiveFNumber = new FNumber(aperture.Value * framing.Plan.EffectiveApertureFactor) };
+
+    /// <summary>Blur on the sensor that passes for sharp.</summary>
+    public static Length CircleOf(CameraSpec camera) => camera.CircleOfConfusion
+        ?? Length.FromMeters(CircleOfConfusion.FromDiagonal(camera.SensorWidth.Meters, camera.SensorHeight.Meters));
 
     /// <summary>Depth that must be sharp: the kit's own, or half the height that it gives or that goes with the length.</summary>
     public static Length DepthOf(SubjectSpec subject) => subject.Depth ?? (HeightOf(subject) / 2);
 
     /// <summary>Height above the panel: the kit's own, or a third of the length.</summary>
     public static Length HeightOf(SubjectSpec subject) => subject.Height ?? (subject.Length / 3);
+
+    private static MotionBlurResult Motion(KitSpec kit, PlannedFraming framing, ExposedWith exposed, SubjectSpec? subject, Length pitch) =>
+        MotionBlur.InPixels(new MotionBlurCase
+        {
+            Magnification = framing.Plan.Magnification,
+            PixelPitch = pitch,
+            SubjectSpeed = subject?.Speed ?? Speed.Zero,
+            HandSpeed = kit.Site.HandSpeed,
+            FlashDuration = exposed.FlashDuration ?? Duration.Zero,
+            Shutter = exposed.Shutter,
+            AmbientShare = exposed.AmbientShare,
+        });
 
     private static LensOptics LensOf(LensSpec lens) => new()
     {

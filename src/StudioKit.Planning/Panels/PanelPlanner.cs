@@ -19,21 +19,51 @@ internal static class PanelPlanner
     /// <summary>Sizes the panel.</summary>
     public static PanelPlan Plan(KitSpec kit, IReadOnlyList<PlannedFraming> framings)
     {
-        var sights = PanelSight.All(kit, framings);
+        var all = PanelSight.All(kit, framings);
+        var sights = Fillable(kit, all);
+        var unfilled = all.Except(sights).Select(sight => $"{sight.Framing.Plan.Name} at {PlanFormat.Degrees(sight.Pitch)}").Distinct(StringComparer.Ordinal).ToList();
         if (sights.Count == 0)
         {
-            return Finish(kit, Length.Zero, Length.Zero, null) with { Caveats = ["No framing of a white-background set-up sees the panel."] };
+            return Finish(kit, Length.Zero, Length.Zero, null) with
+            {
+                Unfilled = unfilled,
+                Caveats = ["No framing of a white-background set-up sees the panel."],
+            };
         }
 
-        var coverage = Cover(kit, [.. sights.Select(sight => sight.ViewAt(Length.Zero))]);
+        var coverage = Cover(kit, Views(sights))!;
         var largest = sights.MaxBy(sight => Alone(kit, sight))!;
         return Finish(kit, RoundUp(coverage.Width), RoundUp(coverage.Depth), coverage) with
         {
             LargestFraming = largest.Framing.Plan.Name,
             LargestPitch = largest.Pitch,
+            Unfilled = unfilled,
             Caveats = coverage.Caveats,
         };
     }
+
+    // Mostly one panel fills every frame; where none does, framings are left out one by one.
+    private static IReadOnlyList<PanelSight> Fillable(KitSpec kit, IReadOnlyList<PanelSight> sights)
+    {
+        if (Cover(kit, Views(sights)) is not null)
+        {
+            return sights;
+        }
+
+        var kept = new List<PanelSight>();
+        foreach (var sight in sights)
+        {
+            kept.Add(sight);
+            if (Cover(kit, Views(kept)) is null)
+            {
+                kept.Remove(sight);
+            }
+        }
+
+        return kept;
+    }
+
+    private static IReadOnlyList<CameraView> Views(IReadOnlyList<PanelSight> sights) => [.. sights.Select(sight => sight.ViewAt(Length.Zero))];
 
     private static PanelPlan Finish(KitSpec kit, Length requiredWidth, Length requiredDepth, PanelCoverageResult? coverage)
     {
@@ -85,11 +115,11 @@ internal static class PanelPlanner
 
     private static double Alone(KitSpec kit, PanelSight sight)
     {
-        var coverage = Cover(kit, [sight.ViewAt(Length.Zero)]);
+        var coverage = Cover(kit, [sight.ViewAt(Length.Zero)])!;
         return coverage.Width.Meters * coverage.Depth.Meters;
     }
 
-    private static PanelCoverageResult Cover(KitSpec kit, IReadOnlyList<CameraView> views) => PanelCoverage.Smallest(
+    private static PanelCoverageResult? Cover(KitSpec kit, IReadOnlyList<CameraView> views) => PanelCoverage.TrySmallest(
         views, kit.Panel.Margin, DeepestFlat, kit.Panel.SweepRadius ?? (kit.Panel.Thickness * kit.Panel.ColdBendRatio), FlatBehindSubject);
 
     private static Length RoundUp(Length length) => RoundedTo * Math.Ceiling((length / RoundedTo) - 1e-9);

@@ -16,7 +16,9 @@ internal static class AmbientFirst
         var highest = Guard.Between(IsoWindow.StopsOf(setUp.Limits.HighestIso), lowest, 100, nameof(setUp.Limits.HighestIso));
         var iso = level - SetUpCamera.AmbientAtIso100(setUp.Ambient, camera, shutter);
 
-        var moved = iso < lowest ? Shorten(shutter, setUp.Limits, lowest - iso) : Lengthen(shutter, setUp, iso - highest);
+        var favoured = setUp.FavouriteIso is { } favouriteIso ? Math.Clamp(IsoWindow.StopsOf(favouriteIso), lowest, highest) : (double?)null;
+        var (lowestKept, highestKept) = (favoured ?? lowest, favoured ?? highest);
+        var moved = iso < lowestKept ? Shorten(shutter, setUp.Limits, lowestKept - iso) : Lengthen(shutter, setUp, iso - highestKept);
         var wanted = iso - Math.Log2(moved.Seconds / shutter.Seconds);
         var click = Math.Clamp(Math.Round(3 * wanted) / 3, lowest, highest);
         limit = Limit(wanted, lowest, highest, moved, camera, setUp.Limits);

@@ -9,7 +9,7 @@ public sealed record DarkBackgroundCase : SetUpCase
     public IReadOnlyList<SubjectLight> Rims { get; init; } = [];
 
     /// <summary>
-    /// How far the background must stay under its metered exposure, by daylight and by flash each for itself; above 0 stops.
+    /// How far the background must stay under its metered exposure, by daylight and by flash each for itself; 0 stops or more.
     /// </summary>
     public Stops BackgroundUnder { get; init; } = new(4);
 

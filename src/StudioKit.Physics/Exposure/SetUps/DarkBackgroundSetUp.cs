@@ -45,7 +45,7 @@ public static class DarkBackgroundSetUp
 
     private static SetUpResult SolveWith(DarkBackgroundCase setUp, CameraCase camera)
     {
-        var under = Guard.Positive(setUp.BackgroundUnder.Value, nameof(setUp.BackgroundUnder));
+        var under = Guard.NonNegative(setUp.BackgroundUnder.Value, nameof(setUp.BackgroundUnder));
         var ambient = SetUpCamera.AmbientAtIso100(setUp.Ambient, camera, camera.Shutter);
         var window = new IsoWindow(setUp.Limits);
         window.AtMost(-under - ambient, IsoBound.Ambient);

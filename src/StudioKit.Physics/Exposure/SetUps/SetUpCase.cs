@@ -15,6 +15,12 @@ public abstract record SetUpCase
     /// <summary>Ambient light of the place.</summary>
     public required ExposureValue Ambient { get; init; }
 
+    /// <summary>
+    /// ISO speed to stay near where the exposure follows the ambient light: the shutter gives way first, within its limits. None where the
+    /// shutter comes first.
+    /// </summary>
+    public IsoSpeed? FavouriteIso { get; init; }
+
     /// <summary>Flashes on the subject, the main one first.</summary>
     public required IReadOnlyList<SubjectLight> Lights { get; init; }
 

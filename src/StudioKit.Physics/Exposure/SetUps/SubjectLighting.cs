@@ -35,7 +35,7 @@ internal static class SubjectLighting
     /// <summary>Sets one flash on the subject.</summary>
     public static LightSolution Set(FlashCase flash, CameraCase camera, double target, LightUncertainty known)
     {
-        var subject = new SubjectExposureCase { Flash = flash, Camera = camera, Uncertainty = known };
+        var subject = new SubjectExposureCase { Flash = flash, Camera = camera, Uncertainty = flash.Uncertainty ?? known };
         var power = PowerDial.Solve(SubjectExposure.AtFullPower(subject), target, flash, PowerRounding.Nearest);
         var set = flash with { Power = power.Power };
         return new LightSolution { Flash = set, Power = power, Subject = subject with { Flash = set } };

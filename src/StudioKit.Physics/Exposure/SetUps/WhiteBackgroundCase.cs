@@ -27,7 +27,7 @@ public sealed record WhiteBackgroundCase : SetUpCase
     /// <summary>Share of the picture that the background fills [1]; 0 to 1.</summary>
     public double BackgroundShare { get; init; } = 1;
 
-    /// <summary>How far daylight must stay under the flash on the subject; above 0 stops.</summary>
+    /// <summary>How far daylight must stay under the flash on the subject; 0 stops or more.</summary>
     public Stops AmbientBelowFlash { get; init; } = new(3);
 
     internal override IReadOnlyList<FlashCase> Flashes => [Below, .. base.Flashes];

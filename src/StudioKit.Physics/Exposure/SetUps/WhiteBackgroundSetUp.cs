@@ -53,12 +53,12 @@ public static class WhiteBackgroundSetUp
         Camera = camera,
         Transmittance = setUp.Transmittance,
         DarkestPoint = setUp.DarkestPoint,
-        Uncertainty = setUp.Uncertainty,
+        Uncertainty = setUp.Below.Uncertainty ?? setUp.Uncertainty,
     };
 
     private static IsoWindow Window(WhiteBackgroundCase setUp, CameraCase camera, WhiteMarginCase below, double ambient)
     {
-        var under = Guard.Positive(setUp.AmbientBelowFlash.Value, nameof(setUp.AmbientBelowFlash));
+        var under = Guard.NonNegative(setUp.AmbientBelowFlash.Value, nameof(setUp.AmbientBelowFlash));
         var window = new IsoWindow(setUp.Limits);
         window.AtMost(-under - ambient, IsoBound.Ambient);
         var panel = WhiteMargin.AtFullPower(below) - Math.Log2(camera.Iso.Value / 100);

@@ -5,7 +5,8 @@ internal static class FittingGeometry
 {
     private const double SquareTolerance = 1e-6;
 
-    public static FittingKind KindFor(IReadOnlyList<FramePoint> directions)
+    /// <summary>The fitting; none where pipes meet at an angle, or in a number, that no fitting has.</summary>
+    public static FittingKind? KindFor(IReadOnlyList<FramePoint> directions)
     {
         var straight = 0;
         for (var i = 0; i < directions.Count; i++)
@@ -19,7 +20,7 @@ internal static class FittingGeometry
                 }
                 else if (Math.Abs(cosine) > SquareTolerance)
                 {
-                    throw new InvalidOperationException("Two pipes meet at an angle that no fitting has.");
+                    return null;
                 }
             }
         }
@@ -32,7 +33,7 @@ internal static class FittingGeometry
             (3, 1) => FittingKind.Tee,
             (3, 0) => FittingKind.Corner,
             (4, 2) => FittingKind.Cross,
-            _ => throw new InvalidOperationException("More pipes meet than a fitting has sockets."),
+            _ => null,
         };
     }
 }

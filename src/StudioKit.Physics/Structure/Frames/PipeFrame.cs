@@ -9,6 +9,11 @@ public static class PipeFrame
     private const double ClipSpacingMm = 300;
     private const double LedgeLipMm = 15;
 
+    /// <summary>Why a frame cannot even be drawn: a panel narrower than its rails, or a height lower than its fittings. None where it can.</summary>
+    /// <param name="design">The frame as <see cref="Generate"/> takes it.</param>
+    [Source("Derived", "centre lines of rails within panel and height")]
+    public static string? Obstacle(FrameCase design) => FrameCaseCheck.Obstacle(design);
+
     /// <summary>Generates the frame for a panel.</summary>
     /// <param name="design">Panel, height, sweep, flash, pipe, fittings, pack and ground.</param>
     /// <returns>The frame; what cannot be built or packed is named among its problems.</returns>

@@ -71,5 +71,11 @@ internal sealed class Skeleton
         return ports;
     }
 
-    public FittingKind KindOf(int joint) => FittingGeometry.KindFor([.. PortsOf(joint).Select(port => port.Direction)]);
+    public FittingKind KindOf(int joint) => FittingAt(joint)
+        ?? throw new InvalidOperationException("Pipes meet at an angle, or in a number, that no fitting has.");
+
+    /// <summary>Whether there is a fitting for every joint.</summary>
+    public bool CanBeJoined => Enumerable.Range(0, _joints.Count).All(joint => PortsOf(joint).Count == 0 || FittingAt(joint) is not null);
+
+    private FittingKind? FittingAt(int joint) => FittingGeometry.KindFor([.. PortsOf(joint).Select(port => port.Direction)]);
 }

@@ -183,7 +183,7 @@ public sealed class SetUpTests
     [Fact]
     public void Absurd_cases_are_refused()
     {
-        FluentActions.Invoking(() => WhiteBackgroundSetUp.Solve(Scenes.White with { AmbientBelowFlash = new Stops(0) }))
+        FluentActions.Invoking(() => WhiteBackgroundSetUp.Solve(Scenes.White with { AmbientBelowFlash = new Stops(-1) }))
             .Should().Throw<ArgumentOutOfRangeException>();
         FluentActions.Invoking(() => WhiteBackgroundSetUp.Solve(Scenes.White with { Transmittance = 2 }))
             .Should().Throw<ArgumentOutOfRangeException>();

@@ -1,0 +1,29 @@
+using StudioKit.Planning;
+
+namespace StudioKit.Cli.Json;
+
+/// <summary>Two plans side by side as one JSON document.</summary>
+internal static class ComparisonJson
+{
+    public static string Write(PlanComparison comparison) => JsonReport.Object(json => json
+        .Section("first", () => WriteSummary(json, comparison.First))
+        .Section("second", () => WriteSummary(json, comparison.Second))
+        .Grams("massDifference", comparison.MassDifference)
+        .List("lines", comparison.Lines, line => json
+            .Text("subject", line.Subject)
+            .Text("first", line.First)
+            .Text("second", line.Second)
+            .Flag("differs", line.Differs)));
+
+    private static void WriteSummary(JsonReport json, Plan plan) => json
+        .Text("kit", plan.Kit.Name)
+        .Text("contentHash", plan.ContentHash)
+        .Flag("stands", plan.Stands)
+        .Grams("mass", plan.Pack.Total)
+        .Millimetres("panelWidth", plan.Panel.Width)
+        .Millimetres("panelDepth", plan.Panel.Depth)
+        .Count("framingsReached", plan.Framings.Count(framing => framing.Reached))
+        .Count("exposuresThatWork", plan.Exposures.Count(exposure => exposure.Works))
+        .Number("leastWhiteMarginStops", plan.Exposures.Min(exposure => exposure.WhiteMargin?.Value))
+        .Count("checksFailed", plan.Checks.Count(check => !check.Passed));
+}

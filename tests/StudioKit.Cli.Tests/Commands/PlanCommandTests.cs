@@ -1,0 +1,149 @@
+using System.Text.Json;
+using System.Text.RegularExpressions;
+
+namespace StudioKit.Cli.Tests.Commands;
+
+/// <summary>What scripts and people rely on in <c>optics</c>, <c>exposure</c> and <c>plan</c>.</summary>
+public sealed partial class PlanCommandTests
+{
+    private const string Framing = "reed 55 at 1:1";
+
+    [Fact]
+    public void Optics_prints_the_keys_that_scripts_rely_on()
+    {
+        var keys = Keys(CommandRun.Of(
+            "optics", "--focal-length", "55 mm", "--extension", "55 mm", "--aperture", "f/16", "--sensor", "36 mm x 24 mm", "--json"));
+
+        keys.Should().Contain([
+            "magnification", "extensionMm", "objectDistanceMm", "effectiveFNumber", "exposureLossStops", "fieldWidthMm", "fieldHeightMm",
+            "depthOfFieldMm", "airyDiscUm"]);
+    }
+
+    // Thin lens: u = f·(1 + 1/m) = 110 mm, N_e = N·(1 + m) = 32, loss 2 stops, field = sensor; Airy 2.44·0.55 µm·32 = 42.944 µm.
+    [Theory]
+    [InlineData("magnification", 1)]
+    [InlineData("objectDistanceMm", 110)]
+    [InlineData("effectiveFNumber", 32)]
+    [InlineData("exposureLossStops", 2)]
+    [InlineData("fieldWidthMm", 36)]
+    [InlineData("airyDiscUm", 42.944)]
+    public void Optics_of_a_55_mm_lens_at_life_size_is_textbook(string key, double expected)
+    {
+        var run = CommandRun.Of(
+            "optics", "--focal-length", "55 mm", "--extension", "55 mm", "--aperture", "f/16", "--sensor", "36 mm x 24 mm", "--json");
+
+        Root(run).GetProperty(key).GetDouble().Should().BeApproximately(expected, 1e-6 * expected);
+    }
+
+    [Fact]
+    public void The_lines_of_the_light_budget_add_up_to_the_white_margin()
+    {
+        var root = Root(CommandRun.Of(
+            "exposure", "--guide-number", "30 m", "--power", "1/5", "--distance", "45 cm", "--transmittance", "0.5", "--aperture", "f/16",
+            "--magnification", "1", "--iso", "500", "--json"));
+
+        // Seven significant digits are printed of each of about a dozen lines.
+        var sum = root.GetProperty("lightBudget").EnumerateArray().Sum(line => line.GetProperty("stops").GetDouble());
+        sum.Should().BeApproximately(root.GetProperty("whiteMarginStops").GetDouble(), 1e-5);
+    }
+
+    [Fact]
+    public void Plan_prints_the_keys_that_scripts_rely_on()
+    {
+        var root = Root(CommandRun.Of("plan", Repository.Kit("fen-edge.yaml"), "--json"));
+
+        Names(root).Should().Contain(["kit", "contentHash", "stands", "panel", "framings", "exposures", "depthCurves", "pack", "checks", "defaults"]);
+        Names(root.GetProperty("framings")[0]).Should().Contain(["name", "lens", "magnification", "reached", "workingDistanceMm", "fieldWidthMm"]);
+        var exposure = root.GetProperty("exposures")[0];
+        Names(exposure).Should().Contain([
+            "setUp", "framing", "works", "fNumber", "shutterS", "isoSpeed", "whiteMarginStops", "ambientEv100", "uncertaintyStops", "bracketStops",
+            "lights", "sharpness", "sharpnessCurve"]);
+        Names(exposure.GetProperty("lights")[0]).Should().Contain(["flash", "role", "power", "powerFraction", "distanceMm", "uncertaintyStops", "lightBudget"]);
+        Names(exposure.GetProperty("lights")[0].GetProperty("lightBudget")[0]).Should().Equal("item", "stops", "uncertaintyStops", "detail", "source");
+    }
+
+    [Fact]
+    public void Every_set_up_of_every_demo_kit_works()
+    {
+        foreach (var kit in new[] { "fen-edge.yaml", "heath-ultralight.yaml" })
+        {
+            Root(CommandRun.Of("plan", Repository.Kit(kit), "--json")).GetProperty("exposures").EnumerateArray()
+                .Where(exposure => !exposure.GetProperty("works").GetBoolean())
+                .Select(exposure => $"{kit}: {exposure.GetProperty("setUp")} {exposure.GetProperty("framing")}: {exposure.GetProperty("bindingLimit")}")
+                .Should().BeEmpty();
+        }
+    }
+
+    [Fact]
+    public void Why_prints_every_line_of_every_flash_with_its_source()
+    {
+        var run = CommandRun.Of("plan", Repository.Kit("fen-edge.yaml"), "--why", Framing, "--set-up", "white");
+
+        run.ExitCode.Should().Be(0);
+        run.Output.Should().ContainAll("Guide number", "Panel transmittance", "Close focus", "white margin", "Modifier", "[1] ", "ISO 12232", "give or take");
+    }
+
+    [Fact]
+    public void Why_as_JSON_holds_the_same_budget_as_the_plan()
+    {
+        var why = Root(CommandRun.Of("plan", Repository.Kit("fen-edge.yaml"), "--why", Framing, "--set-up", "white", "--json"));
+        var plan = Root(CommandRun.Of("plan", Repository.Kit("fen-edge.yaml"), "--json"));
+
+        var same = plan.GetProperty("exposures").EnumerateArray().Single(exposure =>
+            exposure.GetProperty("setUp").GetString() == "white" && exposure.GetProperty("framing").GetString() == Framing);
+        why.GetProperty("exposures")[0].GetRawText().Should().Be(same.GetRawText());
+    }
+
+    [Fact]
+    public void Why_helps_with_a_mistyped_framing()
+    {
+        var run = CommandRun.Of("plan", Repository.Kit("fen-edge.yaml"), "--why", "red 55 at 1:1");
+
+        run.ExitCode.Should().Be(2);
+        run.Output.Should().BeEmpty();
+        run.Error.Should().Contain("Did you mean 'reed 55 at 1:1'?").And.Contain("alder 180 at 1:2");
+    }
+
+    [Fact]
+    public void Why_and_compare_exclude_each_other() =>
+        CommandRun.Of("plan", "a.yaml", "--why", "x", "--compare", "b.yaml").ExitCode.Should().Be(2);
+
+    [Fact]
+    public void Compare_puts_two_kits_side_by_side()
+    {
+        var run = CommandRun.Of("plan", Repository.Kit("fen-edge.yaml"), "--compare", Repository.Kit("heath-ultralight.yaml"));
+
+        run.ExitCode.Should().Be(0);
+        run.Output.Should().ContainAll("Fen edge", "Heath ultralight", "mass", "panel", "lighter");
+    }
+
+    [Fact]
+    public void A_kit_compared_with_itself_differs_in_nothing()
+    {
+        var kit = Repository.Kit("fen-edge.yaml");
+        var root = Root(CommandRun.Of("plan", kit, "--compare", kit, "--json"));
+
+        root.GetProperty("massDifferenceG").GetDouble().Should().Be(0);
+        root.GetProperty("lines").EnumerateArray().Should().NotContain(line => line.GetProperty("differs").GetBoolean());
+    }
+
+    [Fact]
+    public void Every_number_of_an_explanation_carries_its_unit()
+    {
+        var output = CommandRun.Of("plan", Repository.Kit("fen-edge.yaml"), "--why", Framing, "--set-up", "dusk").Output;
+
+        // Notes below the tables are sentences; a number in one must not stand bare before a full stop or comma.
+        var notes = output.Split('\n').Where(line => line.StartsWith("Ambient", StringComparison.Ordinal) || line.StartsWith("The whole", StringComparison.Ordinal)).ToList();
+        notes.Should().NotBeEmpty();
+        notes.Should().NotContain(line => BareNumber().IsMatch(line));
+    }
+
+    [GeneratedRegex(@"(?<!EV )(?<![\d.])\d+(\.\d+)?[,;]( |$)", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex BareNumber();
+
+    private static JsonElement Root(CommandRun run) => JsonDocument.Parse(run.Output).RootElement;
+
+    private static IEnumerable<string> Keys(CommandRun run) => Names(Root(run));
+
+    private static IEnumerable<string> Names(JsonElement element) => element.EnumerateObject().Select(property => property.Name);
+}

@@ -1,0 +1,59 @@
+using StudioKit.Kits;
+using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Optics;
+using UnitsNet;
+
+namespace StudioKit.Planning.Tests.Plans;
+
+/// <summary>Kits as photographers own them, so that many of their set-ups work.</summary>
+internal static class LikelyKits
+{
+    /// <summary>One lens, two flashes, one set-up.</summary>
+    public static Gen<KitSpec> Any { get; } =
+        from kind in Gen.Enum<SetUpKind>()
+        from magnification in Gen.Double[0.1, 1.5]
+        from guideNumber in Gen.Double[15, 60]
+        from distance in Gen.Double[0.2, 0.6]
+        from aperture in Gen.Double[5.6, 22]
+        from iso in Gen.Double[100, 3200]
+        from ambient in Gen.Double[4, 13]
+        from fill in Gen.Double[-2, 0]
+        from sync in Gen.OneOf(Gen.Const(1.0 / 160), Gen.Const(1.0 / 250))
+        select new KitSpec
+        {
+            Name = "likely",
+            Camera = new CameraSpec
+            {
+                Name = "body",
+                SensorWidth = Length.FromMillimeters(36),
+                SensorHeight = Length.FromMillimeters(24),
+                FlashSync = new ShutterSpeed(sync),
+                HighestIso = new IsoSpeed(6400),
+            },
+            Lenses = [new LensSpec { Name = "lens", FocalLength = Length.FromMillimeters(100), LargestMagnification = new Magnification(1.5), Magnifications = [new Magnification(magnification)] }],
+            Flashes = [Flash("one", guideNumber), Flash("two", guideNumber)],
+            Subjects = [new SubjectSpec { Name = "moth", Group = SubjectGroup.FlyingInsects, Length = Length.FromMillimeters(20) }],
+            SetUps = [new SetUpSpec
+            {
+                Name = "set-up",
+                Kind = kind,
+                Aperture = new FNumber(aperture),
+                Iso = new IsoSpeed(iso),
+                Ambient = new ExposureValue(ambient),
+                FillLevel = new Stops(fill),
+                BackgroundDistance = Length.FromMeters(3),
+                Lights = Lights(kind, Length.FromMeters(distance)),
+            }],
+        };
+
+    private static FlashSpec Flash(string name, double guideNumber) => new() { Name = name, GuideNumber = new GuideNumber(Length.FromMeters(guideNumber)) };
+
+    private static IReadOnlyList<LightSpec> Lights(SetUpKind kind, Length distance) => kind switch
+    {
+        SetUpKind.WhiteBackground => [Light("one", LightRole.Below, Length.FromMillimeters(400)), Light("two", LightRole.Above, distance)],
+        SetUpKind.DarkBackground => [Light("one", LightRole.Key, distance), Light("two", LightRole.Rim, distance)],
+        _ => [Light("one", LightRole.Fill, distance)],
+    };
+
+    private static LightSpec Light(string flash, LightRole role, Length distance) => new() { Flash = flash, Role = role, Distance = distance };
+}

@@ -1,0 +1,295 @@
+using StudioKit.Kits;
+using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Optics;
+using UnitsNet;
+
+namespace StudioKit.Planning.Tests.Plans;
+
+/// <summary>Kits drawn from all that a kit file may hold, the ends of every range included: absurd, but readable.</summary>
+internal static class RandomKits
+{
+    /// <summary>A kit with every section that light and optics look at.</summary>
+    public static Gen<KitSpec> Any { get; } =
+        from camera in Camera()
+        from lenses in Lens().List[1, 2]
+        from accessories in Accessories()
+        from flashes in Flash().List[1, 3]
+        from modifiers in Modifier().List[0, 2]
+        from subjects in Subject().List[0, 2]
+        from panel in Panel()
+        from site in Site()
+        from setUps in SetUp(flashes.Count, modifiers.Count).List[1, 2]
+        from height in Log(0.01, 3)
+        from frame in Gen.Enum<FrameKind>()
+        select new KitSpec
+        {
+            Name = "random",
+            Camera = camera,
+            Lenses = [.. lenses.Select((lens, i) => lens with { Name = $"lens {i}" })],
+            Accessories = accessories,
+            Flashes = [.. flashes.Select((flash, i) => flash with { Name = $"flash {i}" })],
+            Modifiers = [.. modifiers.Select((modifier, i) => modifier with { Name = $"modifier {i}" })],
+            Subjects = [.. subjects.Select((subject, i) => subject with { Name = $"subject {i}" })],
+            SetUps = [.. setUps.Select((setUp, i) => setUp with { Name = $"set-up {i}" })],
+            Panel = panel,
+            Site = site,
+            Frame = new FrameSpec { Height = Length.FromMeters(height), Kind = frame },
+            Stock = new StockSpec { Lengths = [new StockLengthSpec { Length = Length.FromMeters(6) }], Sheets = [new StockSheetSpec { Width = Length.FromMeters(3), Height = Length.FromMeters(3) }] },
+        };
+
+    // Evenly over the powers of ten, and often right on an end, where faults live.
+    private static Gen<double> Log(double least, double most) => Gen.Frequency(
+        (6, Gen.Double[Math.Log(least), Math.Log(most)].Select(Math.Exp)), (1, Gen.Const(least)), (1, Gen.Const(most)));
+
+    private static Gen<double> Flat(double least, double most) => Gen.Frequency(
+        (6, Gen.Double[least, most]), (1, Gen.Const(least)), (1, Gen.Const(most)));
+
+    private static Gen<Length> Metres(double least, double most) => Log(least, most).Select(value => Length.FromMeters(value));
+
+    private static Gen<T?> Maybe<T>(Gen<T> gen)
+        where T : struct => Gen.Bool.SelectMany(given => given ? gen.Select(value => (T?)value) : Gen.Const((T?)null));
+
+    private static Gen<CameraSpec> Camera() =>
+        from width in Log(0.002, 0.15)
+        from share in Flat(0.3, 1)
+        from pixels in Gen.Int[100, 100_000]
+        from sync in Log(1.0 / 8000, 1)
+        from lowest in Log(3, 10_000)
+        from span in Log(1, 1000)
+        from effective in Gen.Bool
+        from clip in Flat(-4, 4)
+        from circle in Maybe(Metres(1e-7, 1e-3))
+        from flange in Log(0.001, 0.15)
+        from glare in Flat(0, 1)
+        select new CameraSpec
+        {
+            Name = "body",
+            SensorWidth = Length.FromMeters(width),
+            SensorHeight = Length.FromMeters(Math.Max(0.002, width * share)),
+            PixelsWide = pixels,
+            PixelsHigh = Math.Max(100, pixels / 2),
+            FlashSync = new ShutterSpeed(sync),
+            LowestIso = new IsoSpeed(lowest),
+            HighestIso = new IsoSpeed(lowest * span),
+            ReportsEffectiveFNumber = effective,
+            ClipPoint = new Stops(clip),
+            CircleOfConfusion = circle,
+            FlangeDistance = Length.FromMeters(flange),
+            VeilingGlare = glare,
+        };
+
+    private static Gen<LensSpec> Lens() =>
+        from focal in Log(0.001, 2)
+        from focusing in Gen.Enum<LensFocusing>()
+        from widest in Log(0.5, 128)
+        from range in Log(1, 200)
+        from largest in Log(0.001, 20)
+        from closest in Maybe(Metres(0.01, 10))
+        from pupil in Log(0.1, 10)
+        from length in Maybe(Metres(0.001, 1))
+        from reversed in Gen.Bool
+        from wanted in Log(0.001, 20).List[0, 3]
+        select new LensSpec
+        {
+            Name = "",
+            FocalLength = Length.FromMeters(focal),
+            Focusing = focusing,
+            WidestAperture = new FNumber(widest),
+            SmallestAperture = new FNumber(Math.Min(256, widest * range)),
+            LargestMagnification = new Magnification(largest),
+            ClosestFocus = focusing == LensFocusing.Internal || closest?.Meters >= 4 * focal ? closest : null,
+            PupilRatio = pupil,
+            Length = length,
+            Reversed = reversed,
+            Magnifications = [.. wanted.Select(m => new Magnification(m))],
+        };
+
+    private static Gen<AccessoriesSpec> Accessories() =>
+        from tubes in Log(0.0005, 0.5).List[0, 3]
+        from closeUps in Log(0.1, 100).List[0, 2]
+        from converters in Gen.Select(Log(1.01, 4), Flat(0, 0.2)).List[0, 1]
+        from loss in Flat(0, 20)
+        from rail in Maybe(Metres(1e-5, 0.05))
+        select new AccessoriesSpec
+        {
+            ExtensionTubes = [.. tubes.Select((tube, i) => new ExtensionTubeSpec { Name = $"tube {i}", Length = Length.FromMeters(tube) })],
+            CloseUpLenses = [.. closeUps.Select((power, i) => new CloseUpLensSpec { Name = $"close-up {i}", Power = ReciprocalLength.FromInverseMeters(power) })],
+            Teleconverters = [.. converters.Select((pair, i) => new TeleconverterSpec { Name = $"converter {i}", Factor = pair.Item1, Length = Length.FromMeters(pair.Item2) })],
+            Filters = [new FilterSpec { Name = "filter", Kind = FilterKind.Polariser, Loss = new Stops(loss) }],
+            RailPitch = rail,
+        };
+
+    private static Gen<FlashSpec> Flash() =>
+        from guideNumber in GuideNumberOf()
+        from zooms in GuideNumberOf().List[0, 2]
+        from lowest in Log(1.0 / 4096, 1)
+        from across in Maybe(Flat(1, 179).Select(degrees => Angle.FromDegrees(degrees)))
+        from up in Maybe(Flat(1, 179).Select(degrees => Angle.FromDegrees(degrees)))
+        from width in Metres(0.001, 1)
+        from height in Metres(0.001, 1)
+        from duration in Log(1e-6, 1)
+        from recycle in Log(0.01, 60)
+        select new FlashSpec
+        {
+            Name = "",
+            GuideNumber = guideNumber,
+            Zooms = zooms,
+            LowestPower = new FlashPower(lowest),
+            BeamWidth = across,
+            BeamHeight = up,
+            HeadWidth = width,
+            HeadHeight = height,
+            FullPowerDuration = Duration.FromSeconds(duration),
+            RecycleTime = Duration.FromSeconds(recycle),
+        };
+
+    private static Gen<GuideNumber> GuideNumberOf() =>
+        from metres in Log(1, 300)
+        from zoom in Maybe(Metres(0.005, 0.5))
+        select zoom is { } at ? new GuideNumber(Length.FromMeters(metres), at) : new GuideNumber(Length.FromMeters(metres));
+
+    private static Gen<ModifierSpec> Modifier() =>
+        from kind in Gen.Enum<ModifierKind>()
+        from width in Metres(0.005, 2)
+        from height in Metres(0.005, 2)
+        from transmittance in Log(0.001, 1)
+        from lobe in Flat(0, 1000)
+        from loss in Maybe(Flat(-3, 12).Select(stops => new Stops(stops)))
+        select new ModifierSpec
+        {
+            Name = "",
+            Kind = kind,
+            Width = width,
+            Height = height,
+            Transmittance = transmittance,
+            LobeExponent = lobe,
+            Loss = loss,
+        };
+
+    private static Gen<SubjectSpec> Subject() =>
+        from length in Metres(0.0001, 3)
+        from height in Maybe(Metres(0.0001, 3))
+        from depth in Maybe(Metres(0.00001, 3))
+        from speed in Flat(0, 1)
+        select new SubjectSpec
+        {
+            Name = "",
+            Group = SubjectGroup.Amphibians,
+            Length = length,
+            Height = height,
+            Depth = depth,
+            Speed = Speed.FromMetersPerSecond(speed),
+        };
+
+    private static Gen<PanelSpec> Panel() =>
+        from width in Maybe(Metres(0.05, 3))
+        from depth in Maybe(Metres(0.05, 3))
+        from thickness in Metres(0.0001, 0.03)
+        from transmittance in Log(0.001, 1)
+        from scatter in Flat(0, 1000)
+        from reflectance in Flat(0, 1)
+        from skirts in Gen.Bool
+        from skirt in Flat(0, 1)
+        from sweep in Maybe(Metres(0.01, 10))
+        select new PanelSpec
+        {
+            Width = width,
+            Depth = depth,
+            Thickness = thickness,
+            Transmittance = transmittance,
+            ScatterExponent = scatter,
+            UndersideReflectance = Math.Min(reflectance, 1 - transmittance),
+            Skirts = skirts,
+            SkirtReflectance = skirt,
+            SweepRadius = sweep,
+        };
+
+    private static Gen<SiteSpec> Site() =>
+        from ambient in Flat(-6, 18)
+        from wind in Flat(0, 40)
+        from ground in Flat(0, 1)
+        from hand in Flat(0, 1)
+        from outdoors in Flat(-3, 1)
+        select new SiteSpec
+        {
+            Ambient = new ExposureValue(ambient),
+            Wind = Speed.FromMetersPerSecond(wind),
+            GroundReflectance = ground,
+            HandSpeed = Speed.FromMetersPerSecond(hand),
+            OutdoorCorrection = new Stops(outdoors),
+        };
+
+    private static Gen<SetUpSpec> SetUp(int flashes, int modifiers) =>
+        from kind in Gen.Enum<SetUpKind>()
+        from aperture in Maybe(Log(0.5, 256).Select(n => new FNumber(n)))
+        from shutter in Maybe(Log(1.0 / 32_000, 60).Select(seconds => new ShutterSpeed(seconds)))
+        from iso in Maybe(Log(3, 1e7).Select(speed => new IsoSpeed(speed)))
+        from ambient in Maybe(Flat(-6, 18).Select(ev => new ExposureValue(ev)))
+        from pitches in Flat(0, 90).List[1, 2]
+        from first in Light(kind, flashes, modifiers, leading: true)
+        from others in Light(kind, flashes, modifiers, leading: false).List[0, 2]
+        from levels in Levels()
+        from background in Metres(0.01, 1000)
+        from filtered in Gen.Bool
+        select levels with
+        {
+            Kind = kind,
+            Aperture = aperture,
+            Shutter = shutter,
+            Iso = iso,
+            Ambient = ambient,
+            CameraPitches = [.. pitches.Select(degrees => Angle.FromDegrees(degrees))],
+            Lights = [first, .. others],
+            BackgroundDistance = background,
+            Filter = filtered ? "filter" : null,
+        };
+
+    private static Gen<SetUpSpec> Levels() =>
+        from target in Flat(-3, 4)
+        from veil in Flat(0, 10)
+        from below in Flat(0, 12)
+        from fill in Flat(-8, 8)
+        from under in Flat(0, 15)
+        from rim in Flat(-8, 8)
+        select new SetUpSpec
+        {
+            Name = "",
+            Kind = SetUpKind.WhiteBackground,
+            TargetWhiteMargin = new Stops(target),
+            VeilLimit = new Stops(veil),
+            AmbientBelowFlash = new Stops(below),
+            FillLevel = new Stops(fill),
+            AmbientUnder = new Stops(under),
+            RimLevel = new Stops(rim),
+        };
+
+    private static Gen<LightSpec> Light(SetUpKind kind, int flashes, int modifiers, bool leading) =>
+        from flash in Gen.Int[0, flashes - 1]
+        from modifier in Gen.Int[-1, modifiers - 1]
+        from role in Gen.Int[0, Roles(kind, leading).Length - 1].Select(i => Roles(kind, leading)[i])
+        from distance in Metres(0.01, 100)
+        from right in Flat(-10, 10)
+        from back in Flat(-10, 10)
+        from tilt in Flat(-90, 90)
+        from zoom in Maybe(Metres(0.005, 0.5))
+        select new LightSpec
+        {
+            Flash = $"flash {flash}",
+            Role = role,
+            Modifier = modifier < 0 ? null : $"modifier {modifier}",
+            Distance = distance,
+            OffsetRight = Length.FromMeters(right),
+            OffsetBack = Length.FromMeters(back),
+            Tilt = Angle.FromDegrees(tilt),
+            Zoom = zoom,
+        };
+
+    private static LightRole[] Roles(SetUpKind kind, bool leading) => (kind, leading) switch
+    {
+        (SetUpKind.WhiteBackground, true) => [LightRole.Below],
+        (SetUpKind.WhiteBackground, false) => Enum.GetValues<LightRole>(),
+        (SetUpKind.DarkBackground, true) => [LightRole.Key],
+        (_, true) => [LightRole.Fill, LightRole.Key],
+        _ => [LightRole.Fill, LightRole.Key, LightRole.Rim],
+    };
+}

@@ -1,0 +1,66 @@
+namespace StudioKit.Planning.Tests.Plans;
+
+/// <summary>What the kit writes after <c>±</c> reaches the light account.</summary>
+public sealed class UncertaintyTests
+{
+    // √Σσ² of the usual figures: guide number 1/3, outdoors 1/6, distance 5 % = 2·log₂ 1.05, transmittance 20 % = log₂ 1.2, scatter 1/6,
+    // aperture 1/6, clip point 1/3 stop.
+    [Fact]
+    public void Without_any_the_usual_figures_combine_in_quadrature()
+    {
+        var expected = Math.Sqrt((2 / 9.0) + (3 / 36.0) + Math.Pow(2 * Math.Log2(1.05), 2) + Math.Pow(Math.Log2(1.2), 2));
+
+        Of(KitTexts.Base).Should().BeApproximately(expected, 1e-9);
+    }
+
+    [Fact]
+    public void A_measured_guide_number_makes_the_exposure_surer_by_just_its_share()
+    {
+        var usual = Of(KitTexts.Base);
+        var measured = Of(KitTexts.Base.Replace("\"30 m @ ISO 100, 35 mm\"", "\"30 m @ ISO 100, 35 mm ± 0.1 stop\"", StringComparison.Ordinal));
+
+        ((usual * usual) - (measured * measured)).Should().BeApproximately((1 / 9.0) - 0.01, 1e-9);
+    }
+
+    [Theory]
+    [InlineData("transmittance: 0.5", "transmittance: 0.5 ± 0.05", 0.1)]
+    [InlineData("transmittance: 0.5", "transmittance: 0.5 ± 10 %", 0.1)]
+    public void A_measured_transmittance_counts_in_stops(string written, string measured, double share)
+    {
+        var usual = Of(KitTexts.Base);
+        var surer = Of(KitTexts.Base.Replace(written, measured, StringComparison.Ordinal));
+
+        ((usual * usual) - (surer * surer)).Should().BeApproximately(
+            Math.Pow(Math.Log2(1.2), 2) - Math.Pow(Math.Log2(1 + share), 2), 1e-9);
+    }
+
+    [Fact]
+    public void Metered_ambient_light_makes_available_light_surer()
+    {
+        var guessed = Dusk("EV 9").Uncertainty.Value;
+        var metered = Dusk("EV 9 ± 0.2 stop").Uncertainty.Value;
+
+        metered.Should().BeLessThan(guessed);
+    }
+
+    private static double Of(string text) => KitPlanner.Plan(KitTexts.Read(text +
+        """
+        set-ups:
+          - name: white
+            kind: white-background
+            ambient: EV 10
+            iso: 500
+            lights: [{flash: one, role: below, distance: 45 cm}, {flash: two, role: above, modifier: dome, distance: 20 cm}]
+        """)).Exposures[0].Uncertainty.Value;
+
+    private static ExposurePlan Dusk(string ambient) => KitTexts.PlanOf(
+        $$"""
+        set-ups:
+          - name: dusk
+            kind: low-light-fill
+            ambient: {{ambient}}
+            fill-level: -2 stops
+            shutter: 1/60 s
+            lights: [{flash: one, role: fill, modifier: dome, distance: 1 m}]
+        """).Exposures[0];
+}
