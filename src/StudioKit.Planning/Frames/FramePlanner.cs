@@ -59,7 +59,13 @@ internal static class FramePlanner
             return plain;
         }
 
-        var propped = PipeFrame.Generate(design with { MiddleLegs = true });
+        var withLegs = design with { MiddleLegs = true };
+        if (PipeFrame.Obstacle(withLegs) is not null)
+        {
+            return plain;
+        }
+
+        var propped = PipeFrame.Generate(withLegs);
         return propped.Problems.Count <= plain.Problems.Count && Failing(kit, panel, propped) < Failing(kit, panel, plain) ? propped : plain;
     }
 
