@@ -3,8 +3,10 @@ using StudioKit.Planning.Checks;
 using StudioKit.Planning.Exposures;
 using StudioKit.Planning.Frames;
 using StudioKit.Planning.Framing;
+using StudioKit.Planning.Handling;
 using StudioKit.Planning.Packing;
 using StudioKit.Planning.Panels;
+using StudioKit.Planning.Sessions;
 using StudioKit.Planning.Uncertainties;
 
 namespace StudioKit.Planning;
@@ -39,6 +41,8 @@ public static class KitPlanner
             DepthCurves = DepthCurves.Of(kit, exposures),
             Frame = frame,
             Pack = pack,
+            Handling = HandlingPlanner.Of(kit),
+            Session = SessionPlanner.Plan(kit, exposures),
             Checks = [],
             Defaults = [.. read.Defaults.Select(entry => new PlanDefault(entry.Path, entry.Value))],
         };

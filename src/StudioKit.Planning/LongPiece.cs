@@ -21,9 +21,9 @@ public sealed record LongPiece
     /// <summary>Longest that would go inside.</summary>
     public required Length LongestInside { get; init; }
 
+    /// <summary>Whether it is longer than the bag by so much that it catches on things.</summary>
+    public required bool SticksOut { get; init; }
+
     /// <summary>What to mind; empty where it rides well.</summary>
     public IReadOnlyList<string> Caveats { get; init; } = [];
-
-    /// <summary>Whether it sticks out so far that it catches on things.</summary>
-    public bool SticksOut => Caveats.Count > 0;
 }

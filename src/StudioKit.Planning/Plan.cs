@@ -32,6 +32,12 @@ public sealed record Plan
     /// <summary>What is carried and what it weighs.</summary>
     public required PackPlan Pack { get; init; }
 
+    /// <summary>How the subjects are handled, a card for each group; empty without subjects.</summary>
+    public IReadOnlyList<HandlingCard> Handling { get; init; } = [];
+
+    /// <summary>The session in the field; none where no subject can be photographed whole.</summary>
+    public SessionPlan? Session { get; init; }
+
     /// <summary>Everything that was checked; the plan stands when all of them pass.</summary>
     public required IReadOnlyList<PlanCheck> Checks { get; init; }
 

@@ -33,6 +33,11 @@ public static class PlanFormat
         ? $"1/{ThreeDigits(1 / duration.Seconds)} s"
         : $"{Invariant(duration.Seconds, "0.#")} s";
 
+    /// <summary>A span of a session: seconds under two minutes, else minutes to the half.</summary>
+    public static string Minutes(Duration duration) => duration.Seconds < 119.5
+        ? $"{Invariant(duration.Seconds, "0")} s"
+        : $"{Invariant(Math.Ceiling(duration.Minutes * 2) / 2, "0.#")} min";
+
     /// <summary>A share as a percentage.</summary>
     public static string Percent(double share) => $"{Invariant(share * 100, "0.#")} %";
 

@@ -23,6 +23,7 @@ internal static class PlanJson
         }
 
         json.Section("pack", () => PackJson.Write(json, plan.Pack));
+        SessionJson.Write(json, plan);
         json.List("checks", plan.Checks, check => WriteCheck(json, check));
         json.List("defaults", plan.Defaults, entry => json.Text("path", entry.Path).Text("value", entry.Value));
     });

@@ -23,6 +23,11 @@ internal static class PlanTables
         }
 
         WritePack(console, plan.Pack);
+        if (plan.Session is { } session)
+        {
+            SessionTable.Write(console, session);
+        }
+
         WriteChecks(console, plan.Checks);
         WriteDefaults(console, plan.Defaults);
     }

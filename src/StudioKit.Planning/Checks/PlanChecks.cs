@@ -20,6 +20,7 @@ internal static class PlanChecks
         .. plan.Exposures.GroupBy(exposure => exposure.SetUp).Select(SetUp),
         .. plan.Frame is { } frame ? FrameChecks(frame).Concat(StructureChecks.Of(plan, frame)) : [],
         .. PackChecks.Of(plan),
+        .. plan.Session is { } session ? SessionChecks.Of(session) : [],
     ];
 
     private static bool UsesPanel(Plan plan) => plan.Panel.RequiredWidth > Length.Zero;

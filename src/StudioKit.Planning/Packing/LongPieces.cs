@@ -7,7 +7,9 @@ namespace StudioKit.Planning.Packing;
 /// <summary>How the longest pipe and the panel travel.</summary>
 internal static class LongPieces
 {
+    // As for pipes: a tenth longer than the bag catches on branches and door frames.
     private const double Sticking = 1.1;
+
     private const string PipeName = "longest pipe";
 
     /// <summary>Both, each with the bag that carries it.</summary>
@@ -49,6 +51,7 @@ internal static class LongPieces
                 Bag = bag.Name,
                 Placement = LongItemPlacement.StrappedOutside,
                 LongestInside = Length.Zero,
+                SticksOut = true,
                 Caveats = ["It is thicker than the bag is wide."],
             };
         }
@@ -61,6 +64,7 @@ internal static class LongPieces
             Bag = bag.Name,
             Placement = placed.Placement,
             LongestInside = placed.LongestInside,
+            SticksOut = placed.Caveats.Count > 0,
             Caveats = placed.Caveats,
         };
     }
@@ -71,7 +75,6 @@ internal static class LongPieces
         var inside = PackCases.InsideOf(bag);
         var size = new BoxSize(panel.Width, panel.Depth, panel.Thickness);
         var goesInside = inside.Takes(size);
-        var overhangs = size.Longest > Sticking * inside.Longest || size.Middle > Sticking * inside.Middle;
         return new LongPiece
         {
             Name = "panel",
@@ -79,9 +82,10 @@ internal static class LongPieces
             Bag = bag.Name,
             Placement = goesInside ? LongItemPlacement.AlongBag : LongItemPlacement.StrappedOutside,
             LongestInside = inside.Longest,
-            Caveats = !goesInside && overhangs
-                ? [$"It is {PlanFormat.Rectangle(size.Longest, size.Middle)}, the bag {PlanFormat.Rectangle(inside.Longest, inside.Middle)}: it sticks out by more than a tenth and catches the wind."]
-                : [],
+            SticksOut = !goesInside && size.Longest > Sticking * inside.Longest,
+            Caveats = goesInside
+                ? []
+                : [$"The panel is {PlanFormat.Rectangle(size.Longest, size.Middle)}, the back of {bag.Name} {PlanFormat.Rectangle(inside.Longest, inside.Middle)}: pad the corners, mind the wind."],
         };
     }
 }

@@ -108,7 +108,10 @@ public sealed class PackPlannerTests
         var panel = plan.Pack.Items.Single(item => item.Part == StudioPart.Panel);
         panel.Outside.Should().BeTrue();
         panel.Bag.Should().Be("frame pack");
-        plan.Checks.Single(check => check.Name == "Panel on frame pack").Passed.Should().BeFalse("400 mm stick out of 320 mm by more than a tenth");
+        var check = plan.Checks.Single(check => check.Name == "Panel on frame pack");
+        check.Passed.Should().BeTrue("600 mm are within a tenth of 620 mm");
+        check.Capacity.Should().StartWith("strapped outside");
+        check.Caveats.Should().ContainSingle().Which.Should().Contain("600 × 400 mm");
     }
 
     // E33 of the rod formula: a rod of 26.7 mm goes into 600 × 300 mm up to 650.1 mm (worked by hand from the rectangle bound).

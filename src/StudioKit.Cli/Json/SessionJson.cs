@@ -1,0 +1,61 @@
+using StudioKit.Planning;
+
+namespace StudioKit.Cli.Json;
+
+/// <summary>Handling cards and session of a plan as JSON.</summary>
+internal static class SessionJson
+{
+    public static void Write(JsonReport json, Plan plan)
+    {
+        json.List("handling", plan.Handling, card => WriteCard(json, card));
+        if (plan.Session is { } session)
+        {
+            json.Section("session", () => WriteSession(json, session));
+        }
+    }
+
+    private static void WriteCard(JsonReport json, HandlingCard card) => json
+        .Text("group", KebabText.Of(card.Group))
+        .Text("name", card.Name)
+        .Text("examples", card.Examples)
+        .Number("holdLimitS", card.HoldLimit?.Seconds)
+        .List("subjects", card.Subjects, subject => json.Text("name", subject.Name).Number("holdLimitS", subject.HoldLimit?.Seconds))
+        .List("lines", card.Lines, line => json
+            .Text("topic", KebabText.Of(line.Topic))
+            .Text("text", line.Text)
+            .Text("source", line.Source)
+            .Flag("published", line.Published));
+
+    private static void WriteSession(JsonReport json, SessionPlan session) => json
+        .Text("rule", SessionPlan.Rule)
+        .Count("rounds", session.Rounds)
+        .Number("timeS", session.Time.Seconds)
+        .Count("changes", session.Changes)
+        .Flag("provenFewest", session.ProvenFewest)
+        .List("steps", session.Steps, step => json
+            .Text("kind", KebabText.Of(step.Kind))
+            .Text("what", step.What)
+            .Text("subject", step.Subject)
+            .Text("setUp", step.SetUp)
+            .Text("framing", step.Framing)
+            .Number("timeS", step.Time.Seconds)
+            .Count("frames", step.Frames)
+            .Count("flashes", step.Flashes)
+            .Flag("held", step.Held))
+        .List("subjects", session.Subjects, subject => json
+            .Text("name", subject.Name)
+            .Text("group", KebabText.Of(subject.Group))
+            .Number("holdTimeS", subject.HoldTime.Seconds)
+            .Number("holdLimitS", subject.HoldLimit?.Seconds)
+            .Flag("withinLimit", subject.WithinLimit))
+        .List("flashes", session.Flashes, flash => json
+            .Text("flash", flash.Flash)
+            .Count("flashes", flash.Flashes)
+            .Number("fullPowerFlashes", flash.FullPowerFlashes)
+            .Count("setsNeeded", flash.SetsNeeded)
+            .Count("setsCarried", flash.SetsCarried)
+            .Count("cellsPerSet", flash.CellsPerSet)
+            .Count("flashesCarried", flash.FlashesCarried)
+            .Flag("enough", flash.Enough))
+        .Texts("notes", session.Notes);
+}
