@@ -34,6 +34,12 @@ public sealed record FramePlan
     /// <summary>Softboxes that are folded.</summary>
     public IReadOnlyList<FoldedSoftbox> Softboxes { get; init; } = [];
 
+    /// <summary>Where the flash under the panel goes; none where there is no such flash.</summary>
+    public FlashBelow? FlashBelow { get; init; }
+
+    /// <summary>Outside diameter of the pipe.</summary>
+    public Length PipeDiameter { get; init; }
+
     /// <summary>How many studios are built at once [1]; cuts and shopping are for all of them, everything else is for one.</summary>
     public int Studios { get; init; } = 1;
 

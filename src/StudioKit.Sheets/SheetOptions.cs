@@ -11,6 +11,9 @@ public sealed record SheetOptions
     /// <summary>The paper.</summary>
     public Paper Paper { get; init; } = Paper.A4;
 
+    /// <summary>Units of the build sheet.</summary>
+    public SheetUnits Units { get; init; } = SheetUnits.Metric;
+
     /// <summary>Sizes of card to print, one file each.</summary>
     public IReadOnlyList<CardFormat> CardFormats { get; init; } = [CardFormat.A6, CardFormat.Index3By5];
 }

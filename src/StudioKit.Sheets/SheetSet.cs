@@ -1,4 +1,5 @@
 using StudioKit.Planning;
+using StudioKit.Sheets.Building;
 using StudioKit.Sheets.Documents;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;
@@ -13,7 +14,7 @@ public static class SheetSet
     /// <summary>Makes every sheet and drawing that the plan has something to say on.</summary>
     /// <param name="plan">The plan; all numbers are read from it.</param>
     /// <param name="options">Paper, card sizes and the date.</param>
-    /// <returns>The files: PDF sheets first, then each drawing as SVG. The same plan and options give the same bytes.</returns>
+    /// <returns>The files: PDF sheets first, then each drawing as SVG, then tables as CSV. The same plan and options give the same bytes.</returns>
     public static IReadOnlyList<SheetFile> Write(Plan plan, SheetOptions options)
     {
         ArgumentNullException.ThrowIfNull(plan);
@@ -23,7 +24,8 @@ public static class SheetSet
         return
         [
             .. SheetChapters.Of(plan, options, stamp).Select(named => Pdf(named.FileName, named.Chapter.Alone(stamp))),
-            .. plan.Frame is { } frame ? CutDrawings.Of(plan, frame).Select(named => Svg(named.Name, named.Drawing)) : [],
+            .. plan.Frame is { } frame ? Drawings(plan, frame, options).Select(named => Svg(named.Name, named.Drawing)) : [],
+            .. plan.Frame is { } cut ? BuildTables.Of(cut) : [],
         ];
     }
 
@@ -40,6 +42,9 @@ public static class SheetSet
         var chapters = SheetChapters.Of(plan, options with { CardFormats = [.. options.CardFormats.Take(1)] }, stamp);
         return Pdf("field-book.pdf", FieldBook.Bind(plan, [.. chapters.Select(named => named.Chapter)], stamp, options.Paper));
     }
+
+    private static IEnumerable<NamedDrawing> Drawings(Plan plan, FramePlan frame, SheetOptions options) =>
+        CutDrawings.Of(plan, frame).Concat(BuildDrawings.Of(plan, frame, new Measures(options.Units)));
 
     private static Stamp StampOf(Plan plan, SheetOptions options) => new(plan.Kit.Name, plan.ContentHash, options.Date);
 

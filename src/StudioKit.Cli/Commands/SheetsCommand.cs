@@ -12,7 +12,7 @@ internal static class SheetsCommand
 {
     private const string Text =
         """
-        Writes the plan report, exposure cards, cut list, pack list and drawings of a kit as PDF, SVG and CSV files, and prints the name of each.
+        Writes the plan report, exposure cards, build sheet, cut list, pack list and drawings of a kit as PDF, SVG and CSV files, and prints the name of each.
 
         Print them at 100 %; every page has a rule or a square to measure that by.
 
@@ -38,8 +38,9 @@ internal static class SheetsCommand
         var cards = CardsOption();
         var date = DateOption();
         var book = new Option<bool>("--book") { Description = "Write one file, field-book.pdf, with a cover, a table of contents and every sheet in it, instead of a file for each." };
+        var units = new Option<SheetUnits>("--units") { Description = "Units of the build sheet: metric, or both for inches beside millimetres.", DefaultValueFactory = _ => SheetUnits.Metric };
         var force = ForceOption.Create();
-        var command = new Command("sheets", Text) { kit, output, paper, cards, date, book, force };
+        var command = new Command("sheets", Text) { kit, output, paper, cards, units, date, book, force };
         command.SetAction(parsed =>
         {
             var read = KitInput.Read(parsed.GetRequiredValue(kit), host);
@@ -54,6 +55,7 @@ internal static class SheetsCommand
                 Date = parsed.GetValue(date),
                 Paper = parsed.GetRequiredValue(paper),
                 CardFormats = parsed.GetValue(cards) is { Length: > 0 } chosen ? chosen : UsualCards,
+                Units = parsed.GetValue(units),
             };
             var files = parsed.GetValue(book) ? [SheetSet.WriteBook(plan, options)] : SheetSet.Write(plan, options);
             Write(files, WrittenFiles.In(parsed.GetRequiredValue(output), parsed.GetValue(force)), host);

@@ -33,6 +33,8 @@ internal static class FramePlanner
             Fittings = fittings,
             SheetParts = parts,
             Softboxes = softboxes,
+            FlashBelow = FlashOf(kit, panel, frame),
+            PipeDiameter = kit.Frame.Pipe.OutsideDiameter,
             Studios = kit.Stock.Studios,
             PipeCuts = pipeCuts,
             SheetCuts = sheetCuts,
@@ -47,6 +49,19 @@ internal static class FramePlanner
             Mass = FrameLoads.FrameMass(kit, frame),
             MassOrigin = kit.Frame.Mass is null ? MassOrigin.FromGeometry : MassOrigin.Weighed,
         };
+    }
+
+    private static FlashBelow? FlashOf(KitSpec kit, PanelPlan panel, FrameResult frame)
+    {
+        if (kit.SetUps.SelectMany(setUp => setUp.Lights).FirstOrDefault(light => light.Role == LightRole.Below) is not { } light
+            || kit.Flashes.FirstOrDefault(flash => flash.Name == light.Flash) is not { } flash)
+        {
+            return null;
+        }
+
+        var window = new FramePoint(light.OffsetRight.Millimeters, light.OffsetBack.Millimeters, (frame.PanelHeight - light.Distance).Millimeters);
+        return new FlashBelow(
+            flash.Name, window, flash.HeadWidth, flash.HeadHeight, (panel.Width / 2) + light.OffsetRight, (panel.FlatDepth / 2) + light.OffsetBack, light.Distance);
     }
 
     // Legs under the middle of the side rails cost two tees and two feet, so they are put in only where they mend a check.

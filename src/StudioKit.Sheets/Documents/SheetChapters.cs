@@ -12,7 +12,12 @@ internal static class SheetChapters
         return
         [
             Flowing("plan-report", PlanReport.Make(plan, stamp, page)),
-            .. plan.Frame is { } frame ? (NamedChapter[])[Flowing("cut-list", CutListSheet.Make(plan, frame, stamp, page))] : [],
+            .. plan.Frame is { } frame ? (NamedChapter[])
+                [
+                    Flowing("build-sheet", BuildSheet.Make(plan, frame, stamp, page, options.Units)),
+                    Flowing("cut-list", CutListSheet.Make(plan, frame, stamp, page)),
+                ]
+                : [],
             .. Cards(plan, options, stamp),
             Flowing("pack-list", PackListSheet.Make(plan, stamp, page)),
         ];

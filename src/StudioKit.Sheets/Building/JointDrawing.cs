@@ -1,0 +1,52 @@
+using StudioKit.Physics.Structure.Frames;
+using StudioKit.Planning;
+using StudioKit.Sheets.Drawings;
+
+namespace StudioKit.Sheets.Building;
+
+/// <summary>A fitting with its pipes pushed in, with take-off and insertion mark; its wall is drawn schematically.</summary>
+internal static class JointDrawing
+{
+    private const double PipeShown = 35;
+    private const double WallShare = 0.14;
+
+    public static Drawing Of(FramePlan frame, FittingCount fitting, Measures measures)
+    {
+        var (takeOff, depth, diameter) = (fitting.TakeOff.Millimeters, frame.InsertionDepths[fitting.Kind].Millimeters, frame.PipeDiameter.Millimeters);
+        var outer = (diameter / 2) + (WallShare * diameter);
+        var reach = takeOff + Gap(frame) + depth;
+        var ways = Ways(fitting.Kind);
+        List<Primitive> marks = [.. ways.Select(way => Socket(way, reach, outer))];
+        marks.AddRange(ways.SelectMany(way => Pipe(way, takeOff + Gap(frame), reach, diameter / 2)));
+        marks.AddRange([new Line(new Point(-3, 0), new Point(3, 0), Stroke.Centre), new Line(new Point(0, -3), new Point(0, 3), Stroke.Centre)]);
+        marks.Add(new Dimension(new Point(0, outer), new Point(takeOff + Gap(frame), outer), 7, $"{measures.Of(takeOff + Gap(frame))}"));
+        marks.Add(new Dimension(new Point(takeOff + Gap(frame), outer), new Point(reach, outer), 14, $"{measures.Of(depth)} to the mark"));
+        return new Drawing(
+            $"{fitting.Name}",
+            $"A {fitting.Name} with its pipes: their ends lie {Measures.Metric(takeOff + Gap(frame))} from its middle, the insertion mark {Measures.Metric(depth)} from the end",
+            marks);
+    }
+
+    private static double Gap(FramePlan frame) => frame.Geometry.Members.Count == 0 ? 0 : frame.Geometry.Members[0].InsertionGap.Millimeters;
+
+    // Quarter turns, clockwise from the right; the third way of a corner comes towards the reader and is drawn as its socket's circle.
+    private static int[] Ways(FittingKind kind) => kind switch
+    {
+        FittingKind.Cap => [0],
+        FittingKind.Coupling => [0, 2],
+        FittingKind.Tee => [0, 2, 3],
+        FittingKind.Cross => [0, 1, 2, 3],
+        _ => [0, 3],
+    };
+
+    private static Polygon Socket(int way, double reach, double outer) =>
+        (Polygon)Polygon.Rectangle(new Bounds(-outer, -outer, reach, outer), Stroke.Edge, Fill.LightGrey).Under(new Similarity(1, way * Math.PI / 2, 0, 0));
+
+    private static IEnumerable<Primitive> Pipe(int way, double from, double mark, double half)
+    {
+        var turn = new Similarity(1, way * Math.PI / 2, 0, 0);
+        yield return Polygon.Rectangle(new Bounds(from, -half, mark + PipeShown, half), Stroke.Edge, Fill.White).Under(turn);
+        yield return new Line(new Point(mark, -half), new Point(mark, half), Stroke.Heavy).Under(turn);
+        yield return new Line(new Point(-2, 0), new Point(mark + PipeShown + 3, 0), Stroke.Centre).Under(turn);
+    }
+}

@@ -1,0 +1,65 @@
+using StudioKit.Sheets.Drawings;
+
+namespace StudioKit.Sheets.Building;
+
+/// <summary>Finds room for labels beside what they name, so that none covers another or a line.</summary>
+internal sealed class LabelPlacer
+{
+    private const int Directions = 16;
+    private const double Spacing = 0.6;
+    private const double LineStep = 1.5;
+    private static readonly double[] Distances = [0, 2, 4.5, 7.5, 11, 15, 20, 26];
+
+    private readonly List<Bounds> _taken = [];
+
+    public void Avoid(Bounds bounds) => _taken.Add(bounds);
+
+    /// <summary>Keeps labels off a line.</summary>
+    public void AvoidLine(Point from, Point to, double halfWidth)
+    {
+        var steps = Math.Max(1, (int)Math.Ceiling(from.DistanceTo(to) / LineStep));
+        for (var i = 0; i <= steps; i++)
+        {
+            var share = (double)i / steps;
+            var at = new Point(from.X + (share * (to.X - from.X)), from.Y + (share * (to.Y - from.Y)));
+            _taken.Add(new Bounds(at.X, at.Y, at.X, at.Y).Grown(halfWidth));
+        }
+    }
+
+    /// <summary>A label at the nearest free place, with a leader where that is not close by.</summary>
+    /// <param name="at">What it names [mm].</param>
+    /// <param name="text">What it says.</param>
+    /// <param name="clearance">Least distance of the text from the point [mm].</param>
+    /// <param name="first">Direction to try first, clockwise from the right [rad].</param>
+    /// <param name="weight">How heavy its letters are.</param>
+    /// <param name="sizePt">Font size [pt].</param>
+    public IEnumerable<Primitive> Place(Point at, string text, double clearance, double first, TextWeight weight = TextWeight.Bold, double sizePt = 8)
+    {
+        var tried = Distances.SelectMany(distance => Enumerable.Range(0, Directions).Select(turn => (distance, Turn(first, turn))));
+        var (label, away) = tried.Select(place => (Label: Candidate(at, text, clearance + place.distance, place.Item2, weight, sizePt), place.distance))
+            .MinBy(candidate => Overlaps(candidate.Label.Bounds.Grown(Spacing)));
+        _taken.Add(label.Bounds.Grown(Spacing));
+        return away <= Distances[1] ? [label] : [Leader(at, label), label];
+    }
+
+    // First ahead, then alternately to either side.
+    private static double Turn(double first, int turn) =>
+        first + (((turn + 1) / 2) * (turn % 2 == 0 ? 1 : -1) * 2 * Math.PI / Directions);
+
+    private static Label Candidate(Point at, string text, double distance, double angle, TextWeight weight, double sizePt)
+    {
+        var (sin, cos) = Math.SinCos(angle);
+        var middle = new Label(new Point(0, 0), text, sizePt, TextAnchor.Middle, TextRise.Middle, Weight: weight);
+        var (halfWidth, halfHeight) = (middle.Bounds.Width / 2, middle.Bounds.Height / 2);
+        return middle with { At = at.Plus((distance + halfWidth) * cos, (distance + halfHeight) * sin) };
+    }
+
+    private static Line Leader(Point at, Label label)
+    {
+        var bounds = label.Bounds;
+        return new Line(at, new Point(Math.Clamp(at.X, bounds.Left, bounds.Right), Math.Clamp(at.Y, bounds.Top, bounds.Bottom)), Stroke.Thin);
+    }
+
+    private int Overlaps(Bounds bounds) => _taken.Count(other =>
+        other.Left < bounds.Right && other.Right > bounds.Left && other.Top < bounds.Bottom && other.Bottom > bounds.Top);
+}

@@ -1,0 +1,303 @@
+using StudioKit.Physics.Structure.Frames;
+using StudioKit.Planning;
+using StudioKit.Sheets.Drawings;
+
+namespace StudioKit.Sheets.Building;
+
+/// <summary>A frame seen square on, to scale, with its measures.</summary>
+internal sealed class ViewDrawing
+{
+    private const double FirstOffset = 9;
+    private const double NextOffset = 8;
+    private const double LongestOnPaper = 125;
+    private static readonly double[] Reductions = [1, 2, 5, 10, 20, 50, 100];
+
+    private readonly FramePlan _frame;
+    private readonly PanelPlan _panel;
+    private readonly Measures _measures;
+    private readonly FrameView _view;
+    private readonly double _reduction;
+    private readonly Dictionary<string, FramePoint> _places;
+    private readonly LabelPlacer _placer = new();
+
+    private ViewDrawing(Plan plan, FramePlan frame, Measures measures, FrameView view)
+    {
+        (_frame, _panel, _measures, _view) = (frame, plan.Panel, measures, view);
+        _places = frame.Geometry.Joints.ToDictionary(joint => joint.Label, joint => joint.Position, StringComparer.Ordinal);
+        _reduction = Reductions.First(reduction => Size() / reduction <= LongestOnPaper);
+    }
+
+    public static Drawing Plan(Plan plan, FramePlan frame, Measures measures)
+    {
+        var view = new ViewDrawing(plan, frame, measures, FrameView.Plan);
+        return view.Drawing([.. view.PanelFromAbove(), .. view.FlashFromAbove(), .. view.SubjectFromAbove()], view.PlanMeasures());
+    }
+
+    public static Drawing Front(Plan plan, FramePlan frame, Measures measures)
+    {
+        var view = new ViewDrawing(plan, frame, measures, FrameView.Front);
+        return view.Drawing([.. view.PanelEdge(plan.Panel.Width.Millimeters), .. view.FlashUpright()], view.FrontMeasures());
+    }
+
+    public static Drawing Side(Plan plan, FramePlan frame, Measures measures)
+    {
+        var view = new ViewDrawing(plan, frame, measures, FrameView.Side);
+        return view.Drawing([.. view.PanelEdge(plan.Panel.FlatDepth.Millimeters), .. view.SweptEdge(), .. view.FlashUpright()], view.SideMeasures());
+    }
+
+    private Drawing Drawing(IReadOnlyList<Primitive> over, IReadOnlyList<Primitive> measures)
+    {
+        var pipes = Pipes().ToList();
+        foreach (var mark in over.Concat(measures))
+        {
+            _placer.Avoid(mark.Bounds);
+        }
+
+        return new Drawing(
+            FormattableString.Invariant($"{_view.Name}, scale 1:{_reduction:0}"),
+            $"{_view.Name} of the frame with its measures",
+            [.. pipes, .. over, .. measures, .. Labels()]);
+    }
+
+    private double Size()
+    {
+        var places = _frame.Geometry.Joints.Select(joint => _view.Project(joint.Position)).Append(_view.Project(default)).ToList();
+        var bounds = Bounds.Of(places);
+        return Math.Max(bounds.Width, bounds.Height);
+    }
+
+    private Point At(FramePoint point)
+    {
+        var place = _view.Project(point);
+        return new Point(place.X / _reduction, place.Y / _reduction);
+    }
+
+    private Point At(double right, double back, double up) => At(new FramePoint(right, back, up));
+
+    private double Thick => _frame.PipeDiameter.Millimeters / _reduction;
+
+    // Far ones first, each filled white, so that the near ones hide them.
+    private IEnumerable<Primitive> Pipes()
+    {
+        var members = _frame.Geometry.Members.Select(member => (
+            Near: (_view.Nearness(_places[member.From]) + _view.Nearness(_places[member.To])) / 2,
+            Mark: Pipe(At(_places[member.From]), At(_places[member.To]))));
+        var joints = _frame.Geometry.Joints.Select(joint => (
+            Near: _view.Nearness(joint.Position) + 1,
+            Mark: (Primitive)new Circle(At(joint.Position), Thick * 0.72, Stroke.Edge, Fill.LightGrey)));
+        var feet = _frame.Geometry.Feet.Select(foot => (
+            Near: _view.Nearness(foot.Position) - 1,
+            Mark: Pipe(At(foot.Position), At(_places[foot.Joint]), Thick / 3)));
+        return members.Concat(joints).Concat(feet).OrderBy(part => part.Near).Select(part => part.Mark);
+    }
+
+    private Primitive Pipe(Point from, Point to, double? thick = null)
+    {
+        var half = (thick ?? Thick) / 2;
+        var length = from.DistanceTo(to);
+        if (length < 1e-6)
+        {
+            return new Circle(from, half, Stroke.Edge, Fill.White);
+        }
+
+        var (dx, dy) = (half * (to.Y - from.Y) / length, half * (from.X - to.X) / length);
+        return new Polygon([from.Plus(dx, dy), to.Plus(dx, dy), to.Plus(-dx, -dy), from.Plus(-dx, -dy)], Stroke.Edge, Fill.White);
+    }
+
+    // Of pieces that lie behind each other, the nearest is named.
+    private IEnumerable<Primitive> Labels()
+    {
+        foreach (var joint in _frame.Geometry.Joints)
+        {
+            _placer.Avoid(new Bounds(At(joint.Position).X, At(joint.Position).Y, At(joint.Position).X, At(joint.Position).Y).Grown(Thick * 0.72));
+        }
+
+        var seen = _frame.Geometry.Members
+            .Where(member => At(_places[member.From]).DistanceTo(At(_places[member.To])) > 1)
+            .GroupBy(member => Key(member))
+            .Select(behind => behind.MaxBy(member => _view.Nearness(_places[member.From]))!)
+            .ToList();
+        foreach (var member in seen)
+        {
+            _placer.AvoidLine(At(_places[member.From]), At(_places[member.To]), (Thick / 2) + 0.2);
+        }
+
+        return [.. seen.SelectMany(member => _placer.Place(
+            Middle(member), member.Label, (Thick / 2) + 0.6, Math.Abs(At(_places[member.From]).X - At(_places[member.To]).X) > 0.1 ? -Math.PI / 2 : 0))];
+    }
+
+    private Point Middle(FrameMember member)
+    {
+        var (from, to) = (At(_places[member.From]), At(_places[member.To]));
+        return new Point((from.X + to.X) / 2, (from.Y + to.Y) / 2);
+    }
+
+    private (double, double) Key(FrameMember member) => (Math.Round(Middle(member).X, 1), Math.Round(Middle(member).Y, 1));
+
+    private IEnumerable<Primitive> PanelFromAbove()
+    {
+        var (right, half, back) = (_panel.Width.Millimeters / 2, _panel.FlatDepth.Millimeters / 2, BackOfSheet().Back);
+        yield return Polygon.Rectangle(Bounds.Of([At(-right, -half, 0), At(right, back, 0)]), Stroke.Heavy);
+        if (back > half + 1)
+        {
+            yield return new Line(At(-right, half, 0), At(right, half, 0), Stroke.Hidden);
+        }
+
+        foreach (var clip in _frame.Geometry.Ledge.ClipPoints)
+        {
+            yield return new Circle(At(clip), 0.8, null, Fill.Black);
+        }
+    }
+
+    private IEnumerable<Primitive> FlashFromAbove()
+    {
+        if (_frame.FlashBelow is not { } flash)
+        {
+            yield break;
+        }
+
+        var (width, height) = (flash.HeadWidth.Millimeters / 2, flash.HeadHeight.Millimeters / 2);
+        var (right, back) = (flash.Window.Right, flash.Window.Back);
+        yield return Polygon.Rectangle(Bounds.Of([At(right - width, back - height, 0), At(right + width, back + height, 0)]), Stroke.Hidden, Fill.White);
+        yield return new Line(At(right - width - 20, back, 0), At(right + width + 20, back, 0), Stroke.Centre);
+        yield return new Line(At(right, back - height - 20, 0), At(right, back + height + 20, 0), Stroke.Centre);
+        yield return new Label(At(right + width, back + height, 0).Plus(1, -1), $"flash {flash.Flash}", 8);
+    }
+
+    private IEnumerable<Primitive> SubjectFromAbove()
+    {
+        var foot = At(0, -(_panel.FlatDepth.Millimeters / 2) + _panel.SubjectFromFront.Millimeters, 0);
+        yield return new Circle(foot, 1.6, Stroke.Thin);
+        yield return new Label(foot.Plus(-2.5, 0), "subject", 8, TextAnchor.End, TextRise.Middle);
+    }
+
+    private IReadOnlyList<Primitive> PlanMeasures()
+    {
+        var (right, half, back) = (_panel.Width.Millimeters / 2, _panel.FlatDepth.Millimeters / 2, BackOfSheet().Back);
+        List<Primitive> marks =
+        [
+            Across(-right, right, -half, FirstOffset, _measures.Of(_panel.Width)),
+            Across(-_frame.Geometry.BaseWidth.Millimeters / 2, _frame.Geometry.BaseWidth.Millimeters / 2, -half, FirstOffset + NextOffset, $"{_measures.Of(_frame.Geometry.BaseWidth)}, leg to leg"),
+            new Dimension(At(-right, half, 0), At(-right, -half, 0), FirstOffset, _measures.Of(_panel.FlatDepth)),
+            new Dimension(At(-right, BackFeet(), 0), At(-right, FrontFeet(), 0), FirstOffset + NextOffset, $"{_measures.Of(_frame.Geometry.BaseDepth)}, leg to leg"),
+        ];
+        if (_frame.FlashBelow is { } flash)
+        {
+            marks.Add(new Dimension(At(-right, back, 0), new Point(At(flash.Window).X, At(-right, back, 0).Y), -FirstOffset, _measures.Of(flash.FromLeft)));
+            marks.Add(new Dimension(new Point(At(right, 0, 0).X, At(flash.Window).Y), At(right, -half, 0), -FirstOffset, _measures.Of(flash.FromFront)));
+        }
+
+        return marks;
+    }
+
+    private Dimension Across(double from, double to, double back, double offset, string text) =>
+        new(At(from, back, 0), At(to, back, 0), offset, text);
+
+    private IEnumerable<Primitive> PanelEdge(double length)
+    {
+        var up = _frame.Geometry.PanelHeight.Millimeters;
+        var side = _view == FrameView.Side;
+        var (from, to) = (-length / 2, length / 2);
+        yield return Polygon.Rectangle(
+            Bounds.Of([side ? At(0, from, up) : At(from, 0, up), side ? At(0, to, up + _panel.Thickness.Millimeters) : At(to, 0, up + _panel.Thickness.Millimeters)]),
+            Stroke.Edge,
+            Fill.Black);
+    }
+
+    private IEnumerable<Primitive> SweptEdge()
+    {
+        if (Sweep() is { } sweep)
+        {
+            yield return new Polyline([.. Enumerable.Range(0, 25).Select(i => At(SheetAt(sweep.Radius, sweep.Angle * i / 24)))], Stroke.Heavy);
+            var middle = At(SheetAt(sweep.Radius, sweep.Angle / 2));
+            yield return new Label(middle.Plus(-3, -3), $"R {_measures.Of(sweep.Radius)}", 8, TextAnchor.End);
+        }
+    }
+
+    private (double Radius, double Angle)? Sweep() =>
+        _frame.Geometry.Shape == FrameShape.SweptTable && _panel.SweepRadius is { } radius
+            ? (radius.Millimeters, (_frame.Geometry.SheetLength.Millimeters - _panel.FlatDepth.Millimeters) / radius.Millimeters)
+            : null;
+
+    private FramePoint SheetAt(double radius, double angle) => new(
+        0, (_panel.FlatDepth.Millimeters / 2) + (radius * Math.Sin(angle)), _frame.Geometry.PanelHeight.Millimeters + (radius * (1 - Math.Cos(angle))));
+
+    private FramePoint BackOfSheet() => Sweep() is { } sweep ? SheetAt(sweep.Radius, sweep.Angle) : new FramePoint(0, _panel.FlatDepth.Millimeters / 2, _frame.Geometry.PanelHeight.Millimeters);
+
+    private IEnumerable<Primitive> FlashUpright()
+    {
+        if (_frame.FlashBelow is not { } flash)
+        {
+            yield break;
+        }
+
+        var half = (_view == FrameView.Side ? flash.HeadHeight : flash.HeadWidth).Millimeters / 2 / _reduction;
+        var top = At(flash.Window);
+        yield return Polygon.Rectangle(new Bounds(top.X - half, top.Y, top.X + half, top.Y + Math.Min(50 / _reduction, -top.Y)), Stroke.Edge, Fill.LightGrey);
+        yield return new Line(top.Plus(-half, 0), top.Plus(half, 0), Stroke.Heavy);
+    }
+
+    private IReadOnlyList<Primitive> FrontMeasures()
+    {
+        var half = _frame.Geometry.BaseWidth.Millimeters / 2;
+        var up = _frame.Geometry.PanelHeight.Millimeters;
+        List<Primitive> marks =
+        [
+            new Dimension(At(-half, 0, 0), At(half, 0, 0), FirstOffset, $"{_measures.Of(_frame.Geometry.BaseWidth)}, leg to leg"),
+            new Dimension(At(-half, 0, up), At(-half, 0, 0), FirstOffset + NextOffset, _measures.Of(up)),
+            Ground(-half, half),
+        ];
+        marks.AddRange(Heights(new FramePoint(-half, 0, 0), FirstOffset));
+        if (_frame.FlashBelow is { } flash)
+        {
+            marks.Add(new Dimension(new Point(At(half, 0, 0).X, At(flash.Window).Y), new Point(At(half, 0, 0).X, At(0, 0, up).Y), FirstOffset, $"{_measures.Of(flash.BelowPanel)}, window to panel"));
+        }
+
+        return marks;
+    }
+
+    private IReadOnlyList<Primitive> SideMeasures()
+    {
+        var (front, back) = (FrontFeet(), BackFeet());
+        var up = _frame.Geometry.PanelHeight.Millimeters;
+        List<Primitive> marks =
+        [
+            new Dimension(At(0, front, 0), At(0, back, 0), FirstOffset, $"{_measures.Of(_frame.Geometry.BaseDepth)}, leg to leg"),
+            new Dimension(At(0, front, up), At(0, front, 0), FirstOffset, _measures.Of(up)),
+            Ground(front, back),
+        ];
+        if (Sweep() is not null)
+        {
+            var top = _frame.Geometry.Joints.Max(joint => joint.Position.Up);
+            marks.Add(new Dimension(At(0, back, 0), At(0, back, top), FirstOffset, $"{_measures.Of(top)}, rail of the sweep"));
+        }
+
+        if (_frame.FlashBelow is { } flash)
+        {
+            var edge = -_panel.FlatDepth.Millimeters / 2;
+            marks.Add(new Dimension(new Point(At(0, edge, 0).X, At(0, front, 0).Y), new Point(At(flash.Window).X, At(0, front, 0).Y), FirstOffset + NextOffset, $"{_measures.Of(flash.FromFront)}, front edge to flash"));
+        }
+
+        return marks;
+    }
+
+    // Every level of rails from the ground up, one measure over the other.
+    private IEnumerable<Primitive> Heights(FramePoint leg, double offset)
+    {
+        var rails = _frame.Geometry.Members.Where(member => member.Role is FrameMemberRole.Stretcher or FrameMemberRole.CradleRail)
+            .Select(member => Math.Round(_places[member.From].Up, 2)).Distinct().Order().ToList();
+        return rails.Count == 0 ? [] : [new Dimension(At(leg with { Up = rails[0] }), At(leg with { Up = 0 }), offset, _measures.Of(rails[0]))];
+    }
+
+    private Line Ground(double from, double to) => _view == FrameView.Side
+        ? new Line(At(0, from, 0).Plus(-4, 0), At(0, to, 0).Plus(4, 0), Stroke.Thin)
+        : new Line(At(from, 0, 0).Plus(-4, 0), At(to, 0, 0).Plus(4, 0), Stroke.Thin);
+
+    private double FrontFeet() => Standing().Min();
+
+    private double BackFeet() => Standing().Max();
+
+    private IEnumerable<double> Standing() => _frame.Geometry.Feet.Count > 0
+        ? _frame.Geometry.Feet.Select(foot => foot.Position.Back)
+        : _frame.Geometry.Joints.Select(joint => joint.Position.Back);
+}

@@ -1,0 +1,60 @@
+using StudioKit.Planning;
+using StudioKit.Sheets.Building;
+
+namespace StudioKit.Sheets.Documents;
+
+/// <summary>The drawings of the build sheet, each with the name of its file.</summary>
+internal static class BuildDrawings
+{
+    public static IReadOnlyList<NamedDrawing> Of(Plan plan, FramePlan frame, Measures measures) => frame.Geometry.Members.Count == 0
+        ? []
+        :
+        [
+            .. Views(plan, frame, measures),
+            new NamedDrawing("frame-exploded", ExplodedDrawing.Of(frame)),
+            .. frame.Fittings.Select(fitting => new NamedDrawing($"joint-{FileWord(fitting.Kind)}", JointDrawing.Of(frame, fitting, measures))),
+            .. Templates(plan, frame, measures),
+        ];
+
+    public static IEnumerable<NamedDrawing> Views(Plan plan, FramePlan frame, Measures measures) =>
+    [
+        new NamedDrawing("frame-plan", ViewDrawing.Plan(plan, frame, measures)),
+        new NamedDrawing("frame-front", ViewDrawing.Front(plan, frame, measures)),
+        new NamedDrawing("frame-side", ViewDrawing.Side(plan, frame, measures)),
+    ];
+
+    /// <summary>Templates small enough for one page.</summary>
+    public static IEnumerable<NamedDrawing> SmallTemplates(Plan plan, FramePlan frame)
+    {
+        yield return new NamedDrawing("template-insertion", Building.Templates.InsertionGauge(frame));
+        if (frame.Geometry.Feet.Count > 0)
+        {
+            yield return new NamedDrawing("template-foot", Building.Templates.FootHoleInCap(frame));
+        }
+
+        yield return new NamedDrawing("template-clips", Building.Templates.ClipStrip(frame, plan.Panel));
+        if (Building.Templates.SkirtCorner(frame) is { } corner)
+        {
+            yield return new NamedDrawing("template-skirt", corner);
+        }
+    }
+
+    /// <summary>Templates spread over pages.</summary>
+    public static IEnumerable<NamedDrawing> LargeTemplates(Plan plan, FramePlan frame, Measures measures)
+    {
+        if (Building.Templates.SweepCurve(frame, plan.Panel, measures) is { } sweep)
+        {
+            yield return new NamedDrawing("template-sweep", sweep);
+        }
+
+        foreach (var (box, i) in frame.Softboxes.Select((box, i) => (box, i + 1)))
+        {
+            yield return new NamedDrawing(FormattableString.Invariant($"template-softbox-{i}"), SoftboxPattern.Of(box));
+        }
+    }
+
+    private static IEnumerable<NamedDrawing> Templates(Plan plan, FramePlan frame, Measures measures) =>
+        [new NamedDrawing("template-check-square", Building.Templates.CheckSquare), .. SmallTemplates(plan, frame), .. LargeTemplates(plan, frame, measures)];
+
+    private static string FileWord(Physics.Structure.Frames.FittingKind kind) => kind.ToString().ToLowerInvariant();
+}

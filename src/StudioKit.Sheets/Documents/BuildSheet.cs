@@ -1,0 +1,220 @@
+using System.Globalization;
+using StudioKit.Planning;
+using StudioKit.Planning.Cutting;
+using StudioKit.Sheets.Building;
+using StudioKit.Sheets.Layout;
+
+namespace StudioKit.Sheets.Documents;
+
+/// <summary>Everything a builder takes to the shop and the bench: what to buy, cut, join and check.</summary>
+internal static class BuildSheet
+{
+    public static SheetDocument Make(Plan plan, FramePlan frame, Stamp stamp, PageSetup page, SheetUnits units)
+    {
+        var measures = new Measures(units);
+        return new SheetDocument(
+            "Build sheet",
+            stamp,
+            page,
+            [
+                new Heading($"Build sheet: {plan.Kit.Name}"),
+                new Paragraph(Summary(plan, frame, measures)),
+                .. Problems(plan, frame),
+                .. Shopping(frame),
+                .. Pieces(frame, measures),
+                .. Bars(frame),
+                .. Sheets(frame, measures),
+                .. Views(plan, frame, measures),
+                .. Joints(frame, measures),
+                .. Order(plan, frame),
+                .. Templates(plan, frame, measures, page),
+            ]);
+    }
+
+    private static string Summary(Plan plan, FramePlan frame, Measures measures)
+    {
+        var batch = frame.Studios == 1 ? "" : FormattableString.Invariant($" Shopping list and cuts are for {frame.Studios} studios, everything else for one.");
+        return $"{frame.PipeName}, {frame.FittingsName}. The panel's underside stands {measures.Of(frame.Geometry.PanelHeight)} over level ground. "
+            + $"Pipe and fittings weigh {PlanFormat.Mass(frame.Mass)}, all that stands {PlanFormat.Mass(frame.StandingMass)}."
+            + (frame.Geometry.Members.Count > 0 ? " Left, right, front and back are as the camera sees them." : "") + batch;
+    }
+
+    private static IEnumerable<Block> Problems(Plan plan, FramePlan frame)
+    {
+        if (frame.Geometry.Problems.Count > 0)
+        {
+            yield return new Caution(string.Join(' ', frame.Geometry.Problems), "This frame can't be built as it is");
+        }
+
+        var failing = plan.Checks.Where(check => !check.Passed).ToList();
+        if (failing.Count > 0)
+        {
+            yield return new Caution(string.Join(' ', failing.Select(check => $"{check.Name}: {check.Demand} asked, {check.Capacity} given.")), "Checks that fail: mend them before you buy");
+        }
+    }
+
+    private static IEnumerable<Block> Shopping(FramePlan frame)
+    {
+        yield return new Heading("Shopping list", 2);
+        yield return new Table(
+            [
+                new Column(" ", ColumnKind.TickBox), new Column("Item"), new Column("Count", ColumnKind.Right),
+                new Column($"Each, {frame.Currency}", ColumnKind.Decimal), new Column($"Together, {frame.Currency}", ColumnKind.Decimal),
+            ],
+            [
+                .. frame.Shopping.Select(line => new TableRow(["tick", line.Item, Text(line.Count), Money(line.PriceEach), Money(line.Total)])),
+                new TableRow(frame.TotalCost is { } total ? ["", "Sum", "", "", Money(total)] : ["", "No sum: some prices are missing.", "", "", ""], Total: true),
+            ]);
+        yield return new Paragraph("Tools: a fine saw or pipe cutter, a file for burrs, a steel rule, a pencil, a drill for the caps of the feet, a spirit level. Take one fitting of each kind home first and measure its take-off: makers differ.");
+    }
+
+    private static IEnumerable<Block> Pieces(FramePlan frame, Measures measures)
+    {
+        yield return new Heading("Pieces of pipe, for one studio", 2);
+        var inches = measures.Units == SheetUnits.Both && frame.InchPieces.Count == frame.Pieces.Count;
+        yield return new Table(
+            [
+                new Column("Letter"), new Column("Count", ColumnKind.Right), new Column("Cut to, mm", ColumnKind.Decimal),
+                .. inches ? [new Column("or, with an inch tape"), new Column("each gap then changes by, mm", ColumnKind.Decimal)] : Array.Empty<Column>(),
+                new Column("Labels to write on them"),
+            ],
+            [.. frame.Pieces.Select((piece, i) => new TableRow(
+            [
+                piece.Group, Text(piece.Count), Number(piece.Rounded.Millimeters),
+                .. inches ? [Measures.Inches(frame.InchPieces[i].Rounded.Millimeters), Number(frame.InchPieces[i].TakenUpPerEnd.Millimeters, "0.00")] : Array.Empty<string>(),
+                string.Join(", ", piece.Members),
+            ]))]);
+        yield return new Caution(Cautions.SawingPipe);
+    }
+
+    private static IEnumerable<Block> Bars(FramePlan frame)
+    {
+        yield return new Heading("Stock bars and where to cut them", 2);
+        yield return new Paragraph($"Measures run from the squared end to the mark, in millimetres; the saw's kerf lies beyond it. {Proof(frame.PipeCuts.Proof)}");
+        foreach (var pattern in frame.PipeCuts.Bars.Count == 0 ? [] : BarCutDrawing.EachPattern(frame.PipeCuts))
+        {
+            yield return new DrawingBlock(pattern, Caption: "");
+        }
+    }
+
+    private static IEnumerable<Block> Sheets(FramePlan frame, Measures measures)
+    {
+        if (frame.SheetParts.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return new Heading("Panel and sheet goods, for one studio", 2);
+        yield return new Table(
+            [new Column("Part"), new Column("From"), new Column("Size"), new Column("Count", ColumnKind.Right), new Column("Direction")],
+            [.. frame.SheetParts.Select(part => new TableRow(
+                [part.Purpose, part.Material, $"{measures.Of(part.Width)} × {measures.Of(part.Height)}", Text(part.Count), part.KeepsDirection ? "as it lies" : "may turn"]))]);
+        yield return new Paragraph($"Leave the film on until the panel is clipped down, and keep the same side up. {Proof(frame.SheetCuts.Proof)}");
+        foreach (var sheet in frame.SheetCuts.Sheets)
+        {
+            yield return new DrawingBlock(SheetCutDrawing.Of(sheet), MaxHeight: 90);
+        }
+
+        yield return new Caution(Cautions.CuttingAcrylic);
+    }
+
+    private static IEnumerable<Block> Views(Plan plan, FramePlan frame, Measures measures)
+    {
+        if (frame.Geometry.Members.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return new PageBreak();
+        yield return new Heading("Views", 2);
+        foreach (var view in BuildDrawings.Views(plan, frame, measures))
+        {
+            yield return new DrawingBlock(view.Drawing, MaxHeight: 200, Caption: view.Drawing.Title);
+        }
+
+        yield return new PageBreak();
+        yield return new Heading("Every part in its place", 2);
+        yield return new Paragraph("Grey fittings are pinned. A letter stands for one length of pipe; J marks fittings.");
+        yield return new DrawingBlock(ExplodedDrawing.Of(frame), MaxHeight: 240, Caption: "Exploded view, not to scale; labels are those of the lists");
+    }
+
+    private static IEnumerable<Block> Joints(FramePlan frame, Measures measures)
+    {
+        if (frame.Geometry.Members.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return new PageBreak();
+        yield return new Heading("Joints", 2);
+        yield return new Paragraph("Draw a line round each pipe end at the insertion mark; push home until the fitting's edge meets it. All joints are dry: solvent cement is not needed, and would keep the frame from packing.");
+        var joints = frame.Fittings.Select(fitting => (Fitting: fitting, Labels: string.Join(", ", frame.Geometry.Joints.Where(joint => joint.Kind == fitting.Kind).Select(joint => joint.Label)))).ToList();
+        foreach (var pair in joints.Chunk(2))
+        {
+            yield return new SideBySide([.. pair.Select(joint => ((Block)new Stack(
+            [
+                new Paragraph($"{joint.Fitting.Name}: {joint.Labels}", 9),
+                new DrawingBlock(JointDrawing.Of(frame, joint.Fitting, measures), MaxHeight: 90, Caption: $"{joint.Fitting.Name}, pipes pushed in"),
+            ]), 1.0))]);
+        }
+    }
+
+    private static IEnumerable<Block> Order(Plan plan, FramePlan frame)
+    {
+        if (frame.Assembly.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return new PageBreak();
+        yield return new Heading("Putting it up", 2);
+        yield return new ItemList(frame.Assembly, ItemMarker.Number);
+        yield return new Caution(
+            $"This studio was checked for a gust of {PlanFormat.ThreeDigits(plan.Kit.Site.Wind.MetersPerSecond)} m/s at {plan.Kit.Site.Name}. Take it down when the wind rises above that or a storm is near; never stand under a swept sheet in wind. {Cautions.LocalRules}",
+            "Wind");
+        yield return new Caution(Cautions.Flash, "Flash");
+        yield return new Heading("Packing down", 2);
+        yield return new ItemList(frame.PackingDown, ItemMarker.Number);
+    }
+
+    private static IEnumerable<Block> Templates(Plan plan, FramePlan frame, Measures measures, PageSetup page)
+    {
+        if (frame.Geometry.Members.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return new PageBreak();
+        yield return new Heading("Templates at full size", 2);
+        yield return new DrawingBlock(Building.Templates.CheckSquare, TrueScale: true, MaxHeight: 120);
+        foreach (var template in BuildDrawings.SmallTemplates(plan, frame))
+        {
+            yield return new DrawingBlock(template.Drawing, TrueScale: true, MaxHeight: 240);
+        }
+
+        foreach (var template in BuildDrawings.LargeTemplates(plan, frame, measures))
+        {
+            foreach (var tile in TemplateTiles.Of(template.Drawing, page.Body))
+            {
+                yield return new PageBreak();
+                yield return new Heading(template.Drawing.Title, 3);
+                yield return tile;
+            }
+        }
+
+        yield return new Paragraph("Lay neighbouring parts on each other so that their ringed crosses meet, and tape them. Bend acrylic cold only, over the full width, slowly, with goggles on: a sheet that is forced below its least radius shatters.");
+    }
+
+    private static string Proof(CutProof proof) => proof switch
+    {
+        { ProvenOptimal: true } => $"Planned by {proof.Method}: no plan can be better.",
+        { Gap: { } gap } => $"Planned by {proof.Method}: at most {PlanFormat.Percent((double)gap)} above the best plan.",
+        _ => $"Planned by {proof.Method}: not every piece can be cut.",
+    };
+
+    private static string Text(int count) => count.ToString(CultureInfo.InvariantCulture);
+
+    private static string Number(double value, string format = "0.#") => value.ToString(format, CultureInfo.InvariantCulture);
+
+    private static string Money(decimal? price) => price?.ToString("0.00", CultureInfo.InvariantCulture) ?? "?";
+}
