@@ -13,8 +13,9 @@ public sealed class SheetSetTests
     [Fact]
     public void A_plan_gives_its_sheets_and_each_drawing_as_svg() =>
         SheetSet.Write(SamplePlan.Plan, Options).Select(file => file.Name).Should().Equal(
-            "plan-report.pdf", "cut-list.pdf", "cards-A6.pdf", "cards-3x5in.pdf", "pack-list.pdf",
-            "pipe-cuts.svg", "sheet-cuts-1.svg", "panel.svg");
+            "plan-report.pdf", "build-sheet.pdf", "cut-list.pdf", "cards-A6.pdf", "cards-3x5in.pdf", "pack-list.pdf",
+            "pipe-cuts.svg", "sheet-cuts-1.svg", "panel.svg",
+            "pipe-cuts.csv", "sheet-cuts.csv", "shopping.csv");
 
     [Fact]
     public void The_same_plan_gives_the_same_bytes()

@@ -54,10 +54,13 @@ internal static class SheetParts
     private static IEnumerable<SheetPart> Softbox(KitSpec kit, FoldedSoftbox box)
     {
         var material = kit.Modifiers.First(modifier => modifier.Name == box.Modifier).MadeFrom!;
-        yield return new SheetPart($"{box.Modifier} body", $"body of {box.Modifier}, cut by its template", material, box.PatternWidth, box.PatternHeight, 1, false);
+        yield return new SheetPart($"{box.Modifier} body", $"body of {box.Modifier}, cut by its template", material, UpToMillimetre(box.PatternWidth), UpToMillimetre(box.PatternHeight), 1, false);
         yield return new SheetPart(
             $"{box.Modifier} front", $"front of {box.Modifier}", kit.Panel.SkirtMaterial, box.FrontWidth + (2 * Flap), box.FrontHeight + (2 * Flap), 1, true);
     }
+
+    // A rectangle to cut the pattern from is marked in whole millimetres.
+    private static Length UpToMillimetre(Length length) => Length.FromMillimeters(Math.Ceiling(length.Millimeters - 1e-6));
 
     private static SheetPart Flat(ModifierSpec modifier) => new(
         modifier.Name, $"{modifier.Name} with flaps", modifier.MadeFrom!, modifier.Width + (2 * Flap), modifier.Height + (2 * Flap), 1, false);

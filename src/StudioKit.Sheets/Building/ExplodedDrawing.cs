@@ -7,8 +7,8 @@ namespace StudioKit.Sheets.Building;
 /// <summary>The frame pulled apart at every joint, with every piece and fitting labelled.</summary>
 internal static class ExplodedDrawing
 {
-    private const double WidthOnPaper = 165;
-    private const double HeightOnPaper = 190;
+    private const double WidthOnPaper = 148;
+    private const double HeightOnPaper = 185;
     private const double JointRadius = 1.7;
     private const double PipeHalf = 0.8;
 

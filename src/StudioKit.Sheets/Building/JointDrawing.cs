@@ -9,6 +9,7 @@ internal static class JointDrawing
 {
     private const double PipeShown = 35;
     private const double WallShare = 0.14;
+    private const double LeastDrawn = 0.5;
 
     public static Drawing Of(FramePlan frame, FittingCount fitting, Measures measures)
     {
@@ -18,9 +19,18 @@ internal static class JointDrawing
         var ways = Ways(fitting.Kind);
         List<Primitive> marks = [.. ways.Select(way => Socket(way, reach, outer))];
         marks.AddRange(ways.SelectMany(way => Pipe(way, takeOff + Gap(frame), reach, diameter / 2)));
+        if (fitting.Kind == FittingKind.Corner)
+        {
+            marks.AddRange([new Circle(new Point(0, 0), outer, Stroke.Edge), new Circle(new Point(0, 0), diameter / 2, Stroke.Edge, Fill.White)]);
+        }
+
         marks.AddRange([new Line(new Point(-3, 0), new Point(3, 0), Stroke.Centre), new Line(new Point(0, -3), new Point(0, 3), Stroke.Centre)]);
-        marks.Add(new Dimension(new Point(0, outer), new Point(takeOff + Gap(frame), outer), 7, $"{measures.Of(takeOff + Gap(frame))}"));
-        marks.Add(new Dimension(new Point(takeOff + Gap(frame), outer), new Point(reach, outer), 14, $"{measures.Of(depth)} to the mark"));
+        if (takeOff + Gap(frame) > LeastDrawn)
+        {
+            marks.Add(new Dimension(new Point(0, outer), new Point(takeOff + Gap(frame), outer), 13, measures.Of(takeOff + Gap(frame))));
+        }
+
+        marks.Add(new Dimension(new Point(takeOff + Gap(frame), outer), new Point(reach, outer), 6, $"{measures.Of(depth)} to the mark"));
         return new Drawing(
             $"{fitting.Name}",
             $"A {fitting.Name} with its pipes: their ends lie {Measures.Metric(takeOff + Gap(frame))} from its middle, the insertion mark {Measures.Metric(depth)} from the end",

@@ -14,6 +14,30 @@ internal sealed class LabelPlacer
 
     public void Avoid(Bounds bounds) => _taken.Add(bounds);
 
+    /// <summary>Keeps labels off what is drawn: off lines and texts, not off the empty insides of shapes.</summary>
+    public void Avoid(IReadOnlyList<Primitive> marks)
+    {
+        foreach (var mark in new Drawing("", "", marks).PlainMarks())
+        {
+            IReadOnlyList<Point> corners = mark switch
+            {
+                Line line => [line.From, line.To],
+                Polyline line => line.Points,
+                Polygon polygon => [.. polygon.Points, polygon.Points[0]],
+                _ => [],
+            };
+            for (var i = 1; i < corners.Count; i++)
+            {
+                AvoidLine(corners[i - 1], corners[i], 0.2);
+            }
+
+            if (corners.Count == 0)
+            {
+                Avoid(mark.Bounds);
+            }
+        }
+    }
+
     /// <summary>Keeps labels off a line.</summary>
     public void AvoidLine(Point from, Point to, double halfWidth)
     {

@@ -70,7 +70,7 @@ internal static class Templates
         for (var i = 0; i < count; i++)
         {
             marks.AddRange(Strip(i, count, strip, i * Pitch));
-            marks.AddRange(clips.Where(clip => clip >= i * strip && clip < (i + 1) * strip).SelectMany(clip => Clip(clip, clip - (i * strip), i * Pitch, edge)));
+            marks.AddRange(clips.Where(clip => clip >= i * strip && clip < (i + 1) * strip).SelectMany(clip => Clip(clip, clip - (i * strip), strip, i * Pitch, edge)));
         }
 
         return new Drawing("Clip points along the front edge", "Strips with the place of every clip", marks);
@@ -129,11 +129,13 @@ internal static class Templates
         yield return new Label(new Point(length - 1.5, top + 4), last, 7, TextAnchor.End);
     }
 
-    private static IEnumerable<Primitive> Clip(double fromLeft, double x, double top, double edge)
+    private static IEnumerable<Primitive> Clip(double fromLeft, double x, double length, double top, double edge)
     {
         yield return new Line(new Point(x, top), new Point(x, top + 16), Stroke.Thin);
         yield return new Circle(new Point(x, top + 16 - Math.Min(edge, 14)), 1.2, Stroke.Edge);
         var text = FormattableString.Invariant($"{fromLeft:0.#} mm");
-        yield return new Label(new Point(x + 1.5, top + 9), text, 8);
+        yield return x > length - 30
+            ? new Label(new Point(x - 1.5, top + 12), text, 8, TextAnchor.End)
+            : new Label(new Point(x + 1.5, top + 12), text, 8);
     }
 }

@@ -48,10 +48,7 @@ internal sealed class ViewDrawing
     private Drawing Drawing(IReadOnlyList<Primitive> over, IReadOnlyList<Primitive> measures)
     {
         var pipes = Pipes().ToList();
-        foreach (var mark in over.Concat(measures))
-        {
-            _placer.Avoid(mark.Bounds);
-        }
+        _placer.Avoid([.. over, .. measures]);
 
         return new Drawing(
             FormattableString.Invariant($"{_view.Name}, scale 1:{_reduction:0}"),
@@ -262,7 +259,7 @@ internal sealed class ViewDrawing
         var up = _frame.Geometry.PanelHeight.Millimeters;
         List<Primitive> marks =
         [
-            new Dimension(At(0, front, 0), At(0, back, 0), FirstOffset, $"{_measures.Of(_frame.Geometry.BaseDepth)}, leg to leg"),
+            new Dimension(At(0, front, 0), At(0, back, 0), _frame.FlashBelow is null ? FirstOffset : FirstOffset + NextOffset, $"{_measures.Of(_frame.Geometry.BaseDepth)}, leg to leg"),
             new Dimension(At(0, front, up), At(0, front, 0), FirstOffset, _measures.Of(up)),
             Ground(front, back),
         ];
@@ -275,7 +272,7 @@ internal sealed class ViewDrawing
         if (_frame.FlashBelow is { } flash)
         {
             var edge = -_panel.FlatDepth.Millimeters / 2;
-            marks.Add(new Dimension(new Point(At(0, edge, 0).X, At(0, front, 0).Y), new Point(At(flash.Window).X, At(0, front, 0).Y), FirstOffset + NextOffset, $"{_measures.Of(flash.FromFront)}, front edge to flash"));
+            marks.Add(new Dimension(new Point(At(0, edge, 0).X, At(0, front, 0).Y), new Point(At(flash.Window).X, At(0, front, 0).Y), FirstOffset, $"{_measures.Of(flash.FromFront)} to flash"));
         }
 
         return marks;

@@ -154,7 +154,7 @@ internal static class BuildSheet
             yield return new SideBySide([.. pair.Select(joint => ((Block)new Stack(
             [
                 new Paragraph($"{joint.Fitting.Name}: {joint.Labels}", 9),
-                new DrawingBlock(JointDrawing.Of(frame, joint.Fitting, measures), MaxHeight: 90, Caption: $"{joint.Fitting.Name}, pipes pushed in"),
+                new DrawingBlock(JointDrawing.Of(frame, joint.Fitting, measures), MaxHeight: 90, Caption: joint.Fitting.Kind == Physics.Structure.Frames.FittingKind.Corner ? $"{joint.Fitting.Name}: the third pipe comes towards you" : $"{joint.Fitting.Name}, pipes pushed in"),
             ]), 1.0))]);
         }
     }

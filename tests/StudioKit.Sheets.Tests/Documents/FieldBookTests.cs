@@ -44,7 +44,7 @@ public sealed class FieldBookTests
         using var book = PdfDocument.Open(SheetSet.WriteBook(SamplePlan.Plan, Options).Content.ToArray());
 
         book.TryGetBookmarks(out var bookmarks).Should().BeTrue();
-        bookmarks!.Roots.Select(root => root.Title).Should().Equal("Plan report", "Cut list and parts list", "Exposure cards, A6", "Pack list");
+        bookmarks!.Roots.Select(root => root.Title).Should().Equal("Plan report", "Build sheet", "Cut list and parts list", "Exposure cards, A6", "Pack list");
         bookmarks!.Roots[0].Children.Select(child => child.Title).Should().Contain("Panel").And.Contain("Checks");
         book.Information.Title.Should().Be("Fen edge kit: Field book");
         book.Structure.Catalog.CatalogDictionary.Data["Lang"].ToString().Should().Contain("en");

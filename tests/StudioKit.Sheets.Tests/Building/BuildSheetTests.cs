@@ -1,0 +1,151 @@
+using StudioKit.Planning;
+using StudioKit.Sheets.Building;
+using StudioKit.Sheets.Documents;
+using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Fonts;
+using UglyToad.PdfPig;
+
+namespace StudioKit.Sheets.Tests.Building;
+
+public sealed class BuildSheetTests
+{
+    private static readonly Measures Metric = new(SheetUnits.Metric);
+
+    public static TheoryData<string> Shapes { get; } = ["table", "swept-table"];
+
+    [Theory]
+    [MemberData(nameof(Shapes))]
+    public void Every_piece_and_fitting_is_labelled_once_in_the_exploded_view(string shape)
+    {
+        var frame = PlanOf(shape).Frame!;
+
+        var labels = ExplodedDrawing.Of(frame).Marks.OfType<Label>().Select(label => label.Text);
+
+        labels.Should().BeEquivalentTo(frame.Geometry.Members.Select(member => member.Label).Concat(frame.Geometry.Joints.Select(joint => joint.Label)));
+    }
+
+    [Theory]
+    [MemberData(nameof(Shapes))]
+    public void No_label_of_the_exploded_view_covers_another(string shape)
+    {
+        var labels = ExplodedDrawing.Of(PlanOf(shape).Frame!).Marks.OfType<Label>().ToList();
+
+        var covered = labels.SelectMany((label, i) => labels.Skip(i + 1).Where(other => Covers(label.Bounds, other.Bounds)).Select(other => $"{label.Text} and {other.Text}"));
+
+        covered.Should().BeEmpty();
+    }
+
+    /// <summary>The drawn length over the scale is the length that the text says, to half its last digit.</summary>
+    [Theory]
+    [MemberData(nameof(Shapes))]
+    public void Every_measure_of_a_view_is_as_long_as_it_says(string shape)
+    {
+        var plan = PlanOf(shape);
+        foreach (var view in BuildDrawings.Views(plan, plan.Frame!, Metric))
+        {
+            var reduction = double.Parse(view.Drawing.Title.Split("1:")[1], System.Globalization.CultureInfo.InvariantCulture);
+            foreach (var dimension in view.Drawing.Marks.OfType<Dimension>())
+            {
+                var said = double.Parse(dimension.Text.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
+                (dimension.From.DistanceTo(dimension.To) * reduction).Should().BeApproximately(said, 0.051, $"{view.Drawing.Title}: {dimension.Text}");
+            }
+        }
+    }
+
+    [Fact]
+    public void The_plan_view_measures_the_panel_and_the_flash_from_its_edges()
+    {
+        var drawing = BuildDrawings.Views(BuiltKit.Table, BuiltKit.Table.Frame!, Metric).First().Drawing;
+
+        // Panel 600 × 700 mm; the flash stands 20 mm right of the middle.
+        drawing.Marks.OfType<Dimension>().Select(dimension => dimension.Text).Should().Contain(["600 mm", "700 mm", "320 mm", "350 mm"]);
+    }
+
+    [Fact]
+    public void The_check_square_is_100_mm_in_the_pdf()
+    {
+        var file = SheetSet.Write(BuiltKit.Table, new SheetOptions()).Single(file => file.Name == "build-sheet.pdf");
+        file.Problems.Should().BeEmpty();
+        using var document = PdfDocument.Open(file.Content.ToArray());
+        var page = document.GetPages().Single(page => page.Text.Contains("100 mm by 100 mm", StringComparison.Ordinal));
+
+        var boxes = page.Paths.Select(path => path.GetBoundingRectangle()).OfType<UglyToad.PdfPig.Core.PdfRectangle>()
+            .Select(box => (Width: box.Width * TextMeter.MillimetresPerPoint, Height: box.Height * TextMeter.MillimetresPerPoint));
+
+        // A PDF keeps three decimals of a point: 0.0004 mm.
+        boxes.Should().ContainSingle(box => Math.Abs(box.Width - 100) < 0.005 && Math.Abs(box.Height - 100) < 0.005);
+    }
+
+    [Fact]
+    public void Every_page_of_a_tiled_template_has_a_bar_of_100_mm_and_its_lines_meet_those_of_the_next()
+    {
+        var pattern = SoftboxPattern.Of(BuiltKit.Table.Frame!.Softboxes.Single());
+        var whole = pattern.Bounds;
+        var left = ClippedLines.Of(pattern.PlainMarks(), whole with { Right = 5 });
+        var right = ClippedLines.Of(pattern.PlainMarks(), whole with { Left = 5 });
+
+        static double Length(IEnumerable<Line> lines) => lines.Sum(line => line.From.DistanceTo(line.To));
+        Length(left.Concat(right)).Should().BeApproximately(Length(ClippedLines.Of(pattern.PlainMarks(), whole)), 1e-6);
+    }
+
+    /// <summary>Worked by hand: the flap edges of a fold must be as long as the neighbouring side's cut edge they are glued to.</summary>
+    [Fact]
+    public void Glued_edges_of_the_softbox_are_equally_long()
+    {
+        var box = BuiltKit.Table.Frame!.Softboxes.Single();
+        var slanting = SoftboxPattern.Of(box).Marks.OfType<Line>()
+            .Where(line => Math.Abs(line.From.X - line.To.X) > 1 && Math.Abs(line.From.Y - line.To.Y) > 1)
+            .Select(line => line.From.DistanceTo(line.To))
+            .Where(length => length > 100);
+
+        // Four sides with two slanting edges each; a corner of the opening's cross is shorter than 100 mm.
+        slanting.Should().HaveCount(8).And.OnlyContain(length => Math.Abs(length - box.Seam.Millimeters) < 1e-9);
+    }
+
+    /// <summary>25.4 mm to the inch by definition; sixteenths worked by hand.</summary>
+    [Theory]
+    [InlineData(25.4, "1 in")]
+    [InlineData(12.7, "1/2 in")]
+    [InlineData(546, "21 1/2 in")]
+    [InlineData(1.5875, "1/16 in")]
+    [InlineData(304.8, "12 in")]
+    [InlineData(100, "3 15/16 in")]
+    public void Inches_are_read_to_the_nearest_sixteenth(double millimetres, string expected) =>
+        Measures.Inches(millimetres).Should().Be(expected);
+
+    [Fact]
+    public void Inches_stand_beside_millimetres_on_request()
+    {
+        var file = SheetSet.Write(BuiltKit.Swept, new SheetOptions { Units = SheetUnits.Both }).Single(file => file.Name == "build-sheet.pdf");
+        using var document = PdfDocument.Open(file.Content.ToArray());
+
+        // 500 mm are 19.685 in, nearest 19 11/16.
+        document.GetPages().Select(page => page.Text).Should().Contain(text => text.Contains("500 mm (19 11/16 in)", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_long_name_leaves_nothing_out()
+    {
+        var plan = BuiltKit.Of("kind: table", "skirts: yes", "The very long name of a kit that somebody wrote on a rainy evening");
+
+        SheetSet.Write(plan, new SheetOptions()).SelectMany(file => file.Problems).Should().BeEmpty();
+    }
+
+    [Fact]
+    public void Tables_of_cuts_and_shopping_have_a_row_for_every_piece_and_line()
+    {
+        var frame = BuiltKit.Table.Frame!;
+        var files = SheetSet.Write(BuiltKit.Table, new SheetOptions()).Where(file => file.Name.EndsWith(".csv", StringComparison.Ordinal))
+            .ToDictionary(file => file.Name, file => Rows(System.Text.Encoding.UTF8.GetString(file.Content.Span)));
+
+        files["pipe-cuts.csv"].Should().HaveCount(1 + frame.Geometry.Members.Count);
+        files["shopping.csv"].Should().HaveCount(1 + frame.Shopping.Count);
+        files["sheet-cuts.csv"].Should().HaveCount(1 + frame.SheetParts.Sum(part => part.Count));
+    }
+
+    private static string[] Rows(string text) => text.Split(["\r\n", "\n"], StringSplitOptions.RemoveEmptyEntries);
+
+    private static Plan PlanOf(string shape) => shape == "table" ? BuiltKit.Table : BuiltKit.Swept;
+
+    private static bool Covers(Bounds a, Bounds b) => a.Left < b.Right && b.Left < a.Right && a.Top < b.Bottom && b.Top < a.Bottom;
+}
