@@ -123,12 +123,12 @@ internal sealed class FrameLayout
         Skeleton.OpenPort(Cradle.Value, new FramePoint(0, 0, 1));
     }
 
-    private (int? Left, int? Right) MiddleTees() => _measures.Design.MiddleLegs && !Flat
-        ? (At(-_measures.Right, MiddleBack, RailUp), At(_measures.Right, MiddleBack, RailUp))
+    private (int? Left, int? Right) MiddleTees() => _measures.Design.MiddleLegs && !Flat && MiddleBack is { } back
+        ? (At(-_measures.Right, back, RailUp), At(_measures.Right, back, RailUp))
         : (null, null);
 
-    // The middle of the side rail, moved out of the way of the sweep's first rail and of the cradle's tees.
-    private double MiddleBack
+    // The middle of the side rail, moved out of the way of the sweep's first rail and of the cradle's tees; none where there is no room for it.
+    private double? MiddleBack
     {
         get
         {
@@ -146,8 +146,9 @@ internal sealed class FrameLayout
             }
 
             return taken.SelectMany(back => new[] { back - room, back + room }).Prepend(middle)
-                .Where(place => taken.All(back => Math.Abs(place - back) >= room - 1e-6))
-                .MinBy(place => Math.Abs(place - middle));
+                .Where(place => place - _measures.Front >= room && _measures.Back - place >= room && taken.All(back => Math.Abs(place - back) >= room - 1e-6))
+                .Select(place => (double?)place)
+                .MinBy(place => Math.Abs(place!.Value - middle));
         }
     }
 
