@@ -12,8 +12,10 @@ internal static class ExplodedDrawing
     private const double JointRadius = 1.7;
     private const double PipeHalf = 0.8;
 
-    // Joints are drawn apart by this share of the frame's longest side, whatever lies between them.
+    // Joints are drawn apart by this share of the frame's reach, whatever lies between them; further from front to back, as the
+    // legs of a square frame would otherwise stand behind each other.
     private const double Pull = 0.14;
+    private const double PullBack = 0.3;
 
     public static Drawing Of(FramePlan frame)
     {
@@ -36,17 +38,17 @@ internal static class ExplodedDrawing
     // Along each axis, every distance between neighbouring joints grows by the same pull, so that each pipe comes clear of its fittings.
     private static Dictionary<string, FramePoint> Apart(FrameResult frame)
     {
-        var (right, back, up) = (Stretch(frame, point => point.Right), Stretch(frame, point => point.Back), Stretch(frame, point => point.Up));
+        var (right, back, up) = (Stretch(frame, Pull, point => point.Right), Stretch(frame, PullBack, point => point.Back), Stretch(frame, Pull, point => point.Up));
         return frame.Joints.ToDictionary(
             joint => joint.Label,
             joint => new FramePoint(right(joint.Position.Right), back(joint.Position.Back), up(joint.Position.Up)),
             StringComparer.Ordinal);
     }
 
-    private static Func<double, double> Stretch(FrameResult frame, Func<FramePoint, double> axis)
+    private static Func<double, double> Stretch(FrameResult frame, double share, Func<FramePoint, double> axis)
     {
         var stops = frame.Joints.Select(joint => Math.Round(axis(joint.Position), 2)).Distinct().Order().ToList();
-        var pull = Pull * frame.Joints.Max(joint => Math.Max(Math.Abs(joint.Position.Right), Math.Max(Math.Abs(joint.Position.Back), joint.Position.Up)));
+        var pull = share * frame.Joints.Max(joint => Math.Max(Math.Abs(joint.Position.Right), Math.Max(Math.Abs(joint.Position.Back), joint.Position.Up)));
         return value => value + (pull * stops.IndexOf(Math.Round(value, 2)));
     }
 

@@ -30,7 +30,7 @@ internal static class SoftboxPattern
     }
 
     /// <summary>One side above the head: its fold at the head, its front edge with a lip, and its flaps.</summary>
-    private static IReadOnlyList<Primitive> Side(double head, double front, double from, double slant, double flap, bool flaps)
+    private static List<Primitive> Side(double head, double front, double from, double slant, double flap, bool flaps)
     {
         var (near, far) = (-from, -from - slant);
         var bevel = Math.Min(flap, slant / 4);

@@ -11,6 +11,7 @@ internal static class TemplateTiles
     private const double CrossArm = 4;
     private const double ScaleBar = 100;
     private const double FootRoom = 16;
+    private static readonly double[] CrossShares = [0.2, 0.8];
 
     /// <summary>One block a page; pages with nothing on them are left out.</summary>
     /// <param name="drawing">The template, at full size.</param>
@@ -61,8 +62,8 @@ internal static class TemplateTiles
         var middle = Shared / 2;
         double[] xs = [.. column > 0 ? [window.Left + middle] : Array.Empty<double>(), .. column < columns - 1 ? [window.Right - middle] : Array.Empty<double>()];
         double[] ys = [.. row > 0 ? [window.Top + middle] : Array.Empty<double>(), .. row < rows - 1 ? [window.Bottom - middle] : Array.Empty<double>()];
-        var places = xs.SelectMany(x => new[] { 0.2, 0.8 }.Select(share => new Point(x, window.Top + (share * window.Height))))
-            .Concat(ys.SelectMany(y => new[] { 0.2, 0.8 }.Select(share => new Point(window.Left + (share * window.Width), y))));
+        var places = xs.SelectMany(x => CrossShares.Select(share => new Point(x, window.Top + (share * window.Height))))
+            .Concat(ys.SelectMany(y => CrossShares.Select(share => new Point(window.Left + (share * window.Width), y))));
         return places.SelectMany(place => new Primitive[]
         {
             new Line(place.Plus(-CrossArm, 0), place.Plus(CrossArm, 0), Stroke.Thin),

@@ -168,7 +168,7 @@ internal sealed class ViewDrawing
         yield return new Label(foot.Plus(-2.5, 0), "subject", 8, TextAnchor.End, TextRise.Middle);
     }
 
-    private IReadOnlyList<Primitive> PlanMeasures()
+    private List<Primitive> PlanMeasures()
     {
         var (right, half, back) = (_panel.Width.Millimeters / 2, _panel.FlatDepth.Millimeters / 2, BackOfSheet().Back);
         List<Primitive> marks =
@@ -234,7 +234,7 @@ internal sealed class ViewDrawing
         yield return new Line(top.Plus(-half, 0), top.Plus(half, 0), Stroke.Heavy);
     }
 
-    private IReadOnlyList<Primitive> FrontMeasures()
+    private List<Primitive> FrontMeasures()
     {
         var half = _frame.Geometry.BaseWidth.Millimeters / 2;
         var up = _frame.Geometry.PanelHeight.Millimeters;
@@ -253,7 +253,7 @@ internal sealed class ViewDrawing
         return marks;
     }
 
-    private IReadOnlyList<Primitive> SideMeasures()
+    private List<Primitive> SideMeasures()
     {
         var (front, back) = (FrontFeet(), BackFeet());
         var up = _frame.Geometry.PanelHeight.Millimeters;
