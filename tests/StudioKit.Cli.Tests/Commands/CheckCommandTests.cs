@@ -14,7 +14,7 @@ public sealed class CheckCommandTests : IDisposable
     [InlineData("tall-stand.yaml")]
     public void A_demo_kit_reads_without_errors(string kit)
     {
-        var run = CommandRun.Of("check", Checkout.Kit(kit));
+        var run = CommandRun.Of("check", Repository.Kit(kit));
 
         run.Error.Should().BeEmpty();
         run.ExitCode.Should().Be(0);
@@ -63,7 +63,7 @@ public sealed class CheckCommandTests : IDisposable
     [Fact]
     public void Defaults_are_listed_when_asked_for()
     {
-        var run = CommandRun.Of("check", Checkout.Kit("fen-edge.yaml"), "--defaults");
+        var run = CommandRun.Of("check", Repository.Kit("fen-edge.yaml"), "--defaults");
 
         run.Output.Should().Contain("panel.");
     }

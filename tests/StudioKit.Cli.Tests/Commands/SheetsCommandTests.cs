@@ -1,0 +1,70 @@
+namespace StudioKit.Cli.Tests.Commands;
+
+public sealed class SheetsCommandTests : IDisposable
+{
+    private readonly TemporaryFolder _folder = new();
+
+    public void Dispose() => _folder.Dispose();
+
+    [Theory]
+    [InlineData("fen-edge.yaml")]
+    [InlineData("heath-ultralight.yaml")]
+    [InlineData("tall-stand.yaml")]
+    public void A_demo_kit_stands_and_prints_a_line_for_every_file_it_writes(string kit)
+    {
+        var run = CommandRun.Of("sheets", Repository.Kit(kit), "--out", _folder.Path);
+
+        run.Error.Should().BeEmpty();
+        run.ExitCode.Should().Be(0);
+        var files = run.Output.Split(Environment.NewLine, StringSplitOptions.RemoveEmptyEntries);
+        files.Should().OnlyContain(file => File.Exists(file));
+        files.Select(Path.GetFileName).Should().Contain(["plan-report.pdf", "cards-A6.pdf", "cards-3x5in.pdf", "cut-list.pdf", "pack-list.pdf"]);
+    }
+
+    [Fact]
+    public void The_same_kit_gives_the_same_bytes()
+    {
+        CommandRun.Of("sheets", Repository.Kit("heath-ultralight.yaml"), "--out", _folder.File("first"));
+        CommandRun.Of("sheets", Repository.Kit("heath-ultralight.yaml"), "--out", _folder.File("second"));
+
+        foreach (var file in Directory.EnumerateFiles(_folder.File("first")))
+        {
+            File.ReadAllBytes(Path.Combine(_folder.File("second"), Path.GetFileName(file))).Should().Equal(File.ReadAllBytes(file), Path.GetFileName(file));
+        }
+    }
+
+    [Fact]
+    public void A_pdf_of_somebody_elses_stays_and_nothing_is_written_beside_it()
+    {
+        File.WriteAllText(_folder.File("pack-list.pdf"), "mine");
+
+        var run = CommandRun.Of("sheets", Repository.Kit("heath-ultralight.yaml"), "--out", _folder.Path);
+
+        run.ExitCode.Should().Be(3);
+        run.Error.Should().Contain("pack-list.pdf").And.Contain("--force");
+        Directory.EnumerateFiles(_folder.Path).Should().ContainSingle();
+    }
+
+    [Theory]
+    [InlineData("--date", "14.5.2027", "2027-05-14")]
+    [InlineData("--cards", "A5ish", "A6")]
+    [InlineData("--paper", "foolscap", "Letter")]
+    public void A_wrong_option_says_what_would_be_accepted(string option, string value, string accepted)
+    {
+        var run = CommandRun.Of("sheets", Repository.Kit("heath-ultralight.yaml"), "--out", _folder.Path, option, value);
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain(accepted);
+        Directory.EnumerateFiles(_folder.Path).Should().BeEmpty();
+    }
+
+    [Fact]
+    public void A_broken_kit_writes_nothing()
+    {
+        File.WriteAllText(_folder.File("bad.yaml"), "kit: Bad\n");
+
+        CommandRun.Of("sheets", _folder.File("bad.yaml"), "--out", _folder.File("out")).ExitCode.Should().Be(2);
+
+        Directory.Exists(_folder.File("out")).Should().BeFalse();
+    }
+}
