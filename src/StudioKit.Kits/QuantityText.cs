@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using StudioKit.Kits.Quantities;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Optics;
@@ -322,6 +323,18 @@ public static class QuantityText
     {
         var isGood = Try(Kinds.SensorSize, text, out var read, out problem);
         (first, second) = isGood ? (((Size)read!).First, ((Size)read).Second) : default;
+        return isGood;
+    }
+
+    /// <summary>Reads a size of card: a standard's name such as <c>A6</c>, or two lengths such as <c>90 mm x 130 mm</c>.</summary>
+    /// <param name="text">What was written.</param>
+    /// <param name="value">The size, where the text was read.</param>
+    /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
+    /// <returns>Whether the text was read.</returns>
+    public static bool TryCardSize(string text, [NotNullWhen(true)] out CardSize? value, out string problem)
+    {
+        var isGood = Try(Kinds.CardSize, text, out var read, out problem);
+        value = isGood ? (CardSize)read! : null;
         return isGood;
     }
 

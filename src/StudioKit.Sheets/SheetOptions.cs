@@ -1,4 +1,4 @@
-using StudioKit.Sheets.Cards;
+using StudioKit.Kits;
 
 namespace StudioKit.Sheets;
 
@@ -14,6 +14,6 @@ public sealed record SheetOptions
     /// <summary>Units of the build sheet.</summary>
     public SheetUnits Units { get; init; } = SheetUnits.Metric;
 
-    /// <summary>Sizes of card to print, one file each.</summary>
-    public IReadOnlyList<CardFormat> CardFormats { get; init; } = [CardFormat.A6, CardFormat.Index3By5];
+    /// <summary>Templates of the cards to print, one file each.</summary>
+    public IReadOnlyList<CardTemplate> Cards { get; init; } = [CardTemplates.Of(CardSize.A6.Name), CardTemplates.Of(CardSize.Index3By5.Name)];
 }

@@ -13,7 +13,7 @@ public static class SheetSet
 {
     /// <summary>Makes every sheet and drawing that the plan has something to say on.</summary>
     /// <param name="plan">The plan; all numbers are read from it.</param>
-    /// <param name="options">Paper, card sizes and the date.</param>
+    /// <param name="options">Paper, card templates and the date.</param>
     /// <returns>The files: PDF sheets first, then each drawing as SVG, then tables as CSV. The same plan and options give the same bytes.</returns>
     public static IReadOnlyList<SheetFile> Write(Plan plan, SheetOptions options)
     {
@@ -29,9 +29,9 @@ public static class SheetSet
         ];
     }
 
-    /// <summary>Binds every printed sheet into one file, behind a cover and a table of contents; of the cards, those of the first size only.</summary>
+    /// <summary>Binds every printed sheet into one file, behind a cover and a table of contents; of the cards, those of the first template only.</summary>
     /// <param name="plan">The plan; all numbers are read from it.</param>
-    /// <param name="options">Paper, card sizes and the date.</param>
+    /// <param name="options">Paper, card templates and the date.</param>
     /// <returns>The book. The same plan and options give the same bytes.</returns>
     public static SheetFile WriteBook(Plan plan, SheetOptions options)
     {
@@ -39,7 +39,7 @@ public static class SheetSet
         ArgumentNullException.ThrowIfNull(options);
 
         var stamp = StampOf(plan, options);
-        var chapters = SheetChapters.Of(plan, options with { CardFormats = [.. options.CardFormats.Take(1)] }, stamp);
+        var chapters = SheetChapters.Of(plan, options with { Cards = [.. options.Cards.Take(1)] }, stamp);
         return Pdf("field-book.pdf", FieldBook.Bind(plan, [.. chapters.Select(named => named.Chapter)], stamp, options.Paper));
     }
 

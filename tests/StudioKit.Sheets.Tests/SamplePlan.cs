@@ -77,6 +77,11 @@ internal static class SamplePlan
         Distance = Length.FromMillimeters(distance),
         Power = new FlashPower(power),
         PowerMark = new FlashPower(power).Nominal,
+        DistancePowers =
+        [
+            new DistancePower(Length.FromMillimeters(distance / 2), "1/23"), new DistancePower(Length.FromMillimeters(distance), new FlashPower(power).Nominal),
+            new DistancePower(Length.FromMillimeters(2 * distance), "too far"),
+        ],
         Budget = new LightBudget(
             [
                 Line("guide number 30 m", 9.81), Line($"power {new FlashPower(power).Nominal}", Math.Log2(power)), Line("ISO 500", 2.32),

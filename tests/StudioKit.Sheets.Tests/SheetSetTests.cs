@@ -1,7 +1,7 @@
 using System.Text;
 using System.Xml.Linq;
+using StudioKit.Kits;
 using StudioKit.Planning;
-using StudioKit.Sheets.Cards;
 using UglyToad.PdfPig;
 
 namespace StudioKit.Sheets.Tests;
@@ -95,7 +95,7 @@ public sealed class SheetSetTests
     {
         var plan = SamplePlan.Plan with { Framings = [], Exposures = [], Frame = null, Checks = [], Defaults = [] };
 
-        SheetSet.Write(plan, Options with { CardFormats = [CardFormat.A6] }).Select(file => file.Name).Should().Equal("plan-report.pdf", "pack-list.pdf");
+        SheetSet.Write(plan, Options with { Cards = [CardTemplates.Of("A6")] }).Select(file => file.Name).Should().Equal("plan-report.pdf", "pack-list.pdf");
     }
 
     private static IEnumerable<SheetFile> Pdfs(Plan plan) =>

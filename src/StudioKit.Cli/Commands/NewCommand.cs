@@ -5,26 +5,31 @@ using StudioKit.Kits;
 
 namespace StudioKit.Cli.Commands;
 
-/// <summary><c>studiokit new</c>: writes a commented starter kit.</summary>
+/// <summary><c>studiokit new</c>: writes a commented starter kit or card template.</summary>
 internal static class NewCommand
 {
     private const string Text =
         """
         Writes a starter kit whose comments say what every line is for. Change it to what you own, then run 'studiokit check' on it.
+        With --template it writes one of the card templates instead, to be changed and given to 'studiokit sheets --template'.
 
         Example: studiokit new my-kit.yaml
+        Example: studiokit new --template A6 my-card.yaml
         """;
 
     public static Command Create(CommandHost host)
     {
         var file = new Argument<string>("file") { Description = "The file to write." };
         var force = ForceOption.Create();
-        var command = new Command("new", Text) { file, force };
+        var template = new Option<string>("--template") { Description = $"Card template to write: {string.Join(", ", CardTemplates.Names)}.", HelpName = "size" };
+        template.AcceptOnlyFromAmong([.. CardTemplates.Names]);
+        var command = new Command("new", Text) { file, template, force };
         command.SetAction(parsed =>
         {
+            var text = parsed.GetValue(template) is { } name ? CardTemplates.Text(name) : StarterKit.Text;
             var path = parsed.GetRequiredValue(file);
             var written = WrittenFiles.In(WrittenFiles.FolderOf(path), parsed.GetValue(force))
-                .Write([(Path.GetFileName(path), Encoding.UTF8.GetBytes(StarterKit.Text))]);
+                .Write([(Path.GetFileName(path), Encoding.UTF8.GetBytes(text))]);
             host.Output.WriteLine(written[0]);
             return (int)ExitCode.Done;
         });

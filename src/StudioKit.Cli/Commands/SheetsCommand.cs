@@ -3,7 +3,6 @@ using System.Globalization;
 using StudioKit.Cli.Files;
 using StudioKit.Kits;
 using StudioKit.Sheets;
-using StudioKit.Sheets.Cards;
 
 namespace StudioKit.Cli.Commands;
 
@@ -19,32 +18,27 @@ internal static class SheetsCommand
         Example: studiokit sheets kits/fen-edge.yaml --out out/fen-edge --date 2027-05-14
         """;
 
-    private static readonly CardFormat[] UsualCards = [CardFormat.A6, CardFormat.Index3By5];
-
-    private static readonly IReadOnlyDictionary<string, CardFormat> Formats = new Dictionary<string, CardFormat>(StringComparer.OrdinalIgnoreCase)
-    {
-        [CardFormat.Id1.Name] = CardFormat.Id1,
-        [CardFormat.A7.Name] = CardFormat.A7,
-        [CardFormat.A6.Name] = CardFormat.A6,
-        [CardFormat.Index3By5.Name] = CardFormat.Index3By5,
-        [CardFormat.Index4By6.Name] = CardFormat.Index4By6,
-    };
-
     public static Command Create(CommandHost host)
     {
         var kit = KitInput.Argument();
         var output = new Option<string>("--out") { Description = "Folder to write into; made where it is missing.", Required = true, HelpName = "folder" };
         var paper = new Option<Paper>("--paper") { Description = "Paper in the printer.", DefaultValueFactory = _ => Paper.A4 };
         var cards = CardsOption();
+        var templates = TemplateOption();
         var date = DateOption();
         var book = new Option<bool>("--book") { Description = "Write one file, field-book.pdf, with a cover, a table of contents and every sheet in it, instead of a file for each." };
         var units = new Option<SheetUnits>("--units") { Description = "Units of the build sheet: metric, or both for inches beside millimetres.", DefaultValueFactory = _ => SheetUnits.Metric };
         var force = ForceOption.Create();
-        var command = new Command("sheets", Text) { kit, output, paper, cards, units, date, book, force };
+        var command = new Command("sheets", Text) { kit, output, paper, cards, templates, units, date, book, force };
         command.SetAction(parsed =>
         {
             var read = KitInput.Read(parsed.GetRequiredValue(kit), host);
             if (read.HasErrors)
+            {
+                return (int)ExitCode.BadInput;
+            }
+
+            if (CardInput.Read(parsed.GetValue(cards) ?? [], parsed.GetValue(templates) ?? [], host) is not { } chosen)
             {
                 return (int)ExitCode.BadInput;
             }
@@ -54,7 +48,7 @@ internal static class SheetsCommand
             {
                 Date = parsed.GetValue(date),
                 Paper = parsed.GetRequiredValue(paper),
-                CardFormats = parsed.GetValue(cards) is { Length: > 0 } chosen ? chosen : UsualCards,
+                Cards = chosen,
                 Units = parsed.GetValue(units),
             };
             var files = parsed.GetValue(book) ? [SheetSet.WriteBook(plan, options)] : SheetSet.Write(plan, options);
@@ -77,31 +71,33 @@ internal static class SheetsCommand
         }
     }
 
-    private static Option<CardFormat[]> CardsOption()
+    private static Option<CardSize[]> CardsOption()
     {
-        var names = string.Join(", ", Formats.Keys);
-        return new Option<CardFormat[]>("--cards")
+        var names = string.Join(", ", CardTemplates.Names);
+        return new Option<CardSize[]>("--cards")
         {
-            Description = $"Sizes of card, one file each: {names}, or a size of your own such as \"90 mm x 130 mm\". A6 and 3x5in where left out.",
+            Description = $"Sizes of card, one file each: {names}, or a size of your own such as \"90 mm x 130 mm\". A6 and 3x5in where left out and no template is given.",
             HelpName = "size",
             AllowMultipleArgumentsPerToken = true,
-            CustomParser = result => [.. result.Tokens.Select(token => Read(token.Value, names, result.AddError)).OfType<CardFormat>()],
+            CustomParser = result => [.. result.Tokens.Select(token => Size(token.Value, result.AddError)).OfType<CardSize>()],
         };
     }
 
-    private static CardFormat? Read(string text, string names, Action<string> complain)
+    private static Option<string[]> TemplateOption() => new("--template")
     {
-        if (Formats.TryGetValue(text, out var format))
+        Description = "Card templates of your own, one file of cards each; 'studiokit new --template A6 my-card.yaml' writes one to change.",
+        HelpName = "file",
+        AllowMultipleArgumentsPerToken = true,
+    };
+
+    private static CardSize? Size(string text, Action<string> complain)
+    {
+        if (QuantityText.TryCardSize(text, out var size, out var problem))
         {
-            return format;
+            return size;
         }
 
-        if (QuantityText.TrySize(text, out var width, out var height, out var problem))
-        {
-            return CardFormat.Custom(width.Millimeters, height.Millimeters);
-        }
-
-        complain($"--cards: '{text}' is neither one of {names} nor a size: {problem}");
+        complain($"--cards: {problem}");
         return null;
     }
 

@@ -75,7 +75,7 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
     /// <param name="node">A section, or the name of a part.</param>
     /// <param name="seed">The record before anything is read.</param>
     /// <param name="isComplete">Whether the seed already has every required value.</param>
-    /// <param name="path">Where the section stands in the kit.</param>
+    /// <param name="path">Where the section stands in the file.</param>
     /// <param name="context">Gathers faults, defaults, names and uncertainties.</param>
     public T Read(YamlNode node, T seed, bool isComplete, string path, ReadContext context)
     {
@@ -178,7 +178,7 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
             return null;
         }
 
-        var key = path.Length == 0 ? "A kit" : $"'{path}'";
+        var key = path.Length == 0 ? Capital(Article(Name)) : $"'{path}'";
         if (node is ScalarNode { IsEmpty: true })
         {
             context.Diagnostics.Error(DiagnosticCodes.WrongShape, node, $"{key} has no value.", "Write its keys indented under it, or leave it out.");

@@ -53,7 +53,7 @@ internal static class TextDecoder
         var column = at - source.Text.LastIndexOf('\n', at);
         diagnostics.Error(
             DiagnosticCodes.NotText, source, line, column,
-            FormattableString.Invariant($"The file holds a control character (U+{(int)source.Text[at]:X4}), so it is no plain text."), "Write the kit in a text editor.");
+            FormattableString.Invariant($"The file holds a control character (U+{(int)source.Text[at]:X4}), so it is no plain text."), "Write it in a text editor.");
         return null;
     }
 

@@ -23,5 +23,6 @@ internal sealed record Dimension(string Noun, string Guess, string Example, bool
     public static readonly Dimension Voltage = new("a voltage", "V", "1.2 V");
     public static readonly Dimension Charge = new("a charge", "mAh", "2000 mAh");
     public static readonly Dimension Expansion = new("a thermal expansion", "/K", "7.2e-5 /K");
+    public static readonly Dimension TypeSize = new("a size of type", "pt", "18 pt");
     public static readonly Dimension Share = new("a ratio", "%", "0.5");
 }

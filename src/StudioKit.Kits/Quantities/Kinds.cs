@@ -71,6 +71,11 @@ internal static class Kinds
         Dimension.Expansion, number => CoefficientOfThermalExpansion.FromPerKelvin(number), value => ((CoefficientOfThermalExpansion)value!).PerKelvin, toSi: 1,
         value => $"{NumberText.Write(((CoefficientOfThermalExpansion)value!).PerKelvin)} /K");
 
+    public static readonly ValueKind TypeSize = Of(
+        Dimension.TypeSize, number => UnitsNet.Length.FromDtpPoints(number), value => ((UnitsNet.Length)value!).DtpPoints, toSi: 0.0254 / 72,
+        value => $"{NumberText.Write(Math.Round(((UnitsNet.Length)value!).DtpPoints, 3))} pt") with
+    { TakesUncertainty = false };
+
     public static readonly ValueKind Ratio = Number("a ratio", "0.5", LightText.Ratio, () => $"{Patterns.Number}\\s*%?") with { CountsLight = true };
 
     public static readonly ValueKind Factor = Number("a factor", "1.4", LightText.Factor, () => $"{Patterns.Number}\\s*[x×]?");
@@ -146,6 +151,8 @@ internal static class Kinds
     public static readonly ValueKind SensorSize = PairText.Size("36 mm x 24 mm");
 
     public static readonly ValueKind SheetSize = PairText.Size("1000 mm x 500 mm");
+
+    public static readonly ValueKind CardSize = CardSizeText.Kind;
 
     public static readonly ValueKind Box = PairText.Box("600 mm x 300 mm x 220 mm");
 

@@ -2,7 +2,7 @@ namespace StudioKit.Kits.Quantities;
 
 /// <summary>Every unit symbol that a kit may use.</summary>
 /// <remarks>
-/// The dimension's own units: mm, g, °, s, m/s, stops, lx, 1/m, °C, kg/m³, kg/m², kg/m, Pa, V, mAh, 1/K. Lengths are kept in mm and masses in g
+/// The dimension's own units: mm, g, °, s, m/s, stops, lx, 1/m, °C, kg/m³, kg/m², kg/m, Pa, V, mAh, 1/K, pt. Lengths are kept in mm and masses in g
 /// so that the numbers people write survive unchanged. Inch and pound are exact by definition (yard and pound agreement of 1959).
 /// </remarks>
 internal static class UnitTable
@@ -41,6 +41,7 @@ internal static class UnitTable
         .. Of(Dimension.Charge, ("mAh", 1), ("Ah", 1000)),
         .. Of(Dimension.Expansion, ("/K", 1), ("1/K", 1), ("/°C", 1), ("1/°C", 1), ("ppm/K", 1e-6), ("ppm/°C", 1e-6), ("µm/(m·K)", 1e-6),
             ("um/(m K)", 1e-6), ("mm/(m·K)", 1e-3), ("mm/(m K)", 1e-3), ("/°F", 1.8), ("1/°F", 1.8)),
+        .. Of(Dimension.TypeSize, ("pt", 1)),
         .. Of(Dimension.Share, ("%", 0.01)),
     ];
 

@@ -14,7 +14,7 @@ internal static class LineShape
             number++;
             if (number > YamlLimits.Lines)
             {
-                diagnostics.Error(DiagnosticCodes.TooMuch, source, number, 1, "The file has too many lines.", $"A kit has at most {YamlLimits.Lines} lines.");
+                diagnostics.Error(DiagnosticCodes.TooMuch, source, number, 1, "The file has too many lines.", $"It may have at most {YamlLimits.Lines} lines.");
                 return false;
             }
 

@@ -45,7 +45,7 @@ internal sealed class YamlTree
             Advance();
             if (root is not null && _parser.Current is DocumentStart another)
             {
-                Refuse(another, "A second document starts here.", "A kit is one document: remove the '---' and what follows.");
+                Refuse(another, "A second document starts here.", "One document stands in a file: remove the '---' and what follows.");
             }
 
             return root is ScalarNode { IsEmpty: true } ? Nothing() : root;
@@ -164,12 +164,12 @@ internal sealed class YamlTree
         if (depth > YamlLimits.Depth)
         {
             _diagnostics.Error(
-                DiagnosticCodes.TooMuch, _source, start.Start, "Sections are nested too deep.", $"A kit needs no more than {YamlLimits.Depth} levels.");
+                DiagnosticCodes.TooMuch, _source, start.Start, "Sections are nested too deep.", $"No more than {YamlLimits.Depth} levels are needed.");
         }
         else if (++_nodes > YamlLimits.Nodes)
         {
             _diagnostics.Error(
-                DiagnosticCodes.TooMuch, _source, start.Start, "The file holds too many values.", $"A kit has at most {YamlLimits.Nodes} keys and values.");
+                DiagnosticCodes.TooMuch, _source, start.Start, "The file holds too many values.", $"It may hold at most {YamlLimits.Nodes} keys and values.");
         }
         else
         {
@@ -183,12 +183,12 @@ internal sealed class YamlTree
     {
         if (!start.Anchor.IsEmpty)
         {
-            RefuseOnce(ref _hasAnchor, start, $"'&{Excerpt.Short(start.Anchor.Value)}' is an anchor.", "Kits do without anchors and aliases: write the values out, or name a part.");
+            RefuseOnce(ref _hasAnchor, start, $"'&{Excerpt.Short(start.Anchor.Value)}' is an anchor.", "Anchors and aliases are not needed: write the values out, or name a part.");
         }
 
         if (!start.Tag.IsEmpty && !start.Tag.IsNonSpecific)
         {
-            Refuse(start, $"'{Excerpt.Short(start.Tag.Value)}' is a tag.", "Kits do without tags: remove it.");
+            Refuse(start, $"'{Excerpt.Short(start.Tag.Value)}' is a tag.", "Tags are not needed: remove it.");
         }
     }
 
@@ -223,7 +223,7 @@ internal sealed class YamlTree
 
     private YamlNode? Nothing()
     {
-        _diagnostics.Error(DiagnosticCodes.Empty, _source, 1, 1, "The file holds no values.", "'studiokit new' writes a commented kit to start from.");
+        _diagnostics.Error(DiagnosticCodes.Empty, _source, 1, 1, "The file holds no values.", "'studiokit new' writes a commented file to start from.");
         return null;
     }
 

@@ -1,3 +1,4 @@
+using StudioKit.Kits;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;
 
@@ -5,27 +6,29 @@ namespace StudioKit.Sheets.Cards;
 
 /// <summary>How the cards of one format stand on an upright page, so that both sides register when it is turned over its long edge.</summary>
 /// <param name="Page">The paper.</param>
-/// <param name="Format">The cards.</param>
+/// <param name="Card">The cards, as they are held.</param>
+/// <param name="Gap">Between cards: twice the seal that a laminating pouch keeps around each [mm].</param>
 /// <param name="Turned">True where cards lie on their side because more fit so.</param>
 /// <param name="Columns">Cards beside each other.</param>
 /// <param name="Rows">Cards under each other.</param>
-internal sealed record CardGrid(PageSetup Page, CardFormat Format, bool Turned, int Columns, int Rows)
+internal sealed record CardGrid(PageSetup Page, CardSize Card, double Gap, bool Turned, int Columns, int Rows)
 {
-    /// <summary>Between cards: room to seal a laminating pouch around each card after cutting the pouch.</summary>
-    public const double Gap = 8;
+    // Room for the crop marks of neighbours, which must not touch.
+    private const double LeastGap = 7;
 
     private const double PageMargin = 8.5;
 
     public int PerPage => Columns * Rows;
 
-    private double SlotWidth => Turned ? Format.HeightMm : Format.WidthMm;
+    private double SlotWidth => Turned ? Card.Height.Millimeters : Card.Width.Millimeters;
 
-    private double SlotHeight => Turned ? Format.WidthMm : Format.HeightMm;
+    private double SlotHeight => Turned ? Card.Width.Millimeters : Card.Height.Millimeters;
 
-    public static CardGrid For(Paper paper, CardFormat format)
+    public static CardGrid For(Paper paper, CardSize card, double laminationMargin)
     {
-        var upright = With(paper, format, turned: false);
-        var turned = With(paper, format, turned: true);
+        var gap = Math.Max(LeastGap, 2 * laminationMargin);
+        var upright = With(paper, card, gap, turned: false);
+        var turned = With(paper, card, gap, turned: true);
         return turned.PerPage > upright.PerPage ? turned : upright;
     }
 
@@ -60,19 +63,19 @@ internal sealed record CardGrid(PageSetup Page, CardFormat Format, bool Turned, 
         return Turned ? new Similarity(1, -Math.PI / 2, slot.Left, slot.Bottom) : Similarity.Shift(slot.Left, slot.Top);
     }
 
-    private static CardGrid With(Paper paper, CardFormat format, bool turned)
+    private static CardGrid With(Paper paper, CardSize card, double gap, bool turned)
     {
         var page = new PageSetup(paper);
-        var grid = new CardGrid(page, format, turned, 0, 0);
+        var grid = new CardGrid(page, card, gap, turned, 0, 0);
         return grid with
         {
-            Columns = Count(page.Width, grid.SlotWidth),
-            Rows = Count(page.Height, grid.SlotHeight),
+            Columns = Count(page.Width, grid.SlotWidth, gap),
+            Rows = Count(page.Height, grid.SlotHeight, gap),
         };
     }
 
-    private static int Count(double paper, double card) =>
-        Math.Max(0, (int)Math.Floor((paper - (2 * PageMargin) + Gap) / (card + Gap)));
+    private static int Count(double paper, double card, double gap) =>
+        Math.Max(0, (int)Math.Floor((paper - (2 * PageMargin) + gap) / (card + gap)));
 
-    private static double Span(int count, double card) => (count * card) + ((count - 1) * Gap);
+    private double Span(int count, double card) => (count * card) + ((count - 1) * Gap);
 }

@@ -1,3 +1,4 @@
+using StudioKit.Kits;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;
 
@@ -9,29 +10,29 @@ internal static class CardImposition
     private const double MarkGap = 1;
     private const double MarkLength = 2;
 
-    public static Chapter Lay(string title, IReadOnlyList<Card> cards, CardFormat format, Paper paper, Stamp stamp)
+    public static Chapter Lay(string title, IReadOnlyList<Card> cards, CardTemplate template, Paper paper, Stamp stamp)
     {
-        var grid = CardGrid.For(paper, format);
+        var grid = CardGrid.For(paper, template.Held, template.LaminationMargin.Millimeters);
         if (grid.PerPage == 0)
         {
             var problem = FormattableString.Invariant(
-                $"A card of {format.WidthMm:0.#} mm × {format.HeightMm:0.#} mm does not fit on {paper} paper with room to cut.");
+                $"A card of {template.Held.Width.Millimeters:0.#} mm × {template.Held.Height.Millimeters:0.#} mm does not fit on {paper} paper with room to cut.");
             return Paginator.Chapter(new SheetDocument(title, stamp, new PageSetup(paper), [new Caution(problem)])) with { Problems = [problem] };
         }
 
         var sheets = cards.Chunk(grid.PerPage).ToList();
         var duplex = cards.Any(card => card.Back is not null);
         return new Chapter(
-            title, sheets.Count * (duplex ? 2 : 1), run => [.. sheets.SelectMany((sheet, i) => Leaf(grid, sheet, i, duplex, stamp, run))], []);
+            title, sheets.Count * (duplex ? 2 : 1), run => [.. sheets.SelectMany((sheet, i) => Leaf(grid, template, sheet, i, duplex, stamp, run))], []);
     }
 
-    private static IEnumerable<Page> Leaf(CardGrid grid, Card[] cards, int index, bool duplex, Stamp stamp, PageRun run)
+    private static IEnumerable<Page> Leaf(CardGrid grid, CardTemplate template, Card[] cards, int index, bool duplex, Stamp stamp, PageRun run)
     {
         var number = duplex ? 2 * index : index;
-        yield return FrontPage(grid, cards, Foot(grid, stamp, duplex, run.Says(number)));
+        yield return FrontPage(grid, cards, Foot(grid, template, duplex, stamp, run.Says(number)));
         if (duplex)
         {
-            yield return BackPage(grid, cards, Foot(grid, stamp, duplex, run.Says(number + 1)));
+            yield return BackPage(grid, cards, Foot(grid, template, duplex, stamp, run.Says(number + 1)));
         }
     }
 
@@ -71,10 +72,11 @@ internal static class CardImposition
         }
     }
 
-    private static Label Foot(CardGrid grid, Stamp stamp, bool duplex, string number)
+    private static Label Foot(CardGrid grid, CardTemplate template, bool duplex, Stamp stamp, string number)
     {
         var sides = duplex ? "both sides, flip on the long edge, " : "";
-        var text = $"Print {sides}at 100 %. Cut, then laminate with the seal outside. {stamp.Origin}. {number}";
+        var seal = FormattableString.Invariant($"{template.LaminationMargin.Millimeters:0.#} mm of seal");
+        var text = $"Print {sides}at 100 %. Cut at the marks, punch, laminate with {seal} around, punch again. {stamp.Origin}. {number}";
         return new Label(new Point(grid.Page.Width / 2, grid.Page.Height - 4), text, TypeScale.Smallest, TextAnchor.Middle);
     }
 }

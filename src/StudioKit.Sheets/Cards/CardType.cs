@@ -1,8 +1,21 @@
+using StudioKit.Kits;
+using StudioKit.Sheets.Layout;
+
 namespace StudioKit.Sheets.Cards;
 
-/// <summary>Sizes of type on a card.</summary>
-/// <param name="Settings">Most for the camera settings [pt].</param>
-/// <param name="Flashes">Most for power and distance [pt].</param>
-/// <param name="Check">The check [pt].</param>
-/// <param name="Remedies">If this, turn that [pt].</param>
-internal sealed record CardType(double Settings, double Flashes, double Check, double Remedies);
+/// <summary>Sizes of type on one side of a card [pt].</summary>
+internal sealed record CardType(double SetUp, double Framing, double Settings, double Flashes, double LeastNumerals, double Text, double Small)
+{
+    /// <summary>A template's sizes, shrunk together but never under what can be read.</summary>
+    public static CardType Of(CardTypeSizes sizes, double share) => new(
+        Shrunk(sizes.SetUp.DtpPoints, share, TypeScale.Smallest),
+        Shrunk(sizes.Framing.DtpPoints, share, TypeScale.Smallest),
+        Shrunk(sizes.Settings.DtpPoints, share, sizes.LeastNumerals.DtpPoints),
+        Shrunk(sizes.Flashes.DtpPoints, share, sizes.LeastNumerals.DtpPoints),
+        sizes.LeastNumerals.DtpPoints,
+        Shrunk(sizes.Text.DtpPoints, share, TypeScale.Smallest),
+        Shrunk(sizes.Small.DtpPoints, share, TypeScale.Smallest));
+
+    // Type is set in steps of half a point.
+    private static double Shrunk(double size, double share, double least) => Math.Max(Math.Min(size, least), Math.Floor(size * share * 2) / 2);
+}

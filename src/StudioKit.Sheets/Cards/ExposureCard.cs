@@ -1,64 +1,119 @@
+using StudioKit.Kits;
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
-using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Cards;
 
-/// <summary>The starting-exposure card of one framing in one set-up.</summary>
+/// <summary>The starting-exposure card of one framing in one set-up, made by a template.</summary>
 /// <remarks>
-/// What must be seen first comes first and never leaves the front. The remedies and the light budget go to the back
-/// where the front has no room for them at a readable size.
+/// What must be seen first never leaves the front. Where the front is too full even at the least sizes of type, its last blocks move to the back.
 /// </remarks>
-internal static class ExposureCard
+internal sealed class ExposureCard
 {
-    private const double Margin = 4;
-    private const double FootHeight = 3.4;
-    private const double Gap = 2;
+    private static readonly double[] Shares = [1, 0.92, 0.84, 0.76, 0.68, 0.6, 0.52];
 
-    // Numerals and text shrink together, never under what can be read: 18 pt for settings, 6.5 pt for anything.
-    private static readonly CardType[] Sizes = [new(44, 36, 10, 9.5), new(34, 30, 9.5, 9), new(30, 26, 9, 8), new(26, 22, 8, 7.5), new(22, 18, 7.5, 7)];
+    // These stay on the front, and come first on a back made of moved blocks alone.
+    private static readonly CardBlock[] Heads = [CardBlock.SetUp, CardBlock.Framing];
+    private static readonly CardBlock[] Fixed = [.. Heads, CardBlock.Settings, CardBlock.Flashes];
 
-    public static (Card Card, IReadOnlyList<string> Problems) Make(ExposurePlan exposure, CardFormat format, Stamp stamp)
+    private readonly CardTemplate _template;
+    private readonly Stamp _stamp;
+    private readonly ExposurePlan _exposure;
+    private readonly CardBlocks _blocks;
+
+    private ExposureCard(ExposurePlan exposure, CardTemplate template, Stamp stamp, CardPlace place)
     {
-        var room = new Bounds(MillimetreRule.Strip, Margin, format.WidthMm - Margin, format.HeightMm - Margin - FootHeight);
-        foreach (var moved in Enumerable.Range(0, 3))
+        (_exposure, _template, _stamp) = (exposure, template, stamp);
+        _blocks = new CardBlocks(exposure, place, stamp);
+    }
+
+    public static (Card Card, IReadOnlyList<string> Problems) Make(ExposurePlan exposure, CardTemplate template, Stamp stamp, CardPlace place)
+    {
+        var card = new ExposureCard(exposure, template, stamp, place);
+        return exposure.Works ? card.Settings() : card.Impossible();
+    }
+
+    private (Card Card, IReadOnlyList<string> Problems) Impossible()
+    {
+        var side = Side(isBack: false, []);
+        for (var changes = _exposure.Changes.Count; changes >= 0; changes--)
         {
-            foreach (var type in Sizes)
+            if (Fitting(side, type => _blocks.Impossible(type, changes)) is { } marks)
             {
-                var (front, back) = ExposureCardParts.Of(exposure, type, moved);
-                var fit = new Stack(front, Gap).Fit(room.Width, double.PositiveInfinity);
-                if (fit.Height <= room.Height)
-                {
-                    return (new Card(
-                        Side(exposure, format, stamp, room, fit), back.Count == 0 ? null : Back(exposure, format, stamp, room, back)), []);
-                }
+                return (new Card(Drawn(side, marks)), []);
             }
         }
 
-        var (least, _) = ExposureCardParts.Of(exposure, Sizes[^1], 2);
-        var needed = new Stack(least, Gap).Fit(room.Width, double.PositiveInfinity);
-        var problem = FormattableString.Invariant(
-            $"The card {exposure.SetUp}, {exposure.Framing.Name} needs {needed.Height:0} mm of height; {format.Name} has {room.Height:0} mm. Take a larger card.");
-        return (new Card(Side(exposure, format, stamp, room, needed)), [problem]);
+        return TooSmall();
     }
 
-    private static Drawing Back(ExposurePlan exposure, CardFormat format, Stamp stamp, Bounds room, IReadOnlyList<Block> blocks) =>
-        Side(exposure, format, stamp, room, new Stack(blocks, Gap).Fit(room.Width, double.PositiveInfinity));
-
-    private static Drawing Side(ExposurePlan exposure, CardFormat format, Stamp stamp, Bounds room, Fit content)
+    private (Card Card, IReadOnlyList<string> Problems) Settings()
     {
-        // Date and hash must stand; a long name gives way.
-        var stamped = $", {stamp.Origin}";
-        var nameRoom = room.Width - TextMeter.Width(stamped, TypeScale.Smallest, TextWeight.Regular);
-        var foot = TextWrap.Shortened(stamp.KitName, nameRoom, TypeScale.Smallest, TextWeight.Regular) + stamped;
-        return new Drawing(
-            $"{exposure.SetUp}, {exposure.Framing.Name}",
-            $"Starting exposure for {exposure.Framing.Name} in the set-up {exposure.SetUp}",
-            [
-                .. MillimetreRule.Marks(format.HeightMm),
-                .. content.Marks.Select(mark => mark.Under(Similarity.Shift(room.Left, room.Top))),
-                new Label(new Point(room.Left, format.HeightMm - Margin), foot, TypeScale.Smallest),
-            ]);
+        var movable = _template.Front.Where(block => !Fixed.Contains(block) && block != CardBlock.Rule).ToList();
+        for (var moved = 0; moved <= movable.Count; moved++)
+        {
+            var gone = movable.TakeLast(moved).ToList();
+            CardBlock[] front = [.. _template.Front.Except(gone)];
+            var side = Side(isBack: false, front);
+            if (Fitting(side, type => _blocks.Of(front, type)) is { } marks)
+            {
+                var (back, problems) = Back([.. gone.Except(_template.Back)]);
+                return (new Card(Drawn(side, marks), back), problems);
+            }
+        }
+
+        return TooSmall();
+    }
+
+    private (Drawing? Back, IReadOnlyList<string> Problems) Back(IReadOnlyList<CardBlock> moved)
+    {
+        CardBlock[] all = [.. Heads.Where(head => _template.Back.Contains(head) || (moved.Count > 0 && _template.Back.Count == 0)), .. moved, .. _template.Back.Except(Heads)];
+        for (var count = all.Length; count > 0; count--)
+        {
+            CardBlock[] kept = [.. all.Take(count)];
+            var side = Side(isBack: true, kept);
+            if (Fitting(side, type => (_blocks with { IsBack = true }).Of(kept, type)) is { } marks)
+            {
+                return (Drawn(side, marks), count == all.Length ? [] : [$"{Name}: the back of {_template.Name} has no room for {string.Join(", ", all.Skip(count).Select(Words))}."]);
+            }
+        }
+
+        return (null, all.Length == 0 ? [] : [$"{Name}: {_template.Name} has no room for the back."]);
+    }
+
+    // At the largest size of type that the side has room for.
+    private IReadOnlyList<Primitive>? Fitting(CardSide side, Func<CardType, IReadOnlyList<Block>> blocks) => Shares
+        .Select(share => side.Stack(blocks(Type(share))))
+        .Where(stack => stack.Bottom <= side.Room.Bottom)
+        .Select(stack => stack.Marks)
+        .FirstOrDefault();
+
+    private CardSide Side(bool isBack, IReadOnlyList<CardBlock> blocks) => new(_template, _stamp, isBack, blocks.Contains(CardBlock.Rule));
+
+    private CardType Type(double share) => CardType.Of(_template.Type, share);
+
+    private Drawing Drawn(CardSide side, IReadOnlyList<Primitive> marks) =>
+        side.Finish(Name, $"Starting exposure for {_exposure.Framing.Name} in the set-up {_exposure.SetUp}", marks);
+
+    private string Name => $"{_exposure.SetUp}, {_exposure.Framing.Name}";
+
+    private static string Words(CardBlock block) => block switch
+    {
+        CardBlock.LightBudget => "the light budget",
+        CardBlock.DistancePowers => "powers at other distances",
+        CardBlock.SettingsCode => "the settings' code",
+        _ => $"the {block.ToString().ToLowerInvariant()}",
+    };
+
+    // A card that cannot say all says nothing that could be mistaken for it.
+    private (Card Card, IReadOnlyList<string> Problems) TooSmall()
+    {
+        var problem = $"The card {Name} does not hold its settings at {_template.Name}. Take a larger card.";
+        var side = Side(isBack: false, []);
+        var room = side.Room.Height - side.BelowHole;
+        var caution = new Caution(problem, "Too small a card", TypeScale.Smallest);
+        var marks = caution.Fit(side.Room.Width, room).Marks;
+        return (new Card(Drawn(side, [.. marks.Select(mark => mark.Under(Similarity.Shift(side.Room.Left, side.BelowHole)))])), [problem]);
     }
 }

@@ -3,17 +3,25 @@ using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Cards;
 
-/// <summary>Big figures beside each other, as large as the width lets them be.</summary>
-internal sealed record FigureRow(IReadOnlyList<BigFigure> Figures, double LargestPt, double WordPt = 7.5) : Block
+/// <summary>Big figures beside each other, as large as the width lets them be; on two rows where they are too wide for one.</summary>
+/// <param name="Figures">The figures.</param>
+/// <param name="LargestPt">Largest size of the numerals [pt].</param>
+/// <param name="LeastPt">Least size of the numerals [pt].</param>
+/// <param name="WordPt">Size of the words over them [pt].</param>
+internal sealed record FigureRow(IReadOnlyList<BigFigure> Figures, double LargestPt, double LeastPt, double WordPt = 7.5) : Block
 {
-    /// <summary>Settings are never smaller than this, however many there are.</summary>
-    public const double SmallestPt = 18;
-
-    private const double Gap = 5;
+    private const double Gap = 4;
+    private const double RowGap = 1.5;
 
     public override Fit Fit(double width, double height)
     {
-        var size = Size(width);
+        if (Figures.Count > 1 && Size(width) < LeastPt)
+        {
+            var first = (Figures.Count + 1) / 2;
+            return new Stack([this with { Figures = [.. Figures.Take(first)] }, this with { Figures = [.. Figures.Skip(first)] }], RowGap).Fit(width, height);
+        }
+
+        var size = Math.Max(Size(width), Math.Min(LeastPt, LargestPt));
         var free = (width - Figures.Sum(figure => figure.Width(size))) / Math.Max(1, Figures.Count - 1);
         return Layout.Fit.WholeOrNothing(this, "The row of settings", BigFigure.Height(size, WordPt), height, () =>
         {
@@ -33,6 +41,6 @@ internal sealed record FigureRow(IReadOnlyList<BigFigure> Figures, double Larges
     {
         var room = width - (Gap * (Figures.Count - 1));
         var perPoint = Figures.Sum(figure => figure.Width(100)) / 100;
-        return Math.Max(SmallestPt, Math.Floor(Math.Min(LargestPt, room / perPoint) * 2) / 2);
+        return Math.Floor(Math.Min(LargestPt, room / perPoint) * 2) / 2;
     }
 }

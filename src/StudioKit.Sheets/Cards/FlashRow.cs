@@ -9,15 +9,17 @@ namespace StudioKit.Sheets.Cards;
 /// <param name="Name">Which flash, with its modifier.</param>
 /// <param name="Power">Power as marked on the flash.</param>
 /// <param name="Distance">Distance with its unit.</param>
-/// <param name="LargestPt">Largest size of the numerals [pt].</param>
-internal sealed record FlashRow(string Role, string Name, string Power, (string Figure, string Unit) Distance, double LargestPt) : Block
+/// <param name="Type">Sizes of type.</param>
+internal sealed record FlashRow(string Role, string Name, string Power, (string Figure, string Unit) Distance, CardType Type) : Block
 {
-    private const double RolePt = 11;
-    private const double NamePt = 7.5;
     private const double WordPt = 7;
     private const double NameShare = 0.32;
     private const double PowerShare = 0.37;
     private const double Gap = 5;
+
+    private double RolePt => Type.Text + 1;
+
+    private double NamePt => Type.Small;
 
     public override Fit Fit(double width, double height)
     {
@@ -38,6 +40,6 @@ internal sealed record FlashRow(string Role, string Name, string Power, (string 
 
     // Where a mark is a sentence ("out of reach: ..."), it is words, not a setting, and may be small.
     private double Size(BigFigure figure, double room) =>
-        Math.Max(TextMeter.Width(figure.Figure, FigureRow.SmallestPt, TextWeight.Bold) > room ? TypeScale.Small : FigureRow.SmallestPt,
-            Math.Floor(Math.Min(LargestPt, 100 * room / figure.Width(100)) * 2) / 2);
+        Math.Max(TextMeter.Width(figure.Figure, Type.LeastNumerals, TextWeight.Bold) > room ? TypeScale.Small : Type.LeastNumerals,
+            Math.Floor(Math.Min(Type.Flashes, 100 * room / figure.Width(100)) * 2) / 2);
 }

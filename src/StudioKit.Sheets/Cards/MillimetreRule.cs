@@ -4,7 +4,7 @@ using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Cards;
 
-/// <summary>A true-size rule along the left edge of a card, which serves as scale in the picture.</summary>
+/// <summary>A true-size rule along an upright edge of a card, which serves as scale in the picture.</summary>
 internal static class MillimetreRule
 {
     /// <summary>Width of the strip that the rule takes, numbers included [mm].</summary>
@@ -13,18 +13,19 @@ internal static class MillimetreRule
     private const double FirstTick = 4;
 
     /// <summary>Ticks at every millimetre, downwards from the card's upper end.</summary>
-    public static IEnumerable<Primitive> Marks(double cardHeight)
+    public static IEnumerable<Primitive> Marks(double cardWidth, double cardHeight, bool atRight)
     {
+        var (edge, inward, anchor) = atRight ? (cardWidth, -1, TextAnchor.End) : (0, 1, TextAnchor.Start);
         var length = (int)Math.Floor((cardHeight - (2 * FirstTick)) / 10) * 10;
         for (var mm = 0; mm <= length; mm++)
         {
             var y = FirstTick + mm;
             var tick = mm % 10 == 0 ? 4.5 : mm % 5 == 0 ? 3.2 : 2;
-            yield return new Line(new Point(0, y), new Point(tick, y), mm % 10 == 0 ? new Stroke(0.25) : new Stroke(0.12));
+            yield return new Line(new Point(edge, y), new Point(edge + (inward * tick), y), mm % 10 == 0 ? new Stroke(0.25) : new Stroke(0.12));
             if (mm % 10 == 0)
             {
                 yield return new Label(
-                    new Point(5, y), mm == 0 ? "mm" : (mm / 10 * 10).ToString(CultureInfo.InvariantCulture), TypeScale.Smallest, Rise: TextRise.Middle);
+                    new Point(edge + (inward * 5), y), mm == 0 ? "mm" : mm.ToString(CultureInfo.InvariantCulture), TypeScale.Smallest, anchor, TextRise.Middle);
             }
         }
     }

@@ -1,16 +1,20 @@
+using StudioKit.Kits;
 using StudioKit.Planning;
 using StudioKit.Sheets.Cards;
 using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Documents;
 
-/// <summary>The starting-exposure cards of a plan, several on a page.</summary>
+/// <summary>The starting-exposure cards of a plan as a ring in order of magnification, several on a page.</summary>
 internal static class ExposureCards
 {
-    public static Chapter Lay(Plan plan, CardFormat format, Paper paper, Stamp stamp)
+    public static Chapter Lay(Plan plan, CardTemplate template, Paper paper, Stamp stamp)
     {
-        var made = plan.Exposures.Select(exposure => ExposureCard.Make(exposure, format, stamp)).ToList();
-        var laid = CardImposition.Lay($"Exposure cards, {format.Name}", [.. made.Select(card => card.Card)], format, paper, stamp);
-        return laid with { Problems = [.. laid.Problems, .. made.SelectMany(card => card.Problems)] };
+        // Sorting is stable: within a magnification, set-ups and lenses keep the plan's order.
+        var ring = plan.Exposures.OrderBy(exposure => exposure.Framing.Magnification.Value).ToList();
+        var made = ring.Select((exposure, i) => ExposureCard.Make(exposure, template, stamp, new CardPlace(i + 1, ring.Count))).ToList();
+        Card[] cards = [.. template.Index ? IndexCards.Of(ring, template, stamp) : [], .. made.Select(card => card.Card)];
+        var laid = CardImposition.Lay($"Exposure cards, {template.Name}", cards, template, paper, stamp);
+        return laid with { Problems = [.. laid.Problems, .. made.SelectMany(card => card.Problems).Distinct()] };
     }
 }

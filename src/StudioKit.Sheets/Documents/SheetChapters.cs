@@ -27,5 +27,8 @@ internal static class SheetChapters
 
     private static IEnumerable<NamedChapter> Cards(Plan plan, SheetOptions options, Stamp stamp) => plan.Exposures.Count == 0
         ? []
-        : options.CardFormats.Select(format => new NamedChapter($"cards-{format.Name}.pdf", ExposureCards.Lay(plan, format, options.Paper, stamp)));
+        : options.Cards.Select(template => new NamedChapter($"cards-{FileName(template.Name)}.pdf", ExposureCards.Lay(plan, template, options.Paper, stamp)));
+
+    // A template's name is free text; a file's is not.
+    private static string FileName(string name) => string.Concat(name.Select(letter => char.IsLetterOrDigit(letter) || letter is '-' or '.' ? letter : '-')).Trim('.');
 }

@@ -1,3 +1,4 @@
+using StudioKit.Kits;
 using StudioKit.Sheets.Cards;
 using StudioKit.Sheets.Drawings;
 
@@ -5,9 +6,8 @@ namespace StudioKit.Sheets.Tests.Cards;
 
 public sealed class CardImpositionTests
 {
-    private static readonly Gen<CardFormat> Formats = Gen.OneOf(
-        Gen.Const(CardFormat.A6), Gen.Const(CardFormat.A7), Gen.Const(CardFormat.Index3By5),
-        Gen.Const(CardFormat.Index4By6), Gen.Const(CardFormat.Id1), Gen.Const(CardFormat.Custom(60, 90)));
+    private static readonly Gen<CardTemplate> Templates = Gen.OneOf(
+        [.. CardTemplates.Names.Select(name => Gen.Const(CardTemplates.Of(name))), Gen.Const(CardTemplates.For(CardSize.Custom(UnitsNet.Length.FromMillimeters(60), UnitsNet.Length.FromMillimeters(90))))]);
 
     private static readonly Gen<Paper> Papers = Gen.OneOf(Gen.Const(Paper.A4), Gen.Const(Paper.Letter));
 
@@ -20,9 +20,7 @@ public sealed class CardImpositionTests
     [InlineData("4x6in", 101.6, 152.4)]
     public void A_card_has_its_standard_size_between_its_crop_marks(string name, double width, double height)
     {
-        var format = new[] { CardFormat.A6, CardFormat.A7, CardFormat.Id1, CardFormat.Index3By5, CardFormat.Index4By6 }
-            .Single(candidate => candidate.Name == name);
-        var laid = CardImposition.Lay("Cards", [Sided("one")], format, Paper.A4, Pages.Stamp).Alone(Pages.Stamp);
+        var laid = CardImposition.Lay("Cards", [Sided("one")], CardTemplates.Of(name), Paper.A4, Pages.Stamp).Alone(Pages.Stamp);
         using var document = Pages.Read(laid.Document);
 
         // Upright marks give the card's left and right edges, level ones its upper and lower.
@@ -38,14 +36,14 @@ public sealed class CardImpositionTests
 
     [Fact]
     public void A_back_lands_on_its_front_when_the_sheet_is_turned_over_its_long_edge() =>
-        Gen.Select(Formats, Papers).Sample((format, paper) =>
+        Gen.Select(Templates, Papers).Sample((template, paper) =>
         {
-            var grid = CardGrid.For(paper, format);
+            var grid = CardGrid.For(paper, template.Held, template.LaminationMargin.Millimeters);
             for (var i = 0; i < grid.PerPage; i++)
             {
                 // Through the paper, x on the back is the width less x on the front.
                 var front = grid.Front(i).Apply(new Point(0, 0));
-                var back = grid.Back(i).Apply(new Point(format.WidthMm, 0));
+                var back = grid.Back(i).Apply(new Point(template.Held.Width.Millimeters, 0));
                 back.X.Should().BeApproximately(grid.Page.Width - front.X, 1e-9);
                 back.Y.Should().BeApproximately(front.Y, 1e-9);
             }
@@ -53,9 +51,9 @@ public sealed class CardImpositionTests
 
     [Fact]
     public void Cards_neither_touch_each_other_nor_the_edge_of_the_paper() =>
-        Gen.Select(Formats, Papers).Sample((format, paper) =>
+        Gen.Select(Templates, Papers).Sample((template, paper) =>
         {
-            var grid = CardGrid.For(paper, format);
+            var grid = CardGrid.For(paper, template.Held, template.LaminationMargin.Millimeters);
             grid.PerPage.Should().BeGreaterThan(0);
             var slots = Enumerable.Range(0, grid.PerPage).Select(grid.Slot).ToList();
             slots.Should().OnlyContain(slot => slot.Left > 5 && slot.Top > 5 && slot.Right < grid.Page.Width - 5 && slot.Bottom < grid.Page.Height - 5);
@@ -69,7 +67,7 @@ public sealed class CardImpositionTests
     {
         var cards = Enumerable.Range(0, 5).Select(i => Sided($"c{i}", $"b{i}")).ToList();
 
-        var pages = CardImposition.Lay("Cards", cards, CardFormat.A6, Paper.A4, Pages.Stamp).Alone(Pages.Stamp).Document.Pages;
+        var pages = CardImposition.Lay("Cards", cards, CardTemplates.Of("A6"), Paper.A4, Pages.Stamp).Alone(Pages.Stamp).Document.Pages;
 
         pages.Should().HaveCount(6);
         pages.Where((_, i) => i % 2 == 0).SelectMany(Pages.Labels).Where(text => text.StartsWith('c')).Should().Equal("c0", "c1", "c2", "c3", "c4");
@@ -78,7 +76,7 @@ public sealed class CardImpositionTests
 
     [Fact]
     public void A_card_larger_than_the_paper_is_reported() =>
-        CardImposition.Lay("Cards", [Sided("one")], CardFormat.Custom(300, 300), Paper.A4, Pages.Stamp).Problems
+        CardImposition.Lay("Cards", [Sided("one")], CardTemplates.Of("A6") with { Size = CardSize.Custom(UnitsNet.Length.FromMillimeters(300), UnitsNet.Length.FromMillimeters(300)) }, Paper.A4, Pages.Stamp).Problems
             .Should().Equal("A card of 300 mm × 300 mm does not fit on A4 paper with room to cut.");
 
     private static Card Sided(string front, string? back = null) =>

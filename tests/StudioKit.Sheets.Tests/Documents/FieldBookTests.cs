@@ -1,3 +1,4 @@
+using StudioKit.Kits;
 using StudioKit.Sheets.Documents;
 using StudioKit.Sheets.Layout;
 using UglyToad.PdfPig;
@@ -28,7 +29,7 @@ public sealed class FieldBookTests
     [Fact]
     public void A_book_binds_every_sheet_behind_its_cover_and_numbers_its_pages_through()
     {
-        var alone = SheetSet.Write(SamplePlan.Plan, Options with { CardFormats = [StudioKit.Sheets.Cards.CardFormat.A6] }).Where(file => file.Name.EndsWith(".pdf", StringComparison.Ordinal)).Sum(PageCount);
+        var alone = SheetSet.Write(SamplePlan.Plan, Options with { Cards = [CardTemplates.Of("A6")] }).Where(file => file.Name.EndsWith(".pdf", StringComparison.Ordinal)).Sum(PageCount);
         using var book = PdfDocument.Open(SheetSet.WriteBook(SamplePlan.Plan, Options).Content.ToArray());
 
         // Cover and one page of contents.

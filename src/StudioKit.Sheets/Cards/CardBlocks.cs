@@ -1,0 +1,110 @@
+using StudioKit.Kits;
+using StudioKit.Planning;
+using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Layout;
+
+namespace StudioKit.Sheets.Cards;
+
+/// <summary>What each block of a card's template becomes for one exposure.</summary>
+internal sealed record CardBlocks(ExposurePlan Exposure, CardPlace Place, Stamp Stamp)
+{
+    /// <summary>True for a back, whose head only says which card it is.</summary>
+    public bool IsBack { get; init; }
+
+    /// <summary>A side's blocks in the order of its template; those with nothing to say are left out.</summary>
+    public IReadOnlyList<Block> Of(IReadOnlyList<CardBlock> names, CardType type)
+    {
+        var blocks = new List<Block>();
+        for (var i = 0; i < names.Count; i++)
+        {
+            // Patches and code are small: neighbours in the list stand beside each other on the card.
+            if (i + 1 < names.Count && IsSmall(names[i]) && IsSmall(names[i + 1]))
+            {
+                blocks.Add(new Abreast(One(names[i], type).Single(), One(names[i + 1], type).Single()));
+                i++;
+                continue;
+            }
+
+            blocks.AddRange(One(names[i], type));
+        }
+
+        return blocks;
+    }
+
+    /// <summary>What stands in place of settings that do not work.</summary>
+    /// <param name="type">Sizes of type.</param>
+    /// <param name="changes">How many of the changes that would help to list.</param>
+    public IReadOnlyList<Block> Impossible(CardType type, int changes) =>
+    [
+        .. Of([CardBlock.SetUp, CardBlock.Framing], type),
+        new Caution(Exposure.BindingLimit!, "This set-up does not work at this framing", type.Text),
+        .. changes == 0
+            ? (Block[])[]
+            : [new Paragraph("What would make it work", type.Text, TextWeight.Bold), new ItemList([.. Exposure.Changes.Take(changes)], ItemMarker.Dot, type.Text)],
+    ];
+
+    private static bool IsSmall(CardBlock name) => name is CardBlock.Patches or CardBlock.SettingsCode;
+
+    private IEnumerable<Block> One(CardBlock name, CardType type) => name switch
+    {
+        CardBlock.SetUp => [new CardHead(Exposure.SetUp, Place.Says, type.SetUp)],
+        CardBlock.Framing => [IsBack ? new Paragraph(Exposure.Framing.Name, type.Text, TextWeight.Bold) : Framing(type), new Rule(Stroke.Heavy)],
+        CardBlock.Settings => [Settings(type)],
+        CardBlock.Flashes => Exposure.Lights.SelectMany(light => Flash(light, type)),
+        CardBlock.Check => [new BoxedText("Check", Exposure.Check, type.Text)],
+        CardBlock.Remedies => Exposure.Remedies.Count == 0 ? [] : [new RemedyTable(Exposure.Remedies, type.Text)],
+        CardBlock.LightBudget => Exposure.Lights.Count == 0 ? [] : [Budget(type)],
+        CardBlock.Sharpness => [new Paragraph(SharpnessText.Of(Exposure.Sharpness), type.Small)],
+        CardBlock.Bracket => Exposure.Bracket.Count == 0 || Exposure.Lights.Count == 0 ? [] : [new Paragraph(Bracket(), type.Small)],
+        CardBlock.DistancePowers => [.. Exposure.Lights.Where(light => light.DistancePowers.Any(DistancePowerTable.HasPower)).Select(light => new DistancePowerTable(light, type.Small))],
+        CardBlock.Patches => [new ScalePatches()],
+        CardBlock.SettingsCode => [new SettingsCode(SettingsText.Of(Exposure, Stamp))],
+        _ => [],
+    };
+
+    private Stack Framing(CardType type)
+    {
+        var with = Exposure.Framing.Accessories.Concat(Exposure.Filter is null ? [] : [Exposure.Filter]).ToList();
+        var distance = $"glass to subject {PlanFormat.Millimetres(Exposure.Framing.WorkingDistance)}";
+        return new Stack(
+            [
+                new Paragraph(Exposure.Framing.Name, type.Framing, TextWeight.Bold),
+                new Paragraph(with.Count == 0 ? $"Lens alone, {distance}" : $"With {string.Join(", ", with)}; {distance}", Math.Max(type.Small, TypeScale.Smallest)),
+            ],
+            0.4);
+    }
+
+    private FigureRow Settings(CardType type)
+    {
+        var (shutter, second) = Split(Exposure.Shutter.Nominal);
+        return new FigureRow(
+            [
+                new BigFigure("aperture", Exposure.Aperture.Nominal),
+                new BigFigure("shutter", shutter, second),
+                new BigFigure("ISO", Exposure.Iso.Nominal.Replace("ISO ", "", StringComparison.Ordinal)),
+            ],
+            type.Settings,
+            type.LeastNumerals);
+    }
+
+    private static IEnumerable<Block> Flash(LightPlan light, CardType type) =>
+    [
+        new Rule(Stroke.Thin),
+        new FlashRow(LightNames.Role(light.Role), LightNames.WithModifier(light), light.PowerMark, Split(PlanFormat.Centimetres(light.Distance)), type),
+    ];
+
+    private SideBySide Budget(CardType type) => new(
+        [
+            .. Exposure.Lights.Select(light => ((Block)new BudgetColumn($"{LightNames.Role(light.Role)}: light budget", light.Budget, type.Small), 1.0)),
+            .. Exposure.Lights.Count == 1 ? new (Block, double)[] { (new Spacer(0), 0.6) } : [],
+        ],
+        4);
+
+    private string Bracket() => $"Bracket, stops of power: {string.Join(", ", Exposure.Bracket.Select(stops => stops.Nominal))}. Unsure by ±{Exposure.Uncertainty.Nominal.TrimStart('+', '−', '-')}.";
+
+    private static (string Figure, string Unit) Split(string measure)
+    {
+        var space = measure.LastIndexOf(' ');
+        return space < 0 ? (measure, "") : (measure[..space], measure[(space + 1)..]);
+    }
+}

@@ -1,0 +1,18 @@
+using StudioKit.Planning;
+using StudioKit.Sheets.Layout;
+
+namespace StudioKit.Sheets.Cards;
+
+/// <summary>A card's settings as plain text, which its code holds and a log may take in.</summary>
+internal static class SettingsText
+{
+    public static string Of(ExposurePlan exposure, Stamp stamp) => string.Join(
+        '\n',
+        [
+            $"{exposure.SetUp}, {exposure.Framing.Name}",
+            $"{exposure.Aperture.Nominal}, {exposure.Shutter.Nominal}, ISO {exposure.Iso.Nominal.Replace("ISO ", "", StringComparison.Ordinal)}",
+            .. exposure.Lights.Select(light =>
+                $"{LightNames.Role(light.Role)}: {LightNames.WithModifier(light)}, {light.PowerMark} at {PlanFormat.Centimetres(light.Distance)}"),
+            $"{stamp.KitName}, {stamp.Origin}",
+        ]);
+}
