@@ -272,7 +272,7 @@ internal sealed class ViewDrawing
         if (_frame.FlashBelow is { } flash)
         {
             var edge = -_panel.FlatDepth.Millimeters / 2;
-            marks.Add(new Dimension(new Point(At(0, edge, 0).X, At(0, front, 0).Y), new Point(At(flash.Window).X, At(0, front, 0).Y), FirstOffset, $"{_measures.Of(flash.FromFront)} to flash"));
+            marks.Add(new Dimension(new Point(At(0, edge, 0).X, At(0, front, 0).Y), new Point(At(flash.Window).X, At(0, front, 0).Y), FirstOffset, _measures.Of(flash.FromFront)));
         }
 
         return marks;

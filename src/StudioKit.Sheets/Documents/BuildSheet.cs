@@ -110,12 +110,11 @@ internal static class BuildSheet
             [.. frame.SheetParts.Select(part => new TableRow(
                 [part.Purpose, part.Material, $"{measures.Of(part.Width)} × {measures.Of(part.Height)}", Text(part.Count), part.KeepsDirection ? "as it lies" : "may turn"]))]);
         yield return new Paragraph($"Leave the film on until the panel is clipped down, and keep the same side up. {Proof(frame.SheetCuts.Proof)}");
+        yield return new Caution(Cautions.CuttingAcrylic);
         foreach (var sheet in frame.SheetCuts.Sheets)
         {
             yield return new DrawingBlock(SheetCutDrawing.Of(sheet), MaxHeight: 90);
         }
-
-        yield return new Caution(Cautions.CuttingAcrylic);
     }
 
     private static IEnumerable<Block> Views(Plan plan, FramePlan frame, Measures measures)
