@@ -1,0 +1,39 @@
+using OxyPlot;
+using OxyPlot.Axes;
+
+namespace StudioKit.Sheets.Plots;
+
+/// <summary>An axis on which every doubling takes the same room, as f-numbers, distances and powers are thought of.</summary>
+internal static class DoublingAxis
+{
+    private const double Room = 0.25;
+
+    /// <summary>Makes the axis around all values.</summary>
+    /// <param name="position">Where it stands.</param>
+    /// <param name="title">What it counts, with the unit.</param>
+    /// <param name="values">Every value to be shown; above zero, at least one.</param>
+    /// <param name="start">A value that carries a tick.</param>
+    /// <param name="ticksPerDoubling">Ticks to a doubling of the value.</param>
+    /// <param name="text">How a value is written at its tick.</param>
+    public static LinearAxis Of(
+        AxisPosition position, string title, IReadOnlyList<double> values, double start, double ticksPerDoubling, Func<double, string> text) => new()
+        {
+            Position = position,
+            Title = title,
+            Minimum = Place(values.Min(), start, ticksPerDoubling) - Room,
+            Maximum = Place(values.Max(), start, ticksPerDoubling) + Room,
+            MajorStep = Step(values, ticksPerDoubling),
+            MinorTickSize = 0,
+            MajorGridlineStyle = OxyPlot.LineStyle.Solid,
+            MajorGridlineThickness = 0.4,
+            MajorGridlineColor = OxyColors.Gray,
+            LabelFormatter = place => text(start * Math.Pow(2, place / ticksPerDoubling)),
+        };
+
+    /// <summary>Where a value lies on the axis, in ticks from the start.</summary>
+    public static double Place(double value, double start, double ticksPerDoubling) => Math.Log2(value / start) * ticksPerDoubling;
+
+    // About ten ticks at most, or their texts run into each other.
+    private static double Step(IReadOnlyList<double> values, double ticksPerDoubling) =>
+        Math.Max(1, Math.Ceiling(Math.Log2(values.Max() / values.Min()) * ticksPerDoubling / 10));
+}

@@ -1,0 +1,62 @@
+using OxyPlot;
+using OxyPlot.Annotations;
+using OxyPlot.Axes;
+using StudioKit.Physics.Exposure;
+using StudioKit.Planning;
+using StudioKit.Sheets.Drawings;
+
+namespace StudioKit.Sheets.Plots;
+
+/// <summary>Blur of a subject against the f-number, with the sharpest marked.</summary>
+internal static class SharpnessPlot
+{
+    private const double StopsPerDoubling = 2;
+    private const double OneMicrometre = 1;
+
+    public static Drawing Of(FramingPlan framing, SharpnessCurve curve)
+    {
+        var model = PlotDrawing.Empty();
+        model.Axes.Add(DoublingAxis.Of(
+            AxisPosition.Bottom, "f-number set on the lens", [.. curve.Points.Select(point => point.Aperture.Value)], 1, StopsPerDoubling,
+            value => new FNumber(value).Nominal));
+        double[] all = [.. curve.Points.SelectMany(point => new[] { point.Nearest.Micrometers, point.Middle.Micrometers, point.Farthest.Micrometers })];
+        model.Axes.Add(DoublingAxis.Of(AxisPosition.Left, "blur at the subject, µm", all, OneMicrometre, 1, PlanFormat.ThreeDigits));
+        Add(model, "nearest point", 0, curve, point => point.Nearest.Micrometers);
+        Add(model, "farthest point", 1, curve, point => point.Farthest.Micrometers);
+        Add(model, "plane in focus", 2, curve, point => point.Middle.Micrometers);
+        Mark(model, curve.Best, $"sharpest: {curve.Best.Nominal}", OxyPlot.LineStyle.Solid, top: true);
+        if (curve.Chosen.Nominal != curve.Best.Nominal)
+        {
+            Mark(model, curve.Chosen, $"set: {curve.Chosen.Nominal}", OxyPlot.LineStyle.Dash, top: false);
+        }
+
+        return PlotDrawing.Of(
+            model,
+            $"Sharpness, {framing.Name}",
+            $"Blur over {PlanFormat.Millimetres(curve.Depth)} of depth ({curve.Subject}) against the f-number; sharpest at {curve.Best.Nominal}.");
+    }
+
+    private static void Add(PlotModel model, string title, int place, SharpnessCurve curve, Func<ApertureBlur, double> micrometres)
+    {
+        var line = PlotDrawing.Line(title, place);
+        line.Points.AddRange(curve.Points.Select(point => new DataPoint(
+            Across(point.Aperture), DoublingAxis.Place(micrometres(point), OneMicrometre, 1))));
+        model.Series.Add(line);
+    }
+
+    private static void Mark(PlotModel model, FNumber aperture, string text, OxyPlot.LineStyle style, bool top) => model.Annotations.Add(new LineAnnotation
+    {
+        Type = LineAnnotationType.Vertical,
+        X = Across(aperture),
+        Color = OxyColors.Black,
+        StrokeThickness = 1,
+        LineStyle = style,
+        Text = text,
+        TextOrientation = AnnotationTextOrientation.Vertical,
+        TextLinePosition = top ? 0.98 : 0.02,
+        TextHorizontalAlignment = top ? OxyPlot.HorizontalAlignment.Right : OxyPlot.HorizontalAlignment.Left,
+        TextColor = OxyColors.Black,
+    });
+
+    private static double Across(FNumber aperture) => DoublingAxis.Place(aperture.Value, 1, StopsPerDoubling);
+}
