@@ -10,4 +10,7 @@ public sealed record DistancePower(Length Distance, string PowerMark)
 {
     /// <summary>Power to set; none where no setting will do.</summary>
     public FlashPower? Power { get; init; }
+
+    /// <summary>Share of full power that the same exposure asks for, before it is rounded to a click [1]; none where no setting will do.</summary>
+    public double? ExactShare { get; init; }
 }

@@ -4,6 +4,7 @@ using StudioKit.Sheets.Documents;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;
 using StudioKit.Sheets.Pdf;
+using StudioKit.Sheets.Plots;
 using StudioKit.Sheets.Svg;
 
 namespace StudioKit.Sheets;
@@ -25,6 +26,7 @@ public static class SheetSet
         [
             .. SheetChapters.Of(plan, options, stamp).Select(named => Pdf(named.FileName, named.Chapter.Alone(stamp))),
             .. plan.Frame is { } frame ? Drawings(plan, frame, options).Select(named => Svg(named.Name, named.Drawing)) : [],
+            .. PlanPlots.Of(plan).Select(plot => Svg(plot.Name, plot.Drawing)),
             .. plan.Frame is { } cut ? BuildTables.Of(cut) : [],
         ];
     }

@@ -26,6 +26,7 @@ internal static class DistanceTable
         return new DistancePower(distance, power.IsReached ? power.Power.Nominal : power.Limit == PowerLimit.FullPower ? "too far" : "too close")
         {
             Power = power.IsReached ? power.Power : null,
+            ExactShare = power.IsReached ? Math.Min(1, power.ExactStops.Ratio) : null,
         };
     }
 }

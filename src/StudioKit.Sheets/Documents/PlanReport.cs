@@ -2,6 +2,7 @@ using StudioKit.Physics.Sources;
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;
+using StudioKit.Sheets.Plots;
 
 namespace StudioKit.Sheets.Documents;
 
@@ -21,6 +22,7 @@ internal static class PlanReport
             .. Panel(plan.Panel),
             .. Framings(plan.Framings),
             .. Exposures(plan.Exposures),
+            .. Plots(plan),
             .. Checks(plan.Checks),
             .. Defaults(plan.Defaults),
             .. Sources(plan),
@@ -84,6 +86,14 @@ internal static class PlanReport
         {
             yield return block;
         }
+    }
+
+    private static IEnumerable<Block> Plots(Plan plan)
+    {
+        var plots = PlanPlots.Of(plan);
+        return plots.Count == 0 ? [] : plots
+            .Select(Block (plot) => new DrawingBlock(plot.Drawing, Caption: plot.Drawing.Description))
+            .Prepend(new Heading("Plots", 2));
     }
 
     private static IEnumerable<Block> Checks(IReadOnlyList<PlanCheck> checks)

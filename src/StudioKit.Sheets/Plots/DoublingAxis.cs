@@ -24,6 +24,7 @@ internal static class DoublingAxis
             Maximum = Place(values.Max(), start, ticksPerDoubling) + Room,
             MajorStep = Step(values, ticksPerDoubling),
             MinorTickSize = 0,
+            AxisTitleDistance = position == AxisPosition.Left ? 10 : 4,
             MajorGridlineStyle = OxyPlot.LineStyle.Solid,
             MajorGridlineThickness = 0.4,
             MajorGridlineColor = OxyColors.Gray,

@@ -12,6 +12,7 @@ internal sealed class DrawingRenderContext : ClippingRenderContext
     public const double MillimetresPerUnit = 25.4 / 96;
 
     private const double PointsPerUnit = 72.0 / 96;
+    private const double LineHeight = 1.25;
     private const byte Lightest = 200;
     private const byte Darkest = 90;
 
@@ -79,7 +80,7 @@ internal sealed class DrawingRenderContext : ClippingRenderContext
             ? OxySize.Empty
             : new OxySize(
                 TextMeter.Width(text, points, WeightOf(fontWeight)) / MillimetresPerUnit,
-                TextMeter.CapHeight(points, WeightOf(fontWeight)) * 1.3 / MillimetresPerUnit);
+                fontSize * LineHeight);
     }
 
     /// <inheritdoc/>

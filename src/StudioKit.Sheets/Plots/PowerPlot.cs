@@ -14,7 +14,7 @@ internal static class PowerPlot
     /// <summary>The plot; none where no distance has a power.</summary>
     public static Drawing? Of(string setUp, string flash, IReadOnlyList<(string Framing, IReadOnlyList<DistancePower> Powers)> lines)
     {
-        var drawn = lines.Select(line => (line.Framing, Reached: line.Powers.Where(pair => pair.Power is not null).ToList()))
+        var drawn = lines.Select(line => (line.Framing, Reached: line.Powers.Where(pair => pair.ExactShare is not null).ToList()))
             .Where(line => line.Reached.Count > 1).Take(PlotDrawing.MostLines).ToList();
         if (drawn.Count == 0)
         {
@@ -24,15 +24,15 @@ internal static class PowerPlot
         var model = PlotDrawing.Empty();
         model.Axes.Add(DoublingAxis.Of(
             AxisPosition.Bottom, "distance of the flash, cm", [.. drawn.SelectMany(line => line.Reached).Select(pair => pair.Distance.Centimeters)], TenCentimetres, 2,
-            PlanFormat.ThreeDigits));
+            centimetres => PlanFormat.ThreeDigits(Math.Round(centimetres))));
         model.Axes.Add(DoublingAxis.Of(
-            AxisPosition.Left, "power", [.. drawn.SelectMany(line => line.Reached).Select(pair => pair.Power!.Value.Fraction)], 1, 1,
+            AxisPosition.Left, "power", [.. drawn.SelectMany(line => line.Reached).Select(pair => pair.ExactShare!.Value)], 1, 1,
             share => share > 1.001 ? "" : new FlashPower(Math.Min(1, share)).Nominal));
         foreach (var (line, place) in drawn.Select((line, place) => (line, place)))
         {
             var series = PlotDrawing.Line(line.Framing, place);
             series.Points.AddRange(line.Reached.Select(pair => new DataPoint(
-                DoublingAxis.Place(pair.Distance.Centimeters, TenCentimetres, 2), DoublingAxis.Place(pair.Power!.Value.Fraction, 1, 1))));
+                DoublingAxis.Place(pair.Distance.Centimeters, TenCentimetres, 2), DoublingAxis.Place(pair.ExactShare!.Value, 1, 1))));
             model.Series.Add(series);
         }
 

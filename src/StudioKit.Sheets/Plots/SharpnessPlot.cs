@@ -13,6 +13,10 @@ internal static class SharpnessPlot
     private const double StopsPerDoubling = 2;
     private const double OneMicrometre = 1;
 
+    // Of a mark's text, in doublings from the edge and in plot units from its line.
+    private const double FromEdge = 0.2;
+    private const double FromLine = 7;
+
     public static Drawing Of(FramingPlan framing, SharpnessCurve curve)
     {
         var model = PlotDrawing.Empty();
@@ -24,10 +28,10 @@ internal static class SharpnessPlot
         Add(model, "nearest point", 0, curve, point => point.Nearest.Micrometers);
         Add(model, "farthest point", 1, curve, point => point.Farthest.Micrometers);
         Add(model, "plane in focus", 2, curve, point => point.Middle.Micrometers);
-        Mark(model, curve.Best, $"sharpest: {curve.Best.Nominal}", OxyPlot.LineStyle.Solid, top: true);
+        Mark(model, curve, curve.Best, $"sharpest: {curve.Best.Nominal}", OxyPlot.LineStyle.Solid, top: true);
         if (curve.Chosen.Nominal != curve.Best.Nominal)
         {
-            Mark(model, curve.Chosen, $"set: {curve.Chosen.Nominal}", OxyPlot.LineStyle.Dash, top: false);
+            Mark(model, curve, curve.Chosen, $"set: {curve.Chosen.Nominal}", OxyPlot.LineStyle.Dash, top: false);
         }
 
         return PlotDrawing.Of(
@@ -44,19 +48,29 @@ internal static class SharpnessPlot
         model.Series.Add(line);
     }
 
-    private static void Mark(PlotModel model, FNumber aperture, string text, OxyPlot.LineStyle style, bool top) => model.Annotations.Add(new LineAnnotation
+    private static void Mark(PlotModel model, SharpnessCurve curve, FNumber aperture, string text, OxyPlot.LineStyle style, bool top)
     {
-        Type = LineAnnotationType.Vertical,
-        X = Across(aperture),
-        Color = OxyColors.Black,
-        StrokeThickness = 1,
-        LineStyle = style,
-        Text = text,
-        TextOrientation = AnnotationTextOrientation.Vertical,
-        TextLinePosition = top ? 0.98 : 0.02,
-        TextHorizontalAlignment = top ? OxyPlot.HorizontalAlignment.Right : OxyPlot.HorizontalAlignment.Left,
-        TextColor = OxyColors.Black,
-    });
+        // Towards the middle of the plot there is always room for the text.
+        var toTheRight = aperture.Value * aperture.Value < curve.Points[0].Aperture.Value * curve.Points[^1].Aperture.Value;
+        model.Annotations.Add(new LineAnnotation
+        {
+            Type = LineAnnotationType.Vertical,
+            X = Across(aperture),
+            Color = OxyColors.Black,
+            StrokeThickness = 1,
+            LineStyle = style,
+        });
+        model.Annotations.Add(new TextAnnotation
+        {
+            Text = text,
+            TextPosition = new DataPoint(Across(aperture), top ? model.Axes[1].Maximum - FromEdge : model.Axes[1].Minimum + FromEdge),
+            Offset = new ScreenVector(toTheRight ? FromLine : -FromLine, 0),
+            TextHorizontalAlignment = toTheRight ? OxyPlot.HorizontalAlignment.Left : OxyPlot.HorizontalAlignment.Right,
+            TextVerticalAlignment = OxyPlot.VerticalAlignment.Middle,
+            Background = OxyColors.White,
+            StrokeThickness = 0,
+        });
+    }
 
     private static double Across(FNumber aperture) => DoublingAxis.Place(aperture.Value, 1, StopsPerDoubling);
 }
