@@ -76,7 +76,7 @@ internal sealed class PanelLightPlanner(KitSpec kit, PanelPlan panel, PanelLight
         };
     }
 
-    private ViewLightPlan View(PanelSight sight, WhiteMarginMap margins, Stops gain, LightMap map, SectionPlanner section)
+    private static ViewLightPlan View(PanelSight sight, WhiteMarginMap margins, Stops gain, LightMap map, SectionPlanner section)
     {
         var patch = VisiblePatch.Of(map.Panel, margins.View).Outline;
         var points = margins.Points.Select(point => At(point, gain)).OfType<MarginPoint>().ToList();

@@ -28,10 +28,13 @@ internal static class SharpnessPlot
         Add(model, "nearest point", 0, curve, point => point.Nearest.Micrometers);
         Add(model, "farthest point", 1, curve, point => point.Farthest.Micrometers);
         Add(model, "plane in focus", 2, curve, point => point.Middle.Micrometers);
-        Mark(model, curve, curve.Best, $"sharpest: {curve.Best.Nominal}", OxyPlot.LineStyle.Solid, top: true);
-        if (curve.Chosen.Nominal != curve.Best.Nominal)
+        var chosenIsBest = curve.Chosen.Nominal == curve.Best.Nominal;
+        Rule(model, curve.Chosen, OxyPlot.LineStyle.Dash);
+        Rule(model, curve.Best, OxyPlot.LineStyle.Solid);
+        Write(model, curve, curve.Best, chosenIsBest ? $"sharpest, and set: {curve.Best.Nominal}" : $"sharpest: {curve.Best.Nominal}", model.Axes[1].Maximum - FromEdge);
+        if (!chosenIsBest)
         {
-            Mark(model, curve, curve.Chosen, $"set: {curve.Chosen.Nominal}", OxyPlot.LineStyle.Dash, top: false);
+            Write(model, curve, curve.Chosen, $"set: {curve.Chosen.Nominal}", model.Axes[1].Minimum + FromEdge);
         }
 
         return PlotDrawing.Of(
@@ -48,22 +51,23 @@ internal static class SharpnessPlot
         model.Series.Add(line);
     }
 
-    private static void Mark(PlotModel model, SharpnessCurve curve, FNumber aperture, string text, OxyPlot.LineStyle style, bool top)
+    private static void Rule(PlotModel model, FNumber aperture, OxyPlot.LineStyle style) => model.Annotations.Add(new LineAnnotation
+    {
+        Type = LineAnnotationType.Vertical,
+        X = Across(aperture),
+        Color = OxyColors.Black,
+        StrokeThickness = 1,
+        LineStyle = style,
+    });
+
+    private static void Write(PlotModel model, SharpnessCurve curve, FNumber aperture, string text, double height)
     {
         // Towards the middle of the plot there is always room for the text.
         var toTheRight = aperture.Value * aperture.Value < curve.Points[0].Aperture.Value * curve.Points[^1].Aperture.Value;
-        model.Annotations.Add(new LineAnnotation
-        {
-            Type = LineAnnotationType.Vertical,
-            X = Across(aperture),
-            Color = OxyColors.Black,
-            StrokeThickness = 1,
-            LineStyle = style,
-        });
         model.Annotations.Add(new TextAnnotation
         {
             Text = text,
-            TextPosition = new DataPoint(Across(aperture), top ? model.Axes[1].Maximum - FromEdge : model.Axes[1].Minimum + FromEdge),
+            TextPosition = new DataPoint(Across(aperture), height),
             Offset = new ScreenVector(toTheRight ? FromLine : -FromLine, 0),
             TextHorizontalAlignment = toTheRight ? OxyPlot.HorizontalAlignment.Left : OxyPlot.HorizontalAlignment.Right,
             TextVerticalAlignment = OxyPlot.VerticalAlignment.Middle,

@@ -5,7 +5,7 @@ namespace StudioKit.Planning.Tests.Plans;
 /// <summary>Whatever a kit file may hold, the plan says something true of it.</summary>
 public sealed class AnyKitTests
 {
-    private const int Kits = 40;
+    private const int Kits = 25;
 
     private static readonly Dictionary<string, Uncertainty> NothingWritten = [];
 
