@@ -53,7 +53,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardPlace Place, Stamp 
         CardBlock.Flashes => Exposure.Lights.SelectMany(light => Flash(light, type)),
         CardBlock.Check => [new BoxedText("Check", Exposure.Check, type.Text)],
         CardBlock.Remedies => Exposure.Remedies.Count == 0 ? [] : [new RemedyTable(Exposure.Remedies, type.Text)],
-        CardBlock.LightBudget => Exposure.Lights.Count == 0 ? [] : [Budget(type)],
+        CardBlock.LightBudget => Exposure.Lights.Count == 0 ? [] : [type.IsBrief ? BudgetInBrief(type) : Budget(type)],
         CardBlock.Sharpness => [new Paragraph(SharpnessText.Of(Exposure.Sharpness), type.Small)],
         CardBlock.Bracket => Exposure.Bracket.Count == 0 || Exposure.Lights.Count == 0 ? [] : [new Paragraph(Bracket(), type.Small)],
         CardBlock.DistancePowers => [.. Exposure.Lights.Where(light => light.DistancePowers.Any(DistancePowerTable.HasPower)).Select(light => new DistancePowerTable(light, type.Small))],
@@ -99,6 +99,12 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardPlace Place, Stamp 
             .. Exposure.Lights.Count == 1 ? new (Block, double)[] { (new Spacer(0), 0.6) } : [],
         ],
         4);
+
+    private Stack BudgetInBrief(CardType type) => new(
+        [.. Exposure.Lights.Select(light => new Paragraph(
+            $"{LightNames.Role(light.Role)}: light budget, stops: {string.Join(", ", light.Budget.Lines.Select(line => $"{line.Item} {line.Stops}"))}; sum {light.Budget.Total}",
+            type.Small))],
+        0.6);
 
     private string Bracket() => $"Bracket, stops of power: {string.Join(", ", Exposure.Bracket.Select(stops => stops.Nominal))}. Unsure by ±{Exposure.Uncertainty.Nominal.TrimStart('+', '−', '-')}.";
 
