@@ -16,6 +16,7 @@ internal static class StudioKitCommand
         ("sheets", SheetsCommand.Create),
         ("optics", OpticsCommand.Create),
         ("exposure", ExposureCommand.Create),
+        ("light", LightCommand.Create),
         ("cut", CutCommand.Create),
         ("photo", PhotoCommand.Create),
         ("calibrate", CalibrateCommand.Create),

@@ -1,4 +1,5 @@
 using System.Globalization;
+using StudioKit.Physics.Light;
 using UnitsNet;
 
 namespace StudioKit.Planning;
@@ -19,6 +20,16 @@ public static class PlanFormat
     /// <summary>A rectangle in millimetres.</summary>
     public static string Rectangle(Length width, Length height) =>
         $"{ThreeDigits(width.Millimeters)} × {ThreeDigits(height.Millimeters)} mm";
+
+    /// <summary>A place on the panel as seen from the subject's foot, in whole millimetres.</summary>
+    public static string PanelPlace(PanelLightPlan light, PanelPlace place)
+    {
+        ArgumentNullException.ThrowIfNull(light);
+        var back = (place.AlongSheet - light.SubjectFromFront).Millimeters;
+        var across = place.Across.Millimeters;
+        return FormattableString.Invariant(
+            $"{Math.Abs(across):0} mm {(across < 0 ? "left" : "right")}, {Math.Abs(back):0} mm {(back < 0 ? "before" : "behind")}");
+    }
 
     /// <summary>A mass: grams below a kilogram, two decimals of a kilogram above.</summary>
     public static string Mass(Mass mass) => mass.Grams < 999.5

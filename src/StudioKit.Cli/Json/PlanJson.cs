@@ -12,6 +12,7 @@ internal static class PlanJson
         json.Text("kit", plan.Kit.Name).Text("contentHash", plan.ContentHash).Flag("stands", plan.Stands);
         json.Section("panel", () => WritePanel(json, plan.Panel));
         json.List("framings", plan.Framings, framing => WriteFraming(json, framing));
+        json.List("panelLights", plan.PanelLights, light => PanelLightJson.Write(json, light, withGrids: false));
         json.List("exposures", plan.Exposures, exposure => WriteExposure(json, exposure));
         json.List("depthCurves", plan.DepthCurves, curve => json
             .Text("aperture", curve.Aperture.Nominal)
