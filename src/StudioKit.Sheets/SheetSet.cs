@@ -27,6 +27,7 @@ public static class SheetSet
             .. SheetChapters.Of(plan, options, stamp).Select(named => Pdf(named.FileName, named.Chapter.Alone(stamp))),
             .. plan.Frame is { } frame ? Drawings(plan, frame, options).Select(named => Svg(named.Name, named.Drawing)) : [],
             .. PlanPlots.Of(plan).Select(plot => Svg(plot.Name, plot.Drawing)),
+            .. LightDrawings.Of(plan).Select(named => Svg(named.Name, named.Drawing)),
             .. plan.Frame is { } cut ? BuildTables.Of(cut) : [],
         ];
     }

@@ -21,6 +21,7 @@ internal static class PlanReport
             new Paragraph(Verdict(plan), Weight: TextWeight.Bold),
             .. Panel(plan.Panel),
             .. Framings(plan.Framings),
+            .. plan.PanelLights.SelectMany(LightSection.Of),
             .. Exposures(plan.Exposures),
             .. Plots(plan),
             .. Checks(plan.Checks),

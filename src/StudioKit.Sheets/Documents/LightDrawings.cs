@@ -1,0 +1,30 @@
+using StudioKit.Planning;
+
+namespace StudioKit.Sheets.Documents;
+
+/// <summary>The drawings of the light on the panel, set-up by set-up.</summary>
+internal static class LightDrawings
+{
+    /// <summary>Map, section and place of the flash; numbered where a kit has several white-background set-ups.</summary>
+    public static IEnumerable<NamedDrawing> Of(Plan plan) => plan.PanelLights.SelectMany((light, index) =>
+    {
+        var number = plan.PanelLights.Count > 1 ? FormattableString.Invariant($"-{index + 1}") : "";
+        return Of(light).Select(named => named with { Name = named.Name + number });
+    });
+
+    private static IEnumerable<NamedDrawing> Of(PanelLightPlan light)
+    {
+        if (light.Flashes.Count == 0)
+        {
+            yield break;
+        }
+
+        if (LightMapDrawing.Of(light) is { } map)
+        {
+            yield return new NamedDrawing("light-map", map);
+        }
+
+        yield return new NamedDrawing("studio-section", StudioSectionDrawing.Of(light));
+        yield return new NamedDrawing("flash-place", FlashPlaceDrawing.Of(light));
+    }
+}

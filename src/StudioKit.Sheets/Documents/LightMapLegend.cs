@@ -1,0 +1,90 @@
+using StudioKit.Planning;
+using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Fonts;
+
+namespace StudioKit.Sheets.Documents;
+
+/// <summary>Signs of a light map and what they mean.</summary>
+internal sealed class LightMapLegend(PanelLightPlan light, FramingLightPlan shown)
+{
+    /// <summary>Radius of a framing's number [mm].</summary>
+    public const double NumberRadius = 1.8;
+
+    private const double SizePt = 7;
+    private const double LineHeight = 4.4;
+    private const double SignWidth = 7;
+    private const double TextWidth = 36;
+
+    // Two lenses at one magnification see almost the same patch, so neighbours must differ in kind of line.
+    private static readonly Stroke[] Strokes = [new(0.35), new(0.35, LineStyle.Dashed), new(0.3, LineStyle.Chain)];
+
+    /// <summary>How a framing's outline is drawn.</summary>
+    public static Stroke StrokeOf(int index) => Strokes[index % Strokes.Length];
+
+    /// <summary>A framing's number in its circle.</summary>
+    public static IEnumerable<Primitive> Number(Point at, int index) =>
+    [
+        new Circle(at, NumberRadius, Stroke.Thin, Fill.White),
+        new Label(at, FormattableString.Invariant($"{index + 1}"), 6.5, TextAnchor.Middle, TextRise.Middle, Weight: TextWeight.Bold),
+    ];
+
+    /// <summary>Sign of the darkest visible point.</summary>
+    public static IEnumerable<Primitive> Darkest(Point at) => [new Circle(at, 1.1, Stroke.Thin, Fill.White), new Circle(at, 0.8, null, Fill.Black)];
+
+    /// <summary>Sign of the brightest visible point.</summary>
+    public static IEnumerable<Primitive> Brightest(Point at) => [new Circle(at, 1.1, Stroke.Edge, Fill.White)];
+
+    /// <summary>Sign of the subject's foot.</summary>
+    public static IEnumerable<Primitive> Subject(Point at) =>
+        [new Line(at.Plus(-1.8, 0), at.Plus(1.8, 0), Stroke.Edge), new Line(at.Plus(0, -1.8), at.Plus(0, 1.8), Stroke.Edge)];
+
+    /// <summary>All signs with their meaning, from the top down.</summary>
+    /// <param name="left">Left edge on paper [mm].</param>
+    public IEnumerable<Primitive> Marks(double left)
+    {
+        var y = LineHeight / 2;
+        foreach (var (sign, text) in Entries())
+        {
+            var lines = Layout.TextWrap.Lines(text, TextWidth, SizePt, TextWeight.Regular);
+            foreach (var mark in sign(new Point(left + (SignWidth / 2), y)))
+            {
+                yield return mark;
+            }
+
+            foreach (var line in lines)
+            {
+                yield return new Label(new Point(left + SignWidth + 1.5, y), line, SizePt, TextAnchor.Start, TextRise.Middle);
+                y += LineHeight - 1;
+            }
+
+            y += 1.6;
+        }
+    }
+
+    private IEnumerable<(Func<Point, IEnumerable<Primitive>> Sign, string Text)> Entries()
+    {
+        foreach (var (framing, index) in light.Framings.Select((framing, index) => (framing, index)))
+        {
+            yield return (at => Outline(at, index), $"seen by {framing.Framing}");
+        }
+
+        yield return (at => Swatch(at, Fill.Grey), "under clipping: stays grey");
+        yield return (at => Swatch(at, Fill.LightGrey), $"white, but under the target of {light.TargetMargin.Nominal}");
+        yield return (at => Swatch(at, Fill.White), "white with margin");
+        if (shown.HighestMargin is { } highest)
+        {
+            yield return (at => Swatch(at, Fill.Hatch), $"over the veil's limit of {highest}");
+        }
+
+        yield return (Darkest, $"darkest visible point, {shown.Darkest.Margin}");
+        yield return (Brightest, $"brightest visible point, {shown.Brightest.Margin}");
+        yield return (Subject, "subject's foot");
+        yield return (at => [Polygon.Rectangle(new Bounds(at.X - 3, at.Y - 1.2, at.X + 3, at.Y + 1.2), Stroke.Hidden)], "flash window below");
+    }
+
+    private static IEnumerable<Primitive> Outline(Point at, int index) =>
+        [new Line(at.Plus(-SignWidth / 2, 0), at.Plus(SignWidth / 2, 0), StrokeOf(index)), .. Number(at, index)];
+
+    private static IEnumerable<Primitive> Swatch(Point at, Fill fill) =>
+        [Polygon.Rectangle(new Bounds(at.X - 3, at.Y - 1.4, at.X + 3, at.Y + 1.4), Stroke.Thin, fill)];
+}

@@ -1,0 +1,18 @@
+using StudioKit.Planning;
+using StudioKit.Sheets.Layout;
+
+namespace StudioKit.Sheets.Documents;
+
+/// <summary>The light on the panel on a sheet of its own.</summary>
+internal static class LightSheet
+{
+    public static SheetDocument Make(Plan plan, Stamp stamp, PageSetup page) => new(
+        "Light",
+        stamp,
+        page,
+        [
+            new Heading($"Light on the panel of {plan.Kit.Name}"),
+            .. plan.PanelLights.SelectMany(LightSection.Of),
+            new Caution(Cautions.Flash),
+        ]);
+}
