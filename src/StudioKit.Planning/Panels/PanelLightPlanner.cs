@@ -107,7 +107,7 @@ internal sealed class PanelLightPlanner(KitSpec kit, PanelPlan panel, PanelLight
             values[i] = (margins.At(place) + gain).Value;
         }
 
-        var (step, levels) = ContourSteps.For(values);
+        var (step, levels) = ContourSteps.For(values, margins.Darkest!.Margin + gain);
         return new MarginGrid(Nodes, Nodes, values, step, levels);
     }
 }

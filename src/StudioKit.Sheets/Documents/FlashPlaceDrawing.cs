@@ -23,11 +23,11 @@ internal static class FlashPlaceDrawing
             [
                 Polygon.Rectangle(new Bounds(0, 0, width / scale, depth / scale), Stroke.Heavy),
                 .. LightMapLegend.Subject(subject),
-                new Label(subject.Plus(2.5, -1), "subject", 7),
+                new Label(subject.Plus(2.5, 2.5), $"subject, {PlanFormat.Millimetres(light.SubjectFromFront)} from the front", 7),
                 .. light.Flashes.SelectMany((flash, index) => Flash(flash, index, At, depth)),
                 new Label(new Point(width / scale / 2, (depth / scale) - 2), "front, towards the camera", 7, TextAnchor.Middle),
                 .. light.Flashes.Select((flash, index) => new Label(
-                    new Point(0, (depth / scale) + 17 + (7.5 * (light.Flashes.Count - 1)) + (4 * index)), Sentence(flash), 8)),
+                    new Point(0, (depth / scale) + 12 + (7.5 * (light.Flashes.Count - 1)) + (4 * index)), Sentence(flash), 8)),
             ]);
     }
 

@@ -9,9 +9,12 @@ namespace StudioKit.Sheets.Documents;
 /// <summary>White margin over the panel as filled contours, with what each framing sees of it; laid out at its size on paper.</summary>
 internal sealed class LightMapDrawing
 {
-    private const double RoomWidth = 122;
+    private const double RoomWidth = 158;
     private const double RoomHeight = 112;
     private const double LevelPt = 6.5;
+
+    // A shorter contour line has no room for its number.
+    private const double ShortestLabelled = 12;
 
     private readonly PanelLightPlan _light;
     private readonly FramingLightPlan _shown;
@@ -45,7 +48,7 @@ internal sealed class LightMapDrawing
             [
                 .. bands, .. lines.Where(mark => mark is Polyline), .. patches.Where(mark => mark is Polygon), .. Flashes(),
                 .. lines.Where(mark => mark is not Polyline), .. patches.Where(mark => mark is not Polygon), .. Spots(), .. Frame(),
-                .. new LightMapLegend(_light, _shown).Marks(Sheet.Right + 6),
+                .. new LightMapLegend(_light, _shown).Marks(Sheet.Right / 2, Sheet.Bottom + 17),
             ]);
     }
 
@@ -91,6 +94,11 @@ internal sealed class LightMapDrawing
         {
             var points = line.Select(AtNode).ToList();
             yield return new Polyline(points, level.Value == 0 ? Stroke.Edge : Stroke.Thin);
+            if (Bounds.Of(points) is { Width: < ShortestLabelled, Height: < ShortestLabelled })
+            {
+                continue;
+            }
+
             foreach (var mark in LevelLabel(points, level.Nominal))
             {
                 yield return mark;
@@ -158,7 +166,7 @@ internal sealed class LightMapDrawing
         yield return Polygon.Rectangle(Sheet, Stroke.Heavy);
         yield return new Dimension(At(0, 0), At(Width, 0), 6, PlanFormat.Millimetres(_light.PanelWidth));
         yield return new Dimension(At(0, Depth), At(0, 0), 6, PlanFormat.Millimetres(_light.PanelDepth));
-        yield return new Label(new Point(Sheet.Right / 2, Sheet.Bottom + 11), "front, towards the camera", 7, TextAnchor.Middle);
+        yield return new Label(new Point(Sheet.Right / 2, Sheet.Bottom + 11.5), "front, towards the camera", 7, TextAnchor.Middle);
         if (_light.SweptLength > Length.Zero)
         {
             var bend = Depth - _light.SweptLength.Millimeters;

@@ -1,6 +1,6 @@
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
-using StudioKit.Sheets.Fonts;
+using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Documents;
 
@@ -12,8 +12,10 @@ internal sealed class LightMapLegend(PanelLightPlan light, FramingLightPlan show
 
     private const double SizePt = 7;
     private const double LineHeight = 4.4;
-    private const double SignWidth = 7;
-    private const double TextWidth = 36;
+    private const double SignWidth = 9;
+    private const double TextGap = 1.5;
+    private const double ColumnWidth = 66;
+    private const double ColumnGap = 6;
 
     // Two lenses at one magnification see almost the same patch, so neighbours must differ in kind of line.
     private static readonly Stroke[] Strokes = [new(0.35), new(0.35, LineStyle.Dashed), new(0.3, LineStyle.Chain)];
@@ -38,52 +40,49 @@ internal sealed class LightMapLegend(PanelLightPlan light, FramingLightPlan show
     public static IEnumerable<Primitive> Subject(Point at) =>
         [new Line(at.Plus(-1.8, 0), at.Plus(1.8, 0), Stroke.Edge), new Line(at.Plus(0, -1.8), at.Plus(0, 1.8), Stroke.Edge)];
 
-    /// <summary>All signs with their meaning, from the top down.</summary>
-    /// <param name="left">Left edge on paper [mm].</param>
-    public IEnumerable<Primitive> Marks(double left)
+    /// <summary>All signs with their meaning in two columns: framings, then everything else.</summary>
+    /// <param name="middle">Between the columns, on paper [mm].</param>
+    /// <param name="top">Upper edge [mm].</param>
+    public IEnumerable<Primitive> Marks(double middle, double top) =>
+        Column(Framings(), middle - ColumnWidth - (ColumnGap / 2), top).Concat(Column(Signs(), middle + (ColumnGap / 2), top));
+
+    private static IEnumerable<Primitive> Column(IEnumerable<(Func<Point, IEnumerable<Primitive>> Sign, string Text)> entries, double left, double top)
     {
-        var y = LineHeight / 2;
-        foreach (var (sign, text) in Entries())
+        var y = top;
+        foreach (var (sign, text) in entries)
         {
-            var lines = Layout.TextWrap.Lines(text, TextWidth, SizePt, TextWeight.Regular);
             foreach (var mark in sign(new Point(left + (SignWidth / 2), y)))
             {
                 yield return mark;
             }
 
-            foreach (var line in lines)
-            {
-                yield return new Label(new Point(left + SignWidth + 1.5, y), line, SizePt, TextAnchor.Start, TextRise.Middle);
-                y += LineHeight - 1;
-            }
-
-            y += 1.6;
+            var shortened = TextWrap.Shortened(text, ColumnWidth - SignWidth - TextGap, SizePt, TextWeight.Regular);
+            yield return new Label(new Point(left + SignWidth + TextGap, y), shortened, SizePt, TextAnchor.Start, TextRise.Middle);
+            y += LineHeight;
         }
     }
 
-    private IEnumerable<(Func<Point, IEnumerable<Primitive>> Sign, string Text)> Entries()
-    {
-        foreach (var (framing, index) in light.Framings.Select((framing, index) => (framing, index)))
-        {
-            yield return (at => Outline(at, index), $"seen by {framing.Framing}");
-        }
+    private IEnumerable<(Func<Point, IEnumerable<Primitive>> Sign, string Text)> Framings() => light.Framings.Select((framing, index) =>
+        ((Func<Point, IEnumerable<Primitive>>)(at => Outline(at, index)), $"seen by {framing.Framing}"));
 
+    private IEnumerable<(Func<Point, IEnumerable<Primitive>> Sign, string Text)> Signs()
+    {
         yield return (at => Swatch(at, Fill.Grey), "under clipping: stays grey");
-        yield return (at => Swatch(at, Fill.LightGrey), $"white, but under the target of {light.TargetMargin.Nominal}");
+        yield return (at => Swatch(at, Fill.LightGrey), $"white, but under the target of {light.TargetMargin.Nominal} stop");
         yield return (at => Swatch(at, Fill.White), "white with margin");
         if (shown.HighestMargin is { } highest)
         {
-            yield return (at => Swatch(at, Fill.Hatch), $"over the veil's limit of {highest}");
+            yield return (at => Swatch(at, Fill.Hatch), $"over the veil's limit of {highest} stops");
         }
 
-        yield return (Darkest, $"darkest visible point, {shown.Darkest.Margin}");
-        yield return (Brightest, $"brightest visible point, {shown.Brightest.Margin}");
+        yield return (Darkest, $"darkest visible point, {shown.Darkest.Margin} stops");
+        yield return (Brightest, $"brightest visible point, {shown.Brightest.Margin} stops");
         yield return (Subject, "subject's foot");
         yield return (at => [Polygon.Rectangle(new Bounds(at.X - 3, at.Y - 1.2, at.X + 3, at.Y + 1.2), Stroke.Hidden)], "flash window below");
     }
 
     private static IEnumerable<Primitive> Outline(Point at, int index) =>
-        [new Line(at.Plus(-SignWidth / 2, 0), at.Plus(SignWidth / 2, 0), StrokeOf(index)), .. Number(at, index)];
+        [new Line(at.Plus(-SignWidth / 2, 0), at.Plus(SignWidth / 2, 0), StrokeOf(index)), .. Number(at.Plus(-SignWidth / 2, 0), index)];
 
     private static IEnumerable<Primitive> Swatch(Point at, Fill fill) =>
         [Polygon.Rectangle(new Bounds(at.X - 3, at.Y - 1.4, at.X + 3, at.Y + 1.4), Stroke.Thin, fill)];

@@ -1,3 +1,4 @@
+using StudioKit.Physics.Light;
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;
@@ -22,13 +23,14 @@ internal static class LightSection
         {
             yield return new Paragraph(
                 $"Power is set for the darkest visible point over all camera angles, not for the middle: there the margin is at least {light.TargetMargin.Nominal} stop over clipping. "
-                + "Places count from the subject's foot, right and behind as the camera sees them.");
+                + "Margins in stops over clipping; places count from the subject's foot as the camera sees them. Veil is the lift of a mid-tone by glare, an upper bound; "
+                + "glow is the light on the subject's underside against the lights above.");
             yield return Margins(light);
         }
 
         foreach (var drawing in Drawings(light))
         {
-            yield return new DrawingBlock(drawing, MaxHeight: 150, Caption: drawing.Title);
+            yield return new DrawingBlock(drawing, MaxHeight: 175, Caption: drawing.Title);
         }
 
         yield return new ItemList(light.Caveats, ItemMarker.Dot, TypeScale.Small);
@@ -52,20 +54,23 @@ internal static class LightSection
 
     private static Table Margins(PanelLightPlan light) => new(
         [
-            new Column("Framing"), new Column("Power below"), new Column("Darkest, stops", ColumnKind.Decimal), new Column("Where"),
-            new Column("Brightest, stops", ColumnKind.Decimal), new Column("Where"), new Column("Frame that clips"),
-            new Column("Veil, stops", ColumnKind.Decimal), new Column("Glow from below, stops", ColumnKind.Decimal),
+            new Column("Framing"), new Column("Power"), new Column("Darkest", ColumnKind.Decimal), new Column("where, mm"), new Column("camera"),
+            new Column("Brightest", ColumnKind.Decimal), new Column("where, mm"), new Column("Clips"),
+            new Column("Veil", ColumnKind.Decimal), new Column("Glow", ColumnKind.Decimal),
         ],
         [.. light.Framings.Select(framing => new TableRow(
             [
                 framing.Framing,
                 framing.PowerReached ? framing.Power.Nominal : $"{framing.Power.Nominal}, out of reach",
-                Stops(framing.Darkest.Margin), $"{PlanFormat.PanelPlace(light, framing.Darkest.Place)}, camera {PlanFormat.Degrees(framing.DarkestView.Pitch)}",
-                Stops(framing.Brightest.Margin), PlanFormat.PanelPlace(light, framing.Brightest.Place),
+                Stops(framing.Darkest.Margin), Place(light, framing.Darkest), PlanFormat.Degrees(framing.DarkestView.Pitch),
+                Stops(framing.Brightest.Margin), Place(light, framing.Brightest),
                 PlanFormat.Percent(Math.Round(framing.ClippedFraction, 2)),
                 framing.Veil is { } veil ? Stops(veil) : "", framing.UplightAgainstKey is { } glow ? Stops(glow) : "",
             ]))],
         TablePt);
+
+    private static string Place(PanelLightPlan light, MarginPoint point) =>
+        PlanFormat.PanelPlace(light, point.Place).Replace(" mm", "", StringComparison.Ordinal);
 
     private static string Stops(Physics.Exposure.Stops stops) => FormattableString.Invariant($"{stops.Value:+0.00;-0.00;0.00}");
 }

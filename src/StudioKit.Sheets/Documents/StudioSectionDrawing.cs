@@ -12,13 +12,15 @@ internal sealed class StudioSectionDrawing
     // Heads are drawn so deep; the plan knows their windows only.
     private const double HeadDepth = 45;
 
+    private const double NotePt = 7;
+    private const double NoteWidth = 80;
+
     private readonly PanelLightPlan _light;
     private readonly FramingLightPlan? _shown;
     private readonly double _left;
     private readonly double _right;
     private readonly double _top;
     private readonly double _scale;
-    private readonly FreePlaces _free = new();
 
     private StudioSectionDrawing(PanelLightPlan light)
     {
@@ -145,10 +147,12 @@ internal sealed class StudioSectionDrawing
         yield return new Dimension(At(0, 0), At(Back, 0), 15, FormattableString.Invariant($"{Back:0} mm"));
         if (_shown?.DarkestView.Sight is { Pupil: var pupil, Aim: var aim })
         {
-            yield return new Label(
-                new Point(0, At(0, 0).Y + 20),
-                $"Entrance pupil to subject {PlanFormat.Millimetres(UnitsNet.Length.FromMillimeters(Distance(pupil, aim)))}; dashed: edges of the frame; thin: light to the edges of what the darkest view sees.",
-                7);
+            var distance = PlanFormat.Millimetres(UnitsNet.Length.FromMillimeters(Distance(pupil, aim)));
+            var text = $"Entrance pupil to subject {distance}. Dashed: edges of the frame. Thin: light to the edges of what the darkest view sees.";
+            foreach (var (line, number) in Layout.TextWrap.Lines(text, NoteWidth, NotePt, TextWeight.Regular).Select((line, number) => (line, number)))
+            {
+                yield return new Label(new Point(0, At(0, 0).Y + 21 + (3.4 * number)), line, NotePt);
+            }
         }
     }
 
