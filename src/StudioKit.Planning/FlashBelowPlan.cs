@@ -1,3 +1,4 @@
+using StudioKit.Physics.Exposure;
 using UnitsNet;
 
 namespace StudioKit.Planning;
@@ -37,6 +38,12 @@ public sealed record FlashBelowPlan
 
     /// <summary>Height of the window, along the view.</summary>
     public required Length WindowHeight { get; init; }
+
+    /// <summary>Distance from which the inverse-square law holds to about a hundredth: five times the window's longer side.</summary>
+    public required Length InverseSquareFrom { get; init; }
+
+    /// <summary>What the light straight above falls short of the inverse-square law because the window is near, for a matt window.</summary>
+    public required Stops NearFieldShortfall { get; init; }
 
     /// <summary>The window in the side view, its front end first.</summary>
     public required IReadOnlyList<SidePoint> Window { get; init; }

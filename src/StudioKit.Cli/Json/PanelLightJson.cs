@@ -48,7 +48,9 @@ internal static class PanelLightJson
         .Millimetres("fromBack", flash.FromBack)
         .Number("tiltDeg", flash.Tilt.Degrees)
         .Millimetres("windowWidth", flash.WindowWidth)
-        .Millimetres("windowHeight", flash.WindowHeight);
+        .Millimetres("windowHeight", flash.WindowHeight)
+        .Millimetres("inverseSquareFrom", flash.InverseSquareFrom)
+        .Stops("nearFieldShortfall", flash.NearFieldShortfall);
 
     private static void WriteFraming(JsonReport json, FramingLightPlan framing, bool withGrids)
     {

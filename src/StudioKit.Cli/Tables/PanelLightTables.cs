@@ -27,7 +27,7 @@ internal static class PanelLightTables
     {
         var table = TableConsole.Table(
             $"{light.SetUp}: flash under the panel of {PlanFormat.Rectangle(light.PanelWidth, light.PanelDepth)}, {PlanFormat.Millimetres(light.PanelHeight)} over the ground, {(light.Skirts ? "with" : "without")} skirts",
-            "flash", "under the panel", "over the ground", "from left edge", "from front edge", "tilt");
+            "flash", "under the panel", "over the ground", "from left edge", "from front edge", "tilt", "inverse square from", "short of it here");
         foreach (var flash in light.Flashes)
         {
             table.AddRow(
@@ -36,7 +36,9 @@ internal static class PanelLightTables
                 PlanFormat.Millimetres(flash.OverGround),
                 PlanFormat.Millimetres(flash.FromLeft),
                 PlanFormat.Millimetres(flash.FromFront),
-                PlanFormat.Degrees(flash.Tilt));
+                PlanFormat.Degrees(flash.Tilt),
+                PlanFormat.Millimetres(flash.InverseSquareFrom),
+                $"{Hundredths(flash.NearFieldShortfall.Value)} stop");
         }
 
         console.Write(table);

@@ -68,7 +68,7 @@ internal static class PlanTables
 
     private static void WriteSetUp(IAnsiConsole console, string setUp, IReadOnlyList<ExposurePlan> exposures)
     {
-        var table = TableConsole.Table(setUp, "framing", "aperture", "shutter", "ISO", "flashes", "white margin", "ambient", "give or take", "depth of field");
+        var table = TableConsole.Table(setUp, "framing", "aperture", "shutter", "ISO", "flashes", "white margin, darkest to brightest", "ambient", "give or take", "depth of field");
         foreach (var exposure in exposures)
         {
             table.AddRow(
@@ -77,7 +77,7 @@ internal static class PlanTables
                 exposure.Shutter.Nominal,
                 exposure.Iso.Nominal,
                 Markup.Escape(string.Join('\n', exposure.Lights.Select(Light))),
-                exposure.WhiteMargin?.Nominal ?? "–",
+                exposure is { WhiteMargin: { } darkest, BrightestMargin: { } brightest } ? $"{darkest.Nominal} to {brightest.Nominal}" : "–",
                 exposure.AmbientLevel.Nominal,
                 $"{PlanFormat.ThreeDigits(Math.Round(exposure.Uncertainty.Value, 2))} stop",
                 PlanFormat.Millimetres(exposure.Sharpness.DepthOfField));

@@ -1,4 +1,5 @@
 using StudioKit.Kits;
+using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Light;
 using StudioKit.Physics.Structure.Frames;
 using UnitsNet;
@@ -9,6 +10,9 @@ namespace StudioKit.Planning.Panels;
 internal sealed class SectionPlanner(KitSpec kit, PanelPlan panel, LightPanel sheet, FrameResult? frame)
 {
     private const int ArcSteps = 24;
+
+    // The five-times rule: beyond, a matt disc is within 1 % of the inverse-square law.
+    private const double FarInSides = 5;
 
     /// <summary>Panel and pipes.</summary>
     public StudioSection Section => new(Profile(), frame is null ? [] : [.. Pipes(frame)]);
@@ -30,6 +34,8 @@ internal sealed class SectionPlanner(KitSpec kit, PanelPlan panel, LightPanel sh
             Tilt = Angle.FromRadians(Math.Acos(Math.Clamp(emitter.Orientation.Axis.Z, -1, 1))),
             WindowWidth = emitter.Width,
             WindowHeight = emitter.Height,
+            InverseSquareFrom = UnitMath.Max(emitter.Width, emitter.Height) * FarInSides,
+            NearFieldShortfall = Stops.FromRatio(NearField.RectangleFactor(emitter.Width, emitter.Height, light.Distance)),
             Window = [.. new[] { -0.5, 0.5 }.Select(end => Side(emitter.Centre.Along(emitter.Orientation.Along, end * emitter.Height.Meters)))],
         };
     }

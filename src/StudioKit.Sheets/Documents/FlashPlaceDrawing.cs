@@ -23,13 +23,16 @@ internal static class FlashPlaceDrawing
             [
                 Polygon.Rectangle(new Bounds(0, 0, width / scale, depth / scale), Stroke.Heavy),
                 .. LightMapLegend.Subject(subject),
-                new Label(subject.Plus(2.5, 2.5), $"subject, {PlanFormat.Millimetres(light.SubjectFromFront)} from the front", 7),
+                new Label(subject.Plus(2.5, 2.5), "subject", 7),
                 .. light.Flashes.SelectMany((flash, index) => Flash(flash, index, At, depth)),
                 new Label(new Point(width / scale / 2, (depth / scale) - 2), "front, towards the camera", 7, TextAnchor.Middle),
-                .. light.Flashes.Select((flash, index) => new Label(
-                    new Point(0, (depth / scale) + 12 + (7.5 * (light.Flashes.Count - 1)) + (4 * index)), Sentence(flash), 8)),
+                .. light.Flashes.Select(Sentence).Append(SubjectSentence(light)).Select((sentence, index) => new Label(
+                    new Point(0, (depth / scale) + 13 + (7.5 * (light.Flashes.Count - 1)) + (4 * index)), sentence, 8)),
             ]);
     }
+
+    private static string SubjectSentence(PanelLightPlan light) =>
+        $"subject: foot {PlanFormat.Millimetres(light.SubjectFromFront)} from the front edge, midway between the sides";
 
     private static string Sentence(FlashBelowPlan flash)
     {

@@ -150,6 +150,12 @@ internal sealed class LightMapDrawing
         {
             _free.Take(new Bounds(at.X - 2, at.Y - 2, at.X + 2, at.Y + 2));
         }
+
+        if (_light.SweptLength > Length.Zero)
+        {
+            var bend = At(0, Depth - _light.SweptLength.Millimeters);
+            _free.Take(new Bounds(0, bend.Y - 4, 23, bend.Y));
+        }
     }
 
     private Point Subject => At(Width / 2, _light.SubjectFromFront.Millimeters);
@@ -171,7 +177,8 @@ internal sealed class LightMapDrawing
         {
             var bend = Depth - _light.SweptLength.Millimeters;
             yield return new Line(At(0, bend), At(Width, bend), Stroke.Centre);
-            yield return new Label(At(0, bend).Plus(1, -1), "swept up from here", 6.5);
+            yield return Polygon.Rectangle(new Bounds(1, At(0, bend).Y - 4, 23, At(0, bend).Y - 0.5), null, Fill.White);
+            yield return new Label(At(0, bend).Plus(1.5, -1.5), "swept up from here", LevelPt);
         }
     }
 

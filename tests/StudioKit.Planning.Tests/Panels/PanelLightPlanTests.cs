@@ -1,0 +1,133 @@
+namespace StudioKit.Planning.Tests.Panels;
+
+public sealed class PanelLightPlanTests
+{
+    /// <summary>The light plan and the exposure are worked out on two ways; 0.02 stop is what the eye of a meter can tell.</summary>
+    [Theory]
+    [InlineData("fen-edge.yaml")]
+    [InlineData("tall-stand.yaml")]
+    public void Margins_at_the_extremes_are_those_that_the_exposure_was_solved_for(string kit)
+    {
+        var plan = KitText.Demo(kit);
+        var light = plan.PanelLights.Should().ContainSingle().Subject;
+
+        light.Framings.Should().NotBeEmpty();
+        foreach (var framing in light.Framings)
+        {
+            var exposure = plan.Exposures.Single(exposure => exposure.SetUp == light.SetUp && exposure.Framing.Name == framing.Framing);
+            framing.Darkest.Margin.Value.Should().BeApproximately(exposure.WhiteMargin!.Value.Value, 0.02, framing.Framing);
+            framing.Brightest.Margin.Value.Should().BeApproximately(exposure.BrightestMargin!.Value.Value, 0.02, framing.Framing);
+        }
+    }
+
+    /// <summary>
+    /// GN 30 m at ISO 100, 1/5.04 power, 45 cm, T = 0.5, f/16 at life size, ISO 500: 0.2227 lx·s at the sensor against 78/S = 0.156 lx·s,
+    /// by inverse square (ISO 1230, ISO 2720), L = T·H/π and the camera equation of ISO 12232, worked by hand. Power and ISO speed of the plan may
+    /// differ and count in proportion. 0.03 stop: ISO 500 stands for 504, a third stop's exact value.
+    /// </summary>
+    [Fact]
+    public void Straight_above_a_small_bare_flash_the_margin_follows_from_the_guide_number()
+    {
+        var plan = LightKit.Plan(LightKit.Yaml());
+        var framing = plan.PanelLights[0].Framings.Should().ContainSingle().Subject;
+        var exposure = plan.Exposures.Single();
+
+        var expected = Math.Log2(0.2227 / 0.156) + Math.Log2(framing.Power.Fraction * 5.04) + Math.Log2(exposure.Iso.Value / 500);
+        framing.Brightest.Margin.Value.Should().BeApproximately(expected, 0.03);
+    }
+
+    /// <summary>Law of symmetry: flash, frame, ground and camera are their own mirror images.</summary>
+    [Fact]
+    public void A_centred_flash_lights_left_and_right_alike()
+    {
+        var grid = LightKit.Plan(LightKit.Yaml(skirts: "yes")).PanelLights[0].Framings[0].Grid;
+
+        for (var row = 0; row < grid.Rows; row++)
+        {
+            for (var column = 0; column < grid.Columns; column++)
+            {
+                grid.At(column, row).Value.Should().BeApproximately(grid.At(grid.Columns - 1 - column, row).Value, 1e-6);
+            }
+        }
+    }
+
+    /// <summary>Linearity: two like flashes on one spot give twice the light, one stop.</summary>
+    [Fact]
+    public void A_second_flash_beside_the_first_saves_about_a_stop_of_power()
+    {
+        var one = LightKit.Plan(LightKit.Yaml("distance: 45 cm, offset-right: 0 mm"));
+        var two = LightKit.Plan(LightKit.Yaml("distance: 45 cm, offset-right: 0 mm}\n      - {flash: below, role: below, distance: 45 cm"));
+
+        two.PanelLights[0].Flashes.Should().HaveCount(2);
+        (AtFullPower(two) - AtFullPower(one)).Should().BeApproximately(1, 1e-6);
+    }
+
+    [Fact]
+    public void Every_view_of_the_camera_is_outlined_and_lies_within_the_framings_outline()
+    {
+        var framing = LightKit.Plan(LightKit.Yaml(pitch: "[40°, 90°]")).PanelLights[0].Framings[0];
+
+        framing.Views.Should().HaveCount(2);
+        framing.Views.Should().OnlyContain(view => view.PanelFraction == 1 && view.Patch.Count > 4);
+        framing.Outline.Max(place => place.AlongSheet).Should().Be(framing.Views.SelectMany(view => view.Patch).Max(place => place.AlongSheet));
+        framing.Outline.Min(place => place.Across).Should().Be(framing.Views.SelectMany(view => view.Patch).Min(place => place.Across));
+    }
+
+    /// <summary>36 mm × 24 mm at life size: an upright frame takes in 24 mm across and 36 mm along (plain geometry); 3 mm for what lies under the plane in focus.</summary>
+    [Fact]
+    public void A_camera_turned_upright_sees_an_upright_patch()
+    {
+        var yaml = LightKit.Yaml().Replace("camera-pitch: 90°", "camera-pitch: 90°\n    camera-roll: 90°", StringComparison.Ordinal);
+        var patch = LightKit.Plan(yaml).PanelLights[0].Framings[0].Views[0].Patch;
+
+        (patch.Max(place => place.Across) - patch.Min(place => place.Across)).Millimeters.Should().BeApproximately(24, 3);
+        (patch.Max(place => place.AlongSheet) - patch.Min(place => place.AlongSheet)).Millimeters.Should().BeApproximately(36, 3);
+    }
+
+    [Theory]
+    [InlineData("distance: 60 cm", "reaches into the ground")]
+    [InlineData("distance: 1 cm, tilt: 80°, offset-right: 100 mm", "stands level with the sheet or above it")]
+    [InlineData("distance: 45 cm, aim-back: 10 m, zoom: 400 mm", "is aimed away")]
+    [InlineData("distance: 45 cm, offset-right: 25 cm", "reaches through a skirt")]
+    public void An_impossible_place_of_the_flash_is_named_before_anything_is_computed(string below, string expected)
+    {
+        var plan = LightKit.Plan(LightKit.Yaml(below, "70 mm x 70 mm", skirts: "yes"));
+
+        plan.PanelLights[0].Problems.Should().Contain(problem => problem.Contains(expected));
+        plan.PanelLights[0].Framings.Should().BeEmpty();
+        plan.Checks.Should().Contain(check => check.Name == "Place of the flash below" && !check.Passed && check.Capacity.Contains(expected));
+    }
+
+    /// <summary>
+    /// Five-times rule (common practice): beyond five diameters a source is within a hundredth of the inverse-square law, which is 0.015 stop.
+    /// At one diameter a matt disc gives 0.80 of it (closed form d²/(d² + R²)), 0.32 stop; a square of that side is a little wider.
+    /// </summary>
+    [Fact]
+    public void Beyond_five_heads_the_inverse_square_law_holds()
+    {
+        var far = LightKit.Plan(LightKit.Yaml(head: "70 mm x 70 mm")).PanelLights[0].Flashes[0];
+        var near = LightKit.Plan(LightKit.Yaml("distance: 7 cm", "70 mm x 70 mm")).PanelLights[0].Flashes[0];
+
+        far.InverseSquareFrom.Millimeters.Should().BeApproximately(350, 1e-6);
+        far.NearFieldShortfall.Value.Should().BeInRange(-0.015, 0);
+        near.NearFieldShortfall.Value.Should().BeInRange(-0.5, -0.32);
+    }
+
+    [Fact]
+    public void The_flash_is_measured_from_all_four_edges()
+    {
+        var flash = LightKit.Plan(LightKit.Yaml("distance: 45 cm, offset-right: 30 mm, offset-back: -50 mm")).PanelLights[0].Flashes[0];
+
+        flash.FromLeft.Millimeters.Should().BeApproximately(230, 1e-9);
+        flash.FromRight.Millimeters.Should().BeApproximately(170, 1e-9);
+        flash.FromFront.Millimeters.Should().BeApproximately(150, 1e-9);
+        flash.FromBack.Millimeters.Should().BeApproximately(250, 1e-9);
+        flash.OverGround.Millimeters.Should().BeApproximately(50, 1e-9);
+    }
+
+    private static double AtFullPower(Plan plan)
+    {
+        var framing = plan.PanelLights[0].Framings[0];
+        return framing.Brightest.Margin.Value + framing.Power.StopsBelowFull - Math.Log2(plan.Exposures.Single().Iso.Value);
+    }
+}
