@@ -75,7 +75,7 @@ internal sealed class LightMapDrawing
     }
 
     // Outlines are strung on one thread that runs to each and back, so that the even-odd rule keeps holes open.
-    private IReadOnlyList<Point> Region(double level)
+    private List<Point> Region(double level)
     {
         List<Point> thread = [];
         foreach (var ring in new MarginContours(_shown.Grid).Rings(level))
@@ -186,7 +186,7 @@ internal sealed class LightMapDrawing
     private static IEnumerable<Point> Spread(IReadOnlyList<Point> line) =>
         Enumerable.Range(0, line.Count).OrderBy(i => (i * 7) % Math.Max(1, line.Count)).Select(i => line[i]);
 
-    private static IReadOnlyList<Point> Dense(IReadOnlyList<Point> outline) =>
+    private static List<Point> Dense(List<Point> outline) =>
         [.. outline.SelectMany((from, i) => Enumerable.Range(0, 6).Select(step => Between(from, outline[(i + 1) % outline.Count], step / 6.0)))];
 
     private static Point Between(Point from, Point to, double share) => new(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share));
