@@ -59,7 +59,7 @@ internal sealed class LightCommand
         return Verdict(lights, placements);
     }
 
-    private IReadOnlyList<PanelLightPlan>? Chosen(Plan plan, string? setUp)
+    private List<PanelLightPlan>? Chosen(Plan plan, string? setUp)
     {
         var chosen = plan.PanelLights.Where(light => setUp is null || light.SetUp == setUp).ToList();
         if (chosen.Count > 0)
@@ -74,7 +74,7 @@ internal sealed class LightCommand
         return null;
     }
 
-    private void Print(Plan plan, IReadOnlyList<PanelLightPlan> lights, IReadOnlyList<PlacementPlan> placements, bool asJson)
+    private void Print(Plan plan, List<PanelLightPlan> lights, List<PlacementPlan> placements, bool asJson)
     {
         if (asJson)
         {
@@ -97,7 +97,7 @@ internal sealed class LightCommand
         }
     }
 
-    private ExitCode Verdict(IReadOnlyList<PanelLightPlan> lights, IReadOnlyList<PlacementPlan> placements)
+    private ExitCode Verdict(List<PanelLightPlan> lights, List<PlacementPlan> placements)
     {
         var faults = lights.SelectMany(light => light.Problems.Concat(light.Framings.Where(framing => !framing.PowerReached).Select(framing =>
             $"{framing.Framing}: no power setting gives the darkest visible point its {light.TargetMargin.Nominal} stops.")).Select(problem => $"{light.SetUp}: {problem}"))

@@ -1,5 +1,4 @@
 using Spectre.Console;
-using StudioKit.Physics.Light;
 using StudioKit.Planning;
 
 namespace StudioKit.Cli.Tables;

@@ -25,6 +25,7 @@ internal static class BuildSheet
                 .. Bars(frame),
                 .. Sheets(frame, measures),
                 .. Views(plan, frame, measures),
+                .. FlashPlaces(plan),
                 .. Joints(frame, measures),
                 .. Order(plan, frame),
                 .. Templates(plan, frame, measures, page),
@@ -52,6 +53,14 @@ internal static class BuildSheet
             yield return new Caution(string.Join(' ', failing.Select(check => $"{check.Name}: {check.Demand} asked, {check.Capacity} given.")), "Checks that fail: mend them before you buy");
         }
     }
+
+    private static IEnumerable<Block> FlashPlaces(Plan plan) => plan.PanelLights
+        .Where(light => light.Flashes.Count > 0)
+        .SelectMany(light =>
+        {
+            var drawing = FlashPlaceDrawing.Of(light);
+            return new Block[] { new Heading($"Flash below: {light.SetUp}", 2), new DrawingBlock(drawing, Caption: drawing.Title) };
+        });
 
     private static IEnumerable<Block> Shopping(FramePlan frame)
     {
