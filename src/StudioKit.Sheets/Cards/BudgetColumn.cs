@@ -7,7 +7,13 @@ namespace StudioKit.Sheets.Cards;
 /// <summary>A light budget as a column: every gain and loss with its stops, and what they come to.</summary>
 internal sealed record BudgetColumn(string Title, LightBudget Budget, double Pt = TypeScale.Smallest) : Block
 {
+    /// <summary>What the sum is called where nothing more is to be said of it.</summary>
+    public const string PlainSum = "Sum, stops";
+
     private const double RuleRoom = 0.8;
+
+    /// <summary>What the sum is called.</summary>
+    public string Sum { get; init; } = PlainSum;
 
     private double StopsWidth => 1.4 * Pt;
 
@@ -23,7 +29,7 @@ internal sealed record BudgetColumn(string Title, LightBudget Budget, double Pt 
 
         marks.Add(new Line(new Point(0, y + (RuleRoom / 2)), new Point(width, y + (RuleRoom / 2)), Stroke.Thin));
         y += RuleRoom;
-        y += Add(marks, y, width, "Sum, stops", Budget.Total, TextWeight.Bold);
+        y += Add(marks, y, width, Sum, Budget.Total, TextWeight.Bold);
         return Layout.Fit.WholeOrNothing(this, "The light budget", y, height, () => marks);
     }
 

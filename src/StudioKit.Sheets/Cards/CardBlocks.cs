@@ -95,16 +95,21 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardPlace Place, Stamp 
 
     private SideBySide Budget(CardType type) => new(
         [
-            .. Exposure.Lights.Select(light => ((Block)new BudgetColumn($"{LightNames.Role(light.Role)}: light budget", light.Budget, type.Small), 1.0)),
+            .. Exposure.Lights.Select(light => ((Block)new BudgetColumn($"{LightNames.Role(light.Role)}: light budget", light.Budget, type.Small) { Sum = BudgetSum(light) }, 1.0)),
             .. Exposure.Lights.Count == 1 ? new (Block, double)[] { (new Spacer(0), 0.6) } : [],
         ],
         4);
 
     private Stack BudgetInBrief(CardType type) => new(
         [.. Exposure.Lights.Select(light => new Paragraph(
-            $"{LightNames.Role(light.Role)}: light budget, stops: {string.Join(", ", light.Budget.Lines.Select(line => $"{line.Item} {line.Stops}"))}; sum {light.Budget.Total}",
+            $"{LightNames.Role(light.Role)}: light budget, stops: {string.Join(", ", light.Budget.Lines.Select(line => $"{line.Item} {line.Stops}"))}; {BudgetSum(light)} {light.Budget.Total}",
             type.Small))],
         0.6);
+
+    // The power below is for the darkest corner that the camera sees, and so is its account.
+    private string BudgetSum(LightPlan light) => light.Role == LightRole.Below && Exposure.BrightestMargin is { } brightest
+        ? $"Darkest corner; brightest {brightest}"
+        : BudgetColumn.PlainSum;
 
     private string Bracket() => $"Bracket, stops of power: {string.Join(", ", Exposure.Bracket.Select(stops => stops.Nominal))}. Unsure by ±{Exposure.Uncertainty.Nominal.TrimStart('+', '−', '-')}.";
 
