@@ -108,7 +108,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardPlace Place, Stamp 
 
     // The power below is for the darkest corner that the camera sees, and so is its account.
     private string BudgetSum(LightPlan light) => light.Role == LightRole.Below && Exposure.BrightestMargin is { } brightest
-        ? $"Darkest corner; brightest {brightest}"
+        ? $"Darkest corner (brightest {brightest})"
         : BudgetColumn.PlainSum;
 
     private string Bracket() => $"Bracket, stops of power: {string.Join(", ", Exposure.Bracket.Select(stops => stops.Nominal))}. Unsure by ±{Exposure.Uncertainty.Nominal.TrimStart('+', '−', '-')}.";
