@@ -14,7 +14,7 @@ internal static class LogCommand
 
         Holding times, permits and handling follow local rules and licensed practice; the limit here only reminds.
 
-        Example: studiokit log session --start 2026-05-09T14:00+01:00 --locality "Reedham Fen" --latitude 52.612 --longitude 1.543
+        Example: studiokit log session --start 2026-05-09T14:00+01:00 --locality "Wisplow Fen" --latitude 52.612 --longitude -21.543
         Example: studiokit log hold start SUBJECT --limit "10 min"
         Example: studiokit log export --archive fen.zip --title "Fen portraits" --creator "A. Sedge"
         """;

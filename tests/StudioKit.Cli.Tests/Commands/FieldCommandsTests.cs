@@ -58,7 +58,7 @@ public sealed class FieldCommandsTests : IDisposable
     public void Log_keeps_a_session_and_gives_it_back()
     {
         var log = _folder.File("field.log");
-        var session = CommandRun.Of("log", "session", "--log", log, "--start", "2026-05-09T14:00:00+01:00", "--latitude", "52.6", "--longitude", "1.5").Output.Trim();
+        var session = CommandRun.Of("log", "session", "--log", log, "--start", "2026-05-09T14:00:00+01:00", "--latitude", "52.6", "--longitude", "-21.5").Output.Trim();
         var subject = CommandRun.Of("log", "subject", session, "--log", log, "--name", "Dolomedes").Output.Trim();
         CommandRun.Of("log", "hold", "start", subject, "--log", log, "--limit", "10 min").ExitCode.Should().Be(0);
         CommandRun.Of("log", "hold", "status", "--log", log).Output.Should().Contain("Dolomedes").And.Contain("of 10 min");

@@ -99,7 +99,7 @@ public sealed class DarwinCoreArchiveTests
     {
         var row = Occurrence(LogSamples.Snapshot with { Subjects = [LogSamples.Subject with { Sensitivity = PlaceSensitivity.Tenth }] });
 
-        (row["decimalLatitude"], row["decimalLongitude"]).Should().Be(("52.6", "1.5"));
+        (row["decimalLatitude"], row["decimalLongitude"]).Should().Be(("52.6", "-21.5"));
         double.Parse(row["coordinateUncertaintyInMeters"], CultureInfo.InvariantCulture).Should().BeInRange(6530, 6560);
         row["dataGeneralizations"].Should().Contain("0.1 degree");
         row["informationWithheld"].Should().NotBeEmpty();
@@ -160,7 +160,7 @@ public sealed class DarwinCoreArchiveTests
 
         var feature = json.RootElement.GetProperty("features")[0];
         feature.GetProperty("geometry").GetProperty("coordinates").EnumerateArray().Select(number => number.GetDouble())
-            .Should().Equal(1.54321, 52.61234);
+            .Should().Equal(-21.54321, 52.61234);
         feature.GetProperty("properties").GetProperty("scientificName").GetString().Should().Be("Dolomedes");
     }
 

@@ -2,7 +2,7 @@ using StudioKit.Field.Log;
 
 namespace StudioKit.Field.Tests.Log;
 
-/// <summary>Invented records.</summary>
+/// <summary>Invented records; the place lies in the open ocean, in a country code that ISO 3166-1 leaves to its users.</summary>
 internal static class LogSamples
 {
     public static readonly DateTimeOffset Now = new(2026, 5, 9, 18, 0, 0, TimeSpan.Zero);
@@ -10,14 +10,14 @@ internal static class LogSamples
     public static readonly FieldSession Session = new()
     {
         Id = "session-1",
-        Name = "Reedham Fen, evening",
+        Name = "Wisplow Fen, evening",
         Start = new DateTimeOffset(2026, 5, 9, 14, 0, 0, TimeSpan.FromHours(1)),
         End = new DateTimeOffset(2026, 5, 9, 17, 30, 0, TimeSpan.FromHours(1)),
         Locality = "Boardwalk, \"north\" end,\nsecond post",
-        CountryCode = "GB",
+        CountryCode = "ZZ",
         Habitat = "alkaline fen",
         Latitude = 52.61234,
-        Longitude = 1.54321,
+        Longitude = -21.54321,
         CoordinateUncertainty = 30,
         Elevation = 2,
         RecordedBy = ["A. Sedge", "B. Rush"],

@@ -50,7 +50,7 @@ public sealed class CataloguePlatesTests
         var picture = CataloguePlates.FromLog(log, frame => (frame.FileName, 4000, 3000)).Single();
 
         picture.Name.Should().Be("Dolomedes cf. plantarius");
-        picture.Caption.Should().Contain("female, adult, Raft spider, from above").And.Contain("GB, 2026-05-09").And.NotContain(line => line.Contains("Boardwalk"));
+        picture.Caption.Should().Contain("female, adult, Raft spider, from above").And.Contain("ZZ, 2026-05-09").And.NotContain(line => line.Contains("Boardwalk"));
     }
 
     private static bool Apart(PlatePlace a, PlatePlace b) =>
