@@ -16,7 +16,12 @@ public sealed record KitReadResult(
     /// <summary>Whether anything stands in the way of using the kit.</summary>
     public bool HasErrors => Kit is null;
 
-    /// <summary>First twelve hexadecimal digits of the SHA-256 of the kit's text and of every part it uses: same hash, same kit, same sheets.</summary>
+    /// <summary>Corrections measured in the field that are already in <see cref="Kit"/>; none where it stands as written.</summary>
+    public MeasuredCorrections? Corrections { get; init; }
+
+    /// <summary>
+    /// First twelve hexadecimal digits of the SHA-256 of the kit's text, of every part it uses and of its corrections: same hash, same kit, same sheets.
+    /// </summary>
     /// <remarks>Worked out when asked for, as a mere check of a kit needs none. Line endings and a byte-order mark make no difference.</remarks>
     public string ContentHash => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(HashedText())))[..HashDigits];
 
@@ -24,5 +29,6 @@ public sealed record KitReadResult(
     internal (string Kit, IReadOnlyDictionary<string, string> Parts) HashedTexts { get; init; } = ("", new Dictionary<string, string>());
 
     private string HashedText() => string.Join(
-        '\0', HashedTexts.Parts.OrderBy(part => part.Key, StringComparer.Ordinal).Select(part => $"{part.Key}\0{part.Value}").Prepend(HashedTexts.Kit));
+        '\0', HashedTexts.Parts.OrderBy(part => part.Key, StringComparer.Ordinal).Select(part => $"{part.Key}\0{part.Value}").Prepend(HashedTexts.Kit)
+            .Concat(Corrections is null ? [] : ["corrections", Corrections.Text.ReplaceLineEndings("\n")]));
 }

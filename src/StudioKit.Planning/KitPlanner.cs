@@ -34,6 +34,7 @@ public static class KitPlanner
         {
             Kit = kit,
             ContentHash = read.ContentHash,
+            Corrections = read.Corrections,
             Framings = [.. framings.Select(framing => framing.Plan)],
             Panel = panel,
             PanelLights = new PanelLightPlanner(kit, panel, panelLight, frame?.Geometry).Plan(framings, exposures),

@@ -44,6 +44,9 @@ public sealed record Plan
     /// <summary>Defaults that stood in for what the kit does not say, as "key: value".</summary>
     public required IReadOnlyList<PlanDefault> Defaults { get; init; }
 
+    /// <summary>Corrections measured in the field that the plan is made with; none where the kit stands as written.</summary>
+    public MeasuredCorrections? Corrections { get; init; }
+
     /// <summary>Whether every check passes.</summary>
     public bool Stands => Checks.All(check => check.Passed);
 }

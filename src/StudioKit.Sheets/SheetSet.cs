@@ -49,7 +49,7 @@ public static class SheetSet
     private static IEnumerable<NamedDrawing> Drawings(Plan plan, FramePlan frame, SheetOptions options) =>
         CutDrawings.Of(plan, frame).Concat(BuildDrawings.Of(plan, frame, new Measures(options.Units)));
 
-    private static Stamp StampOf(Plan plan, SheetOptions options) => new(plan.Kit.Name, plan.ContentHash, options.Date);
+    private static Stamp StampOf(Plan plan, SheetOptions options) => new(plan.Kit.Name, plan.ContentHash, options.Date) { Corrected = plan.Corrections?.Date };
 
     private static SheetFile Pdf(string name, LaidDocument laid) => new(name, PdfWriter.Write(laid.Document), laid.Problems);
 

@@ -2,114 +2,147 @@ using System.CommandLine;
 using System.Globalization;
 using System.Text;
 using StudioKit.Cli.Files;
-using StudioKit.Cli.Json;
 using StudioKit.Cli.Tables;
+using StudioKit.Field;
+using StudioKit.Field.Analysis;
 using StudioKit.Field.Calibration;
 using StudioKit.Kits;
+using StudioKit.Physics.Exposure;
+using StudioKit.Planning;
+using UnitsNet;
 
 namespace StudioKit.Cli.Commands;
 
 /// <summary><c>studiokit calibrate</c>: corrects a kit's figures from readings.</summary>
-internal static class CalibrateCommand
+internal sealed class CalibrateCommand
 {
     private const string Text =
         """
         Corrects a kit's guide numbers, panel transmittance and camera clip point from readings, and writes the corrections to a
-        file beside the kit, which the plan then uses. The kit itself is never changed.
+        file beside the kit, which plan and sheets then use. The kit itself is never changed.
 
-        Readings are a table name,kind,flash,planned,measured,uncertainty with the last three in stops. Kinds: flash-meter (an
-        incident meter in the beam), panel-meter (face down on the panel), white-margin (a test frame or ladder), card-in-frame.
+        A table of readings has a column for whatever was set and one for what was read; the plan says what should have been read:
+          name, kind, power, reading; flash, set-up, framing, pitch, distance, f-number, iso, reflectance, uncertainty as needed.
+        Kinds: flash-meter (an incident meter in the beam) and panel-meter (face down on the sheet, straight above the flash), read as
+        "52 lx·s", "f/11" at the row's ISO or "EV 4.4"; white-margin (darkest part of the bare sheet) and card-in-frame, in stops above
+        clipping. --frame takes pictures of the bare sheet themselves, each with its --power.
 
         Example: studiokit calibrate kits/fen-edge.yaml --readings readings.csv
+        Example: studiokit calibrate kits/fen-edge.yaml --frame a.jpg --power 1/32 --frame b.jpg --power 1/16 --framing "reed 55 at 1:2" --pitch 60°
         """;
+
+    private readonly CommandHost _host;
+    private readonly Argument<string> _kit = KitInput.Argument();
+    private readonly Option<string?> _table = new("--readings") { Description = "Table of readings, comma-separated." };
+    private readonly Option<string[]> _frames = new("--frame") { Description = "Test frame of the bare sheet." };
+    private readonly Option<string[]> _powers = new("--power") { Description = "Power of the lower flash: one for all frames, or one for each in turn." };
+    private readonly Option<Length> _distance = QuantityOption.Optional("--distance", "Lower flash to panel, where it was not as planned.", QuantityText.TryLength, Length.Zero);
+    private readonly PlanOptions _planned = new();
+    private readonly Option<string?> _date = new("--date") { Description = "Day of the readings, e.g. 2026-05-09; today where left out." };
+    private readonly Option<bool> _force = ForceOption.Create();
+    private readonly Option<bool> _json = JsonOption.Create();
+
+    private CalibrateCommand(CommandHost host) => _host = host;
 
     public static Command Create(CommandHost host)
     {
-        var kit = KitInput.Argument();
-        var readings = new Option<string>("--readings") { Description = "Table of readings.", Required = true };
-        var date = new Option<string?>("--date") { Description = "Day of the readings, e.g. 2026-05-09; today where left out." };
-        var force = ForceOption.Create();
-        var json = JsonOption.Create();
-        var command = new Command("calibrate", Text) { kit, readings, date, force, json };
-        command.SetAction(parsed => (int)Run(
-            host, parsed.GetRequiredValue(kit), parsed.GetRequiredValue(readings), parsed.GetValue(date), parsed.GetValue(force), parsed.GetValue(json)));
+        var calibrate = new CalibrateCommand(host);
+        var command = new Command("calibrate", Text)
+        {
+            calibrate._kit, calibrate._table, calibrate._frames, calibrate._powers, calibrate._distance, calibrate._date, calibrate._force, calibrate._json,
+        };
+        calibrate._planned.AddTo(command, withKit: false);
+        command.SetAction(parsed => (int)calibrate.Run(parsed));
         return command;
     }
 
-    private static ExitCode Run(CommandHost host, string kitPath, string readingsPath, string? date, bool force, bool asJson)
+    private ExitCode Run(ParseResult parsed)
     {
-        var day = DateOnly.FromDateTime(host.Clock.GetLocalNow().Date);
-        if (date is not null && !DateOnly.TryParseExact(date, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out day))
+        var day = DateOnly.FromDateTime(_host.Clock.GetLocalNow().Date);
+        if (parsed.GetValue(_date) is { } date && !DateOnly.TryParseExact(date, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out day))
         {
-            host.Error.WriteLine($"studiokit: --date: '{date}' is not a date; write it as 2026-05-09.");
+            _host.Error.WriteLine($"studiokit: --date: '{date}' is not a date; write it as 2026-05-09.");
             return ExitCode.BadInput;
         }
 
-        var read = KitInput.ReadAsWritten(kitPath, host);
-        if (read.HasErrors)
+        var read = KitInput.ReadAsWritten(parsed.GetRequiredValue(_kit), _host);
+        if (read.HasErrors || !TryPowers(parsed, out var powers))
         {
             return ExitCode.BadInput;
         }
 
-        var readings = CalibrationReadings.Parse(readingsPath, TextFile.Read(readingsPath), [.. read.Kit!.Flashes.Select(flash => flash.Name)]);
-        if (!readings.IsSound)
+        var plan = KitPlanner.Plan(read);
+        var (readings, faults) = (new List<CalibrationReading>(), new List<FieldDiagnostic>());
+        AddTable(parsed, plan, readings, faults);
+        AddFrames(parsed, plan, powers, readings, faults);
+        if (faults.Count > 0)
         {
-            return FieldFaults.Print(host, readings.Diagnostics);
+            return FieldFaults.Print(_host, faults);
         }
 
-        var solved = KitCalibration.Solve(readings.Value, new CalibrationPrior());
-        return solved.IsSound
-            ? Finish(host, kitPath, read.Kit, solved.Value, day, force, asJson)
-            : FieldFaults.Print(host, solved.Diagnostics);
+        var solved = KitCalibration.Solve(readings, CalibrationPrior.Of(read));
+        return solved.IsSound ? Finish(parsed, read.Kit!, solved.Value, day) : FieldFaults.Print(_host, solved.Diagnostics);
     }
 
-    private static ExitCode Finish(CommandHost host, string kitPath, KitSpec kit, CalibrationResult result, DateOnly day, bool force, bool asJson)
+    private bool TryPowers(ParseResult parsed, out List<FlashPower> powers)
+    {
+        powers = [];
+        foreach (var text in parsed.GetValue(_powers) ?? [])
+        {
+            if (!QuantityText.TryPower(text, out var power, out var problem))
+            {
+                _host.Error.WriteLine($"studiokit: --power: {problem}");
+                return false;
+            }
+
+            powers.Add(ThirdStopSeries.FromMark(power));
+        }
+
+        var frames = parsed.GetValue(_frames)?.Length ?? 0;
+        if (powers.Count == frames || (powers.Count == 1 && frames > 0))
+        {
+            return true;
+        }
+
+        _host.Error.WriteLine($"studiokit: {frames} frames but {powers.Count} powers; name one --power for all frames, or one for each in the same order.");
+        return false;
+    }
+
+    private void AddTable(ParseResult parsed, Plan plan, List<CalibrationReading> readings, List<FieldDiagnostic> faults)
+    {
+        if (parsed.GetValue(_table) is { } path)
+        {
+            var table = FieldReadingTable.Parse(path, TextFile.Read(path));
+            var planned = table.IsSound ? new PlannedReadings(plan).Of(table.Value) : null;
+            readings.AddRange(planned?.Value ?? []);
+            faults.AddRange(planned?.Diagnostics ?? table.Diagnostics);
+        }
+    }
+
+    private void AddFrames(ParseResult parsed, Plan plan, List<FlashPower> powers, List<CalibrationReading> readings, List<FieldDiagnostic> faults)
+    {
+        var part = _planned.Of(parsed, plan);
+        Length? distance = parsed.GetValue(_distance) is var given && given > Length.Zero ? given : null;
+        foreach (var (path, i) in (parsed.GetValue(_frames) ?? []).Select((path, i) => (path, i)))
+        {
+            var frame = TestFrame.AnalyseBarePanel(path);
+            var place = frame.IsSound ? part.ViewOf(frame.Value) : null;
+            var reading = place is { IsSound: true }
+                ? FrameReading.Of(frame.Value!, place.Value, new ShotSettings(powers[Math.Min(i, powers.Count - 1)], distance), part.Expected)
+                : null;
+            faults.AddRange([.. frame.Diagnostics, .. place?.Diagnostics ?? [], .. reading?.Diagnostics ?? []]);
+            readings.AddRange(reading?.Value is { } sound ? [sound] : []);
+        }
+    }
+
+    private ExitCode Finish(ParseResult parsed, KitSpec kit, CalibrationResult result, DateOnly day)
     {
         var correction = KitCorrection.From(kit, result, day);
-        var target = KitCorrectionFile.PathBeside(kitPath);
+        var target = KitCorrectionFile.PathBeside(parsed.GetRequiredValue(_kit));
         var content = Encoding.UTF8.GetBytes(KitCorrectionFile.Write(correction));
-        WrittenFiles.In(WrittenFiles.FolderOf(target), force).Write([(Path.GetFileName(target), content)]);
-        host.Output.WriteLine(asJson ? Json(target, correction, result) : Lines(correction, result));
-        host.Error.WriteLine($"wrote {target}");
+        WrittenFiles.In(WrittenFiles.FolderOf(target), parsed.GetValue(_force)).Write([(Path.GetFileName(target), content)]);
+        _host.Output.WriteLine(parsed.GetValue(_json) ? CalibrationReport.Json(target, kit, correction, result) : CalibrationReport.Lines(kit, correction, result));
+        _host.Error.WriteLine($"wrote {target}");
         return ExitCode.Done;
     }
-
-    private static IEnumerable<(string Name, StopsCorrection Correction, string Unit)> Entries(KitCorrection correction)
-    {
-        foreach (var flash in correction.Flashes)
-        {
-            yield return ($"guide number of {flash.Flash}", flash.Light, "m");
-        }
-
-        if (correction.PanelTransmittance is { } panel)
-        {
-            yield return ("panel transmittance", panel, "");
-        }
-
-        if (correction.CameraClipPoint is { } clip)
-        {
-            yield return ("camera clip point", clip, "stop");
-        }
-    }
-
-    private static string Lines(KitCorrection correction, CalibrationResult result)
-    {
-        var lines = Entries(correction).Select(entry => (entry.Name, string.Create(
-            CultureInfo.InvariantCulture,
-            $"{entry.Correction.Before:0.##} -> {entry.Correction.After:0.##} {entry.Unit} ({entry.Correction.Stops:+0.00;-0.00} ± {entry.Correction.PlusMinus:0.00} stop)")));
-        var readings = result.Residuals.Select(residual => ("  " + residual.Reading.Name, string.Create(
-            CultureInfo.InvariantCulture,
-            $"{residual.Before:+0.00;-0.00} stop off before, {residual.After:+0.00;-0.00} after{(residual.Disagrees ? ": DISAGREES with the others" : "")}")));
-        return TextLines.Of([.. lines, ("readings", ""), .. readings], result.Caveats);
-    }
-
-    private static string Json(string target, KitCorrection correction, CalibrationResult result) => JsonReport.Object(json => json
-        .Text("file", target)
-        .List("corrections", Entries(correction), entry => json
-            .Text("quantity", entry.Name).Text("unit", entry.Unit).Number("before", entry.Correction.Before).Number("after", entry.Correction.After)
-            .Number("correctionStops", entry.Correction.Stops).Number("uncertaintyStops", entry.Correction.PlusMinus))
-        .List("readings", result.Residuals, residual => json
-            .Text("name", residual.Reading.Name).Number("beforeStops", residual.Before).Number("afterStops", residual.After)
-            .Number("weight", residual.Weight).Flag("disagrees", residual.Disagrees))
-        .Texts("caveats", result.Caveats));
 }

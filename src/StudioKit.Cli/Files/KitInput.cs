@@ -21,7 +21,8 @@ internal static class KitInput
             return read;
         }
 
-        var correction = KitCorrectionFile.Read(file, TextFile.Read(file));
+        var text = TextFile.Read(file);
+        var correction = KitCorrectionFile.Read(file, text);
         if (correction.Value is not { } found || found.Kit != read.Kit!.Name)
         {
             FieldFaults.Print(host, correction.Diagnostics);
@@ -30,11 +31,7 @@ internal static class KitInput
         }
 
         host.Error.WriteLine(FormattableString.Invariant($"{file}: measured corrections of {found.Date:yyyy-MM-dd} are in the plan."));
-        return read with
-        {
-            Kit = found.ApplyTo(read.Kit),
-            Defaults = [.. read.Defaults, new DefaultUsed("corrections", FormattableString.Invariant($"measured {found.Date:yyyy-MM-dd}"), "figures measured for this kit")],
-        };
+        return found.ApplyTo(read, text);
     }
 
     /// <summary>Reads a kit without any correction, and prints every diagnostic to the error stream.</summary>

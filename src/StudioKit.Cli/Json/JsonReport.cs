@@ -97,7 +97,14 @@ internal sealed class JsonReport : IDisposable
         _writer.WriteStartArray(key);
         foreach (var value in values)
         {
-            _writer.WriteNumberValue(SevenDigits(value));
+            if (double.IsFinite(value))
+            {
+                _writer.WriteNumberValue(SevenDigits(value));
+            }
+            else
+            {
+                _writer.WriteNullValue();
+            }
         }
 
         _writer.WriteEndArray();

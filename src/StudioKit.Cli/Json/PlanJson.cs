@@ -26,6 +26,10 @@ internal static class PlanJson
         json.Section("pack", () => PackJson.Write(json, plan.Pack));
         SessionJson.Write(json, plan);
         json.List("checks", plan.Checks, check => WriteCheck(json, check));
+        json.Text("correctedOn", plan.Corrections?.Date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
+        json.List("corrections", plan.Corrections?.Values ?? [], value => json
+            .Text("quantity", value.Quantity).Text("path", value.Path).Text("unit", value.Unit).Number("before", value.Before).Number("after", value.After)
+            .Stops("correction", value.Correction).Stops("uncertainty", value.PlusMinus));
         json.List("defaults", plan.Defaults, entry => json.Text("path", entry.Path).Text("value", entry.Value));
     });
 

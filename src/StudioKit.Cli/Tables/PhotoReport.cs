@@ -1,11 +1,10 @@
 using System.Globalization;
 using StudioKit.Cli.Json;
 using StudioKit.Field.Analysis;
-using StudioKit.Physics.Exposure;
 
 namespace StudioKit.Cli.Tables;
 
-/// <summary>What test frames and power ladders say, as text and as JSON.</summary>
+/// <summary>What test frames say, as text and as JSON.</summary>
 internal static class PhotoReport
 {
     public static string Lines(FrameAnalysis frame, WhiteAdvice? advice)
@@ -13,6 +12,7 @@ internal static class PhotoReport
         List<(string, string)> lines =
         [
             ("frame", frame.Path),
+            .. frame.Doubt is null ? Enumerable.Empty<(string, string)>() : [("DOUBTFUL", frame.Doubt)],
             ("background", Text($"{frame.BackgroundShare:P0} of the frame, {frame.ClippedShare:P1} of it white")),
             ("missing", frame.StopsMissing == 0 ? "nothing: all of it is white" : Text($"{frame.StopsMissing:0.0} stop at the darkest")),
             ("unevenness", Text($"{frame.UnevennessStops:0.0} stop{(frame.UnevennessIsLeast ? " or more" : "")}")),
@@ -32,21 +32,12 @@ internal static class PhotoReport
         return TextLines.Of(lines, [.. advice?.Sentences ?? [], .. frame.Caveats]);
     }
 
-    public static string Lines(WhiteMarginMap map, FlashPower power, WhiteAdvice? advice)
-    {
-        var margins = map.MarginsAt(power);
-        var rows = Enumerable.Range(0, map.Rows).Select(row => string.Concat(Enumerable.Range(0, map.Columns).Select(column => Cell(map, margins, (row * map.Columns) + column))));
-        return string.Join(Environment.NewLine, [
-            Text($"White margin in stops at power 1/{1 / power.Fraction:0.#}; '>' is at least, '?' unknown:"), .. rows, "", .. advice?.Sentences ?? [], .. map.Caveats,
-        ]);
-    }
-
     public static void Write(JsonReport json, FrameAnalysis frame, WhiteAdvice? advice)
     {
         json.Text("file", frame.Path)
             .Count("widthPixels", frame.Width).Count("heightPixels", frame.Height)
             .Number("backgroundShare", frame.BackgroundShare).Number("clippedShare", frame.ClippedShare)
-            .Number("missingStops", frame.StopsMissing)
+            .Number("missingStops", frame.StopsMissing).Text("doubt", frame.Doubt)
             .Number("unevennessStops", frame.UnevennessStops).Flag("unevennessIsLeast", frame.UnevennessIsLeast)
             .Number("tintRedStops", frame.Tint?.RedStops).Number("tintBlueStops", frame.Tint?.BlueStops)
             .Number("veilAtMostShare", frame.Veil?.ShareOfSaturation)
@@ -58,27 +49,9 @@ internal static class PhotoReport
         json.Texts("caveats", frame.Caveats);
     }
 
-    public static void Write(JsonReport json, WhiteMarginMap map, FlashPower power, WhiteAdvice? advice)
-    {
-        json.Count("columns", map.Columns).Count("rows", map.Rows).Number("power", power.Fraction).Number("responseSlope", map.ResponseSlope)
-            .List("cells", map.Cells.Zip(map.MarginsAt(power)), cell => json
-                .Text("kind", JsonName(cell.First.Kind)).Number("whiteMarginStops", cell.Second).Number("uncertaintyStops", cell.First.UncertaintyStops));
-        Write(json, advice);
-        json.Texts("caveats", map.Caveats);
-    }
-
-    private static void Write(JsonReport json, WhiteAdvice? advice) => json
+    public static void Write(JsonReport json, WhiteAdvice? advice) => json
         .Number("changeStops", advice?.ChangeStops).Number("newPower", advice?.Power?.Fraction).Millimetres("newDistance", advice?.Distance)
         .Texts("advice", advice?.Sentences ?? []);
-
-    private static string JsonName(LadderCellKind kind) => KebabText.Of(kind);
-
-    private static string Cell(WhiteMarginMap map, IReadOnlyList<double> margins, int i) => map.Cells[i].Kind switch
-    {
-        LadderCellKind.Unknown => "     ?",
-        LadderCellKind.AtMost => Text($" >{margins[i],4:0.0}"),
-        _ => Text($"{margins[i],6:+0.0;-0.0}"),
-    };
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,4 +1,5 @@
 using Spectre.Console;
+using StudioKit.Kits;
 using StudioKit.Planning;
 
 namespace StudioKit.Cli.Tables;
@@ -10,6 +11,7 @@ internal static class PlanTables
     {
         var console = TableConsole.For(host);
         console.WriteLine($"{plan.Kit.Name}   (content {plan.ContentHash})");
+        WriteCorrections(console, plan.Corrections);
         WritePanel(console, plan.Panel);
         WriteFramings(console, plan.Framings);
         foreach (var setUp in plan.Exposures.GroupBy(exposure => exposure.SetUp))
@@ -30,6 +32,20 @@ internal static class PlanTables
 
         WriteChecks(console, plan.Checks);
         WriteDefaults(console, plan.Defaults);
+    }
+
+    private static void WriteCorrections(IAnsiConsole console, MeasuredCorrections? corrections)
+    {
+        if (corrections is not null)
+        {
+            var table = TableConsole.Table(FormattableString.Invariant($"Measured corrections of {corrections.Date:yyyy-MM-dd}"), "", "");
+            foreach (var value in corrections.Values)
+            {
+                table.AddRow(Markup.Escape(value.Quantity), Markup.Escape(CalibrationReport.Value(value)));
+            }
+
+            console.Write(table);
+        }
     }
 
     private static void WritePanel(IAnsiConsole console, PanelPlan panel)

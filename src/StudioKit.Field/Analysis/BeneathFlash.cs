@@ -1,4 +1,6 @@
+using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
+using StudioKit.Planning;
 using UnitsNet;
 
 namespace StudioKit.Field.Analysis;
@@ -8,4 +10,37 @@ namespace StudioKit.Field.Analysis;
 /// <param name="LowestPower">Lowest power it can be set to.</param>
 /// <param name="Distance">Bright window to panel; &gt; 0.</param>
 /// <param name="ShortestDistance">How near it can stand.</param>
-public sealed record BeneathFlash(FlashPower Power, FlashPower LowestPower, Length Distance, Length ShortestDistance);
+public sealed record BeneathFlash(FlashPower Power, FlashPower LowestPower, Length Distance, Length ShortestDistance)
+{
+    /// <summary>
+    /// Margin of the darkest visible place at a distance, in stops on any scale, as a plan has it; the inverse square law serves where there is none.
+    /// </summary>
+    public Func<Length, double?>? DarkestAt { get; init; }
+
+    /// <summary>How the flash below stands in a plan.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="place">Set-up, framing and pitch; what it holds of the flash below.</param>
+    /// <param name="shot">Power and distance where they differ from the plan's.</param>
+    /// <param name="shortest">How near the flash can stand.</param>
+    /// <param name="expected">What the plan expects to be read.</param>
+    /// <returns>The flash; none where the plan finds no power for it and none is given.</returns>
+    public static BeneathFlash? Of(Plan plan, PlanPlace place, (FlashPower? Power, Length? Distance) shot, Length shortest, ExpectedLight expected)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(place);
+        ArgumentNullException.ThrowIfNull(expected);
+        var exposure = plan.Exposures.First(candidate => candidate.SetUp == place.SetUp.Name && candidate.Framing.Name == place.Framing);
+        var light = exposure.Lights.First(candidate => candidate.Role == LightRole.Below);
+        if ((shot.Power ?? light.Power) is not { } power)
+        {
+            return null;
+        }
+
+        var lowest = ThirdStopSeries.FromMark(plan.Kit.Flashes.First(flash => flash.Name == light.Flash).LowestPower);
+        return new BeneathFlash(power, lowest, shot.Distance ?? light.Distance, shortest)
+        {
+            DarkestAt = distance => place.SetUp.CameraPitches
+                .Min(pitch => expected.OnSensor(place.SetUp, place.Framing, pitch, isUpright: false, new ShotSettings(power, distance))?.Darkest.Value),
+        };
+    }
+}

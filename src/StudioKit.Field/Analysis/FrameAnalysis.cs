@@ -59,6 +59,12 @@ public sealed record FrameAnalysis
     /// <summary>The frame made small, with the places that are not white.</summary>
     public required FrameThumbnail Thumbnail { get; init; }
 
+    /// <summary>
+    /// Why the figures of background and subject are not to be relied upon, as a sentence: no white-background frame, or a subject without a clear
+    /// edge. None where they are sound.
+    /// </summary>
+    public string? Doubt { get; init; }
+
     /// <summary>What to bear in mind, one sentence each.</summary>
     public IReadOnlyList<string> Caveats { get; init; } = [];
 }

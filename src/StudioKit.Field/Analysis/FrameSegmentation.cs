@@ -10,13 +10,14 @@ namespace StudioKit.Field.Analysis;
 internal sealed class FrameSegmentation
 {
     private const double SmoothStops = 0.35;
+    private const double EvenStops = 0.18;
     private const double AlikeStops = 0.1;
     private const double SeedStops = 0.5;
     private const int Reach = 2;
     private const double Floor = 1.0 / 4096;
     private readonly BlockGrid _grid;
     private readonly double[] _stops;
-    private readonly FrameArea[] _areas;
+    private FrameArea[] _areas;
 
     private FrameSegmentation(BlockGrid grid)
     {
@@ -25,30 +26,52 @@ internal sealed class FrameSegmentation
         _areas = new FrameArea[_stops.Length];
     }
 
-    public static FrameArea[] OfBareFrame(BlockGrid grid)
-    {
-        var areas = new FrameArea[grid.Blocks.Length];
-        Array.Fill(areas, FrameArea.Background);
-        return areas;
-    }
+    /// <summary>What each block shows.</summary>
+    public IReadOnlyList<FrameArea> Areas => _areas;
 
-    public static FrameArea[] Of(BlockGrid grid)
+    /// <summary>Why background and subject cannot be told apart for sure, as a sentence; none where they can.</summary>
+    public string? Doubt { get; private set; }
+
+    public static FrameSegmentation OfBareFrame(BlockGrid grid)
     {
         var segmentation = new FrameSegmentation(grid);
-        var smooth = segmentation.SmoothBlocks();
-        segmentation.Flood(segmentation.Seeds(smooth), smooth, FrameArea.Background);
-        segmentation.GrowToOutline();
-        segmentation.TakeCorners();
-        segmentation.MarkSubject();
-        return segmentation._areas;
+        Array.Fill(segmentation._areas, FrameArea.Background);
+        return segmentation;
     }
 
-    private bool[] SmoothBlocks()
+    public static FrameSegmentation Of(BlockGrid grid)
+    {
+        var segmentation = new FrameSegmentation(grid);
+        var unevenness = segmentation.Unevenness();
+        var smooth = Under(unevenness, SmoothStops);
+        segmentation.Flood(segmentation.Seeds(smooth), smooth, FrameArea.Background);
+        segmentation.GrowToOutline();
+        segmentation.Doubt = new BackgroundDoubt(grid, segmentation._stops, segmentation._areas).Reason(segmentation.Evenly(unevenness));
+        segmentation.TakeCorners();
+        segmentation.MarkSubject();
+        return segmentation;
+    }
+
+    private static bool[] Under(double[] unevenness, double limit) => [.. unevenness.Select(stops => stops < limit)];
+
+    // The background as it would be if light were allowed to change only as a panel's can.
+    private FrameArea[] Evenly(double[] unevenness)
+    {
+        var found = _areas;
+        _areas = new FrameArea[found.Length];
+        var even = Under(unevenness, EvenStops);
+        Flood(Seeds(even), even, FrameArea.Background);
+        (var evenly, _areas) = (_areas, found);
+        return evenly;
+    }
+
+    // Brightest to darkest around each block, in stops.
+    private double[] Unevenness()
     {
         // Rows first, then columns: a running minimum and maximum separate.
         var (low, high) = Extremes(_stops, _stops, 1, 0);
         (low, high) = Extremes(low, high, 0, 1);
-        return [.. low.Zip(high, (least, most) => most - least < SmoothStops)];
+        return [.. low.Zip(high, (least, most) => most - least)];
     }
 
     private (double[] Low, double[] High) Extremes(double[] low, double[] high, int right, int down)

@@ -1,4 +1,5 @@
 using StudioKit.Physics.Exposure;
+using StudioKit.Planning;
 
 namespace StudioKit.Field.Analysis;
 
@@ -19,10 +20,30 @@ public sealed record MarginComparison(
     double MeanStops,
     double SpreadStops)
 {
+    /// <summary>Lays a plan's map over a measured one.</summary>
+    /// <param name="measured">Map from a power ladder.</param>
+    /// <param name="frame">One of its frames, for the settings and the shape.</param>
+    /// <param name="place">Set-up, framing and pitch it was taken at.</param>
+    /// <param name="flash">How the flash below stood; the comparison is for its power.</param>
+    /// <param name="expected">What the plan expects.</param>
+    /// <returns>The comparison, or why there is none.</returns>
+    public static FieldResult<MarginComparison> Of(WhiteMarginMap measured, FrameAnalysis frame, PlanPlace place, BeneathFlash flash, ExpectedLight expected)
+    {
+        ArgumentNullException.ThrowIfNull(measured);
+        ArgumentNullException.ThrowIfNull(frame);
+        ArgumentNullException.ThrowIfNull(place);
+        ArgumentNullException.ThrowIfNull(flash);
+        ArgumentNullException.ThrowIfNull(expected);
+        var shot = new ShotSettings(flash.Power, flash.Distance, frame.Settings.MarkedAperture, frame.Settings.MarkedIso);
+        return expected.OnSensor(place.SetUp, place.Framing, place.Pitch, frame.Height > frame.Width, shot) is { } planned
+            ? Of(measured, flash.Power, planned.MarginsAt(measured.Columns, measured.Rows))
+            : new FieldDiagnostic("FLD209", frame.Path, "The plan has no light map for this: its geometry is impossible, or the frame misses the panel.", "Run plan to see why.");
+    }
+
     /// <summary>Lays a simulated map over a measured one.</summary>
     /// <param name="measured">Map from a power ladder.</param>
     /// <param name="power">Power the simulation was run for.</param>
-    /// <param name="simulated">Simulated margin in stops on a grid that spans the frame, [row, column] from the top left; finite.</param>
+    /// <param name="simulated">Simulated margin in stops on a grid that spans the frame, [row, column] from the top left; not a number where the panel is not seen.</param>
     /// <exception cref="ArgumentException">The simulated grid is empty.</exception>
     public static MarginComparison Of(WhiteMarginMap measured, FlashPower power, double[,] simulated)
     {

@@ -14,7 +14,7 @@ public static class TestFrame
     /// <inheritdoc cref="Analyse(string)"/>
     public static FieldResult<FrameAnalysis> AnalyseBarePanel(string path) => Analyse(path, FrameSegmentation.OfBareFrame);
 
-    private static FieldResult<FrameAnalysis> Analyse(string path, Func<BlockGrid, FrameArea[]> segment)
+    private static FieldResult<FrameAnalysis> Analyse(string path, Func<BlockGrid, FrameSegmentation> segment)
     {
         var opened = FramePicture.Open(path);
         if (!opened.IsSound)
@@ -30,6 +30,7 @@ public static class TestFrame
         }
 
         var grid = accumulator.Grid.Turned(picture.Settings.Orientation);
-        return FrameSummary.Of(picture, grid, segment(grid));
+        var segmentation = segment(grid);
+        return FrameSummary.Of(picture, grid, [.. segmentation.Areas]) with { Doubt = segmentation.Doubt };
     }
 }

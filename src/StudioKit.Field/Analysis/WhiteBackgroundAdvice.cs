@@ -10,13 +10,16 @@ public static class WhiteBackgroundAdvice
 {
     private const double Third = 1.0 / 3;
 
+    // From half a metre to within half a centimetre.
+    private const int Halvings = 7;
+
     /// <summary>Advises after one frame.</summary>
     /// <param name="analysis">The frame.</param>
     /// <param name="flash">How the flash beneath stood.</param>
     /// <param name="targetMargin">Margin over clipping that the darkest background should have, in stops [1]; ≥ 0.</param>
     /// <remarks>
     /// Power goes up in thirds of a stop, rounded up, since a stop too little shows and a third too much does not. Distance follows the inverse
-    /// square, d·2^(−s/2), which overstates the gain for a window close enough to look large; a frame after the change tells. An all-white frame
+    /// square, d·2^(−s/2), unless a plan says what it does to the darkest place; a frame after the change tells. An all-white frame
     /// does not show how far it lies over clipping, so only a power ladder can advise less.
     /// </remarks>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
@@ -27,9 +30,14 @@ public static class WhiteBackgroundAdvice
         ArgumentNullException.ThrowIfNull(analysis);
         ArgumentNullException.ThrowIfNull(flash);
         Guard.NonNegative(targetMargin);
+        if (analysis.Doubt is not null)
+        {
+            return new WhiteAdvice(0, null, null, 0, ["No advice from a frame whose background is not sure."]);
+        }
+
         if (analysis.StopsMissing == 0)
         {
-            return new WhiteAdvice(0, null, null, 0, ["The whole background is white: leave the flash beneath as it is."]);
+            return new WhiteAdvice(0, null, null, 0, ["The whole background is white: leave the lower flash as it is."]);
         }
 
         var change = ThirdsUp(analysis.StopsMissing + targetMargin);
@@ -56,7 +64,7 @@ public static class WhiteBackgroundAdvice
 
         var change = ThirdsUp(clips + targetMargin + flash.Power.StopsBelowFull);
         return change == 0
-            ? new WhiteAdvice(0, null, null, 0, ["The flash beneath is right as it is."])
+            ? new WhiteAdvice(0, null, null, 0, ["The lower flash is right as it is."])
             : Change(change, flash, "darkest cell");
     }
 
@@ -68,9 +76,33 @@ public static class WhiteBackgroundAdvice
         var below = flash.Power.StopsBelowFull - change;
         FlashPower? power = below >= -1e-9 && below <= flash.LowestPower.StopsBelowFull + 1e-9
             ? FlashPower.FromStopsBelowFull(Math.Max(0, below)) : null;
-        var moved = flash.Distance * Math.Pow(2, -change / 2);
-        Length? distance = moved >= flash.ShortestDistance ? moved : null;
+        var distance = Moved(change, flash);
         return new WhiteAdvice(change, power, distance, change, [.. Sentences(change, flash, power, distance, place)]);
+    }
+
+    // As near or as far as it takes; none where no distance will do, since a flash that comes closer also lights less evenly.
+    private static Length? Moved(double change, BeneathFlash flash)
+    {
+        var square = flash.Distance * Math.Pow(2, -change / 2);
+        if (flash.DarkestAt is not { } darkestAt || darkestAt(flash.Distance) is not { } now)
+        {
+            return square >= flash.ShortestDistance ? square : null;
+        }
+
+        // Moving shifts the darkest place by less than the square law says, so the other end lies beyond it.
+        var (from, to) = (flash.Distance, change > 0 ? flash.ShortestDistance : square * 1.5);
+        if (darkestAt(to) is not { } end || (end - now - change) * change < 0)
+        {
+            return null;
+        }
+
+        for (var halving = 0; halving < Halvings; halving++)
+        {
+            var middle = (from + to) / 2;
+            (from, to) = darkestAt(middle) is { } there && (there - now - change) * change < 0 ? (middle, to) : (from, middle);
+        }
+
+        return to;
     }
 
     private static IEnumerable<string> Sentences(double change, BeneathFlash flash, FlashPower? power, Length? distance, string place)
@@ -78,11 +110,11 @@ public static class WhiteBackgroundAdvice
         var (way, stops) = (change > 0 ? "up" : "down", InThirds(Math.Abs(change)));
         if (power is not null)
         {
-            yield return $"Flash beneath {way} {stops} for the {place}.";
+            yield return $"Lower flash {way} {stops}, to {power.Value.Nominal}, for the {place}.";
         }
         else
         {
-            yield return $"The {place} needs the flash beneath {way} {stops}, which its power range does not reach.";
+            yield return $"The {place} needs the lower flash {way} {stops}, which its power range does not reach.";
         }
 
         if (distance is { } to)

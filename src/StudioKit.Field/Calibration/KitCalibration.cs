@@ -39,10 +39,10 @@ public static class KitCalibration
         var unknowns = Unknowns(readings);
         var design = Matrix<double>.Build.Dense(readings.Count, unknowns.Count, (row, column) => Effect(readings[row], unknowns[column]));
         var differences = Vector<double>.Build.DenseOfEnumerable(readings.Select(reading => reading.Measured - reading.Planned));
-        var solution = FitWithoutHopeless(readings, design, differences, [.. unknowns.Select(unknown => prior.Of(unknown.Quantity))]);
+        var solution = FitWithoutHopeless(readings, design, differences, [.. unknowns.Select(unknown => prior.Of(unknown.Quantity, unknown.Flash))]);
 
         var quantities = unknowns.Select((unknown, i) => new CalibratedQuantity(
-            unknown.Quantity, unknown.Flash, prior.Of(unknown.Quantity), solution.Mean[i], Math.Sqrt(solution.Covariance[i, i]))).ToList();
+            unknown.Quantity, unknown.Flash, prior.Of(unknown.Quantity, unknown.Flash), solution.Mean[i], Math.Sqrt(solution.Covariance[i, i]))).ToList();
         return new CalibrationResult(quantities, Residuals(readings, design, differences, solution), [.. Caveats(quantities)]);
     }
 

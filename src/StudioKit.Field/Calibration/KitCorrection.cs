@@ -49,6 +49,48 @@ public sealed record KitCorrection
         };
     }
 
+    /// <summary>A reading of the kit with the corrections and their uncertainties in it; the one given stays as it is.</summary>
+    /// <param name="read">The kit as read.</param>
+    /// <param name="text">Text of the correction file, which becomes part of the content.</param>
+    public KitReadResult ApplyTo(KitReadResult read, string text)
+    {
+        ArgumentNullException.ThrowIfNull(read);
+        var kit = read.Kit ?? throw new ArgumentException("The kit could not be read.", nameof(read));
+        var values = Values(kit).ToList();
+        var uncertainties = new Dictionary<string, Uncertainty>(read.Uncertainties, StringComparer.Ordinal);
+        foreach (var value in values)
+        {
+            var amount = value.PlusMinus.Value;
+            uncertainties[value.Path] = new Uncertainty(amount, UncertaintyKind.InStops, FormattableString.Invariant($"{amount:0.##} stop"));
+        }
+
+        return read with { Kit = ApplyTo(kit), Uncertainties = uncertainties, Corrections = new MeasuredCorrections(Date, values, DisagreeingReadings, text) };
+    }
+
+    /// <summary>The corrected figures one by one.</summary>
+    /// <param name="kit">The kit as written.</param>
+    public IEnumerable<MeasuredCorrection> Values(KitSpec kit)
+    {
+        ArgumentNullException.ThrowIfNull(kit);
+        foreach (var (flash, i) in kit.Flashes.Select((flash, i) => (flash, i)))
+        {
+            if (Flashes.FirstOrDefault(entry => entry.Flash == flash.Name) is { } correction)
+            {
+                yield return Value($"guide number of {flash.Name}", FormattableString.Invariant($"flashes[{i}].guide-number"), correction.Light, "m");
+            }
+        }
+
+        if (PanelTransmittance is { } panel)
+        {
+            yield return Value("panel transmittance", "panel.transmittance", panel, "");
+        }
+
+        if (CameraClipPoint is { } clip)
+        {
+            yield return Value("camera clip point", "camera.clip-point", clip, "stop");
+        }
+    }
+
     /// <summary>The kit with the corrections in it; the kit given stays as it is.</summary>
     /// <param name="kit">The kit as written.</param>
     public KitSpec ApplyTo(KitSpec kit)
@@ -65,6 +107,9 @@ public sealed record KitCorrection
                 : kit.Camera,
         };
     }
+
+    private static MeasuredCorrection Value(string quantity, string path, StopsCorrection correction, string unit) =>
+        new(quantity, path, correction.Before, correction.After, unit, new Stops(correction.Stops), new Stops(correction.PlusMinus));
 
     private static FlashCorrection Flash(FlashSpec flash, CalibratedQuantity quantity) => new(
         flash.Name,

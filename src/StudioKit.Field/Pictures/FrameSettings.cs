@@ -15,6 +15,12 @@ public sealed record FrameSettings
     /// <summary>ISO speed.</summary>
     public IsoSpeed? Iso { get; init; }
 
+    /// <summary>f-number as exact as the dial, where it is a mark on it.</summary>
+    public FNumber? MarkedAperture => Aperture is { } written ? ThirdStopSeries.FromMark(written) : null;
+
+    /// <summary>ISO speed as exact as the dial, where it is a mark on it.</summary>
+    public IsoSpeed? MarkedIso => Iso is { } written ? ThirdStopSeries.FromMark(written) : null;
+
     /// <summary>Focal length set on the lens.</summary>
     public Length? FocalLength { get; init; }
 

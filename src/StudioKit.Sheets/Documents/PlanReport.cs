@@ -25,6 +25,7 @@ internal static class PlanReport
             .. Exposures(plan.Exposures),
             .. Plots(plan),
             .. Checks(plan.Checks),
+            .. plan.Corrections is null ? (Block[])[] : [.. CorrectionSection.Of(plan.Corrections)],
             .. Defaults(plan.Defaults),
             .. Sources(plan),
         ]);

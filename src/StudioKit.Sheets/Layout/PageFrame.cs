@@ -22,7 +22,7 @@ internal static class PageFrame
 
         var foot = document.Setup.Height - 11;
         yield return new Line(new Point(left, foot - 4.5), new Point(right, foot - 4.5), Stroke.Thin);
-        yield return Text(left, foot, $"Content {document.Stamp.ContentHash}", TextAnchor.Start);
+        yield return Text(left, foot, "C" + document.Stamp.Content[1..], TextAnchor.Start);
         yield return Text((left + right) / 2, foot, document.Stamp.DateText, TextAnchor.Middle);
         yield return Text(right, foot, number, TextAnchor.End);
     }

@@ -9,6 +9,14 @@ internal sealed record Stamp(string KitName, string ContentHash, DateOnly? Date)
     /// <summary>The date, or nothing.</summary>
     public string DateText => Date?.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture) ?? "";
 
+    /// <summary>Day of the measured corrections that the sheet was made with; none where the kit stands as written.</summary>
+    public DateOnly? Corrected { get; init; }
+
+    /// <summary>Content, with the day of its corrections where it has any.</summary>
+    public string Content => Corrected is { } day
+        ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"content {ContentHash}, corrected {day:yyyy-MM-dd}")
+        : $"content {ContentHash}";
+
     /// <summary>Date and content, parted by commas.</summary>
-    public string Origin => Date is null ? $"content {ContentHash}" : $"{DateText}, content {ContentHash}";
+    public string Origin => Date is null ? Content : $"{DateText}, {Content}";
 }

@@ -16,7 +16,7 @@ public sealed class FieldCommandsTests : IDisposable
         var run = CommandRun.Of("photo", Picture("panel.png", 188), "--bare", "--power", "1/16", "--distance", "30 cm", "--out", _folder.File("out"));
 
         run.ExitCode.Should().Be(0);
-        run.Output.Should().Contain("1.0 stop at the darkest").And.Contain("Flash beneath up 1 1/3 stops");
+        run.Output.Should().Contain("1.0 stop at the darkest").And.Contain("Lower flash up 1 1/3 stops");
         File.Exists(_folder.File("out/panel.white.png")).Should().BeTrue();
     }
 
@@ -84,17 +84,98 @@ public sealed class FieldCommandsTests : IDisposable
         var kit = _folder.File("kit.yaml");
         CommandRun.Of("new", kit).ExitCode.Should().Be(0);
         var before = File.ReadAllText(kit);
-        var flash = JsonDocument.Parse(CommandRun.Of("plan", kit, "--json").Output).RootElement
-            .GetProperty("exposures")[0].GetProperty("lights")[0].GetProperty("flash").GetString();
-        File.WriteAllText(_folder.File("readings.csv"), $"name,kind,flash,planned,measured,uncertainty\nmeter,flash-meter,{flash},10,9.5,0.1\n");
+        var light = JsonDocument.Parse(CommandRun.Of("plan", kit, "--json").Output).RootElement.GetProperty("exposures")[0].GetProperty("lights")[0];
+        var flash = light.GetProperty("flash").GetString();
+
+        // The starter kit's flash below promises what its guide number says; the meter reads half a stop less than the plan's own lines give.
+        var promised = light.GetProperty("lightBudget").EnumerateArray().Where(line => InBeam.Contains(line.GetProperty("item").GetString()))
+            .Sum(line => line.GetProperty("stops").GetDouble());
+        var reading = Math.Pow(2, promised - 0.5).ToString("0.####", System.Globalization.CultureInfo.InvariantCulture);
+        File.WriteAllText(
+            _folder.File("readings.csv"),
+            $"name,kind,flash,power,distance,reading,uncertainty\nmeter,flash-meter,{flash},{light.GetProperty("power").GetString()},{light.GetProperty("distanceMm").GetDouble()} mm,{reading} lx·s,0.1 stop\n");
 
         var run = CommandRun.Of("calibrate", kit, "--readings", _folder.File("readings.csv"), "--date", "2026-05-09");
 
         // Prior 0.5 and reading 0.1 weigh 1 to 25: −0.5·25/26.
         run.Output.Should().Contain("-0.48 ± 0.10 stop");
         File.ReadAllText(kit).Should().Be(before);
-        CommandRun.Of("plan", kit).Error.Should().Contain("measured corrections of 2026-05-09");
+        var plan = CommandRun.Of("plan", kit);
+        plan.Error.Should().Contain("measured corrections of 2026-05-09");
+        plan.Output.Should().Contain($"guide number of {flash}");
+        JsonDocument.Parse(CommandRun.Of("plan", kit, "--json").Output).RootElement.GetProperty("correctedOn").GetString().Should().Be("2026-05-09");
     }
+
+    [Theory]
+    [InlineData("name,kind,power,reading\na,flash-meter,1/1,much\n", "readings.csv(2)")]
+    [InlineData("name,kind,power,reding\n", "Did you mean 'reading'?")]
+    public void Calibrate_says_where_a_table_is_wrong(string table, string said)
+    {
+        var kit = _folder.File("kit.yaml");
+        CommandRun.Of("new", kit).ExitCode.Should().Be(0);
+        File.WriteAllText(_folder.File("readings.csv"), table);
+
+        var run = CommandRun.Of("calibrate", kit, "--readings", _folder.File("readings.csv"));
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain(said);
+    }
+
+    [Fact]
+    public void Calibrate_without_a_kit_is_file_trouble() =>
+        CommandRun.Of("calibrate", _folder.File("missing.yaml"), "--readings", "readings.csv").ExitCode.Should().Be(3);
+
+    [Fact]
+    public void Photo_advises_from_the_kits_plan()
+    {
+        // Code 188 is half of saturation on the sRGB curve (IEC 61966-2-1): one stop under; with the kit's third to spare 1 1/3 stops.
+        var run = CommandRun.Of("photo", Picture("panel.png", 188), "--bare", "--kit", DemoKit, "--framing", "reed 55 at 1:2");
+
+        run.Output.Should().Contain("Lower flash up 1 1/3 stops, to 1/").And.Contain("cm closer");
+        run.ExitCode.Should().Be(0);
+    }
+
+    [Theory]
+    [InlineData("", "reed 55 at 1:2")]
+    [InlineData("reed 55 at 1:3", "Did you mean")]
+    public void Photo_asks_which_framing(string framing, string said)
+    {
+        var run = CommandRun.Of("photo", Picture("panel.png", 188), "--bare", "--kit", DemoKit, "--framing", framing);
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain(said);
+    }
+
+    [Fact]
+    public void Photo_of_no_white_background_says_so_and_advises_nothing()
+    {
+        var run = CommandRun.Of("photo", Picture("dusk.png", 40), "--power", "1/16", "--distance", "30 cm");
+
+        run.Output.Should().Contain("DOUBTFUL").And.Contain("near white").And.NotContain("Lower flash up");
+    }
+
+    [Fact]
+    public void A_ladder_with_a_kit_is_drawn_beside_the_plan()
+    {
+        var run = CommandRun.Of(
+            "photo", Picture("a.png", 99), Picture("b.png", 137), Picture("c.png", 188), "--ladder", "1/32", "--ladder", "1/16", "--ladder", "1/8",
+            "--kit", DemoKit, "--framing", "reed 55 at 1:2", "--pitch", "90°", "--json", "--out", _folder.File("maps"));
+
+        run.ExitCode.Should().Be(0, run.Error);
+        var root = JsonDocument.Parse(run.Output).RootElement;
+        var cells = root.GetProperty("cells");
+        for (var i = 0; i < cells.GetArrayLength(); i += 37)
+        {
+            (cells[i].GetProperty("whiteMarginStops").GetDouble() - root.GetProperty("plannedStops")[i].GetDouble())
+                .Should().BeApproximately(root.GetProperty("differenceStops")[i].GetDouble(), 1e-4);
+        }
+
+        File.ReadAllText(_folder.File("maps/white-margin.svg")).Should().Contain("Measured less planned");
+    }
+
+    private static string DemoKit => Checkout.Kit("fen-edge.yaml");
+
+    private static readonly string[] InBeam = ["Guide number", "Power", "Outdoor correction", "Modifier", "Distance", "Head close by"];
 
     private string Picture(string name, byte code)
     {

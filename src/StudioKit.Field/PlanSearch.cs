@@ -1,0 +1,133 @@
+using StudioKit.Kits;
+using StudioKit.Kits.Quantities;
+using StudioKit.Planning;
+using UnitsNet;
+
+namespace StudioKit.Field;
+
+/// <summary>Finds what in a plan a person means, and says what there is where they named nothing of it.</summary>
+/// <param name="plan">The plan.</param>
+/// <param name="place">Where the names were written, for the report.</param>
+public sealed class PlanSearch(Plan plan, string place)
+{
+    // A lens's focal length is rounded on the barrel and in the file alike.
+    private const double FocalLengthTolerance = 0.03;
+
+    /// <summary>A white-background set-up at a framing and a camera pitch.</summary>
+    /// <param name="setUp">Name of the set-up; the only one where it is empty.</param>
+    /// <param name="framing">Name of the framing; the only one where it is empty.</param>
+    /// <param name="pitch">Camera pitch; the only one where there is none.</param>
+    /// <param name="focalLength">Focal length that a file names, which may tell the framing; none where it is not known.</param>
+    public FieldResult<PlanPlace> Frame(string setUp, string framing, Angle? pitch, Length? focalLength = null)
+    {
+        var panel = Panel(setUp);
+        if (!panel.IsSound)
+        {
+            return panel;
+        }
+
+        var name = FramingOf(panel.Value.SetUp.Name, framing, focalLength, out var fault);
+        return name is null ? fault! : WithPitch(panel.Value with { Framing = name }, pitch);
+    }
+
+    /// <summary>A white-background set-up at a framing, where the camera pitch does not matter.</summary>
+    /// <inheritdoc cref="Frame" path="/param"/>
+    public FieldResult<PlanPlace> FrameAtAnyPitch(string setUp, string framing, Length? focalLength)
+    {
+        var panel = Panel(setUp);
+        if (!panel.IsSound)
+        {
+            return panel;
+        }
+
+        return FramingOf(panel.Value.SetUp.Name, framing, focalLength, out var fault) is { } name ? panel.Value with { Framing = name } : fault!;
+    }
+
+    /// <summary>A white-background set-up with its flash below.</summary>
+    /// <param name="setUp">Name of the set-up; the only one where it is empty.</param>
+    public FieldResult<PlanPlace> Panel(string setUp)
+    {
+        var white = plan.Kit.SetUps.Where(candidate => candidate.Kind == SetUpKind.WhiteBackground).ToList();
+        if (white.Count == 0)
+        {
+            return new FieldDiagnostic("FLD206", place, "The kit has no white-background set-up.");
+        }
+
+        var found = Named("set-up", setUp, white, candidate => candidate.Name, out var fault);
+        return found is null
+            ? fault!
+            : new PlanPlace(found, found.Lights.First(light => light.Role == LightRole.Below), "", found.CameraPitches[0]);
+    }
+
+    /// <summary>A flash in any set-up; standing bare by itself where no set-up uses it.</summary>
+    /// <param name="setUp">Name of the set-up; the first that uses the flash where it is empty.</param>
+    /// <param name="flash">Name of the flash.</param>
+    public FieldResult<PlanPlace> Flash(string setUp, string flash)
+    {
+        var spec = Named("flash", flash, plan.Kit.Flashes, candidate => candidate.Name, out var fault);
+        if (spec is null)
+        {
+            return fault!;
+        }
+
+        var users = plan.Kit.SetUps.Where(candidate => candidate.Lights.Any(light => light.Flash == spec.Name)).ToList();
+        if (setUp.Length == 0 && users.Count == 0)
+        {
+            return new FieldDiagnostic("FLD206", place, $"No set-up uses the flash '{spec.Name}'.");
+        }
+
+        var found = setUp.Length == 0 ? users[0] : Named("set-up", setUp, users, candidate => candidate.Name, out fault);
+        return found is null ? fault! : new PlanPlace(found, found.Lights.First(light => light.Flash == spec.Name), "", found.CameraPitches[0]);
+    }
+
+    /// <summary>A flash that lights the subject, with a framing.</summary>
+    /// <param name="setUp">Name of the set-up; the first that uses the flash where it is empty.</param>
+    /// <param name="framing">Name of the framing; the only one where it is empty.</param>
+    /// <param name="flash">Name of the flash.</param>
+    public FieldResult<PlanPlace> Card(string setUp, string framing, string flash)
+    {
+        var found = Flash(setUp, flash);
+        if (!found.IsSound)
+        {
+            return found;
+        }
+
+        return FramingOf(found.Value.SetUp.Name, framing, null, out var fault) is { } name ? found.Value with { Framing = name } : fault!;
+    }
+
+    private string? FramingOf(string setUp, string framing, Length? focalLength, out FieldDiagnostic? fault)
+    {
+        var planned = plan.Exposures.Where(exposure => exposure.SetUp == setUp).Select(exposure => exposure.Framing).ToList();
+        var fitting = framing.Length == 0 && focalLength is { } focal ? planned.Where(candidate => Fits(candidate, focal)).ToList() : planned;
+        return Named("framing", framing, fitting.Count == 0 ? planned : fitting, candidate => candidate.Name, out fault)?.Name;
+    }
+
+    private bool Fits(FramingPlan framing, Length focalLength) =>
+        plan.Kit.Lenses.Any(lens => lens.Name == framing.Lens && Math.Abs((lens.FocalLength / focalLength) - 1) <= FocalLengthTolerance);
+
+    private FieldResult<PlanPlace> WithPitch(PlanPlace found, Angle? pitch)
+    {
+        var pitches = found.SetUp.CameraPitches;
+        if (pitch is null && pitches.Count > 1)
+        {
+            return new FieldDiagnostic(
+                "FLD208", place, "Which camera pitch?", $"The set-up '{found.SetUp.Name}' has: {string.Join(", ", pitches.Select(PlanFormat.Degrees))}");
+        }
+
+        return found with { Pitch = pitch ?? pitches[0] };
+    }
+
+    private T? Named<T>(string what, string name, IReadOnlyList<T> all, Func<T, string> nameOf, out FieldDiagnostic? fault)
+        where T : class
+    {
+        var names = string.Join(", ", all.Select(nameOf));
+        var found = name.Length == 0 && all.Count == 1 ? all[0] : all.FirstOrDefault(candidate => nameOf(candidate) == name);
+        var nearest = NearestName.Of(name, all.Select(nameOf));
+        fault = found is not null
+            ? null
+            : name.Length == 0
+                ? new FieldDiagnostic("FLD207", place, $"Which {what}?", all.Count == 0 ? $"The plan has no {what} for this." : $"There are: {names}")
+                : new FieldDiagnostic("FLD206", place, $"The kit has no {what} '{name}' for this.", nearest is null ? $"There are: {names}" : $"Did you mean '{nearest}'?");
+        return found;
+    }
+}
