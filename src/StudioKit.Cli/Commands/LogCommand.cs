@@ -33,6 +33,7 @@ internal static class LogCommand
             LogListCommand.Create(host, file),
             LogExchangeCommands.Export(host, file),
             LogExchangeCommands.Import(host, file),
+            LogPlatesCommand.Create(host, file),
         };
     }
 

@@ -1,5 +1,4 @@
 using StudioKit.Field.Pictures;
-using StudioKit.Physics.Exposure;
 using StudioKit.Planning;
 
 namespace StudioKit.Field.Analysis;

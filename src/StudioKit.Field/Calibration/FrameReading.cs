@@ -1,5 +1,4 @@
 using StudioKit.Field.Analysis;
-using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Sources;
 using StudioKit.Planning;
 

@@ -1,8 +1,5 @@
-using StudioKit.Kits;
-using StudioKit.Kits.Quantities;
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning;
-using UnitsNet;
 
 namespace StudioKit.Field.Calibration;
 

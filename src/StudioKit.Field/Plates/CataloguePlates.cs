@@ -9,6 +9,9 @@ namespace StudioKit.Field.Plates;
 /// <summary>Lays portraits out on pages, at one common true scale or each as large as fits.</summary>
 public static class CataloguePlates
 {
+    // Names of genera and of what is below them are italic; of a record without a rank it is taken for granted.
+    private static readonly string[] Italic = ["", "genus", "subgenus", "species", "subspecies", "variety", "form"];
+
     /// <summary>Lays out the pages.</summary>
     /// <param name="pictures">Portraits, in order.</param>
     /// <param name="format">Paper.</param>
@@ -47,7 +50,10 @@ public static class CataloguePlates
                let subject = subjects[frame.SubjectId]
                let session = sessions[subject.SessionId]
                select new PlatePicture(
-                   file.Value.Path, file.Value.Wide, file.Value.High, frame.MicrometresPerPixel!.Value * 1e-6, Name(subject), [.. Caption(frame, subject, session)]),
+                   file.Value.Path, file.Value.Wide, file.Value.High, frame.MicrometresPerPixel!.Value * 1e-6, Name(subject), [.. Caption(frame, subject, session)])
+               {
+                   IsScientific = subject.ScientificName.Length > 0 && Italic.Contains(subject.TaxonRank, StringComparer.OrdinalIgnoreCase),
+               },
         ];
     }
 
@@ -73,7 +79,11 @@ public static class CataloguePlates
         var bar = ScaleBar.For(picture.MetresPerPixel, picture.PixelsWide);
 
         // In the middle across, standing on the caption.
-        return new PlatePlace(picture, left + ((width - wide) / 2), top + height - high, wide, high, scale, bar, 1000 * bar.Length * scale);
+        return new PlatePlace(picture, left + ((width - wide) / 2), top + height - high, wide, high, scale, bar, 1000 * bar.Length * scale)
+        {
+            PlaceLeft = left,
+            PlaceWidth = width,
+        };
     }
 
     private static string Name(FieldSubject subject)

@@ -12,4 +12,11 @@ namespace StudioKit.Field.Plates;
 /// <param name="Bar">Scale bar for this picture.</param>
 /// <param name="BarWidth">Length of the bar on paper [mm].</param>
 public sealed record PlatePlace(
-    PlatePicture Picture, double Left, double Top, double Width, double Height, double PrintScale, ScaleBar Bar, double BarWidth);
+    PlatePicture Picture, double Left, double Top, double Width, double Height, double PrintScale, ScaleBar Bar, double BarWidth)
+{
+    /// <summary>Left edge of the place, which the caption keeps to [mm].</summary>
+    public double PlaceLeft { get; init; }
+
+    /// <summary>Width of the place [mm].</summary>
+    public double PlaceWidth { get; init; }
+}

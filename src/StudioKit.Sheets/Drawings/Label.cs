@@ -25,6 +25,9 @@ public sealed record Label(
     private const double Tail = 0.22;
     private const double Crown = 0.92;
 
+    /// <summary>Whether the letters slant, as those of a scientific name do.</summary>
+    public bool Slanted { get; init; }
+
     /// <inheritdoc/>
     public override Bounds Bounds
     {

@@ -11,9 +11,9 @@ internal sealed class PdfCanvas : IDisposable
     private const double PointsPerMillimetre = 72 / 25.4;
 
     private readonly XGraphics _graphics;
-    private readonly Dictionary<(FontFace Face, double Size), XFont> _fonts;
+    private readonly Dictionary<(FontFace Face, double Size, bool Slanted), XFont> _fonts;
 
-    public PdfCanvas(PdfPage page, Dictionary<(FontFace Face, double Size), XFont> fonts)
+    public PdfCanvas(PdfPage page, Dictionary<(FontFace Face, double Size, bool Slanted), XFont> fonts)
     {
         _graphics = XGraphics.FromPdfPage(page);
         _fonts = fonts;
@@ -43,6 +43,9 @@ internal sealed class PdfCanvas : IDisposable
                 break;
             case Label label:
                 DrawLabel(label);
+                break;
+            case Picture picture:
+                DrawPicture(picture);
                 break;
             default:
                 throw new InvalidOperationException($"No PDF operators for {mark.GetType().Name}.");
@@ -118,7 +121,7 @@ internal sealed class PdfCanvas : IDisposable
         var x = start.X;
         foreach (var run in TextMeter.Runs(label.Text, label.Weight))
         {
-            _graphics.DrawString(run.Text, Font(run.Face, label.SizePt), Brush(label.Ink)!, At(start with { X = x }));
+            _graphics.DrawString(run.Text, Font(run.Face, label.SizePt, label.Slanted), Brush(label.Ink)!, At(start with { X = x }));
             x += TextMeter.Width(run, label.SizePt);
         }
 
@@ -128,14 +131,21 @@ internal sealed class PdfCanvas : IDisposable
         }
     }
 
-    private XFont Font(FontFace face, double size)
+    private void DrawPicture(Picture picture)
     {
-        if (!_fonts.TryGetValue((face, size), out var font))
+        using var stream = new MemoryStream(picture.Jpeg.ToArray());
+        using var image = XImage.FromStream(stream);
+        _graphics.DrawImage(image, new XRect(At(new Point(picture.Place.Left, picture.Place.Top)), At(new Point(picture.Place.Right, picture.Place.Bottom))));
+    }
+
+    private XFont Font(FontFace face, double size, bool slanted)
+    {
+        if (!_fonts.TryGetValue((face, size, slanted), out var font))
         {
             // Unicode encoding makes every letter extractable, whatever its alphabet.
             var options = new XPdfFontOptions(PdfFontEncoding.Unicode);
-            font = new XFont(face.ToString(), size, XFontStyleEx.Regular, options);
-            _fonts.Add((face, size), font);
+            font = new XFont(face.ToString(), size, slanted ? XFontStyleEx.Italic : XFontStyleEx.Regular, options);
+            _fonts.Add((face, size, slanted), font);
         }
 
         return font;

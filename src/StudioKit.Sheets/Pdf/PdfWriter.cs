@@ -18,7 +18,7 @@ internal static class PdfWriter
         BundledFontResolver.Install();
         using var document = new PdfDocument();
         Describe(document, paged);
-        var fonts = new Dictionary<(FontFace Face, double Size), XFont>();
+        var fonts = new Dictionary<(FontFace Face, double Size, bool Slanted), XFont>();
         foreach (var page in paged.Pages)
         {
             AddPage(document, page, fonts);
@@ -48,7 +48,7 @@ internal static class PdfWriter
         document.Options.CompressContentStreams = false;
     }
 
-    private static void AddPage(PdfDocument document, Page page, Dictionary<(FontFace Face, double Size), XFont> fonts)
+    private static void AddPage(PdfDocument document, Page page, Dictionary<(FontFace Face, double Size, bool Slanted), XFont> fonts)
     {
         var target = document.AddPage();
         target.Width = XUnit.FromMillimeter(page.WidthMm);

@@ -88,6 +88,13 @@ public static class SvgWriter
             case Label label:
                 WriteLabel(xml, label);
                 break;
+            case Picture picture:
+                WriteElement(
+                    xml,
+                    "image",
+                    ("x", Number(picture.Place.Left)), ("y", Number(picture.Place.Top)), ("width", Number(picture.Place.Width)), ("height", Number(picture.Place.Height)),
+                    ("preserveAspectRatio", "none"), ("aria-label", picture.Description), ("href", "data:image/jpeg;base64," + Convert.ToBase64String(picture.Jpeg.Span)));
+                break;
             default:
                 throw new InvalidOperationException($"No SVG for {mark.GetType().Name}.");
         }
@@ -103,6 +110,11 @@ public static class SvgWriter
         if (label.Weight == TextWeight.Bold)
         {
             xml.WriteAttributeString("font-weight", "bold");
+        }
+
+        if (label.Slanted)
+        {
+            xml.WriteAttributeString("font-style", "italic");
         }
 
         if (label.Turn != 0)

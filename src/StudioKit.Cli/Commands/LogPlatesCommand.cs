@@ -1,0 +1,112 @@
+using System.CommandLine;
+using System.Globalization;
+using StudioKit.Cli.Files;
+using StudioKit.Field;
+using StudioKit.Field.Log;
+using StudioKit.Field.Plates;
+using StudioKit.Sheets.Documents;
+using StudioKit.Sheets.Drawings;
+
+namespace StudioKit.Cli.Commands;
+
+/// <summary><c>studiokit log plates</c>: prints the portraits of the log at true scale.</summary>
+internal sealed class LogPlatesCommand
+{
+    private const string Text =
+        """
+        Prints the logged frames that have a scale as catalogue plates: several to a page on white, captioned from the log, at one common
+        true scale or each as large as fits with its bar. Plates of sensitive subjects name no place.
+
+        Example: studiokit log plates --pictures scaled --out plates.pdf --common-scale --title "Spiders of the fen"
+        """;
+
+    private readonly CommandHost _host;
+    private readonly Option<string> _log;
+    private readonly Option<string> _pictures = new("--pictures") { Description = "Folder with the picture files.", Required = true, HelpName = "folder" };
+    private readonly Option<string> _out = new("--out") { Description = "The PDF to write.", Required = true, HelpName = "file" };
+    private readonly Option<bool> _common = new("--common-scale") { Description = "All portraits at one scale, to be compared." };
+    private readonly Option<int> _columns = new("--columns") { Description = "Portraits side by side.", DefaultValueFactory = _ => 2 };
+    private readonly Option<int> _rows = new("--rows") { Description = "Portraits one above the other.", DefaultValueFactory = _ => 3 };
+    private readonly Option<string> _title = new("--title") { Description = "Title of the plates.", DefaultValueFactory = _ => "Field portraits" };
+    private readonly Option<string?> _date = new("--date") { Description = "Date to print, e.g. 2026-05-09; none where left out.", HelpName = "date" };
+    private readonly Option<bool> _force = ForceOption.Create();
+
+    private LogPlatesCommand(CommandHost host, Option<string> log) => (_host, _log) = (host, log);
+
+    public static Command Create(CommandHost host, Option<string> log)
+    {
+        var plates = new LogPlatesCommand(host, log);
+        var command = new Command("plates", Text)
+        {
+            plates._pictures, plates._out, plates._common, plates._columns, plates._rows, plates._title, plates._date, plates._force,
+        };
+        command.SetAction(parsed => (int)LogCommand.With(host, parsed.GetRequiredValue(log), record => plates.Run(parsed, record.Read())));
+        return command;
+    }
+
+    private ExitCode Run(ParseResult parsed, LogSnapshot log)
+    {
+        DateOnly day = default;
+        var date = parsed.GetValue(_date);
+        if (date is not null && !DateOnly.TryParseExact(date, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out day))
+        {
+            return Refuse($"--date: '{date}' is not a date; write it as 2026-05-09.");
+        }
+
+        if (parsed.GetValue(_columns) is < 1 or > 6 || parsed.GetValue(_rows) is < 1 or > 8)
+        {
+            return Refuse("a page takes 1 to 6 portraits across and 1 to 8 down.");
+        }
+
+        var pictures = CataloguePlates.FromLog(log, frame => PlateImage.Find(parsed.GetRequiredValue(_pictures), frame));
+        if (pictures.Count == 0)
+        {
+            return Refuse($"no logged frame has both a scale and a picture in {parsed.GetRequiredValue(_pictures)}.");
+        }
+
+        var format = new PlateFormat { Columns = parsed.GetValue(_columns), Rows = parsed.GetValue(_rows) };
+        var plates = CataloguePlates.LayOut(pictures, format, parsed.GetValue(_common));
+        var faults = new List<FieldDiagnostic>();
+        var pages = plates.Select(plate => (IReadOnlyList<PlateFigure>)[.. plate.Places.Select(place => Figure(place, plate.CommonScale is null, faults))]).ToList();
+        if (faults.Count > 0)
+        {
+            return FieldFaults.Print(_host, faults);
+        }
+
+        var scale = plates[0].CommonScale is { } common ? $"All portraits at {Times(common)}." : "Each portrait has its own scale.";
+        var book = new PlateBook(parsed.GetRequiredValue(_title), format.PageWidth, format.PageHeight, scale, date is null ? null : day, pages);
+        var target = parsed.GetRequiredValue(_out);
+        WrittenFiles.In(WrittenFiles.FolderOf(target), parsed.GetValue(_force)).Write([(Path.GetFileName(target), CataloguePlateSheet.Write(book).Content)]);
+        _host.Output.WriteLine(target);
+        return ExitCode.Done;
+    }
+
+    private static PlateFigure Figure(PlatePlace place, bool ownScale, List<FieldDiagnostic> faults)
+    {
+        var jpeg = PlateImage.Jpeg(place.Picture.Path, place.Width);
+        faults.AddRange(jpeg.Diagnostics);
+        return new PlateFigure
+        {
+            Place = new Bounds(place.Left, place.Top, place.Left + place.Width, place.Top + place.Height),
+            Jpeg = jpeg.Value,
+            CaptionLeft = place.PlaceLeft,
+            CaptionWidth = place.PlaceWidth,
+            Name = place.Picture.Name,
+            IsScientific = place.Picture.IsScientific,
+            Caption = place.Picture.Caption,
+            BarLength = place.BarWidth,
+            BarLabel = place.Bar.Label,
+            ScaleText = ownScale ? Times(place.PrintScale) : "",
+        };
+    }
+
+    private static string Times(double scale) => scale >= 1
+        ? string.Create(CultureInfo.InvariantCulture, $"{scale:0.0#} times life size")
+        : string.Create(CultureInfo.InvariantCulture, $"1/{1 / scale:0.0#} life size");
+
+    private ExitCode Refuse(string why)
+    {
+        _host.Error.WriteLine($"studiokit: {why}");
+        return ExitCode.BadInput;
+    }
+}
