@@ -10,8 +10,9 @@ public static class WhiteBackgroundAdvice
 {
     private const double Third = 1.0 / 3;
 
-    // From half a metre to within half a centimetre.
-    private const int Halvings = 7;
+    // A tenth of a stop to a step; within one the light changes evenly enough.
+    private const double Step = 0.96;
+    private const int MostSteps = 40;
 
     /// <summary>Advises after one frame.</summary>
     /// <param name="analysis">The frame.</param>
@@ -80,29 +81,35 @@ public static class WhiteBackgroundAdvice
         return new WhiteAdvice(change, power, distance, change, [.. Sentences(change, flash, power, distance, place)]);
     }
 
-    // As near or as far as it takes; none where no distance will do, since a flash that comes closer also lights less evenly.
     private static Length? Moved(double change, BeneathFlash flash)
     {
         var square = flash.Distance * Math.Pow(2, -change / 2);
-        if (flash.DarkestAt is not { } darkestAt || darkestAt(flash.Distance) is not { } now)
+        return flash.DarkestAt is { } darkestAt && darkestAt(flash.Distance) is { } now
+            ? MovedByPlan(change, flash, darkestAt, now)
+            : square >= flash.ShortestDistance ? square : null;
+    }
+
+    // Step by step, since a flash that comes closer also lights less evenly: there may be no distance that will do.
+    private static Length? MovedByPlan(double change, BeneathFlash flash, Func<Length, double?> darkestAt, double now)
+    {
+        var (distance, gained, sign) = (flash.Distance, 0.0, Math.Sign(change));
+        for (var step = 0; step < MostSteps; step++)
         {
-            return square >= flash.ShortestDistance ? square : null;
+            var next = distance * Math.Pow(Step, sign);
+            if (next < flash.ShortestDistance || darkestAt(next) - now is not { } gain || sign * gain <= sign * gained)
+            {
+                return null;
+            }
+
+            if (sign * gain >= sign * change)
+            {
+                return distance + ((next - distance) * ((change - gained) / (gain - gained)));
+            }
+
+            (distance, gained) = (next, gain);
         }
 
-        // Moving shifts the darkest place by less than the square law says, so the other end lies beyond it.
-        var (from, to) = (flash.Distance, change > 0 ? flash.ShortestDistance : square * 1.5);
-        if (darkestAt(to) is not { } end || (end - now - change) * change < 0)
-        {
-            return null;
-        }
-
-        for (var halving = 0; halving < Halvings; halving++)
-        {
-            var middle = (from + to) / 2;
-            (from, to) = darkestAt(middle) is { } there && (there - now - change) * change < 0 ? (middle, to) : (from, middle);
-        }
-
-        return to;
+        return null;
     }
 
     private static IEnumerable<string> Sentences(double change, BeneathFlash flash, FlashPower? power, Length? distance, string place)
