@@ -10,9 +10,9 @@ public static class WhiteBackgroundAdvice
 {
     private const double Third = 1.0 / 3;
 
-    // A tenth of a stop to a step; within one the light changes evenly enough.
-    private const double Step = 0.96;
-    private const int MostSteps = 40;
+    // A fifth of a stop to a step; within one the light changes evenly enough.
+    private const double Step = 0.93;
+    private const int MostSteps = 20;
 
     /// <summary>Advises after one frame.</summary>
     /// <param name="analysis">The frame.</param>

@@ -128,11 +128,16 @@ public sealed class FieldCommandsTests : IDisposable
     [Fact]
     public void Photo_advises_from_the_kits_plan()
     {
-        // Code 188 is half of saturation on the sRGB curve (IEC 61966-2-1): one stop under; with the kit's third to spare 1 1/3 stops.
-        var run = CommandRun.Of("photo", Picture("panel.png", 188), "--bare", "--kit", DemoKit, "--framing", "reed 55 at 1:2", "--power", "1/8");
+        // Code 240 is 0.871 of saturation on the sRGB curve (IEC 61966-2-1): 0.2 stop under, a third in clicks.
+        var run = CommandRun.Of(
+            "photo", Picture("panel.png", 240), "--bare", "--kit", DemoKit, "--framing", "reed 55 at 1:2", "--power", "1/8", "--target", "0 stop", "--json");
 
-        run.Output.Should().Contain("Lower flash up 1 1/3 stops, to 1/").And.Contain("cm closer");
-        run.ExitCode.Should().Be(0);
+        run.ExitCode.Should().Be(0, run.Error);
+        var frame = JsonDocument.Parse(run.Output).RootElement.GetProperty("frames")[0];
+        frame.GetProperty("advice")[0].GetString().Should().StartWith("Lower flash up 1/3 stop, to 1/6.4");
+
+        // By the square law alone 45 cm would become 45·2^(−1/6) = 40.1 cm; corners gain less than the middle does, so it must come closer still.
+        frame.GetProperty("newDistanceMm").GetDouble().Should().BeInRange(250, 400);
     }
 
     [Theory]
@@ -173,7 +178,7 @@ public sealed class FieldCommandsTests : IDisposable
         File.ReadAllText(_folder.File("maps/white-margin.svg")).Should().Contain("Measured less planned");
     }
 
-    private static string DemoKit => Checkout.Kit("fen-edge.yaml");
+    private static string DemoKit => Repository.Kit("fen-edge.yaml");
 
     private static readonly string[] InBeam = ["Guide number", "Power", "Outdoor correction", "Modifier", "Distance", "Head close by"];
 
