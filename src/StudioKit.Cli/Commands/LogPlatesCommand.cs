@@ -73,7 +73,7 @@ internal sealed class LogPlatesCommand
             return FieldFaults.Print(_host, faults);
         }
 
-        var scale = plates[0].CommonScale is { } common ? $"All portraits at {Times(common)}." : "Each portrait has its own scale.";
+        var scale = plates[0].CommonScale is { } common ? $"All portraits at {Times(common)}, to be compared." : "Each portrait has its own scale.";
         var book = new PlateBook(parsed.GetRequiredValue(_title), format.PageWidth, format.PageHeight, scale, date is null ? null : day, pages);
         var target = parsed.GetRequiredValue(_out);
         WrittenFiles.In(WrittenFiles.FolderOf(target), parsed.GetValue(_force)).Write([(Path.GetFileName(target), CataloguePlateSheet.Write(book).Content)]);
@@ -100,9 +100,7 @@ internal sealed class LogPlatesCommand
         };
     }
 
-    private static string Times(double scale) => scale >= 1
-        ? string.Create(CultureInfo.InvariantCulture, $"{scale:0.0#} times life size")
-        : string.Create(CultureInfo.InvariantCulture, $"1/{1 / scale:0.0#} life size");
+    private static string Times(double scale) => string.Create(CultureInfo.InvariantCulture, $"{scale:0.0##} times life size");
 
     private ExitCode Refuse(string why)
     {

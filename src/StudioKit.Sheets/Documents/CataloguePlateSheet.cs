@@ -22,7 +22,10 @@ public static class CataloguePlateSheet
     public static SheetFile Write(PlateBook book)
     {
         ArgumentNullException.ThrowIfNull(book);
-        var pages = book.Pages.Select((figures, i) => new Page(book.WidthMm, book.HeightMm, [.. Marks(book, figures), .. Foot(book, i + 1)])).ToList();
+        var pages = book.Pages.Select((figures, i) => new Page(book.WidthMm, book.HeightMm, [.. Marks(book, figures), .. Foot(book, i + 1)])
+        {
+            Bookmarks = [new Bookmark(string.Create(CultureInfo.InvariantCulture, $"Plate {i + 1}"), 1, 0)],
+        }).ToList();
         return new SheetFile("plates.pdf", PdfWriter.Write(new PagedDocument(book.Title, book.Date, pages)), []);
     }
 
@@ -76,7 +79,7 @@ public static class CataloguePlateSheet
         yield return new Label(new Point(Side, y), book.Scale, CaptionPt);
         yield return new Label(
             new Point(book.WidthMm - Side, y),
-            string.Create(CultureInfo.InvariantCulture, $"Print at 100 %. {book.Date:yyyy-MM-dd} page {number} of {book.Pages.Count}").Replace("  ", " ", StringComparison.Ordinal),
+            string.Create(CultureInfo.InvariantCulture, $"Print at 100 %. {(book.Date is { } day ? $"{day:yyyy-MM-dd}, p" : "P")}age {number} of {book.Pages.Count}"),
             CaptionPt,
             TextAnchor.End);
     }

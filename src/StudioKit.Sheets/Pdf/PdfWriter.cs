@@ -24,7 +24,12 @@ internal static class PdfWriter
             AddPage(document, page, fonts);
         }
 
-        AddOutline(document, paged.Pages);
+        if (paged.Pages.Any(page => page.Bookmarks.Count > 0))
+        {
+            // PDFsharp leaves a hole in the file for an outline that is asked for and stays empty.
+            AddOutline(document, paged.Pages);
+        }
+
         AddLinks(document, paged.Pages);
         using var stream = new MemoryStream();
         document.Save(stream, closeStream: false);

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using SkiaSharp;
+using UglyToad.PdfPig;
 
 namespace StudioKit.Cli.Tests.Commands;
 
@@ -78,6 +79,37 @@ public sealed class FieldCommandsTests : IDisposable
         run.Error.Should().Contain("decimalLatitude");
     }
 
+    /// <summary>
+    /// 400 pixels of 100 µm are 40 mm in life. A4 less 15 mm margins and an 8 mm gap leaves places 86 mm wide, so the print is 2.15 times life
+    /// size and the bar of 1 cm, the longest round one within a quarter of the width, is 21.5 mm long; a unit of PDF is 1/72 in (ISO 32000-1).
+    /// </summary>
+    [Fact]
+    public void Plates_are_printed_from_the_log_at_true_scale()
+    {
+        var log = _folder.File("field.log");
+        var session = CommandRun.Of("log", "session", "--log", log, "--start", "2026-05-09T14:00:00+01:00", "--locality", "Wisplow Fen").Output.Trim();
+        var subject = CommandRun.Of("log", "subject", session, "--log", log, "--name", "Dolomedes", "--qualifier", "cf.").Output.Trim();
+        CommandRun.Of("log", "frame", subject, Picture("spider.png", 240), "--pixel-size", "100 um", "--log", log).ExitCode.Should().Be(0);
+
+        var run = CommandRun.Of("log", "plates", "--log", log, "--pictures", _folder.Path, "--out", _folder.File("plates.pdf"));
+
+        run.ExitCode.Should().Be(0, run.Error);
+        using var document = PdfDocument.Open(File.ReadAllBytes(_folder.File("plates.pdf")));
+        var bar = document.GetPage(1).Paths.Select(path => path.GetBoundingRectangle()!.Value).Single(box => box.Height < 3);
+        bar.Width.Should().BeApproximately(21.5 * 72 / 25.4, 0.01);
+        document.GetPage(1).GetImages().Single().BoundingBox.Width.Should().BeApproximately(86 * 72 / 25.4, 0.01);
+        document.GetPage(1).Text.Should().Contain("Dolomedes").And.Contain("Wisplow").And.Contain("2.15 times life size");
+    }
+
+    [Fact]
+    public void Plates_without_any_scaled_picture_are_refused()
+    {
+        var run = CommandRun.Of("log", "plates", "--log", _folder.File("field.log"), "--pictures", _folder.Path, "--out", _folder.File("plates.pdf"));
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain("no logged frame has both a scale and a picture");
+    }
+
     [Fact]
     public void Calibrate_writes_a_correction_that_the_plan_uses_and_leaves_the_kit()
     {
@@ -104,6 +136,9 @@ public sealed class FieldCommandsTests : IDisposable
         plan.Error.Should().Contain("measured corrections of 2026-05-09");
         plan.Output.Should().Contain($"guide number of {flash}");
         JsonDocument.Parse(CommandRun.Of("plan", kit, "--json").Output).RootElement.GetProperty("correctedOn").GetString().Should().Be("2026-05-09");
+        CommandRun.Of("sheets", kit, "--out", _folder.File("sheets")).ExitCode.Should().BeOneOf(0, 1);
+        TextOf("sheets/plan-report.pdf").Should().Contain("Measured corrections").And.Contain("corrected 2026-05-09");
+        TextOf("sheets/cards-A6.pdf").Should().Contain("corrected 2026-05-09");
     }
 
     [Theory]
@@ -176,6 +211,12 @@ public sealed class FieldCommandsTests : IDisposable
         }
 
         File.ReadAllText(_folder.File("maps/white-margin.svg")).Should().Contain("Measured less planned");
+    }
+
+    private string TextOf(string file)
+    {
+        using var document = PdfDocument.Open(File.ReadAllBytes(_folder.File(file)));
+        return string.Join(' ', document.GetPages().SelectMany(page => page.GetWords()).Select(word => word.Text));
     }
 
     private static string DemoKit => Repository.Kit("fen-edge.yaml");

@@ -1,5 +1,7 @@
 using StudioKit.Field.Analysis;
 using StudioKit.Physics.Exposure;
+using StudioKit.Planning;
+using UnitsNet;
 
 namespace StudioKit.Field.Tests.Analysis;
 
@@ -46,6 +48,26 @@ public sealed class PowerLadderTests : IDisposable
         var comparison = MarginComparison.Of(map, new FlashPower(0.25), simulated);
 
         comparison.MeanStops.Should().BeApproximately(-1.0 / 3, 0.05);
+        comparison.SpreadStops.Should().BeLessThan(0.05);
+    }
+
+    /// <summary>The frames are made from a kit whose flash gives 0.4 stop less than the plan's: guide number 30·2^(−0.2).</summary>
+    [Fact]
+    public void A_ladder_against_the_kits_plan_shows_a_weaker_flash_as_a_mean_and_nothing_as_a_spread()
+    {
+        var (plan, truth) = (PlannedKit.Plan(), PlannedKit.Plan(guideNumber: 30 * Math.Pow(2, -0.2)));
+        var rungs = new[] { 7, 6, 5 }.Select(stops =>
+        {
+            var power = FlashPower.FromStopsBelowFull(stops);
+            var path = PlannedKit.Camera(truth, new ShotSettings(power), seed: stops).Save(_scratch.Path, $"kit-{stops}.jpg", 92);
+            return new LadderFrame(power, TestFrame.AnalyseBarePanel(path).Value!);
+        }).ToList();
+        var (expected, place) = (new ExpectedLight(plan), new PlanSearch(plan, "ladder").Frame("", "", null).Value!);
+        var flash = BeneathFlash.Of(plan, place, (rungs[2].Power, null), Length.FromCentimeters(10), expected)!;
+
+        var comparison = MarginComparison.Of(PowerLadder.Measure(rungs).Value!, rungs[0].Analysis, place, flash, expected).Value!;
+
+        comparison.MeanStops.Should().BeApproximately(-0.4, 0.05);
         comparison.SpreadStops.Should().BeLessThan(0.05);
     }
 
