@@ -16,6 +16,7 @@ internal static class LogCommand
 
         Example: studiokit log session --start 2026-05-09T14:00+01:00 --locality "Wisplow Fen" --latitude 52.612 --longitude -21.543
         Example: studiokit log hold start SUBJECT --limit "10 min"
+        Example: studiokit log plates --pictures scaled --out plates.pdf --common-scale
         Example: studiokit log export --archive fen.zip --title "Fen portraits" --creator "A. Sedge"
         """;
 

@@ -3,9 +3,6 @@ using StudioKit.Cli.Files;
 using StudioKit.Cli.Json;
 using StudioKit.Cli.Tables;
 using StudioKit.Field.Analysis;
-using StudioKit.Kits;
-using StudioKit.Physics.Exposure;
-using UnitsNet;
 
 namespace StudioKit.Cli.Commands;
 
@@ -28,62 +25,40 @@ internal sealed class PhotoCommand
         """;
 
     private readonly CommandHost _host;
-    private readonly Argument<string[]> _frames = new("frames") { Description = "Picture files: JPEG, PNG or TIFF.", Arity = ArgumentArity.OneOrMore };
-    private readonly Option<bool> _bare = new("--bare") { Description = "The frames show the panel alone, no subject." };
-    private readonly Option<string[]> _ladder = new("--ladder") { Description = "Power of each frame in turn, e.g. 1/16; makes them a power ladder." };
-    private readonly Option<FlashPower> _power = QuantityOption.Optional("--power", "Power of the lower flash.", QuantityText.TryPower, default(FlashPower));
-    private readonly Option<FlashPower> _lowest = QuantityOption.Optional("--lowest-power", "Its lowest power.", QuantityText.TryPower, new FlashPower(1.0 / 128));
-    private readonly Option<Length> _distance = QuantityOption.Optional("--distance", "Lower flash to panel.", QuantityText.TryLength, Length.Zero);
-    private readonly Option<Length> _nearest = QuantityOption.Optional("--nearest", "How near the flash can stand.", QuantityText.TryLength, Length.FromCentimeters(10));
-    private readonly Option<Stops?> _target = QuantityOption.Optional<Stops?>("--target", "Margin over clipping to aim for; the set-up's, or 1/3 stop.", TryStops, null);
-    private readonly PlanOptions _plan = new();
-    private readonly Option<string?> _out = new("--out") { Description = "Folder for pictures: each frame small with what is not white hatched, and a ladder's map." };
-    private readonly Option<bool> _force = ForceOption.Create();
-    private readonly Option<bool> _json = JsonOption.Create();
+    private readonly PhotoOptions _options;
 
-    private PhotoCommand(CommandHost host) => _host = host;
+    private PhotoCommand(CommandHost host) => (_host, _options) = (host, new PhotoOptions(host));
 
     public static Command Create(CommandHost host)
     {
         var photo = new PhotoCommand(host);
-        var command = new Command("photo", Text)
-        {
-            photo._frames, photo._bare, photo._ladder, photo._power, photo._lowest, photo._distance, photo._nearest, photo._target,
-            photo._out, photo._force, photo._json,
-        };
-        photo._plan.AddTo(command);
+        var command = new Command("photo", Text);
+        photo._options.AddTo(command);
         command.SetAction(parsed => (int)photo.Run(parsed));
         return command;
     }
 
-    private static bool TryStops(string text, out Stops? value, out string problem)
-    {
-        var read = QuantityText.TryStops(text, out var stops, out problem);
-        value = stops;
-        return read;
-    }
-
     private ExitCode Run(ParseResult parsed)
     {
-        if (!_plan.TryRead(parsed, _host, out var plan))
+        if (!_options.Plan.TryRead(parsed, _host, out var plan))
         {
             return ExitCode.BadInput;
         }
 
-        var paths = parsed.GetRequiredValue(_frames);
-        var powers = parsed.GetValue(_ladder) ?? [];
-        var isBare = parsed.GetValue(_bare) || powers.Length > 0;
-        var results = paths.Select(path => isBare ? TestFrame.AnalyseBarePanel(path) : TestFrame.Analyse(path)).ToList();
+        var paths = parsed.GetRequiredValue(_options.Frames);
+        var powers = parsed.GetValue(_options.Ladder) ?? [];
+        var isBare = parsed.GetValue(_options.Bare) || powers.Length > 0;
+        var results = paths.AsParallel().AsOrdered().Select(path => isBare ? TestFrame.AnalyseBarePanel(path) : TestFrame.Analyse(path)).ToList();
         var code = FieldFaults.Print(_host, results.SelectMany(result => result.Diagnostics));
         var frames = results.Where(result => result.IsSound).Select(result => result.Value!).ToList();
-        WriteFiles(parsed, [.. frames.Select(frame => (Path.GetFileNameWithoutExtension(frame.Path) + ".white.png", FramePictureMap.Png(frame)))]);
+        _options.WriteFiles(parsed, [.. frames.Select(frame => (Path.GetFileNameWithoutExtension(frame.Path) + ".white.png", FramePictureMap.Png(frame)))]);
         if (powers.Length > 0)
         {
-            return code == ExitCode.Done ? RunLadder(parsed, frames, powers, plan) : code;
+            return code == ExitCode.Done ? new PhotoLadder(_host, _options).Run(parsed, frames, powers, plan) : code;
         }
 
         var advised = frames.Select(frame => (Frame: frame, Advice: Advice(parsed, frame, plan, ref code))).ToList();
-        if (parsed.GetValue(_json))
+        if (parsed.GetValue(_options.Json))
         {
             _host.Output.WriteLine(JsonReport.Object(json => json.List("frames", advised, entry => PhotoReport.Write(json, entry.Frame, entry.Advice))));
         }
@@ -95,79 +70,11 @@ internal sealed class PhotoCommand
         return code;
     }
 
-    private ExitCode RunLadder(ParseResult parsed, List<FrameAnalysis> frames, string[] powers, PhotoPlan? plan)
-    {
-        if (powers.Length != frames.Count)
-        {
-            _host.Error.WriteLine($"studiokit: {frames.Count} frames but {powers.Length} powers; name one --ladder for each frame, in the same order.");
-            return ExitCode.BadInput;
-        }
-
-        var rungs = new List<LadderFrame>();
-        foreach (var (frame, text) in frames.Zip(powers))
-        {
-            if (!QuantityText.TryPower(text, out var power, out var problem))
-            {
-                _host.Error.WriteLine($"studiokit: --ladder: {problem}");
-                return ExitCode.BadInput;
-            }
-
-            rungs.Add(new LadderFrame(ThirdStopSeries.FromMark(power), frame));
-        }
-
-        var measured = PowerLadder.Measure(rungs);
-        if (!measured.IsSound)
-        {
-            return FieldFaults.Print(_host, measured.Diagnostics);
-        }
-
-        var highest = rungs.MaxBy(rung => rung.Power.Fraction)!.Power;
-        return plan is null ? PrintLadder(parsed, measured.Value, highest) : CompareLadder(parsed, measured.Value, frames[0], plan);
-    }
-
-    private ExitCode PrintLadder(ParseResult parsed, WhiteMarginMap map, FlashPower highest)
-    {
-        var flash = Beneath(parsed) ?? new BeneathFlash(highest, parsed.GetValue(_lowest), Length.FromMeters(1), Length.FromMeters(1000));
-        var advice = WhiteBackgroundAdvice.After(map, flash, TargetOf(parsed, null));
-        WriteFiles(parsed, [("white-margin.svg", LadderDrawing.Svg(map, flash.Power, null))]);
-        _host.Output.WriteLine(parsed.GetValue(_json)
-            ? JsonReport.Object(json => LadderReport.Write(json, map, flash.Power, advice, null))
-            : LadderReport.Lines(map, flash.Power, advice, null));
-        return ExitCode.Done;
-    }
-
-    private ExitCode CompareLadder(ParseResult parsed, WhiteMarginMap map, FrameAnalysis frame, PhotoPlan plan)
-    {
-        var place = plan.ViewOf(frame);
-        if (!place.IsSound)
-        {
-            return FieldFaults.Print(_host, place.Diagnostics);
-        }
-
-        if (plan.FlashAt(place.Value, Shot(parsed), parsed.GetValue(_nearest)) is not { } flash)
-        {
-            return NoPower();
-        }
-
-        var compared = MarginComparison.Of(map, frame, place.Value, flash, plan.Expected);
-        if (!compared.IsSound)
-        {
-            return FieldFaults.Print(_host, compared.Diagnostics);
-        }
-
-        var advice = WhiteBackgroundAdvice.After(map, flash, TargetOf(parsed, place.Value.SetUp));
-        WriteFiles(parsed, [("white-margin.svg", LadderDrawing.Svg(map, flash.Power, compared.Value))]);
-        _host.Output.WriteLine(parsed.GetValue(_json)
-            ? JsonReport.Object(json => LadderReport.Write(json, map, flash.Power, advice, compared.Value))
-            : LadderReport.Lines(map, flash.Power, advice, compared.Value));
-        return ExitCode.Done;
-    }
-
     private WhiteAdvice? Advice(ParseResult parsed, FrameAnalysis frame, PhotoPlan? plan, ref ExitCode code)
     {
         if (plan is null)
         {
-            return Beneath(parsed) is { } beneath ? WhiteBackgroundAdvice.After(frame, beneath, TargetOf(parsed, null)) : null;
+            return _options.Beneath(parsed) is { } beneath ? WhiteBackgroundAdvice.After(frame, beneath, _options.TargetOf(parsed, null)) : null;
         }
 
         var place = plan.PlaceOf(frame);
@@ -177,41 +84,13 @@ internal sealed class PhotoCommand
             return null;
         }
 
-        if (plan.FlashAt(place.Value, Shot(parsed), parsed.GetValue(_nearest)) is not { } flash)
+        if (plan.FlashAt(place.Value, _options.Shot(parsed), parsed.GetValue(_options.Nearest)) is not { } flash)
         {
-            code = NoPower();
+            code = _options.NoPower();
             return null;
         }
 
-        var advice = WhiteBackgroundAdvice.After(frame, flash, TargetOf(parsed, place.Value.SetUp));
+        var advice = WhiteBackgroundAdvice.After(frame, flash, _options.TargetOf(parsed, place.Value.SetUp));
         return advice with { Sentences = [.. advice.Sentences, .. SettingsDifference.Of(frame.Settings, plan.ExposureAt(place.Value))] };
-    }
-
-    private ExitCode NoPower()
-    {
-        _host.Error.WriteLine("studiokit: the plan finds no power for the lower flash here; say what was set with --power.");
-        return ExitCode.BadInput;
-    }
-
-    private double TargetOf(ParseResult parsed, SetUpSpec? setUp) =>
-        Math.Max(0, (parsed.GetValue(_target) ?? setUp?.TargetWhiteMargin ?? new Stops(1.0 / 3)).Value);
-
-    private (FlashPower? Power, Length? Distance) Shot(ParseResult parsed) => (
-        parsed.GetValue(_power) is { Fraction: > 0 } power ? ThirdStopSeries.FromMark(power) : null,
-        parsed.GetValue(_distance) is var distance && distance > Length.Zero ? distance : null);
-
-    private BeneathFlash? Beneath(ParseResult parsed) => Shot(parsed) is ({ } power, { } distance)
-        ? new BeneathFlash(power, parsed.GetValue(_lowest), distance, parsed.GetValue(_nearest))
-        : null;
-
-    private void WriteFiles(ParseResult parsed, IReadOnlyList<(string Name, byte[] Content)> files)
-    {
-        if (parsed.GetValue(_out) is { } folder && files.Count > 0)
-        {
-            foreach (var path in WrittenFiles.In(folder, parsed.GetValue(_force)).Write([.. files.Select(file => (file.Name, (ReadOnlyMemory<byte>)file.Content))]))
-            {
-                _host.Error.WriteLine($"wrote {path}");
-            }
-        }
     }
 }

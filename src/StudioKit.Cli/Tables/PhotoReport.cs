@@ -9,10 +9,15 @@ internal static class PhotoReport
 {
     public static string Lines(FrameAnalysis frame, WhiteAdvice? advice)
     {
+        // Figures that mean nothing are not printed.
+        if (frame.Doubt is { } doubt)
+        {
+            return TextLines.Of([("frame", frame.Path), ("DOUBTFUL", doubt)], [.. advice?.Sentences ?? [], .. frame.Caveats]);
+        }
+
         List<(string, string)> lines =
         [
             ("frame", frame.Path),
-            .. frame.Doubt is null ? Enumerable.Empty<(string, string)>() : [("DOUBTFUL", frame.Doubt)],
             ("background", Text($"{frame.BackgroundShare:P0} of the frame, {frame.ClippedShare:P1} of it white")),
             ("missing", frame.StopsMissing == 0 ? "nothing: all of it is white" : Text($"{frame.StopsMissing:0.0} stop at the darkest")),
             ("unevenness", Text($"{frame.UnevennessStops:0.0} stop{(frame.UnevennessIsLeast ? " or more" : "")}")),

@@ -1,0 +1,83 @@
+using System.CommandLine;
+using StudioKit.Cli.Files;
+using StudioKit.Cli.Json;
+using StudioKit.Cli.Tables;
+using StudioKit.Field.Analysis;
+using StudioKit.Kits;
+using StudioKit.Physics.Exposure;
+using UnitsNet;
+
+namespace StudioKit.Cli.Commands;
+
+/// <summary>The power ladder of <c>studiokit photo</c>: the measured map, beside the plan's where there is one.</summary>
+internal sealed class PhotoLadder(CommandHost host, PhotoOptions options)
+{
+    /// <summary>Measures and prints.</summary>
+    public ExitCode Run(ParseResult parsed, List<FrameAnalysis> frames, string[] powers, PhotoPlan? plan)
+    {
+        if (powers.Length != frames.Count)
+        {
+            host.Error.WriteLine($"studiokit: {frames.Count} frames but {powers.Length} powers; name one --ladder for each frame, in the same order.");
+            return ExitCode.BadInput;
+        }
+
+        var rungs = new List<LadderFrame>();
+        foreach (var (frame, text) in frames.Zip(powers))
+        {
+            if (!QuantityText.TryPower(text, out var power, out var problem))
+            {
+                host.Error.WriteLine($"studiokit: --ladder: {problem}");
+                return ExitCode.BadInput;
+            }
+
+            rungs.Add(new LadderFrame(ThirdStopSeries.FromMark(power), frame));
+        }
+
+        var measured = PowerLadder.Measure(rungs);
+        if (!measured.IsSound)
+        {
+            return FieldFaults.Print(host, measured.Diagnostics);
+        }
+
+        var highest = rungs.MaxBy(rung => rung.Power.Fraction)!.Power;
+        return plan is null ? Print(parsed, measured.Value, highest) : Compare(parsed, measured.Value, frames[0], plan);
+    }
+
+    private ExitCode Print(ParseResult parsed, WhiteMarginMap map, FlashPower highest)
+    {
+        var flash = options.Beneath(parsed) ?? new BeneathFlash(highest, parsed.GetValue(options.LowestPower), Length.FromMeters(1), Length.FromMeters(1000));
+        var advice = WhiteBackgroundAdvice.After(map, flash, options.TargetOf(parsed, null));
+        options.WriteFiles(parsed, [("white-margin.svg", LadderDrawing.Svg(map, flash.Power, null))]);
+        host.Output.WriteLine(parsed.GetValue(options.Json)
+            ? JsonReport.Object(json => LadderReport.Write(json, map, flash.Power, advice, null))
+            : LadderReport.Lines(map, flash.Power, advice, null));
+        return ExitCode.Done;
+    }
+
+    private ExitCode Compare(ParseResult parsed, WhiteMarginMap map, FrameAnalysis frame, PhotoPlan plan)
+    {
+        var place = plan.ViewOf(frame);
+        if (!place.IsSound)
+        {
+            return FieldFaults.Print(host, place.Diagnostics);
+        }
+
+        if (plan.FlashAt(place.Value, options.Shot(parsed), parsed.GetValue(options.Nearest)) is not { } flash)
+        {
+            return options.NoPower();
+        }
+
+        var compared = MarginComparison.Of(map, frame, place.Value, flash, plan.Expected);
+        if (!compared.IsSound)
+        {
+            return FieldFaults.Print(host, compared.Diagnostics);
+        }
+
+        var advice = WhiteBackgroundAdvice.After(map, flash, options.TargetOf(parsed, place.Value.SetUp));
+        options.WriteFiles(parsed, [("white-margin.svg", LadderDrawing.Svg(map, flash.Power, compared.Value))]);
+        host.Output.WriteLine(parsed.GetValue(options.Json)
+            ? JsonReport.Object(json => LadderReport.Write(json, map, flash.Power, advice, compared.Value))
+            : LadderReport.Lines(map, flash.Power, advice, compared.Value));
+        return ExitCode.Done;
+    }
+}

@@ -1,0 +1,87 @@
+using System.CommandLine;
+using StudioKit.Cli.Files;
+using StudioKit.Field.Analysis;
+using StudioKit.Kits;
+using StudioKit.Physics.Exposure;
+using UnitsNet;
+
+namespace StudioKit.Cli.Commands;
+
+/// <summary>What <c>studiokit photo</c> can be told, and what follows from it.</summary>
+internal sealed class PhotoOptions(CommandHost host)
+{
+    public Argument<string[]> Frames { get; } = new("frames") { Description = "Picture files: JPEG, PNG or TIFF.", Arity = ArgumentArity.OneOrMore };
+
+    public Option<bool> Bare { get; } = new("--bare") { Description = "The frames show the panel alone, no subject." };
+
+    public Option<string[]> Ladder { get; } = new("--ladder") { Description = "Power of each frame in turn, e.g. 1/16; makes them a power ladder." };
+
+    public Option<FlashPower> Power { get; } = QuantityOption.Optional("--power", "Power of the lower flash.", QuantityText.TryPower, default(FlashPower));
+
+    public Option<FlashPower> LowestPower { get; } = QuantityOption.Optional("--lowest-power", "Its lowest power.", QuantityText.TryPower, new FlashPower(1.0 / 128));
+
+    public Option<Length> Distance { get; } = QuantityOption.Optional("--distance", "Lower flash to panel.", QuantityText.TryLength, Length.Zero);
+
+    public Option<Length> Nearest { get; } = QuantityOption.Optional("--nearest", "How near the flash can stand.", QuantityText.TryLength, Length.FromCentimeters(10));
+
+    public Option<Stops?> Target { get; } = QuantityOption.Optional<Stops?>("--target", "Margin over clipping to aim for; the set-up's, or 1/3 stop.", TryStops, null);
+
+    public PlanOptions Plan { get; } = new();
+
+    public Option<string?> Out { get; } = new("--out") { Description = "Folder for pictures: each frame small with what is not white hatched, and a ladder's map." };
+
+    public Option<bool> Force { get; } = ForceOption.Create();
+
+    public Option<bool> Json { get; } = JsonOption.Create();
+
+    public void AddTo(Command command)
+    {
+        command.Arguments.Add(Frames);
+        foreach (var option in new Option[] { Bare, Ladder, Power, LowestPower, Distance, Nearest, Target, Out, Force, Json })
+        {
+            command.Options.Add(option);
+        }
+
+        Plan.AddTo(command);
+    }
+
+    /// <summary>Margin to aim for [stops].</summary>
+    public double TargetOf(ParseResult parsed, SetUpSpec? setUp) =>
+        Math.Max(0, (parsed.GetValue(Target) ?? setUp?.TargetWhiteMargin ?? new Stops(1.0 / 3)).Value);
+
+    /// <summary>Power and distance as typed.</summary>
+    public (FlashPower? Power, Length? Distance) Shot(ParseResult parsed) => (
+        parsed.GetValue(Power) is { Fraction: > 0 } power ? ThirdStopSeries.FromMark(power) : null,
+        parsed.GetValue(Distance) is var distance && distance > Length.Zero ? distance : null);
+
+    /// <summary>The lower flash where no kit tells of it.</summary>
+    public BeneathFlash? Beneath(ParseResult parsed) => Shot(parsed) is ({ } power, { } distance)
+        ? new BeneathFlash(power, parsed.GetValue(LowestPower), distance, parsed.GetValue(Nearest))
+        : null;
+
+    /// <summary>Writes pictures where a folder is named for them.</summary>
+    public void WriteFiles(ParseResult parsed, IReadOnlyList<(string Name, byte[] Content)> files)
+    {
+        if (parsed.GetValue(Out) is { } folder && files.Count > 0)
+        {
+            foreach (var path in WrittenFiles.In(folder, parsed.GetValue(Force)).Write([.. files.Select(file => (file.Name, (ReadOnlyMemory<byte>)file.Content))]))
+            {
+                host.Error.WriteLine($"wrote {path}");
+            }
+        }
+    }
+
+    /// <summary>Says that the plan leaves the power open.</summary>
+    public ExitCode NoPower()
+    {
+        host.Error.WriteLine("studiokit: the plan finds no power for the lower flash here; say what was set with --power.");
+        return ExitCode.BadInput;
+    }
+
+    private static bool TryStops(string text, out Stops? value, out string problem)
+    {
+        var read = QuantityText.TryStops(text, out var stops, out problem);
+        value = stops;
+        return read;
+    }
+}
