@@ -18,10 +18,11 @@ internal static class PdfWriter
         BundledFontResolver.Install();
         using var document = new PdfDocument();
         Describe(document, paged);
+        var tags = new PageTags(document);
         var fonts = new Dictionary<(FontFace Face, double Size, bool Slanted), XFont>();
         foreach (var page in paged.Pages)
         {
-            AddPage(document, page, fonts);
+            AddPage(document, page, fonts, tags);
         }
 
         if (paged.Pages.Any(page => page.Bookmarks.Count > 0))
@@ -53,16 +54,13 @@ internal static class PdfWriter
         document.Options.CompressContentStreams = false;
     }
 
-    private static void AddPage(PdfDocument document, Page page, Dictionary<(FontFace Face, double Size, bool Slanted), XFont> fonts)
+    private static void AddPage(PdfDocument document, Page page, Dictionary<(FontFace Face, double Size, bool Slanted), XFont> fonts, PageTags tags)
     {
         var target = document.AddPage();
         target.Width = XUnit.FromMillimeter(page.WidthMm);
         target.Height = XUnit.FromMillimeter(page.HeightMm);
         using var canvas = new PdfCanvas(target, fonts);
-        foreach (var mark in new Drawings.Drawing("", "", page.Marks).PlainMarks())
-        {
-            canvas.Draw(mark);
-        }
+        tags.Draw(page, new Drawings.Drawing("", "", page.Marks).PlainMarks(), canvas.Draw);
     }
 
     private static void AddOutline(PdfDocument document, IReadOnlyList<Page> pages)

@@ -67,4 +67,37 @@ public sealed class SheetsCommandTests : IDisposable
 
         Directory.Exists(_folder.File("out")).Should().BeFalse();
     }
+
+    [Fact]
+    public void A_book_is_one_file()
+    {
+        var run = CommandRun.Of("sheets", Repository.Kit("heath-ultralight.yaml"), "--out", _folder.Path, "--book");
+
+        run.ExitCode.Should().Be(0);
+        run.Output.Trim().Should().Be(_folder.File("field-book.pdf"));
+    }
+
+    [Fact]
+    public void A_template_is_written_changed_and_printed()
+    {
+        CommandRun.Of("new", "--template", "A7", _folder.File("mine.yaml")).ExitCode.Should().Be(0);
+        File.WriteAllText(_folder.File("mine.yaml"), File.ReadAllText(_folder.File("mine.yaml")).Replace("template: A7", "template: my own", StringComparison.Ordinal));
+
+        var run = CommandRun.Of("sheets", Repository.Kit("heath-ultralight.yaml"), "--out", _folder.File("out"), "--template", _folder.File("mine.yaml"));
+
+        run.ExitCode.Should().Be(0);
+        run.Output.Should().Contain("cards-my-own.pdf").And.NotContain("cards-A6.pdf");
+    }
+
+    [Fact]
+    public void A_faulty_template_is_told_by_line_and_nothing_is_written()
+    {
+        File.WriteAllText(_folder.File("mine.yaml"), "template: mine\nsize: A6\nfront: [setings]\n");
+
+        var run = CommandRun.Of("sheets", Repository.Kit("heath-ultralight.yaml"), "--out", _folder.File("out"), "--template", _folder.File("mine.yaml"));
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain("mine.yaml(3,9): error KIT001: 'setings' is not a block of a card.").And.Contain("Did you mean 'settings'?");
+        Directory.Exists(_folder.File("out")).Should().BeFalse();
+    }
 }
