@@ -90,7 +90,8 @@ internal static class PanelLightTables
 
     private static string Whole(double value) => FormattableString.Invariant($"{value:0}");
 
-    private static string Tenths(double value) => FormattableString.Invariant($"{value:+0.0;-0.0;0.0}");
+    // So far under clipping, as behind a rail, the number says nothing more.
+    private static string Tenths(double value) => value < -9.9 ? "dark" : FormattableString.Invariant($"{value:+0.0;-0.0;0.0}");
 
     private static string Hundredths(double value) => FormattableString.Invariant($"{value:+0.00;-0.00;0.00}");
 }

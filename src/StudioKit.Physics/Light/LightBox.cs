@@ -33,13 +33,12 @@ public sealed class LightBox
             return;
         }
 
-        var reflected = surround.ShadesReflections ? shadows : [];
         _mesh = new PatchMesh(panel, surround, PatchesPerSide);
         _patchPoints = new ReceiverSet([.. _mesh.Patches.SelectMany(SubPoints)]);
         _areas = [.. _mesh.Patches.Select(patch => patch.Area)];
         _gatherStride = VectorMath.Padded(_mesh.SenderCount);
-        _radiosity = new Radiosity(FormFactors.Between(_mesh, panel, reflected), [.. _mesh.Patches.Select(patch => patch.Reflectance)]);
-        _gather = FormFactors.FromPoints(_mesh, panel, _points, reflected);
+        _radiosity = new Radiosity(FormFactors.Between(_mesh, panel, shadows), [.. _mesh.Patches.Select(patch => patch.Reflectance)]);
+        _gather = FormFactors.FromPoints(_mesh, panel, _points, shadows);
     }
 
     /// <summary>Makes a panel and its surround ready.</summary>

@@ -16,8 +16,4 @@ public sealed record LightSurround
 
     /// <summary>Frame members and other fixed black bodies.</summary>
     public IReadOnlyList<Obstacle> Frame { get; init; } = [];
-
-    /// <summary>Whether frame and flash bodies shade light on its way between skirts, ground and sheet too, not only straight from the flashes.</summary>
-    /// <remarks>Thin pipes hide so little of what a surface sees that leaving this out is many times as fast and little less true.</remarks>
-    public bool ShadesReflections { get; init; } = true;
 }

@@ -14,6 +14,9 @@ internal sealed class PanelLightPlanner(KitSpec kit, PanelPlan panel, PanelLight
     private const string MatSurfaces =
         "Skirts, ground and the sheet's underside count as evenly matt, pipes and flash bodies as black: a white frame makes the shadows of its pipes shallower than shown.";
 
+    // What is darker than this counts as black at every power.
+    private const double Black = -30;
+
     private const string TwoBelow = "Flashes below are all set to the same power.";
 
     /// <summary>One plan for each white-background set-up.</summary>
@@ -104,7 +107,7 @@ internal sealed class PanelLightPlanner(KitSpec kit, PanelPlan panel, PanelLight
         {
             var (row, column) = Math.DivRem(i, Nodes);
             var place = new PanelPlace(panel.Width * (((double)column / (Nodes - 1)) - 0.5), panel.Depth * ((double)row / (Nodes - 1)));
-            values[i] = (margins.At(place) + gain).Value;
+            values[i] = Math.Max(Black, (margins.At(place) + gain).Value);
         }
 
         var (step, levels) = ContourSteps.For(values, margins.Darkest!.Margin + gain);

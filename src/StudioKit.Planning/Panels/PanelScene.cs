@@ -48,7 +48,6 @@ internal static class PanelScene
     public static LightSurround Surround(KitSpec kit, bool skirts) => new()
     {
         FloorReflectance = kit.Site.GroundReflectance,
-        ShadesReflections = false,
         SkirtReflectance = skirts ? kit.Panel.SkirtReflectance : null,
     };
 
