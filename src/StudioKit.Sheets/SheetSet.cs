@@ -1,3 +1,4 @@
+using System.Text;
 using StudioKit.Planning;
 using StudioKit.Sheets.Building;
 using StudioKit.Sheets.Documents;
@@ -29,6 +30,7 @@ public static class SheetSet
             .. PlanPlots.Of(plan).Select(plot => Svg(plot.Name, plot.Drawing)),
             .. LightDrawings.Of(plan).Select(named => Svg(named.Name, named.Drawing)),
             .. plan.Frame is { } cut ? BuildTables.Of(cut) : [],
+            new SheetFile("pack-list.csv", Encoding.UTF8.GetBytes(PackTable.Csv(plan.Pack)), []),
         ];
     }
 

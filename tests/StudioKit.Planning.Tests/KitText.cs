@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using StudioKit.Kits;
 
 namespace StudioKit.Planning.Tests;
@@ -14,6 +15,8 @@ internal static class KitText
 
         """;
 
+    private static readonly ConcurrentDictionary<string, Plan> Demos = new(StringComparer.Ordinal);
+
     public static Plan Plan(string yaml) => KitPlanner.Plan(Read(yaml));
 
     public static KitReadResult Read(string yaml)
@@ -23,7 +26,10 @@ internal static class KitText
         return read;
     }
 
-    public static Plan Demo(string name)
+    /// <summary>A demo kit, planned once for all tests.</summary>
+    public static Plan Demo(string name) => Demos.GetOrAdd(name, PlanDemo);
+
+    private static Plan PlanDemo(string name)
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
         while (!File.Exists(Path.Combine(folder.FullName, "StudioKit.sln")))

@@ -15,7 +15,7 @@ public sealed class SheetSetTests
         SheetSet.Write(SamplePlan.Plan, Options).Select(file => file.Name).Should().Equal(
             "plan-report.pdf", "build-sheet.pdf", "cut-list.pdf", "cards-A6.pdf", "cards-3x5in.pdf", "pack-list.pdf",
             "pipe-cuts.svg", "sheet-cuts-1.svg", "panel.svg",
-            "pipe-cuts.csv", "sheet-cuts.csv", "shopping.csv");
+            "pipe-cuts.csv", "sheet-cuts.csv", "shopping.csv", "pack-list.csv");
 
     [Fact]
     public void The_same_plan_gives_the_same_bytes()

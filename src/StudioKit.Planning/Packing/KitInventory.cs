@@ -54,7 +54,7 @@ internal static class KitInventory
     };
 
     private static PackedItem Modifier(ModifierSpec modifier) => Given(
-        modifier.Name, modifier.Mass, UsualMass.Modifier, UsualSize.Modifier(modifier.Width, modifier.Height), PackItemStage.SettingUp) with
+        modifier.Name, modifier.Mass, UsualMass.Modifier, UsualSize.Modifier(modifier.Kind, modifier.Width, modifier.Height), PackItemStage.SettingUp) with
     { Fragile = false };
 
     private static IEnumerable<PackedItem> Optics(KitSpec kit) =>

@@ -1,5 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Physics.Packing;
+using StudioKit.Physics.Sources;
 using UnitsNet;
 
 namespace StudioKit.Planning.Packing;
@@ -99,7 +100,7 @@ internal static class PackNotes
     {
         foreach (var rule in pack.Cells.GroupBy(stock => stock.Air.Rule, StringComparer.Ordinal))
         {
-            yield return $"By air, {string.Join(", ", rule.Select(stock => stock.Cell).Distinct(StringComparer.Ordinal))}: {rule.Key} ({rule.First().Air.SourceKey}, {rule.First().Air.AsOf})";
+            yield return $"By air, {string.Join(", ", rule.Select(stock => stock.Cell).Distinct(StringComparer.Ordinal))}: {rule.Key} ({Bibliography.Entries[rule.First().Air.SourceKey].Citation}; {rule.First().Air.AsOf})";
         }
 
         var large = kit.Pack.Bags.Where(bag => !CabinBag.Takes(PackCases.InsideOf(bag))).Select(bag => bag.Name).ToList();

@@ -1,3 +1,4 @@
+using StudioKit.Kits;
 using StudioKit.Physics.Packing;
 using UnitsNet;
 
@@ -20,8 +21,10 @@ internal static class UsualSize
 
     public static BoxSize Tube(Length length) => Box(70, 70, length.Millimeters + 10);
 
-    // Folded flat, or nested in a bag's corner.
-    public static BoxSize Modifier(Length width, Length height) => Box(width.Millimeters, height.Millimeters, 25);
+    // A softbox rolls up on its ribs, all else lies flat.
+    public static BoxSize Modifier(ModifierKind kind, Length width, Length height) => kind == ModifierKind.Softbox
+        ? Box(Math.Max(width.Millimeters, height.Millimeters), 80, 80)
+        : Box(width.Millimeters, height.Millimeters, 25);
 
     private static BoxSize Box(double first, double second, double third) =>
         new(Length.FromMillimeters(first), Length.FromMillimeters(second), Length.FromMillimeters(third));

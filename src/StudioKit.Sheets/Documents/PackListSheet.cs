@@ -1,5 +1,4 @@
 using System.Globalization;
-using StudioKit.Kits;
 using StudioKit.Planning;
 using StudioKit.Sheets.Layout;
 
@@ -21,11 +20,14 @@ internal static class PackListSheet
         page,
         [
             new Heading("Pack list"),
-            new Paragraph($"{plan.Kit.Name}. Everything together: {PlanFormat.Mass(plan.Pack.Total)}."),
+            new Paragraph($"{plan.Kit.Name}. Everything together: {PlanFormat.Mass(plan.Pack.Total)}. {Known(plan.Pack)}"),
             .. plan.Pack.Notes.Count == 0 ? (Block[])[] : [new ItemList(plan.Pack.Notes, ItemMarker.Dot)],
             .. BagNames(plan.Pack).SelectMany(bag => Bag(plan.Pack, bag)),
             .. Cells(plan.Pack),
         ]);
+
+    private static string Known(PackPlan pack) =>
+        $"Without the bags, {PlanFormat.Mass(pack.Weighed)} are weighed, {PlanFormat.Mass(pack.FromGeometry)} computed, {PlanFormat.Mass(pack.Assumed)} assumed.";
 
     private static IEnumerable<string> BagNames(PackPlan pack) =>
         pack.Bags.Select(bag => bag.Name).Concat(pack.Items.Select(BagOf)).Distinct();
@@ -49,19 +51,12 @@ internal static class PackListSheet
         var limit = load.HighestLoad is { } highest ? $", at most {PlanFormat.Mass(highest)}" : "";
         var carrier = load.Carrier is null ? "" : $"; {load.Carrier} carries it";
         var share = load.ShareOfBodyMass is { } part ? $", {PlanFormat.Percent(part)} of body mass" : "";
-        return $"{PlanFormat.Mass(load.Mass)} with the bag itself{limit}{carrier}{share}.";
+        var full = load.VolumeShare > 0 ? $" Filled to {PlanFormat.Percent(Math.Round(load.VolumeShare, 2))} of what it takes." : "";
+        return $"{PlanFormat.Mass(load.Mass)} with the bag itself{limit}{carrier}{share}.{full}";
     }
 
     private static TableRow Row(PackedItem item) => new(
-        ["tick", item.Name, item.Count.ToString(CultureInfo.InvariantCulture), Stage(item.Stage), PlanFormat.Mass(item.Mass), Origin(item.Origin), Note(item)]);
-
-    private static string Stage(PackItemStage stage) => stage switch
-    {
-        PackItemStage.OnTheWay => "on the way",
-        PackItemStage.SettingUp => "setting up",
-        PackItemStage.Shooting => "shooting",
-        _ => "packing down",
-    };
+        ["tick", item.Name, item.Count.ToString(CultureInfo.InvariantCulture), PackTable.Stage(item.Stage), PlanFormat.Mass(item.Mass), Origin(item.Origin), Note(item)]);
 
     private static string Origin(MassOrigin origin) => origin switch
     {
@@ -72,6 +67,9 @@ internal static class PackListSheet
 
     private static string Note(PackedItem item) => string.Join(", ", new[]
     {
+        PackTable.Kind(item.Kind) is { Length: > 0 } kind ? kind : null,
+        item is { CellsOf: not null, InFlash: false } ? "spare" : null,
+        item.InFlash ? "travel in the flash" : null,
         item.Fragile ? "fragile" : null,
         item.Outside ? "strapped outside" : null,
         item.LongestSide is { } side ? $"longest {PlanFormat.Millimetres(side)}" : null,

@@ -1,4 +1,5 @@
 using StudioKit.Planning;
+using StudioKit.Sheets.Cards;
 using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Documents;
@@ -20,6 +21,8 @@ internal static class SheetChapters
                 ]
                 : [],
             .. Cards(plan, options, stamp),
+            .. plan.Handling.Count == 0 ? (NamedChapter[])[] : [new NamedChapter("handling-cards.pdf", HandlingCards.Lay(plan, CardFormat.A6, options.Paper, stamp))],
+            .. plan.Session is { } session ? (NamedChapter[])[Flowing("session-plan", SessionSheet.Make(plan, session, stamp, page))] : [],
             Flowing("pack-list", PackListSheet.Make(plan, stamp, page)),
         ];
     }

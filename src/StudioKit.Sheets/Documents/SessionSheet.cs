@@ -1,0 +1,70 @@
+using System.Globalization;
+using StudioKit.Planning;
+using StudioKit.Sheets.Layout;
+
+namespace StudioKit.Sheets.Documents;
+
+/// <summary>The session plan: steps to tick off, how long each animal is held, flashes and cells.</summary>
+internal static class SessionSheet
+{
+    public static SheetDocument Make(Plan plan, SessionPlan session, Stamp stamp, PageSetup page) => new(
+        "Session plan",
+        stamp,
+        page,
+        [
+            new Heading("Session plan"),
+            new Paragraph(Summary(session)),
+            new Paragraph(SessionPlan.Rule, TypeScale.Small),
+            .. session.Notes.Count == 0 ? (Block[])[] : [new ItemList(session.Notes, ItemMarker.Dot, TypeScale.Small)],
+            new Heading("Steps", 2),
+            Steps(session),
+            new Heading("Time in the hand", 2),
+            Held(session),
+            new Heading("Flashes and cells", 2),
+            Cells(session),
+            new Caution(Cautions.Animals),
+            new Caution(Cautions.Flash),
+        ]);
+
+    private static string Summary(SessionPlan session)
+    {
+        var rounds = session.Rounds == 1 ? "one round" : FormattableString.Invariant($"{session.Rounds} rounds a day, each");
+        return FormattableString.Invariant(
+            $"{session.Subjects.Count} subjects, {rounds} {PlanFormat.Minutes(session.Time)}, {session.Changes} changes of set-up{(session.ProvenFewest ? ", the fewest there can be" : "")}.");
+    }
+
+    private static Table Steps(SessionPlan session) => new(
+        [
+            new Column(" ", ColumnKind.TickBox), new Column("Step"), new Column("Card"), new Column("Time", ColumnKind.Right),
+            new Column("Frames", ColumnKind.Right), new Column("Flashes", ColumnKind.Right), new Column("Held"),
+        ],
+        [
+            .. session.Steps.Select(step => new TableRow(
+                ["tick", step.What, step.Card, step.Time.Seconds > 0 ? PlanFormat.Minutes(step.Time) : "", Count(step.Frames), Count(step.Flashes), step.Held ? "held" : ""])),
+            new TableRow(
+                ["", "One round", "", PlanFormat.Minutes(session.Time), Count(session.Steps.Sum(step => step.Frames)), Count(session.Steps.Sum(step => step.Flashes)), ""], Total: true),
+        ]);
+
+    private static Table Held(SessionPlan session) => new(
+        [new Column("Subject"), new Column("Held", ColumnKind.Right), new Column("At most", ColumnKind.Right), new Column("Verdict")],
+        [.. session.Subjects.Select(subject => new TableRow(
+            [
+                subject.Name,
+                subject.HoldTime.Seconds > 0 ? PlanFormat.Minutes(subject.HoldTime) : "not held",
+                subject.HoldLimit is { } limit ? PlanFormat.Minutes(limit) : "",
+                subject.WithinLimit ? "within its limit" : "TOO LONG: fewer frames or set-ups",
+            ]))]);
+
+    private static Table Cells(SessionPlan session) => new(
+        [
+            new Column("Flash"), new Column("Flashes in the day", ColumnKind.Right), new Column("As full power", ColumnKind.Decimal),
+            new Column("Sets used", ColumnKind.Right), new Column("Sets carried", ColumnKind.Right), new Column("Verdict"),
+        ],
+        [.. session.Flashes.Select(use => new TableRow(
+            [
+                use.Flash, Count(use.Flashes), use.FullPowerFlashes.ToString("0.#", CultureInfo.InvariantCulture), Count(use.SetsNeeded), Count(use.SetsCarried),
+                use.Enough ? "lasts the day" : "TOO FEW: carry more",
+            ]))]);
+
+    private static string Count(int count) => count == 0 ? "" : count.ToString(CultureInfo.InvariantCulture);
+}
