@@ -95,7 +95,7 @@ public sealed class SheetSetTests
     {
         var plan = SamplePlan.Plan with { Framings = [], Exposures = [], Frame = null, Checks = [], Defaults = [] };
 
-        SheetSet.Write(plan, Options with { Cards = [CardTemplates.Of("A6")] }).Select(file => file.Name).Should().Equal("plan-report.pdf", "pack-list.pdf");
+        SheetSet.Write(plan, Options with { Cards = [CardTemplates.Of("A6")] }).Select(file => file.Name).Should().Equal("plan-report.pdf", "pack-list.pdf", "pack-list.csv");
     }
 
     private static IEnumerable<SheetFile> Pdfs(Plan plan) =>

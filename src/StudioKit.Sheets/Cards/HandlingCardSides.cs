@@ -1,7 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
-using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Cards;
@@ -9,31 +8,30 @@ namespace StudioKit.Sheets.Cards;
 /// <summary>The handling card of one group of living things, front and back.</summary>
 internal static class HandlingCardSides
 {
-    private const double Margin = 5;
-    private const double FootHeight = 3.4;
-    private const double Gap = 1.4;
-
     // The largest size at which both sides hold everything; 6.5 pt is the least that can be read.
     private static readonly double[] Sizes = [10, 9.5, 9, 8.5, 8, 7.5, 7, TypeScale.Smallest];
 
-    public static (Card Card, IReadOnlyList<string> Problems) Make(HandlingCard card, CardFormat format, Stamp stamp)
+    public static (Card Card, IReadOnlyList<string> Problems) Make(HandlingCard card, CardTemplate template, Stamp stamp)
     {
-        var room = new Bounds(Margin, Margin, format.WidthMm - Margin, format.HeightMm - Margin - FootHeight);
+        var (front, back) = (new CardSide(template, stamp, IsBack: false, HasRule: false), new CardSide(template, stamp, IsBack: true, HasRule: false));
         foreach (var size in Sizes)
         {
-            var front = new Stack(Blocks(card, size), Gap).Fit(room.Width, room.Height);
-            var back = front.Rest?.Fit(room.Width, room.Height);
-            if (front.Problem is null && back is null or { Problem: null, Rest: null })
+            var blocks = Blocks(card, size);
+            var first = Enumerable.Range(0, blocks.Count + 1).Last(count => Holds(front, [.. blocks.Take(count)]));
+            if (Holds(back, [.. blocks.Skip(first)]))
             {
-                return (new Card(Side(card, format, stamp, room, front), back is null ? null : Side(card, format, stamp, room, back)), []);
+                return (new Card(Side(card, front, [.. blocks.Take(first)]), first == blocks.Count ? null : Side(card, back, [.. blocks.Skip(first)])), []);
             }
         }
 
-        var whole = new Stack(Blocks(card, TypeScale.Smallest), Gap).Fit(room.Width, double.PositiveInfinity);
-        var problem = FormattableString.Invariant(
-            $"The handling card for {card.Name} needs {whole.Height:0} mm of height; both sides of {format.Name} have {2 * room.Height:0} mm. Take a larger card.");
-        return (new Card(Side(card, format, stamp, room, new Stack([new Caution(problem, card.Name, TypeScale.Small)]).Fit(room.Width, double.PositiveInfinity))), [problem]);
+        var problem = $"The handling card for {card.Name} does not hold its guide at {template.Name}. Take a larger card, or shorten the guide.";
+        return (new Card(Side(card, front, [new Caution(problem, card.Name, TypeScale.Small)])), [problem]);
     }
+
+    private static bool Holds(CardSide side, IReadOnlyList<Block> blocks) => blocks.Count == 0 || side.Stack(blocks).Bottom <= side.Room.Bottom;
+
+    private static Drawing Side(HandlingCard card, CardSide side, IReadOnlyList<Block> blocks) =>
+        side.Finish($"Handling, {card.Name}", $"How {card.Name} are handled", side.Stack(blocks).Marks);
 
     private static IReadOnlyList<Block> Blocks(HandlingCard card, double size)
     {
@@ -73,18 +71,4 @@ internal static class HandlingCardSides
         HandlingTopic.Release => "Letting go",
         _ => "Clean",
     };
-
-    private static Drawing Side(HandlingCard card, CardFormat format, Stamp stamp, Bounds room, Fit content)
-    {
-        var stamped = $", {stamp.Origin}";
-        var nameRoom = room.Width - TextMeter.Width(stamped, TypeScale.Smallest, TextWeight.Regular);
-        var foot = TextWrap.Shortened(stamp.KitName, nameRoom, TypeScale.Smallest, TextWeight.Regular) + stamped;
-        return new Drawing(
-            $"Handling, {card.Name}",
-            $"How {card.Name} are handled",
-            [
-                .. content.Marks.Select(mark => mark.Under(Similarity.Shift(room.Left, room.Top))),
-                new Label(new Point(room.Left, format.HeightMm - Margin), foot, TypeScale.Smallest),
-            ]);
-    }
 }

@@ -21,7 +21,7 @@ internal static class SheetChapters
                 ]
                 : [],
             .. Cards(plan, options, stamp),
-            .. plan.Handling.Count == 0 ? (NamedChapter[])[] : [new NamedChapter("handling-cards.pdf", HandlingCards.Lay(plan, CardFormat.A6, options.Paper, stamp))],
+            .. plan.Handling.Count == 0 ? (NamedChapter[])[] : [new NamedChapter("handling-cards.pdf", HandlingCards.Lay(plan, CardTemplates.Of(CardSize.A6.Name), options.Paper, stamp))],
             .. plan.Session is { } session ? (NamedChapter[])[Flowing("session-plan", SessionSheet.Make(plan, session, stamp, page))] : [],
             Flowing("pack-list", PackListSheet.Make(plan, stamp, page)),
         ];

@@ -24,7 +24,7 @@ public sealed class SessionOrderTests
             var least = EveryOrder(ranks).Min(Cost);
             return proven && Cost(route.Visits) == least && route.Changes * 1000 + route.Reframings == least;
         },
-        iter: 40);
+        iter: 12);
 
     [Fact]
     public void Many_subjects_alike_are_ordered_well_and_said_to_be_unproven()
