@@ -1,5 +1,5 @@
+using StudioKit.Kits;
 using StudioKit.Planning;
-using StudioKit.Sheets.Cards;
 using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Documents;
