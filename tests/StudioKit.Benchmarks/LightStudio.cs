@@ -10,7 +10,10 @@ internal static class LightStudio
     {
         Panel = new LightPanel
         {
-            Width = Length.FromMeters(0.6), Depth = Length.FromMeters(0.45), Height = Length.FromMeters(0.5), UndersideReflectance = 0.35,
+            Width = Length.FromMeters(0.6),
+            Depth = Length.FromMeters(0.45),
+            Height = Length.FromMeters(0.5),
+            UndersideReflectance = 0.35,
         },
         Surround = new LightSurround { SkirtReflectance = 0.85, FloorReflectance = 0.3 },
         Emitters =

@@ -49,7 +49,11 @@ public sealed class PanelCoverageTests
         var found = Cover(views);
         var panel = new LightPanel
         {
-            Width = found.Width, Depth = found.Depth, Height = Length.FromMeters(0.4), SweepRadius = found.SweepRadius, SweptLength = found.SweptLength,
+            Width = found.Width,
+            Depth = found.Depth,
+            Height = Length.FromMeters(0.4),
+            SweepRadius = found.SweepRadius,
+            SweptLength = found.SweptLength,
         };
         var back = found.SubjectFromFront - (found.Depth / 2);
 
@@ -65,7 +69,8 @@ public sealed class PanelCoverageTests
                 var found = PanelCoverage.Smallest([view], Length.FromMillimeters(0.001), Length.FromMeters(5), ColdBend, Length.Zero);
                 var placed = view with
                 {
-                    SubjectBack = found.SubjectFromFront - (found.Depth / 2), SubjectRight = found.SubjectFromLeft - (found.Width / 2),
+                    SubjectBack = found.SubjectFromFront - (found.Depth / 2),
+                    SubjectRight = found.SubjectFromLeft - (found.Width / 2),
                 };
                 bool Misses(Length width, Length depth) => VisiblePatch.Of(
                     new LightPanel { Width = width, Depth = depth, Height = Length.FromMeters(0.4) }, placed).SeesPastPanel;

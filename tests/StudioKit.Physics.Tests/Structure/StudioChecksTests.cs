@@ -96,7 +96,7 @@ public sealed class StudioChecksTests
     {
         StructuralCheck Tipping(StudioCheckCase studio) => StudioChecks.All(studio).Single(check => check.Name == "Tipping in the gust");
         var windy = Fen with { Gust = Speed.FromMetersPerSecond(12), SkirtHeight = Length.FromMillimeters(500) };
-        var named = System.Text.RegularExpressions.Regex.Match(Tipping(windy).Mend, @"Hang (\d+\.\d) kg").Groups[1].Value;
+        var named = Tipping(windy).Mend.Split("Hang ")[1].Split(" kg")[0];
         var kilograms = double.Parse(named, System.Globalization.CultureInfo.InvariantCulture);
 
         kilograms.Should().BePositive();
