@@ -6,7 +6,7 @@ namespace StudioKit.Field.Log;
 internal sealed class ArchiveRow(IReadOnlyDictionary<string, int> columns, string[] fields)
 {
     /// <summary>A field as text; empty where the archive does not have the term.</summary>
-    public string this[string term] => columns.TryGetValue(term, out var column) && column < fields.Length ? fields[column] : "";
+    public string this[string term] => columns.TryGetValue(term, out var column) && (uint)column < (uint)fields.Length ? fields[column] : "";
 
     public static DateTimeOffset Moment(string text) => DateTimeOffset.Parse(text, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal);
 

@@ -109,17 +109,21 @@ public static class DarwinCoreArchive
     private static IEnumerable<(string Id, ArchiveRow Row)> Rows(ZipArchive zip, XElement table, string idName)
     {
         var columns = table.Elements(ArchiveMetadata.Text + "field").Where(field => field.Attribute("index") is not null)
-            .ToDictionary(field => ArchiveTable.ShortName((string)field.Attribute("term")!), field => (int)field.Attribute("index")!, StringComparer.Ordinal);
+            .ToDictionary(TermOf, field => (int)field.Attribute("index")!, StringComparer.Ordinal);
         var idColumn = (int?)table.Element(ArchiveMetadata.Text + idName)?.Attribute("index") ?? throw new InvalidDataException($"meta.xml gives no {idName}.");
         var head = (int?)table.Attribute("ignoreHeaderLines") ?? 0;
         var file = table.Descendants(ArchiveMetadata.Text + "location").FirstOrDefault()?.Value ?? throw new InvalidDataException("meta.xml names no file.");
         foreach (var fields in CsvText.Read(Entry(zip, file)).Skip(head))
         {
-            yield return idColumn < fields.Length
+            yield return idColumn >= 0 && idColumn < fields.Length
                 ? (fields[idColumn], new ArchiveRow(columns, fields))
                 : throw new InvalidDataException($"A row of {file} is too short.");
         }
     }
+
+    private static string TermOf(XElement field) => (string?)field.Attribute("term") is { } term
+        ? ArchiveTable.ShortName(term)
+        : throw new InvalidDataException("meta.xml has a field without a term.");
 
     private static string Entry(ZipArchive zip, string name)
     {

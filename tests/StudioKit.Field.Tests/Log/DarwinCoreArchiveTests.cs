@@ -145,7 +145,7 @@ public sealed class DarwinCoreArchiveTests
                 var result = DarwinCoreArchive.Read("log.zip", new MemoryStream(damaged));
                 return result.IsSound || result.Diagnostics.Count == 1;
             },
-            iter: 300);
+            iter: 2000);
     }
 
     [Fact]
