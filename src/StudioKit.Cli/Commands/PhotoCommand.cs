@@ -34,11 +34,11 @@ internal sealed class PhotoCommand
         var photo = new PhotoCommand(host);
         var command = new Command("photo", Text);
         photo._options.AddTo(command);
-        command.SetAction(parsed => (int)photo.Run(parsed));
+        command.SetAction(async (parsed, _) => (int)await photo.RunAsync(parsed));
         return command;
     }
 
-    private ExitCode Run(ParseResult parsed)
+    private async Task<ExitCode> RunAsync(ParseResult parsed)
     {
         if (!_options.Plan.TryRead(parsed, _host, out var plan))
         {
@@ -48,10 +48,12 @@ internal sealed class PhotoCommand
         var paths = parsed.GetRequiredValue(_options.Frames);
         var powers = parsed.GetValue(_options.Ladder) ?? [];
         var isBare = parsed.GetValue(_options.Bare) || powers.Length > 0;
-        var results = paths.AsParallel().AsOrdered().Select(path => isBare ? TestFrame.AnalyseBarePanel(path) : TestFrame.Analyse(path)).ToList();
+        var results = await TestFrameBatch.AnalyseAsync(paths, isBare, areDrawn: parsed.GetValue(_options.Out) is not null);
         var code = FieldFaults.Print(_host, results.SelectMany(result => result.Diagnostics));
-        var frames = results.Where(result => result.IsSound).Select(result => result.Value!).ToList();
-        _options.WriteFiles(parsed, [.. frames.Select(frame => (Path.GetFileNameWithoutExtension(frame.Path) + ".white.png", FramePictureMap.Png(frame)))]);
+        var analysed = results.Where(result => result.IsSound).Select(result => result.Value!).ToList();
+        _options.WriteFiles(parsed, analysed.Where(frame => frame.Picture is not null)
+            .Select(frame => (Path.GetFileNameWithoutExtension(frame.Analysis.Path) + ".white.png", frame.Picture!)));
+        var frames = analysed.ConvertAll(frame => frame.Analysis);
         if (powers.Length > 0)
         {
             return code == ExitCode.Done ? new PhotoLadder(_host, _options).Run(parsed, frames, powers, plan) : code;

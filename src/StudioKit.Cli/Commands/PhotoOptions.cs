@@ -59,10 +59,10 @@ internal sealed class PhotoOptions(CommandHost host)
         ? new BeneathFlash(power, parsed.GetValue(LowestPower), distance, parsed.GetValue(Nearest))
         : null;
 
-    /// <summary>Writes pictures where a folder is named for them.</summary>
-    public void WriteFiles(ParseResult parsed, IReadOnlyList<(string Name, byte[] Content)> files)
+    /// <summary>Writes pictures where a folder is named for them; otherwise they are not even drawn.</summary>
+    public void WriteFiles(ParseResult parsed, IEnumerable<(string Name, byte[] Content)> files)
     {
-        if (parsed.GetValue(Out) is { } folder && files.Count > 0)
+        if (parsed.GetValue(Out) is { } folder)
         {
             foreach (var path in WrittenFiles.In(folder, parsed.GetValue(Force)).Write([.. files.Select(file => (file.Name, (ReadOnlyMemory<byte>)file.Content))]))
             {

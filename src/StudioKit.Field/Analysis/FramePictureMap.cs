@@ -16,9 +16,9 @@ public static class FramePictureMap
         ArgumentNullException.ThrowIfNull(analysis);
         var small = analysis.Thumbnail;
         using var bitmap = new SKBitmap(new SKImageInfo(small.Width * Enlarged, small.Height * Enlarged, SKColorType.Rgba8888, SKAlphaType.Opaque));
+        bitmap.Pixels = Pixels(small);
         using (var canvas = new SKCanvas(bitmap))
         {
-            DrawPoints(canvas, small);
             DrawNames(canvas, analysis, bitmap.Width, bitmap.Height);
         }
 
@@ -27,21 +27,20 @@ public static class FramePictureMap
     }
 
     // Hatching tells black on white print what colour tells the screen.
-    private static void DrawPoints(SKCanvas canvas, FrameThumbnail small)
+    private static SKColor[] Pixels(FrameThumbnail small)
     {
-        using var paint = new SKPaint { IsAntialias = false };
-        for (var y = 0; y < small.Height * Enlarged; y++)
+        var width = small.Width * Enlarged;
+        var pixels = new SKColor[width * small.Height * Enlarged];
+        for (var i = 0; i < pixels.Length; i++)
         {
-            for (var x = 0; x < small.Width * Enlarged; x++)
-            {
-                var point = (y / Enlarged * small.Width) + (x / Enlarged);
-                var hatched = small.Unclipped[point] && (x + y) % HatchSpacing < 2;
-                paint.Color = hatched
-                    ? new SKColor(200, 0, 0)
-                    : new SKColor(small.Rgb[3 * point], small.Rgb[(3 * point) + 1], small.Rgb[(3 * point) + 2]);
-                canvas.DrawPoint(x, y, paint);
-            }
+            var (y, x) = Math.DivRem(i, width);
+            var point = (y / Enlarged * small.Width) + (x / Enlarged);
+            pixels[i] = small.Unclipped[point] && (x + y) % HatchSpacing < 2
+                ? new SKColor(200, 0, 0)
+                : new SKColor(small.Rgb[3 * point], small.Rgb[(3 * point) + 1], small.Rgb[(3 * point) + 2]);
         }
+
+        return pixels;
     }
 
     private static void DrawNames(SKCanvas canvas, FrameAnalysis analysis, int width, int height)
