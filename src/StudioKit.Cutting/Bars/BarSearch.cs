@@ -72,6 +72,17 @@ internal sealed class BarSearch(BarJob job, CutEffort effort, IProgress<CutProgr
             return;
         }
 
+        if (AllCut && StockNumbers.Cheapest(job, Bound, _bestCost - 1, effort.ProofWork, cancellationToken) is { } settled)
+        {
+            Method = "column generation, then every number of bars between bound and best, cheapest first";
+            Take(settled, "numbers of bars");
+        }
+
+        if (!Open)
+        {
+            return;
+        }
+
         var slack = ((_bestCost - 1m) * PatternPrices.Scale) - prices.Bound;
         if (PatternCatalogue.List(job, prices, slack, fullOnly: true, LongestCatalogue) is { } all)
         {
@@ -79,6 +90,16 @@ internal sealed class BarSearch(BarJob job, CutEffort effort, IProgress<CutProgr
             var result = Choose(all, effort.ProofWork);
             Raise(result.Exhausted ? _bestCost : Math.Min(result.Bound, _bestCost), "integer program");
         }
+    }
+
+    private void Take(PatternProgramResult result, string phase)
+    {
+        if (result.Bars is not null)
+        {
+            Offer(result.Bars, phase);
+        }
+
+        Raise(Math.Min(result.Bound, _bestCost), phase);
     }
 
     private PatternProgramResult Choose(List<BarPattern> patterns, double work)
