@@ -129,7 +129,7 @@ public sealed class OptimalBarCutPlannerTests
 
         static BarPiece Piece(string label, double millimetres, int count) => new(label, Length.FromMillimeters(millimetres), count);
 
-        static StockBar Bar(double millimetres, decimal price) => new("bar", Length.FromMillimeters(millimetres), price);
+        static StockBar Bar(double millimetres, decimal price) => new($"{millimetres} mm", Length.FromMillimeters(millimetres), price);
     }
 
     [Fact]
