@@ -15,11 +15,11 @@ internal static class PlacementTables
         var console = TableConsole.For(host);
         var table = TableConsole.Table(
             FormattableString.Invariant($"{placement.SetUp}: place of the flash below, {placement.Evaluated} candidates"),
-            "", "flash", "panel", "under it", "right", "back", "aimed at", "energy", "unevenness");
+            "", "flash", "panel", "under it", "right", "back", "aimed at", "energy", "uneven");
         table.AddRow(Row("kit now", placement.Own));
         if (placement.Recommended is { } best)
         {
-            table.AddRow(Row("recommended", best));
+            table.AddRow(Row("best", best));
         }
 
         if (placement.Nearest is { } nearest)
@@ -33,7 +33,7 @@ internal static class PlacementTables
         }
 
         console.Write(table);
-        console.WriteLine("Energy in full-power flashes, averaged over the framings; unevenness in stops, in the worst framing. Two flashes stand so far right and left.");
+        console.WriteLine("Energy in full-power flashes, averaged over the framings; \"uneven\" in stops, in the worst framing. Two flashes stand so far right and left.");
         WriteVerdict(console, placement);
         TableConsole.Notes(console, placement.Caveats);
     }

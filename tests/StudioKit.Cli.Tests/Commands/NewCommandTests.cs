@@ -7,13 +7,14 @@ public sealed class NewCommandTests : IDisposable
     public void Dispose() => _folder.Dispose();
 
     [Fact]
-    public void The_starter_kit_is_written_and_checks_without_errors()
+    public void The_starter_kit_is_written_checks_without_errors_and_stands()
     {
         var made = CommandRun.Of("new", _folder.File("my-kit.yaml"));
 
         made.ExitCode.Should().Be(0);
         made.Output.Trim().Should().Be(_folder.File("my-kit.yaml"));
         CommandRun.Of("check", _folder.File("my-kit.yaml")).ExitCode.Should().Be(0);
+        CommandRun.Of("plan", _folder.File("my-kit.yaml")).ExitCode.Should().Be(0);
     }
 
     [Fact]
