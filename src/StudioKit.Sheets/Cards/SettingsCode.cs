@@ -10,21 +10,23 @@ internal sealed record SettingsCode(string Text) : Block
     /// <summary>Side of a module, which an office printer and a telephone both resolve [mm].</summary>
     public const double Module = 0.4;
 
+    // A card is laid out several times to find its type size; the code stays the same.
+    private readonly Lazy<List<System.Collections.BitArray>> _matrix = new(() => MatrixOf(Text));
+
     /// <summary>Width and height, quiet zone included [mm].</summary>
-    public double Side => Matrix().Count * Module;
+    public double Side => _matrix.Value.Count * Module;
 
     public override Fit Fit(double width, double height)
     {
-        var matrix = Matrix();
-        var side = matrix.Count * Module;
-        return Layout.Fit.WholeOrNothing(this, "The code", side, height, () => [.. matrix.SelectMany((row, y) => Runs(row, y, Math.Max(0, width - side)))]);
+        var left = Math.Max(0, width - Side);
+        return Layout.Fit.WholeOrNothing(this, "The code", Side, height, () => [.. _matrix.Value.SelectMany((row, y) => Runs(row, y, left))]);
     }
 
     // QRCoder's matrix brings the quiet zone along.
-    private List<System.Collections.BitArray> Matrix()
+    private static List<System.Collections.BitArray> MatrixOf(string text)
     {
         using var generator = new QRCodeGenerator();
-        return generator.CreateQrCode(Text, QRCodeGenerator.ECCLevel.M, forceUtf8: true).ModuleMatrix;
+        return generator.CreateQrCode(text, QRCodeGenerator.ECCLevel.M, forceUtf8: true).ModuleMatrix;
     }
 
     // Neighbouring dark modules of a row are one mark, so that no seam shows between them.
