@@ -1,3 +1,4 @@
+using StudioKit.Physics.Packing;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Cutting;
 using UnitsNet;

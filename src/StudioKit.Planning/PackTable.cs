@@ -1,5 +1,6 @@
 using System.Globalization;
 using StudioKit.Kits;
+using StudioKit.Physics.Packing;
 using StudioKit.Planning.Cutting.Tables;
 
 namespace StudioKit.Planning;

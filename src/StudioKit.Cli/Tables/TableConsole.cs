@@ -1,5 +1,5 @@
 using Spectre.Console;
-using StudioKit.Planning;
+using StudioKit.Physics.Packing;
 
 namespace StudioKit.Cli.Tables;
 

@@ -12,7 +12,7 @@ public sealed record CarriedItem
     public required Mass Mass { get; init; }
 
     /// <summary>Where its mass comes from.</summary>
-    public MassBasis Basis { get; init; } = MassBasis.Weighed;
+    public MassOrigin Origin { get; init; } = MassOrigin.Weighed;
 
     /// <summary>How many [1]; ≥ 1.</summary>
     public int Count { get; init; } = 1;

@@ -4,5 +4,5 @@ namespace StudioKit.Physics.Packing;
 
 /// <summary>A mass and where it comes from.</summary>
 /// <param name="Mass">The mass.</param>
-/// <param name="Basis">Where it comes from.</param>
-public sealed record MassStatement(Mass Mass, MassBasis Basis);
+/// <param name="Origin">Where it comes from.</param>
+public sealed record MassStatement(Mass Mass, MassOrigin Origin);

@@ -15,7 +15,7 @@ public static class PackTotals
     {
         ArgumentNullException.ThrowIfNull(pack);
         var mass = pack.Items.Sum(item => item.TotalMass.Kilograms) + pack.Bags.Sum(bag => bag.Mass.Kilograms);
-        return new MassStatement(Mass.FromKilograms(mass), pack.Items.Select(item => item.Basis).DefaultIfEmpty().Max());
+        return new MassStatement(Mass.FromKilograms(mass), pack.Items.Select(item => item.Origin).DefaultIfEmpty().Max());
     }
 
     /// <summary>Load of every person who carries a bag.</summary>

@@ -43,6 +43,6 @@ public static class StudioMass
     }
 
     private static MassStatement Choose(Mass? weighed, double geometry) => weighed is { } mass
-        ? new MassStatement(Mass.FromKilograms(Guard.Positive(mass.Kilograms, nameof(weighed))), MassBasis.Weighed)
-        : new MassStatement(Mass.FromKilograms(geometry), MassBasis.Geometry);
+        ? new MassStatement(Mass.FromKilograms(Guard.Positive(mass.Kilograms, nameof(weighed))), MassOrigin.Weighed)
+        : new MassStatement(Mass.FromKilograms(geometry), MassOrigin.FromGeometry);
 }

@@ -1,4 +1,5 @@
 using StudioKit.Kits;
+using StudioKit.Physics.Packing;
 using StudioKit.Physics.Structure;
 using StudioKit.Physics.Structure.Frames;
 using UnitsNet;
@@ -15,38 +16,19 @@ internal static class FrameLoads
     private static readonly Mass UsualFlash = Mass.FromGrams(450);
 
     /// <summary>Pipe and fittings.</summary>
-    public static Mass FrameMass(KitSpec kit, FrameResult frame)
-    {
-        if (kit.Frame.Mass is { } weighed)
-        {
-            return weighed;
-        }
-
-        var fittings = FrameDesign.CaseOf(kit.Frame.Fittings);
-        return Mass.FromKilograms(
-            (frame.PipeLength.Meters * PipeMass.PerMetre(FrameDesign.PipeOf(kit.Frame.Pipe)))
-            + frame.FittingCounts.Sum(pair => fittings.Of(pair.Key).Mass.Kilograms * pair.Value));
-    }
+    public static MassStatement FrameMass(KitSpec kit, FrameResult frame) =>
+        StudioMass.Of(frame, FrameDesign.PipeOf(kit.Frame.Pipe), FrameDesign.CaseOf(kit.Frame.Fittings), kit.Frame.Mass);
 
     /// <summary>All that stands, without ballast.</summary>
     public static Mass StandingMass(KitSpec kit, PanelPlan panel, FrameResult frame, IReadOnlyList<SheetPart> parts) =>
-        FrameMass(kit, frame) + panel.Mass + SkirtMass(kit, parts) + (frame.Cradle is null ? Mass.Zero : FlashMass(kit));
+        FrameMass(kit, frame).Mass + panel.Mass + SkirtMass(kit, parts) + (frame.Cradle is null ? Mass.Zero : FlashMass(kit));
 
     /// <summary>The studio on its site.</summary>
     public static StudioCheckCase CaseOf(KitSpec kit, PanelPlan panel, FrameResult frame, Mass standing) => new()
     {
         Frame = frame,
         Pipe = FrameDesign.PipeOf(kit.Frame.Pipe),
-        Sheet = new Sheet
-        {
-            Thickness = panel.Thickness,
-            Density = kit.Panel.Density,
-            YoungsModulus = kit.Panel.YoungsModulus,
-            PoissonRatio = kit.Panel.PoissonRatio,
-            LongTermStress = kit.Panel.LongTermStress,
-            ThermalExpansion = kit.Panel.ThermalExpansion,
-            ColdBendRatio = kit.Panel.ColdBendRatio,
-        },
+        Sheet = SheetOf(kit.Panel),
         PanelWidth = panel.Width,
         PanelDepth = panel.FlatDepth,
         SweepRadius = frame.Shape == FrameShape.SweptTable ? panel.SweepRadius : null,
@@ -59,6 +41,18 @@ internal static class FrameLoads
         Air = kit.Site.Temperature,
         Subject = SubjectInItsBox,
         SkirtHeight = kit.Panel.Skirts ? kit.Frame.Height : Length.Zero,
+    };
+
+    /// <summary>The sheet the panel is cut from.</summary>
+    public static Sheet SheetOf(PanelSpec panel) => new()
+    {
+        Thickness = panel.Thickness,
+        Density = panel.Density,
+        YoungsModulus = panel.YoungsModulus,
+        PoissonRatio = panel.PoissonRatio,
+        LongTermStress = panel.LongTermStress,
+        ThermalExpansion = panel.ThermalExpansion,
+        ColdBendRatio = panel.ColdBendRatio,
     };
 
     /// <summary>What one peg holds.</summary>

@@ -22,6 +22,7 @@ internal static class FramePlanner
         var pipeCuts = services.Bars.Plan(BarRequest(kit, pieces));
         var sheetCuts = SheetCuts.Plan(kit, panel, parts, services.Sheets);
         var fittings = FittingsOf(kit.Frame.Fittings, frame);
+        var mass = FrameLoads.FrameMass(kit, frame);
         return new FramePlan
         {
             Geometry = frame,
@@ -46,8 +47,8 @@ internal static class FramePlanner
             Ballast = kit.Frame.Ballast,
             Pegs = kit.Frame.Pegs.Count,
             PegHold = FrameLoads.PegHold(kit),
-            Mass = FrameLoads.FrameMass(kit, frame),
-            MassOrigin = kit.Frame.Mass is null ? MassOrigin.FromGeometry : MassOrigin.Weighed,
+            Mass = mass.Mass,
+            MassOrigin = mass.Origin,
         };
     }
 
@@ -69,7 +70,8 @@ internal static class FramePlanner
     {
         var design = FrameDesign.CaseOf(kit, panel);
         var plain = PipeFrame.Generate(design);
-        if (plain.Feet.Count == 0 || Failing(kit, panel, plain) == 0)
+        var failing = plain.Feet.Count == 0 ? 0 : Failing(kit, panel, plain);
+        if (failing == 0)
         {
             return plain;
         }
@@ -81,7 +83,7 @@ internal static class FramePlanner
         }
 
         var propped = PipeFrame.Generate(withLegs);
-        return propped.Problems.Count <= plain.Problems.Count && Failing(kit, panel, propped) < Failing(kit, panel, plain) ? propped : plain;
+        return propped.Problems.Count <= plain.Problems.Count && Failing(kit, panel, propped) < failing ? propped : plain;
     }
 
     private static int Failing(KitSpec kit, PanelPlan panel, FrameResult frame)

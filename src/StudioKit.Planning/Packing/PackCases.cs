@@ -32,12 +32,7 @@ internal static class PackCases
         Name = item.Name,
         Mass = item.Mass / item.Count,
         Count = item.Count,
-        Basis = item.Origin switch
-        {
-            MassOrigin.Weighed => MassBasis.Weighed,
-            MassOrigin.FromGeometry => MassBasis.Geometry,
-            _ => MassBasis.Usual,
-        },
+        Origin = item.Origin,
         Size = item.Size,
         Bag = item.Bag,
         NeededAt = (int)item.Stage,

@@ -1,5 +1,7 @@
 using StudioKit.Kits;
 using StudioKit.Physics.Light;
+using StudioKit.Physics.Packing;
+using StudioKit.Planning.Frames;
 using StudioKit.Planning.Framing;
 using UnitsNet;
 
@@ -72,7 +74,7 @@ internal static class PanelPlanner
         var radius = panel.SweepRadius ?? coverage?.SweepRadius ?? (IsSwept(kit) ? panel.Thickness * panel.ColdBendRatio : null);
         var swept = SweptLength(kit, radius, coverage);
         var depth = panel.Depth ?? (requiredDepth + (coverage?.NeedsSweep == true ? Length.Zero : swept));
-        var volume = Volume.FromCubicMeters(width.Meters * depth.Meters * panel.Thickness.Meters);
+        var mass = MassOf(panel, width, depth);
         return new PanelPlan
         {
             RequiredWidth = requiredWidth,
@@ -85,10 +87,16 @@ internal static class PanelPlanner
             SweptLength = swept,
             Material = panel.Material,
             Thickness = panel.Thickness,
-            Mass = panel.Mass ?? (panel.Density * volume),
-            MassOrigin = panel.Mass is null ? MassOrigin.FromGeometry : MassOrigin.Weighed,
+            Mass = mass.Mass,
+            MassOrigin = mass.Origin,
         };
     }
+
+    // A kit that lights no panel from below and gives no size has no sheet to weigh.
+    private static MassStatement MassOf(PanelSpec panel, Length width, Length depth) =>
+        width > Length.Zero && depth > Length.Zero
+            ? StudioMass.Of(FrameLoads.SheetOf(panel), width, depth, panel.Mass)
+            : new MassStatement(panel.Mass ?? Mass.Zero, panel.Mass is null ? MassOrigin.FromGeometry : MassOrigin.Weighed);
 
     private static bool IsSwept(KitSpec kit) => kit.Frame.Kind == FrameKind.SweptTable;
 

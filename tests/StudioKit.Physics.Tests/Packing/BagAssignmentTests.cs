@@ -45,9 +45,9 @@ public sealed class BagAssignmentTests
     [Fact]
     public void Totals_are_the_sum_of_the_parts()
     {
-        var pack = Pack(Item("frame", 500), Item("cells", 31) with { Count = 3 }, Item("panel", 857) with { Basis = MassBasis.Geometry });
+        var pack = Pack(Item("frame", 500), Item("cells", 31) with { Count = 3 }, Item("panel", 857) with { Origin = MassOrigin.FromGeometry });
 
-        PackTotals.All(pack).Should().Be(new MassStatement(Mass.FromKilograms(2.95), MassBasis.Geometry));
+        PackTotals.All(pack).Should().Be(new MassStatement(Mass.FromKilograms(2.95), MassOrigin.FromGeometry));
         BagAssignment.Solve(pack).People.Should().ContainSingle().Which.Mass.Kilograms.Should().BeApproximately(2.95, 1e-9);
     }
 

@@ -117,9 +117,9 @@ public sealed class PackingFactsTests
         var mass = StudioMass.Of(sheet, Length.FromMillimeters(600), Length.FromMillimeters(400));
 
         mass.Mass.Kilograms.Should().BeApproximately(0.857, 0.0005);
-        mass.Basis.Should().Be(MassBasis.Geometry);
+        mass.Origin.Should().Be(MassOrigin.FromGeometry);
         StudioMass.Of(sheet, Length.FromMillimeters(600), Length.FromMillimeters(400), Mass.FromGrams(840))
-            .Should().Be(new MassStatement(Mass.FromKilograms(0.84), MassBasis.Weighed));
+            .Should().Be(new MassStatement(Mass.FromKilograms(0.84), MassOrigin.Weighed));
     }
 
     /// <summary>Box frame of 3/4 in pipe: 4 × 571.4, 4 × 371.4 and 4 × 471.4 mm are 5.6568 m; at a catalogue's 0.3125 kg/m 1.768 kg; 0.1 %.</summary>

@@ -1,3 +1,4 @@
+using StudioKit.Physics.Packing;
 using UnitsNet;
 
 namespace StudioKit.Planning.Tests.Packing;

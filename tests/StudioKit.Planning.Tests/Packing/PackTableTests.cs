@@ -1,4 +1,5 @@
 using StudioKit.Kits;
+using StudioKit.Physics.Packing;
 using UnitsNet;
 
 namespace StudioKit.Planning.Tests.Packing;

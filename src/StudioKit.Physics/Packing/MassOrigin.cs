@@ -1,14 +1,14 @@
 namespace StudioKit.Physics.Packing;
 
 /// <summary>Where a mass comes from.</summary>
-public enum MassBasis
+public enum MassOrigin
 {
     /// <summary>Weighed.</summary>
     Weighed,
 
     /// <summary>From geometry and density.</summary>
-    Geometry,
+    FromGeometry,
 
     /// <summary>A usual value, neither weighed nor computed.</summary>
-    Usual,
+    Assumed,
 }
