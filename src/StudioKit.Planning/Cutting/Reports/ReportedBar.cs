@@ -23,15 +23,15 @@ public sealed record ReportedBar(
         bar.Number,
         bar.Pattern,
         bar.StockLabel,
-        BarCutReport.Millimeters(bar.StockLength),
+        CutReport.Millimeters(bar.StockLength),
         bar.Price,
         [
             .. bar.Marks.Select(mark => new ReportedPiece(
                 mark.Label,
-                BarCutReport.Millimeters(mark.Length),
-                BarCutReport.Millimeters(mark.Start),
-                BarCutReport.Millimeters(mark.End))),
+                CutReport.Millimeters(mark.Length),
+                CutReport.Millimeters(mark.Start),
+                CutReport.Millimeters(mark.End))),
         ],
-        BarCutReport.Millimeters(bar.Offcut),
+        CutReport.Millimeters(bar.Offcut),
         bar.SawCuts);
 }

@@ -19,7 +19,7 @@ public sealed record ReportedCut(string Across, double AtMm, double FromMm, doub
             ? (region.Y, region.Height, "width")
             : (region.X, region.Width, "height");
         var own = new ReportedCut(
-            across, BarCutReport.Millimeters(cut.Position), BarCutReport.Millimeters(from), BarCutReport.Millimeters(from + size));
+            across, CutReport.Millimeters(cut.Position), CutReport.Millimeters(from), CutReport.Millimeters(from + size));
         return [own, .. Of(cut.First), .. cut.Second is null ? [] : Of(cut.Second)];
     }
 }

@@ -20,16 +20,16 @@ public sealed record ReportedSheet(
     internal static ReportedSheet From(CutSheet sheet) => new(
         sheet.Number,
         sheet.StockLabel,
-        BarCutReport.Millimeters(sheet.StockWidth),
-        BarCutReport.Millimeters(sheet.StockHeight),
+        CutReport.Millimeters(sheet.StockWidth),
+        CutReport.Millimeters(sheet.StockHeight),
         sheet.Price,
         [
             .. sheet.Panels.Select(panel => new ReportedPanel(
                 panel.Label,
-                BarCutReport.Millimeters(panel.X),
-                BarCutReport.Millimeters(panel.Y),
-                BarCutReport.Millimeters(panel.Width),
-                BarCutReport.Millimeters(panel.Height),
+                CutReport.Millimeters(panel.X),
+                CutReport.Millimeters(panel.Y),
+                CutReport.Millimeters(panel.Width),
+                CutReport.Millimeters(panel.Height),
                 panel.Turned)),
         ],
         [.. ReportedCut.Of(sheet.Squared)]);
