@@ -2,6 +2,7 @@ using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.SetUps;
 using StudioKit.Physics.Optics;
+using StudioKit.Planning.Framing;
 using UnitsNet;
 
 namespace StudioKit.Planning.Exposures;
@@ -9,6 +10,9 @@ namespace StudioKit.Planning.Exposures;
 /// <summary>A set-up at a framing as the calculations want it.</summary>
 internal static class SetUpCases
 {
+    // Nobody holds still for longer [s].
+    private const double LongestSteady = 1;
+
     // Every lens has some veil: none at all cannot be asked for, and nobody sees less than this.
     private const double LeastVeil = 0.01;
 
@@ -119,20 +123,25 @@ internal static class SetUpCases
         LongestFlash = Duration.FromSeconds(SteadySeconds(at)),
     };
 
-    // A shutter is set in third stops, so the longest that keeps the smear is the click below.
+    // Smear by subject and hand stays within the blur that passes for sharp.
     private static ShutterSpeed SteadyShutter(SetUpAtFraming at)
     {
-        var longest = new ShutterSpeed(Math.Clamp(SteadySeconds(at), 1.0 / 8000, 1));
-        var nearest = ThirdStopSeries.Nearest(longest);
-        return nearest.Seconds > longest.Seconds * 1.05 ? ThirdStopSeries.Darker(nearest) : nearest;
+        var speed = SpeedOf(at);
+        return speed <= Speed.Zero
+            ? new ShutterSpeed(LongestSteady)
+            : new ShutterSpeed(Math.Min(
+                LongestSteady, AmbientBlur.LongestShutter(at.Framing.Plan.Magnification, speed, SharpnessPlanner.CircleOf(at.Kit.Camera)).Seconds));
     }
 
-    // Smear by subject and hand stays within the blur that passes for sharp.
     private static double SteadySeconds(SetUpAtFraming at)
     {
-        var camera = at.Kit.Camera;
-        var blur = camera.CircleOfConfusion?.Meters ?? CircleOfConfusion.FromDiagonal(camera.SensorWidth.Meters, camera.SensorHeight.Meters);
-        var speed = Blur.Combined((at.MainSubject?.Speed ?? Speed.Zero).MetersPerSecond, at.Kit.Site.HandSpeed.MetersPerSecond);
-        return speed <= 0 ? 1 : Math.Min(1, MotionBlur.LongestTime(at.Framing.Plan.Magnification.Value, speed, blur, 1));
+        var speed = SpeedOf(at);
+        return speed <= Speed.Zero
+            ? LongestSteady
+            : Math.Min(LongestSteady, MotionBlur.LongestTime(
+                at.Framing.Plan.Magnification.Value, speed.MetersPerSecond, SharpnessPlanner.CircleOf(at.Kit.Camera).Meters, 1));
     }
+
+    private static Speed SpeedOf(SetUpAtFraming at) => Speed.FromMetersPerSecond(
+        Blur.Combined((at.MainSubject?.Speed ?? Speed.Zero).MetersPerSecond, at.Kit.Site.HandSpeed.MetersPerSecond));
 }
