@@ -29,4 +29,7 @@ public sealed record PlanCheck
 
     /// <summary>Limits of the theory that the reader must know.</summary>
     public IReadOnlyList<string> Caveats { get; init; } = [];
+
+    /// <summary>The caveats behind the name of what was checked, as one line; empty where there are none.</summary>
+    public string Note => Caveats.Count == 0 ? "" : $"{Name}: {string.Join(' ', Caveats)}";
 }

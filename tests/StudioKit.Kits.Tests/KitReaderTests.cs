@@ -44,6 +44,11 @@ public sealed class KitReaderTests
     public void What_the_kit_says_is_no_default() =>
         Parse(Smallest + "panel:\n  thickness: 4 mm\n").Defaults.Should().NotContain(used => used.Path == "panel.thickness");
 
+    [Fact]
+    public void A_default_that_is_a_third_of_a_stop_is_reported_as_one() =>
+        Parse(Smallest + "set-ups:\n  - {name: dusk, kind: low-light-fill}\n").Defaults
+            .Should().Contain(used => used.Path == "set-ups[0].target-white-margin" && used.Value == "1/3 stop");
+
     [Theory]
     [InlineData("flashes:\n  - {name: sedge, guide-number: 30 m ± 10 %}", "flashes[0].guide-number", 0.1, UncertaintyKind.Relative)]
     [InlineData("flashes:\n  - {name: sedge, guide-number: 30 m ± 1/3 stop}", "flashes[0].guide-number", 1.0 / 3, UncertaintyKind.InStops)]

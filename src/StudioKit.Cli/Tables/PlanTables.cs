@@ -149,7 +149,7 @@ internal static class PlanTables
         }
 
         console.Write(table);
-        TableConsole.Notes(console, checks.SelectMany(check => check.Caveats).Distinct(StringComparer.Ordinal));
+        TableConsole.Notes(console, checks.Select(check => check.Note).Where(note => note.Length > 0));
     }
 
     private static void WriteDefaults(IAnsiConsole console, IReadOnlyList<PlanDefault> defaults)

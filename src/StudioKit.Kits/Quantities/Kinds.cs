@@ -83,7 +83,7 @@ internal static class Kinds
     public static readonly ValueKind Plain = Number("a number", "1.5", text => NumberText.Bare(text, "a number", "1.5"), () => Patterns.Number);
 
     public static readonly ValueKind Stops = Light(
-        "a number of stops", "+1/3", LightText.Stops, value => ((Stops)value!).Value, value => $"{NumberText.Write(((Stops)value!).Value)} stop", () => Patterns.Stops)
+        "a number of stops", "+1/3", LightText.Stops, value => ((Stops)value!).Value, value => $"{LightText.WriteStops(((Stops)value!).Value)} stop", () => Patterns.Stops)
         with
     { JsonType = "number", TakesUncertainty = true, CountsLight = true, IsInStops = true };
 

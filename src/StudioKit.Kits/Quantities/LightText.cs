@@ -10,6 +10,19 @@ internal static class LightText
     // Incident-light constant C = 250 for a flat receptor (ISO 2720): E = 2.5·2^EV at ISO 100.
     private const double LuxAtZero = 2.5;
 
+    /// <summary>Stops as a kit writes them: whole numbers and odd fractions in decimals, thirds as thirds.</summary>
+    public static string WriteStops(double stops)
+    {
+        var thirds = Math.Round(Math.Abs(stops) * 3);
+        if (thirds % 3 == 0 || Math.Abs((Math.Abs(stops) * 3) - thirds) > 1e-9)
+        {
+            return NumberText.Write(stops);
+        }
+
+        var whole = Math.Floor(thirds / 3);
+        return $"{(stops < 0 ? "-" : "")}{(whole > 0 ? NumberText.Write(whole) + " " : "")}{NumberText.Write(thirds % 3)}/3";
+    }
+
     public static Reading<object?> FNumber(string text)
     {
         var cursor = new TextCursor(text);

@@ -111,7 +111,7 @@ internal static class PlanReport
                     check.Ratio is { } ratio ? FormattableString.Invariant($"{ratio:0.00}") : "", check.Remedy,
                 ]))],
             TypeScale.Small);
-        foreach (var block in Caveats(checks.SelectMany(check => check.Caveats)))
+        foreach (var block in Caveats(checks.Select(check => check.Note).Where(note => note.Length > 0)))
         {
             yield return block;
         }
