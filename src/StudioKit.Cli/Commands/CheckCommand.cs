@@ -1,6 +1,6 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
-using StudioKit.Cli.Json;
+using StudioKit.Sheets.Json;
 using StudioKit.Cli.Tables;
 using StudioKit.Kits;
 
@@ -49,7 +49,7 @@ internal static class CheckCommand
         }
     }
 
-    private static string Json(string path, KitReadResult read) => JsonReport.Object(json => json
+    private static string Json(string path, KitReadResult read) => JsonReport.Document(json => json
         .Text("file", path)
         .Text("kit", read.Kit?.Name)
         .Flag("sound", !read.HasErrors)

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using StudioKit.Cli.Json;
+using StudioKit.Sheets.Json;
 using StudioKit.Cli.Tables;
 using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
@@ -52,7 +52,7 @@ internal static class ExposureCommand
         return command;
     }
 
-    private static string Json(LightBudget budget) => JsonReport.Object(json =>
+    private static string Json(LightBudget budget) => JsonReport.Document(json =>
     {
         json.Number("whiteMarginStops", budget.Total.Value).Number("uncertaintyStops", budget.Uncertainty.Value);
         PlanJson.WriteBudget(json, budget);

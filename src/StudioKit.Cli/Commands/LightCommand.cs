@@ -1,6 +1,6 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
-using StudioKit.Cli.Json;
+using StudioKit.Sheets.Json;
 using StudioKit.Cli.Tables;
 using StudioKit.Planning;
 
@@ -78,7 +78,7 @@ internal sealed class LightCommand
     {
         if (asJson)
         {
-            _host.Output.WriteLine(JsonReport.Object(json => json
+            _host.Output.WriteLine(JsonReport.Document(json => json
                 .Text("kit", plan.Kit.Name)
                 .Text("contentHash", plan.ContentHash)
                 .List("panelLights", lights, light => PanelLightJson.Write(json, light, withGrids: true))

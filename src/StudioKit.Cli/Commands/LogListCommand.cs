@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
-using StudioKit.Cli.Json;
+using StudioKit.Sheets.Json;
 using StudioKit.Field.Log;
 
 namespace StudioKit.Cli.Commands;
@@ -42,7 +42,7 @@ internal static class LogListCommand
         return lines.ToString();
     }
 
-    private static string Json(LogSnapshot log) => JsonReport.Object(json => json
+    private static string Json(LogSnapshot log) => JsonReport.Document(json => json
         .List("sessions", log.Sessions, session => json
             .Text("id", session.Id).Text("start", session.Start.ToString("O", CultureInfo.InvariantCulture))
             .Text("end", session.End?.ToString("O", CultureInfo.InvariantCulture)).Text("name", session.Name).Text("locality", session.Locality)

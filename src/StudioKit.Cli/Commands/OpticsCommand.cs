@@ -1,5 +1,5 @@
 using System.CommandLine;
-using StudioKit.Cli.Json;
+using StudioKit.Sheets.Json;
 using StudioKit.Cli.Tables;
 using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
@@ -46,7 +46,7 @@ internal static class OpticsCommand
         return command;
     }
 
-    private static string Json(OpticsReport report) => JsonReport.Object(json => json
+    private static string Json(OpticsReport report) => JsonReport.Document(json => json
         .Number("magnification", report.Stack.Magnification.Value)
         .Millimetres("extension", report.Stack.Extension)
         .Millimetres("objectDistance", report.Stack.ObjectDistance)

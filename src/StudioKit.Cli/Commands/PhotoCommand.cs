@@ -1,6 +1,6 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
-using StudioKit.Cli.Json;
+using StudioKit.Sheets.Json;
 using StudioKit.Cli.Tables;
 using StudioKit.Field.Analysis;
 
@@ -62,7 +62,7 @@ internal sealed class PhotoCommand
         var advised = frames.Select(frame => (Frame: frame, Advice: Advice(parsed, frame, plan, ref code))).ToList();
         if (parsed.GetValue(_options.Json))
         {
-            _host.Output.WriteLine(JsonReport.Object(json => json.List("frames", advised, entry => PhotoReport.Write(json, entry.Frame, entry.Advice))));
+            _host.Output.WriteLine(JsonReport.Document(json => json.List("frames", advised, entry => PhotoReport.Write(json, entry.Frame, entry.Advice))));
         }
         else
         {

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
-using StudioKit.Cli.Json;
+using StudioKit.Sheets.Json;
 using StudioKit.Cli.Tables;
 using StudioKit.Field.Analysis;
 using StudioKit.Kits;
@@ -49,7 +49,7 @@ internal sealed class PhotoLadder(CommandHost host, PhotoOptions options)
         var advice = WhiteBackgroundAdvice.After(map, flash, options.TargetOf(parsed, null));
         options.WriteFiles(parsed, [("white-margin.svg", LadderDrawing.Svg(map, flash.Power, null))]);
         host.Output.WriteLine(parsed.GetValue(options.Json)
-            ? JsonReport.Object(json => LadderReport.Write(json, map, flash.Power, advice, null))
+            ? JsonReport.Document(json => LadderReport.Write(json, map, flash.Power, advice, null))
             : LadderReport.Lines(map, flash.Power, advice, null));
         return ExitCode.Done;
     }
@@ -76,7 +76,7 @@ internal sealed class PhotoLadder(CommandHost host, PhotoOptions options)
         var advice = WhiteBackgroundAdvice.After(map, flash, options.TargetOf(parsed, place.Value.SetUp));
         options.WriteFiles(parsed, [("white-margin.svg", LadderDrawing.Svg(map, flash.Power, compared.Value))]);
         host.Output.WriteLine(parsed.GetValue(options.Json)
-            ? JsonReport.Object(json => LadderReport.Write(json, map, flash.Power, advice, compared.Value))
+            ? JsonReport.Document(json => LadderReport.Write(json, map, flash.Power, advice, compared.Value))
             : LadderReport.Lines(map, flash.Power, advice, compared.Value));
         return ExitCode.Done;
     }

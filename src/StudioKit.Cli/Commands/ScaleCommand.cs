@@ -1,6 +1,6 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
-using StudioKit.Cli.Json;
+using StudioKit.Sheets.Json;
 using StudioKit.Field.Pictures;
 using StudioKit.Field.Scale;
 using StudioKit.Kits;
@@ -123,7 +123,7 @@ internal sealed class ScaleCommand
     {
         if (parsed.GetValue(_json))
         {
-            _host.Output.WriteLine(JsonReport.Object(json => json.List("pictures", pictures, picture => json
+            _host.Output.WriteLine(JsonReport.Document(json => json.List("pictures", pictures, picture => json
                 .Text("file", picture.Path).Text("sidecar", picture.Sidecar).Text("bar", picture.Bar.Label)
                 .Number("pixelSizeUm", picture.Bar.Length / picture.Bar.Pixels * 1e6).Number("barPixels", picture.Bar.Pixels))));
             return;

@@ -1,5 +1,5 @@
 using System.Globalization;
-using StudioKit.Cli.Json;
+using StudioKit.Sheets.Json;
 using StudioKit.Field.Calibration;
 using StudioKit.Kits;
 
@@ -17,7 +17,7 @@ internal static class CalibrationReport
         return TextLines.Of([.. lines, ("readings", ""), .. readings], result.Caveats);
     }
 
-    public static string Json(string target, KitSpec kit, KitCorrection correction, CalibrationResult result) => JsonReport.Object(json => json
+    public static string Json(string target, KitSpec kit, KitCorrection correction, CalibrationResult result) => JsonReport.Document(json => json
         .Text("file", target)
         .List("corrections", correction.Values(kit), value => json
             .Text("quantity", value.Quantity).Text("unit", value.Unit).Number("before", value.Before).Number("after", value.After)

@@ -1,5 +1,5 @@
 using System.Globalization;
-using StudioKit.Cli.Json;
+using StudioKit.Sheets.Json;
 using StudioKit.Field.Analysis;
 using StudioKit.Physics.Exposure;
 

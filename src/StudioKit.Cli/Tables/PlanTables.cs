@@ -1,6 +1,7 @@
 using Spectre.Console;
 using StudioKit.Kits;
 using StudioKit.Planning;
+using StudioKit.Sheets.Json;
 
 namespace StudioKit.Cli.Tables;
 
@@ -108,7 +109,7 @@ internal static class PlanTables
         exposure.Changes.Select(change => $"  or {change}").Prepend($"{exposure.Framing.Name}: {exposure.BindingLimit}");
 
     private static string Light(LightPlan light) =>
-        $"{Json.KebabText.Of(light.Role)} {light.PowerMark} at {PlanFormat.Centimetres(light.Distance)}";
+        $"{KebabText.Of(light.Role)} {light.PowerMark} at {PlanFormat.Centimetres(light.Distance)}";
 
     private static void WritePack(IAnsiConsole console, PackPlan pack)
     {

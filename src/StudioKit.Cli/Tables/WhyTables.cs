@@ -3,6 +3,7 @@ using Spectre.Console;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Sources;
 using StudioKit.Planning;
+using StudioKit.Sheets.Json;
 
 namespace StudioKit.Cli.Tables;
 
@@ -32,7 +33,7 @@ internal static class WhyTables
 
     private static void WriteLight(IAnsiConsole console, LightPlan light, List<string> sources)
     {
-        var title = $"{light.Flash}, {Json.KebabText.Of(light.Role)}: {light.PowerMark} at {PlanFormat.Centimetres(light.Distance)}";
+        var title = $"{light.Flash}, {KebabText.Of(light.Role)}: {light.PowerMark} at {PlanFormat.Centimetres(light.Distance)}";
         var table = TableConsole.Table(title, "", "stops", "±", "detail", "source");
         table.Columns[1].RightAligned();
         table.Columns[2].RightAligned();

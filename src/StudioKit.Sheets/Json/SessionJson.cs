@@ -1,6 +1,6 @@
 using StudioKit.Planning;
 
-namespace StudioKit.Cli.Json;
+namespace StudioKit.Sheets.Json;
 
 /// <summary>Handling cards and session of a plan as JSON.</summary>
 internal static class SessionJson

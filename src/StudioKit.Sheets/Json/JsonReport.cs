@@ -4,10 +4,10 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using UnitsNet;
 
-namespace StudioKit.Cli.Json;
+namespace StudioKit.Sheets.Json;
 
 /// <summary>One JSON document with camelCase keys that end in their unit; numbers keep seven significant digits.</summary>
-internal sealed class JsonReport : IDisposable
+public sealed class JsonReport : IDisposable
 {
     private readonly ArrayBufferWriter<byte> _buffer = new();
     private readonly Utf8JsonWriter _writer;
@@ -16,7 +16,7 @@ internal sealed class JsonReport : IDisposable
         _buffer, new JsonWriterOptions { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
 
     /// <summary>Builds a document whose root is an object.</summary>
-    public static string Object(Action<JsonReport> fill)
+    public static string Document(Action<JsonReport> fill)
     {
         using var report = new JsonReport();
         report._writer.WriteStartObject();
@@ -26,20 +26,24 @@ internal sealed class JsonReport : IDisposable
         return Encoding.UTF8.GetString(report._buffer.WrittenSpan);
     }
 
+    /// <summary>A text; null where there is none.</summary>
     public JsonReport Text(string key, string? value)
     {
         _writer.WriteString(key, value);
         return this;
     }
 
+    /// <summary>True or false.</summary>
     public JsonReport Flag(string key, bool value)
     {
         _writer.WriteBoolean(key, value);
         return this;
     }
 
+    /// <summary>A count; null where there is none.</summary>
     public JsonReport Count(string key, int? value) => Number(key, value);
 
+    /// <summary>A number to seven significant digits; null where it is none or not finite.</summary>
     public JsonReport Number(string key, double? value)
     {
         if (value is { } number && double.IsFinite(number))
@@ -54,6 +58,7 @@ internal sealed class JsonReport : IDisposable
         return this;
     }
 
+    /// <summary>An amount of money to the last digit; null where there is none.</summary>
     public JsonReport Amount(string key, decimal? value)
     {
         if (value is { } amount)
@@ -80,6 +85,7 @@ internal sealed class JsonReport : IDisposable
     /// <summary>Stops under a key to which <c>Stops</c> is added.</summary>
     public JsonReport Stops(string key, Physics.Exposure.Stops? value) => Number(key + "Stops", value?.Value);
 
+    /// <summary>A list of texts.</summary>
     public JsonReport Texts(string key, IEnumerable<string> values)
     {
         _writer.WriteStartArray(key);
@@ -92,6 +98,7 @@ internal sealed class JsonReport : IDisposable
         return this;
     }
 
+    /// <summary>A list of numbers to seven significant digits, null where one is not finite.</summary>
     public JsonReport Numbers(string key, IEnumerable<double> values)
     {
         _writer.WriteStartArray(key);
@@ -111,6 +118,7 @@ internal sealed class JsonReport : IDisposable
         return this;
     }
 
+    /// <summary>An object of its own under the key.</summary>
     public JsonReport Section(string key, Action fill)
     {
         _writer.WriteStartObject(key);
@@ -119,6 +127,7 @@ internal sealed class JsonReport : IDisposable
         return this;
     }
 
+    /// <summary>A list of objects, each filled from its item.</summary>
     public JsonReport List<T>(string key, IEnumerable<T> items, Action<T> fill)
     {
         _writer.WriteStartArray(key);
@@ -133,6 +142,7 @@ internal sealed class JsonReport : IDisposable
         return this;
     }
 
+    /// <inheritdoc/>
     public void Dispose() => _writer.Dispose();
 
     // Seven digits say more than any of our inputs know, and hide the last bits that differ between processors.

@@ -1,10 +1,10 @@
 using StudioKit.Physics.Light;
 using StudioKit.Planning;
 
-namespace StudioKit.Cli.Json;
+namespace StudioKit.Sheets.Json;
 
 /// <summary>Light on the panel, and where the flash should go, as JSON.</summary>
-internal static class PanelLightJson
+public static class PanelLightJson
 {
     /// <summary>One set-up; the margin grids only where they are asked for, as they are long.</summary>
     public static void Write(JsonReport json, PanelLightPlan light, bool withGrids)

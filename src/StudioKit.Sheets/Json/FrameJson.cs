@@ -1,7 +1,7 @@
 using StudioKit.Planning;
 using StudioKit.Planning.Cutting;
 
-namespace StudioKit.Cli.Json;
+namespace StudioKit.Sheets.Json;
 
 /// <summary>A frame, its cuts and its shopping list as part of a plan's JSON document.</summary>
 internal static class FrameJson

@@ -1,7 +1,7 @@
-namespace StudioKit.Cli.Json;
+namespace StudioKit.Sheets.Json;
 
 /// <summary>Names of enumeration members as kit files spell them.</summary>
-internal static class KebabText
+public static class KebabText
 {
     /// <summary>Turns <c>WhiteBackground</c> into <c>white-background</c>.</summary>
     public static string Of(Enum value) => string.Concat(

@@ -1,7 +1,7 @@
 using StudioKit.Physics.Sources;
 using StudioKit.Planning;
 
-namespace StudioKit.Cli.Json;
+namespace StudioKit.Sheets.Json;
 
 /// <summary>The pack of a plan as JSON.</summary>
 internal static class PackJson

@@ -1,11 +1,12 @@
 using StudioKit.Planning;
 
-namespace StudioKit.Cli.Json;
+namespace StudioKit.Sheets.Json;
 
 /// <summary>Two plans side by side as one JSON document.</summary>
-internal static class ComparisonJson
+public static class ComparisonJson
 {
-    public static string Write(PlanComparison comparison) => JsonReport.Object(json => json
+    /// <summary>Both plans in a few numbers, then every line that was compared.</summary>
+    public static string Write(PlanComparison comparison) => JsonReport.Document(json => json
         .Section("first", () => WriteSummary(json, comparison.First))
         .Section("second", () => WriteSummary(json, comparison.Second))
         .Grams("massDifference", comparison.MassDifference)

@@ -2,12 +2,13 @@ using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Sources;
 using StudioKit.Planning;
 
-namespace StudioKit.Cli.Json;
+namespace StudioKit.Sheets.Json;
 
 /// <summary>A plan as one JSON document.</summary>
-internal static class PlanJson
+public static class PlanJson
 {
-    public static string Write(Plan plan) => JsonReport.Object(json =>
+    /// <summary>The whole plan.</summary>
+    public static string Write(Plan plan) => JsonReport.Document(json =>
     {
         json.Text("kit", plan.Kit.Name).Text("contentHash", plan.ContentHash).Flag("stands", plan.Stands);
         json.Section("panel", () => WritePanel(json, plan.Panel));
@@ -34,7 +35,7 @@ internal static class PlanJson
     });
 
     /// <summary>The exposures asked for, with the light budget of every flash.</summary>
-    public static string WriteWhy(Plan plan, IReadOnlyList<ExposurePlan> exposures) => JsonReport.Object(json => json
+    public static string WriteWhy(Plan plan, IReadOnlyList<ExposurePlan> exposures) => JsonReport.Document(json => json
         .Text("kit", plan.Kit.Name)
         .Text("contentHash", plan.ContentHash)
         .Section("framing", () => WriteFraming(json, exposures[0].Framing))

@@ -1,0 +1,65 @@
+using System.Text.Json;
+using StudioKit.Planning;
+using StudioKit.Sheets.Json;
+
+namespace StudioKit.Sheets.Tests.Json;
+
+public sealed class PlanJsonTests
+{
+    private static readonly JsonElement Root = Read(PlanJson.Write(SamplePlan.Plan with { Frame = null }));
+
+    [Fact]
+    public void The_document_opens_with_the_kit_and_whether_its_plan_stands()
+    {
+        Root.GetProperty("kit").GetString().Should().Be("Fen edge kit");
+        Root.GetProperty("contentHash").GetString().Should().Be("4f3a90c1");
+        Root.GetProperty("stands").GetBoolean().Should().BeFalse("one of the sample's two checks fails");
+    }
+
+    // The numbers are those that the sample plan is written with.
+    [Fact]
+    public void Width_and_depth_of_the_panel_are_not_swapped()
+    {
+        var panel = Root.GetProperty("panel");
+
+        new[] { "widthMm", "depthMm", "requiredWidthMm", "requiredDepthMm", "massG" }.Select(key => panel.GetProperty(key).GetDouble())
+            .Should().Equal(320, 280, 302, 262, 320);
+    }
+
+    [Fact]
+    public void Each_check_says_what_is_asked_and_what_is_given()
+    {
+        var check = Root.GetProperty("checks")[0];
+
+        check.EnumerateObject().Select(property => property.Name).Should().Equal("name", "passed", "demand", "capacity", "ratio", "source", "remedy", "caveats");
+        check.GetProperty("demand").GetString().Should().Be("302 × 262 mm");
+        check.GetProperty("capacity").GetString().Should().Be("320 × 280 mm");
+        check.GetProperty("ratio").GetDouble().Should().Be(0.94);
+    }
+
+    [Fact]
+    public void Settings_stand_as_marked_and_as_exact_numbers()
+    {
+        var exposure = Root.GetProperty("exposures")[0];
+
+        exposure.GetProperty("aperture").GetString().Should().Be("f/16");
+        exposure.GetProperty("shutter").GetString().Should().Be("1/125 s");
+        exposure.GetProperty("shutterS").GetDouble().Should().Be(1.0 / 128);
+        exposure.GetProperty("isoSpeed").GetDouble().Should().Be(500);
+        exposure.GetProperty("bracketStops").EnumerateArray().Select(step => step.GetDouble()).Should().Equal(0.3333333, -0.3333333);
+    }
+
+    [Fact]
+    public void A_comparison_counts_what_each_plan_fails_and_what_works()
+    {
+        var whole = SamplePlan.Plan;
+        var root = Read(ComparisonJson.Write(new PlanComparison(whole, whole with { Checks = [], Exposures = [whole.Exposures[0]] })));
+
+        root.GetProperty("first").GetProperty("checksFailed").GetInt32().Should().Be(1);
+        root.GetProperty("second").GetProperty("checksFailed").GetInt32().Should().Be(0);
+        root.GetProperty("second").GetProperty("exposuresThatWork").GetInt32().Should().Be(1);
+        root.GetProperty("massDifferenceG").GetDouble().Should().Be(0);
+    }
+
+    private static JsonElement Read(string json) => JsonDocument.Parse(json).RootElement;
+}
