@@ -14,9 +14,9 @@ internal static class FrameChecks
 
     public static IEnumerable<StructuralCheck> Of(StudioCheckCase studio, PipeWarmth warmth)
     {
-        var span = LongestRail(studio.Frame);
-        yield return RailSag(studio, warmth, span);
-        yield return RailStress(studio, warmth, span);
+        var rail = LongestRail(studio.Frame);
+        yield return RailSag(studio, warmth, rail);
+        yield return RailStress(studio, warmth, rail);
         if (studio.Frame.Feet.Count > 0)
         {
             yield return Buckling(studio, warmth);
@@ -25,28 +25,31 @@ internal static class FrameChecks
     }
 
     // Rails between legs or posts, split or not: a coupling carries less than whole pipe, but the span is the whole.
-    private static double LongestRail(FrameResult frame)
+    private static RailSpan LongestRail(FrameResult frame)
     {
         var places = frame.Joints.ToDictionary(joint => joint.Label, joint => joint.Position, StringComparer.Ordinal);
         var held = frame.Members.Where(member => member.Role == FrameMemberRole.Leg)
             .SelectMany(member => new[] { member.From, member.To }).ToHashSet(StringComparer.Ordinal);
         var rails = frame.Members.Where(member => member.Role is FrameMemberRole.CrossRail or FrameMemberRole.SideRail);
-        return rails.GroupBy(member => (member.Role, Line: LineOf(member, places))).Max(rail => LongestSpan(rail, held));
+        return rails.GroupBy(member => (member.Role, Line: LineOf(member, places))).Select(rail => LongestSpan(rail, held)).MaxBy(span => span.Metres)!;
     }
 
     // The pieces of a rail follow each other; a leg under a joint ends a span.
-    private static double LongestSpan(IEnumerable<FrameMember> rail, HashSet<string> held)
+    private static RailSpan LongestSpan(IEnumerable<FrameMember> rail, HashSet<string> held)
     {
-        var (span, longest) = (0.0, 0.0);
+        var (span, longest) = (RailSpan.None, RailSpan.None);
         foreach (var member in rail)
         {
-            span += member.CentreLine.Meters;
-            longest = Math.Max(longest, span);
-            span = held.Contains(member.To) ? 0 : span;
+            span = new RailSpan(span.Metres + member.CentreLine.Meters, [.. span.Labels, member.Label]);
+            longest = span.Metres > longest.Metres ? span : longest;
+            span = held.Contains(member.To) ? RailSpan.None : span;
         }
 
         return longest;
     }
+
+    private static IReadOnlyList<string> Labels(FrameResult frame, FrameMemberRole role) =>
+        [.. frame.Members.Where(member => member.Role == role).Select(member => member.Label)];
 
     private static (double First, double Second) LineOf(FrameMember member, Dictionary<string, FramePoint> places)
     {
@@ -58,13 +61,16 @@ internal static class FrameChecks
         studio.Sheet.Density.KilogramsPerCubicMeter * PanelSag.Gravity * studio.Sheet.Thickness.Meters
         * studio.PanelWidth.Meters * studio.PanelDepth.Meters;
 
-    private static StructuralCheck RailSag(StudioCheckCase studio, PipeWarmth warmth, double span)
+    private static StructuralCheck RailSag(StudioCheckCase studio, PipeWarmth warmth, RailSpan rail)
     {
+        var span = rail.Metres;
         var load = (PanelWeight(studio) + (studio.Subject.Kilograms * PanelSag.Gravity)) / (2 * span);
         var own = PipeMass.PerMetre(studio.Pipe) * PanelSag.Gravity;
         var sag = Length.FromMeters(BeamBending.SupportedUniform(load + own, span, warmth.Stiffness));
         var limit = Length.FromMeters(RailSagShare * span);
         return new StructuralCheck(
+            StructuralCheckKind.RailSag,
+            rail.Labels,
             "Rail sag, standing load",
             sag.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
             limit.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
@@ -75,8 +81,9 @@ internal static class FrameChecks
             sag > limit ? "A larger pipe, or a leg under the middle." : "");
     }
 
-    private static StructuralCheck RailStress(StudioCheckCase studio, PipeWarmth warmth, double span)
+    private static StructuralCheck RailStress(StudioCheckCase studio, PipeWarmth warmth, RailSpan rail)
     {
+        var span = rail.Metres;
         var modulus = PipeSection.Modulus(studio.Pipe.OutsideDiameter.Meters, studio.Pipe.Wall.Meters);
         var moment = (Guard.NonNegative(studio.Elbow.Newtons, nameof(studio.Elbow)) * span / 4)
             + ((PanelWeight(studio) + (studio.Subject.Kilograms * PanelSag.Gravity)) * span / 16);
@@ -84,6 +91,8 @@ internal static class FrameChecks
         var capacity = studio.Pipe.Strength * warmth.StrengthFactor / StrengthSafety;
         var dip = BeamBending.SupportedCentral(studio.Elbow.Newtons, span, warmth.Stiffness) * 1000;
         return new StructuralCheck(
+            StructuralCheckKind.RailStress,
+            rail.Labels,
             "Rail stress under a leaning elbow",
             stress.ToUnit(UnitsNet.Units.PressureUnit.Megapascal),
             capacity.ToUnit(UnitsNet.Units.PressureUnit.Megapascal),
@@ -107,6 +116,8 @@ internal static class FrameChecks
         // The standing load meets what stiffness creep leaves, the elbow what there is for a moment.
         var ratio = BucklingSafety * ((standing / creep) + studio.Elbow.Newtons + cord) / critical;
         return new StructuralCheck(
+            StructuralCheckKind.LegBuckling,
+            Labels(studio.Frame, FrameMemberRole.Leg),
             "Leg buckling",
             Force.FromNewtons((standing / creep) + studio.Elbow.Newtons + cord),
             Force.FromNewtons(critical / BucklingSafety),
@@ -148,6 +159,8 @@ internal static class FrameChecks
             push, studio.Frame.Feet.Count, height, warmth.Stiffness, studio.JointStiffness.NewtonMetersPerRadian, joints));
         var limit = Length.FromMeters(LeanShare * height);
         return new StructuralCheck(
+            StructuralCheckKind.Sway,
+            Labels(studio.Frame, FrameMemberRole.Leg),
             "Sway in the gust",
             lean.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
             limit.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
@@ -162,6 +175,8 @@ internal static class FrameChecks
     {
         var (push, hold) = (WindChecks.HardestPush(studio), WindChecks.GuyHold(studio));
         return new StructuralCheck(
+            StructuralCheckKind.Cords,
+            [],
             "Cords and pegs in the gust",
             push,
             hold,

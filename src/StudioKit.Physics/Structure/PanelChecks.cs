@@ -15,10 +15,10 @@ internal static class PanelChecks
     {
         var standing = Sag(studio, studio.Subject.Kilograms * PanelSag.Gravity);
         yield return SagCheck(studio, standing);
-        yield return Stress("Panel stress, standing load", standing.Stress, studio.Sheet.LongTermStress, standing.Caveats, "AcrylicDesignNote", "long-term stress without crazing");
+        yield return Stress(StructuralCheckKind.PanelStress, "Panel stress, standing load", standing.Stress, studio.Sheet.LongTermStress, standing.Caveats, "AcrylicDesignNote", "long-term stress without crazing");
 
         var leant = Sag(studio, (studio.Subject.Kilograms * PanelSag.Gravity) + studio.Elbow.Newtons);
-        yield return Stress("Panel stress under a leaning elbow", leant.Stress, studio.Sheet.ShortTermStress, ElbowCaveats(leant), "Young2002", "table 11.4, case 1b");
+        yield return Stress(StructuralCheckKind.PanelStressUnderElbow, "Panel stress under a leaning elbow", leant.Stress, studio.Sheet.ShortTermStress, ElbowCaveats(leant), "Young2002", "table 11.4, case 1b");
         if (studio.SweepRadius is { } radius)
         {
             yield return Sweep(studio.Sheet, radius);
@@ -51,6 +51,8 @@ internal static class PanelChecks
             "A hundredth of the short side is common practice.",
         ];
         return new StructuralCheck(
+            StructuralCheckKind.PanelSag,
+            [],
             "Panel sag, its own weight and the subject",
             sag.FreeEdges.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
             limit.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
@@ -62,7 +64,9 @@ internal static class PanelChecks
     }
 
     private static StructuralCheck Stress(
-        string name, Pressure demand, Pressure capacity, IReadOnlyList<string> caveats, string key, string locator) => new(
+        StructuralCheckKind kind, string name, Pressure demand, Pressure capacity, IReadOnlyList<string> caveats, string key, string locator) => new(
+        kind,
+        [],
         name,
         demand.ToUnit(UnitsNet.Units.PressureUnit.Megapascal),
         capacity.ToUnit(UnitsNet.Units.PressureUnit.Megapascal),
@@ -80,6 +84,8 @@ internal static class PanelChecks
         var least = Length.FromMeters(ColdBend.SmallestRadius(sheet.Thickness.Meters, sheet.ColdBendRatio));
         var stress = ColdBend.Stress(sheet.YoungsModulus.Pascals, sheet.Thickness.Meters, radius.Meters) / 1e6;
         return new StructuralCheck(
+            StructuralCheckKind.SweepBentCold,
+            [],
             "Sweep bent cold",
             least.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
             radius.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
@@ -99,6 +105,8 @@ internal static class PanelChecks
         var given = studio.Frame.Ledge.EdgeClearance;
         var ratio = given.Meters > 0 ? room / given : (room.Meters > 0 ? double.MaxValue : 0);
         return new StructuralCheck(
+            StructuralCheckKind.SheetGrowth,
+            [],
             "Sheet's growth in the sun, at each edge",
             room.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
             given.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),

@@ -36,6 +36,8 @@ internal sealed class PipeWarmth
 
         var hottest = Temperature.FromDegreesCelsius(PvcTemperature.Hottest);
         yield return new StructuralCheck(
+            StructuralCheckKind.PipeWarmth,
+            [],
             "Pipe in the sun",
             Temperature.FromDegreesCelsius(_celsius),
             hottest,

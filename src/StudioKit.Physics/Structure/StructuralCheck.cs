@@ -3,6 +3,8 @@ using UnitsNet;
 namespace StudioKit.Physics.Structure;
 
 /// <summary>One check of the studio: what is asked of it, what it can bear, and where the rule comes from.</summary>
+/// <param name="Kind">What it is about.</param>
+/// <param name="Parts">Labels of the pipes and fittings that it is about; none where it is about the sheet or the studio as a whole.</param>
 /// <param name="Name">What is checked, as a heading.</param>
 /// <param name="Demand">What is asked, in the unit to print it in.</param>
 /// <param name="Capacity">What it can bear, in the same unit.</param>
@@ -12,6 +14,8 @@ namespace StudioKit.Physics.Structure;
 /// <param name="Locator">Where in the source.</param>
 /// <param name="Mend">What would make it hold, empty where it does.</param>
 public sealed record StructuralCheck(
+    StructuralCheckKind Kind,
+    IReadOnlyList<string> Parts,
     string Name,
     IQuantity Demand,
     IQuantity Capacity,

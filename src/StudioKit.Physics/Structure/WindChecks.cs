@@ -25,6 +25,8 @@ internal static class WindChecks
     {
         var ratio = worst.Safety is { } safety ? SafetyFactor / safety : 0;
         return new StructuralCheck(
+            StructuralCheckKind.Tipping,
+            [],
             "Tipping in the gust",
             worst.Overturning * SafetyFactor,
             worst.Holding,
@@ -39,6 +41,8 @@ internal static class WindChecks
     {
         var ratio = worst.SlidingSafety is { } grip ? SafetyFactor / grip : 0;
         return new StructuralCheck(
+            StructuralCheckKind.Sliding,
+            [],
             "Sliding in the gust",
             worst.Force * SafetyFactor,
             worst.Force * (worst.SlidingSafety ?? 0),

@@ -60,7 +60,7 @@ internal static class FrameLoads
 
     private static Mass SkirtMass(KitSpec kit, IReadOnlyList<SheetPart> parts) => Mass.FromKilograms(
         kit.Panel.SkirtArealMass.KilogramsPerSquareMeter
-        * parts.Where(part => part.Label.StartsWith(SheetParts.SkirtLabel, StringComparison.Ordinal)).Sum(part => part.Count * part.Width.Meters * part.Height.Meters));
+        * parts.Where(part => part.Kind == SheetPartKind.Skirt).Sum(part => part.Count * part.Width.Meters * part.Height.Meters));
 
     private static Mass FlashMass(KitSpec kit)
     {

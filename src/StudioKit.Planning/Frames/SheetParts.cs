@@ -7,8 +7,6 @@ namespace StudioKit.Planning.Frames;
 /// <summary>Panel, skirts and softbox parts of one studio.</summary>
 internal static class SheetParts
 {
-    public const string SkirtLabel = "skirt";
-
     // A hem of 20 mm at either side, 50 mm at the top to go round the rail, 10 mm short of the ground (common practice, no source).
     private static readonly Length Hem = Length.FromMillimeters(20);
     private static readonly Length RoundTheRail = Length.FromMillimeters(50);
@@ -21,7 +19,7 @@ internal static class SheetParts
     /// <summary>Every flat piece of one studio.</summary>
     public static IReadOnlyList<SheetPart> Of(KitSpec kit, PanelPlan panel, FrameResult frame, IReadOnlyList<FoldedSoftbox> softboxes) =>
     [
-        new SheetPart("panel", "panel", PanelMaterial(panel), panel.Width, frame.SheetLength, 1, kit.Panel.KeepDirection),
+        new SheetPart(SheetPartKind.Panel, "panel", "panel", PanelMaterial(panel), panel.Width, frame.SheetLength, 1, kit.Panel.KeepDirection),
         .. kit.Panel.Skirts ? Skirts(kit, frame) : [],
         .. softboxes.SelectMany(box => Softbox(kit, box)),
         .. kit.Modifiers.Where(modifier => modifier is { Kind: ModifierKind.Flat, MadeFrom: not null }).Select(Flat),
@@ -47,21 +45,21 @@ internal static class SheetParts
         var pipe = kit.Frame.Pipe.OutsideDiameter;
         var height = frame.PanelHeight + RoundTheRail - OffTheGround;
         var (across, along) = (frame.BaseWidth + pipe + (2 * Hem), frame.BaseDepth + pipe + (2 * Hem));
-        yield return new SheetPart($"{SkirtLabel} front/back", "skirts before and behind", kit.Panel.SkirtMaterial, across, height, 2, true);
-        yield return new SheetPart($"{SkirtLabel} side", "skirts at the sides", kit.Panel.SkirtMaterial, along, height, 2, true);
+        yield return new SheetPart(SheetPartKind.Skirt, "skirt front/back", "skirts before and behind", kit.Panel.SkirtMaterial, across, height, 2, true);
+        yield return new SheetPart(SheetPartKind.Skirt, "skirt side", "skirts at the sides", kit.Panel.SkirtMaterial, along, height, 2, true);
     }
 
     private static IEnumerable<SheetPart> Softbox(KitSpec kit, FoldedSoftbox box)
     {
         var material = kit.Modifiers.First(modifier => modifier.Name == box.Modifier).MadeFrom!;
-        yield return new SheetPart($"{box.Modifier} body", $"body of {box.Modifier}, cut by its template", material, UpToMillimetre(box.PatternWidth), UpToMillimetre(box.PatternHeight), 1, false);
+        yield return new SheetPart(SheetPartKind.SoftboxBody, $"{box.Modifier} body", $"body of {box.Modifier}, cut by its template", material, UpToMillimetre(box.PatternWidth), UpToMillimetre(box.PatternHeight), 1, false);
         yield return new SheetPart(
-            $"{box.Modifier} front", $"front of {box.Modifier}", kit.Panel.SkirtMaterial, box.FrontWidth + (2 * Flap), box.FrontHeight + (2 * Flap), 1, true);
+            SheetPartKind.SoftboxFront, $"{box.Modifier} front", $"front of {box.Modifier}", kit.Panel.SkirtMaterial, box.FrontWidth + (2 * Flap), box.FrontHeight + (2 * Flap), 1, true);
     }
 
     // A rectangle to cut the pattern from is marked in whole millimetres.
     private static Length UpToMillimetre(Length length) => Length.FromMillimeters(Math.Ceiling(length.Millimeters - 1e-6));
 
     private static SheetPart Flat(ModifierSpec modifier) => new(
-        modifier.Name, $"{modifier.Name} with flaps", modifier.MadeFrom!, modifier.Width + (2 * Flap), modifier.Height + (2 * Flap), 1, false);
+        SheetPartKind.FlatModifier, modifier.Name, $"{modifier.Name} with flaps", modifier.MadeFrom!, modifier.Width + (2 * Flap), modifier.Height + (2 * Flap), 1, false);
 }

@@ -101,7 +101,7 @@ internal static class Templates
     /// <summary>The upper corner of a skirt with its hem and its fold round the rail.</summary>
     public static Drawing? SkirtCorner(FramePlan frame)
     {
-        if (!frame.SheetParts.Any(part => part.Label.StartsWith("skirt", StringComparison.Ordinal)))
+        if (!frame.SheetParts.Any(part => part.Kind == SheetPartKind.Skirt))
         {
             return null;
         }
