@@ -1,4 +1,4 @@
-using StudioKit.Kits;
+using StudioKit.Kits.SetUps;
 using UnitsNet;
 
 namespace StudioKit.Field;

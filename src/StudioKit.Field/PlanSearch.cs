@@ -1,5 +1,5 @@
-using StudioKit.Kits;
 using StudioKit.Kits.Quantities;
+using StudioKit.Kits.SetUps;
 using StudioKit.Planning;
 using UnitsNet;
 

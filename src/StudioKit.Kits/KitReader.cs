@@ -1,6 +1,7 @@
 using StudioKit.Kits.Description;
 using StudioKit.Kits.Parts;
-using StudioKit.Kits.Reading;
+using StudioKit.Kits.Subjects;
+using StudioKit.Kits.Text;
 using StudioKit.Kits.Yaml;
 
 namespace StudioKit.Kits;
@@ -18,7 +19,7 @@ public static class KitReader
         ArgumentException.ThrowIfNullOrEmpty(path);
 
         var diagnostics = new DiagnosticList(path);
-        var source = TextDecoder.Decode(KitFile.ReadBounded(path, YamlLimits.Bytes), path, YamlLimits.Bytes, diagnostics);
+        var source = TextDecoder.Decode(KitFile.ReadBounded(path, KitLimits.Bytes), path, KitLimits.Bytes, diagnostics);
         return Read(source, diagnostics, PartsLibrary.BesideKit(path));
     }
 

@@ -1,3 +1,12 @@
+using StudioKit.Kits.Cameras;
+using StudioKit.Kits.Carrying;
+using StudioKit.Kits.Lighting;
+using StudioKit.Kits.Session;
+using StudioKit.Kits.SetUps;
+using StudioKit.Kits.Stock;
+using StudioKit.Kits.Studio;
+using StudioKit.Kits.Subjects;
+
 namespace StudioKit.Kits;
 
 /// <summary>A whole kit, as one YAML file describes it.</summary>

@@ -1,5 +1,6 @@
 using System.Reflection;
 using StudioKit.Kits.Parts;
+using StudioKit.Kits.Text;
 
 namespace StudioKit.Kits;
 
@@ -52,7 +53,7 @@ public sealed class PartsLibrary
 
         var path = _folder is null ? null : Path.Combine(_folder, kind, name + ".yaml");
         return path is not null && File.Exists(path)
-            ? new PartText(path.Replace('\\', '/'), KitFile.ReadBounded(path, Yaml.YamlLimits.PartBytes))
+            ? new PartText(path.Replace('\\', '/'), KitFile.ReadBounded(path, KitLimits.PartBytes))
             : FromAssembly($"parts/{kind}/{name}.yaml");
     }
 

@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using StudioKit.Kits.Cards;
 using StudioKit.Kits.Quantities;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Optics;
@@ -333,7 +334,7 @@ public static class QuantityText
     /// <returns>Whether the text was read.</returns>
     public static bool TryCardSize(string text, [NotNullWhen(true)] out CardSize? value, out string problem)
     {
-        var isGood = Try(Kinds.CardSize, text, out var read, out problem);
+        var isGood = Try(CardSizeText.Kind, text, out var read, out problem);
         value = isGood ? (CardSize)read! : null;
         return isGood;
     }

@@ -1,4 +1,5 @@
 using StudioKit.Kits;
+using StudioKit.Kits.SetUps;
 using StudioKit.Planning.Checks;
 using StudioKit.Planning.Exposures;
 using StudioKit.Planning.Frames;

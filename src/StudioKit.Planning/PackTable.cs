@@ -1,5 +1,5 @@
 using System.Globalization;
-using StudioKit.Kits;
+using StudioKit.Kits.Carrying;
 using StudioKit.Physics.Packing;
 using StudioKit.Planning.Cutting.Tables;
 

@@ -1,4 +1,4 @@
-using StudioKit.Kits;
+using StudioKit.Kits.Subjects;
 using UnitsNet;
 
 namespace StudioKit.Planning;

@@ -1,3 +1,5 @@
+using StudioKit.Kits.Cards;
+
 namespace StudioKit.Kits.Tests;
 
 public sealed class CardTemplateReaderTests

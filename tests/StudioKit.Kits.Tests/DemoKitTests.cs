@@ -1,3 +1,5 @@
+using StudioKit.Kits.SetUps;
+
 namespace StudioKit.Kits.Tests;
 
 public sealed class DemoKitTests

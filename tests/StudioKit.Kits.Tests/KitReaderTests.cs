@@ -1,3 +1,5 @@
+using StudioKit.Kits.Studio;
+
 namespace StudioKit.Kits.Tests;
 
 public sealed class KitReaderTests

@@ -1,4 +1,7 @@
 using StudioKit.Kits;
+using StudioKit.Kits.Cameras;
+using StudioKit.Kits.Carrying;
+using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Optics;
 using StudioKit.Physics.Packing;

@@ -1,6 +1,6 @@
 using System.Text;
 using System.Xml.Linq;
-using StudioKit.Kits;
+using StudioKit.Kits.Cards;
 using StudioKit.Planning;
 using UglyToad.PdfPig;
 

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text;
 using StudioKit.Cli.Files;
 using StudioKit.Kits;
+using StudioKit.Kits.Cards;
 
 namespace StudioKit.Cli.Commands;
 

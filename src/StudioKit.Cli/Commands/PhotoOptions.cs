@@ -2,6 +2,7 @@ using System.CommandLine;
 using StudioKit.Cli.Files;
 using StudioKit.Field.Analysis;
 using StudioKit.Kits;
+using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
 using UnitsNet;
 

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using StudioKit.Cli.Files;
 using StudioKit.Kits;
+using StudioKit.Kits.Cards;
 using StudioKit.Sheets;
 
 namespace StudioKit.Cli.Commands;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Spectre.Console;
+using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Sources;
 using StudioKit.Planning;
@@ -45,7 +46,7 @@ internal static class WhyTables
         }
 
         table.AddRow(
-            light.Role == Kits.LightRole.Below ? "white margin" : "against correct exposure",
+            light.Role == LightRole.Below ? "white margin" : "against correct exposure",
             Signed(light.Budget.Total), Spread(light.Budget.Uncertainty), $"first bracket {PlanFormat.ThreeDigits(Math.Round(light.Budget.Bracket.Value, 2))} stop either side", "sum of the lines, ± in quadrature");
         console.Write(table);
     }

@@ -1,4 +1,5 @@
 using StudioKit.Kits;
+using StudioKit.Kits.Lighting;
 using StudioKit.Physics.Exposure;
 
 namespace StudioKit.Field.Calibration;

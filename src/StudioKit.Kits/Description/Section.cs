@@ -1,6 +1,6 @@
 using System.Text.Json;
 using StudioKit.Kits.Quantities;
-using StudioKit.Kits.Reading;
+using StudioKit.Kits.Text;
 using StudioKit.Kits.Yaml;
 
 namespace StudioKit.Kits.Description;
@@ -28,31 +28,31 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
     /// <summary>Adds a key that must be there.</summary>
     public Section<T> Required(
         string key, ValueKind kind, string doc, Func<T, object?, T> set, string? least = null, string? most = null) =>
-        Add(new ValueEntry<T>(key, doc, kind, set, null, new Bounds(least, most), isRequired: true));
+        Add(new ValueEntry<T>(key, doc, kind, set, null, new ValueBounds(least, most), isRequired: true));
 
     /// <summary>Adds a key whose default stands in the record.</summary>
     public Section<T> Optional(
         string key, ValueKind kind, string doc, Func<T, object?, T> set, Func<T, object?> get, string? least = null, string? most = null) =>
-        Add(new ValueEntry<T>(key, doc, kind, set, get, new Bounds(least, most), isRequired: false));
+        Add(new ValueEntry<T>(key, doc, kind, set, get, new ValueBounds(least, most), isRequired: false));
 
     /// <summary>Adds a key that may be left out without anything standing in for it.</summary>
     public Section<T> Free(
         string key, ValueKind kind, string doc, Func<T, object?, T> set, string? least = null, string? most = null) =>
-        Add(new ValueEntry<T>(key, doc, kind, set, null, new Bounds(least, most), isRequired: false));
+        Add(new ValueEntry<T>(key, doc, kind, set, null, new ValueBounds(least, most), isRequired: false));
 
     /// <summary>Adds a key that takes one value or a list of them.</summary>
     public Section<T> Values(
         string key, ValueKind kind, string doc, Func<T, object?[], T> set, Func<T, object?[]> get,
         string? least = null, string? most = null) =>
-        Add(new ValuesEntry<T>(key, doc, kind, set, get, new Bounds(least, most), refersTo: null));
+        Add(new ValuesEntry<T>(key, doc, kind, set, get, new ValueBounds(least, most), refersTo: null));
 
     /// <summary>Adds a key that names one thing described elsewhere in the kit.</summary>
     public Section<T> Reference(string key, string refersTo, string doc, Func<T, string, T> set, bool isRequired = false) =>
-        Add(new ValueEntry<T>(key, doc, Kinds.Name, (owner, value) => set(owner, (string)value!), null, new Bounds(null, null), isRequired, refersTo));
+        Add(new ValueEntry<T>(key, doc, Kinds.Name, (owner, value) => set(owner, (string)value!), null, new ValueBounds(null, null), isRequired, refersTo));
 
     /// <summary>Adds a key that names one or more things described elsewhere in the kit.</summary>
     public Section<T> References(string key, string refersTo, string doc, Func<T, IReadOnlyList<string>, T> set) =>
-        Add(new ValuesEntry<T>(key, doc, Kinds.Name, (owner, values) => set(owner, Array.ConvertAll(values, value => (string)value!)), _ => [], new Bounds(null, null), refersTo));
+        Add(new ValuesEntry<T>(key, doc, Kinds.Name, (owner, values) => set(owner, Array.ConvertAll(values, value => (string)value!)), _ => [], new ValueBounds(null, null), refersTo));
 
     /// <summary>Adds a section within this one.</summary>
     public Section<T> Within<TInner>(

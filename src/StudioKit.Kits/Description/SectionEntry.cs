@@ -1,5 +1,4 @@
 using System.Text.Json;
-using StudioKit.Kits.Reading;
 using StudioKit.Kits.Yaml;
 
 namespace StudioKit.Kits.Description;

@@ -1,13 +1,12 @@
 using System.Text.Json;
 using StudioKit.Kits.Quantities;
-using StudioKit.Kits.Reading;
 using StudioKit.Kits.Yaml;
 
 namespace StudioKit.Kits.Description;
 
 /// <summary>A key with a single value.</summary>
 internal sealed class ValueEntry<TOwner>(
-    string key, string doc, ValueKind kind, Func<TOwner, object?, TOwner> set, Func<TOwner, object?>? get, Bounds bounds, bool isRequired, string? refersTo = null)
+    string key, string doc, ValueKind kind, Func<TOwner, object?, TOwner> set, Func<TOwner, object?>? get, ValueBounds bounds, bool isRequired, string? refersTo = null)
     : Entry<TOwner>(key, doc, isRequired)
 {
     public override TOwner Read(TOwner owner, YamlNode node, string path, ReadContext context)

@@ -6,7 +6,7 @@ namespace StudioKit.Kits.Description;
 /// <summary>Tells an editor of one kind of value.</summary>
 internal static class ValueSchema
 {
-    public static void WriteDescription(Utf8JsonWriter json, string doc, ValueKind kind, Bounds bounds)
+    public static void WriteDescription(Utf8JsonWriter json, string doc, ValueKind kind, ValueBounds bounds)
     {
         var range = bounds is (null, null) ? "" : $" Allowed: {bounds}.";
         json.WriteString("description", doc + range);

@@ -1,5 +1,5 @@
 using StudioKit.Kits.Quantities;
-using StudioKit.Kits.Reading;
+using StudioKit.Kits.Text;
 using StudioKit.Kits.Yaml;
 
 namespace StudioKit.Kits.Description;
@@ -9,7 +9,7 @@ internal static class ValueText
 {
     private static readonly string[] PlusMinus = ["±", "+/-"];
 
-    public static bool TryRead(ValueKind kind, Bounds bounds, YamlNode node, string path, ReadContext context, out object? value)
+    public static bool TryRead(ValueKind kind, ValueBounds bounds, YamlNode node, string path, ReadContext context, out object? value)
     {
         value = null;
         if (Scalar(kind, node, path, context) is not { } scalar)

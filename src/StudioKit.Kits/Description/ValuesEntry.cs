@@ -1,13 +1,12 @@
 using System.Text.Json;
 using StudioKit.Kits.Quantities;
-using StudioKit.Kits.Reading;
 using StudioKit.Kits.Yaml;
 
 namespace StudioKit.Kits.Description;
 
 /// <summary>A key with one value or a list of them.</summary>
 internal sealed class ValuesEntry<TOwner>(
-    string key, string doc, ValueKind kind, Func<TOwner, object?[], TOwner> set, Func<TOwner, object?[]> get, Bounds bounds, string? refersTo)
+    string key, string doc, ValueKind kind, Func<TOwner, object?[], TOwner> set, Func<TOwner, object?[]> get, ValueBounds bounds, string? refersTo)
     : Entry<TOwner>(key, doc, isRequired: false)
 {
     public override TOwner Read(TOwner owner, YamlNode node, string path, ReadContext context)

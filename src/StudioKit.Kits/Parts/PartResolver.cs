@@ -1,5 +1,5 @@
 using StudioKit.Kits.Quantities;
-using StudioKit.Kits.Reading;
+using StudioKit.Kits.Text;
 using StudioKit.Kits.Yaml;
 
 namespace StudioKit.Kits.Parts;
@@ -71,7 +71,7 @@ internal sealed class PartResolver(PartsLibrary library, DiagnosticList diagnost
             return null;
         }
 
-        var source = TextDecoder.Decode(part.Bytes, part.File, YamlLimits.PartBytes, diagnostics);
+        var source = TextDecoder.Decode(part.Bytes, part.File, KitLimits.PartBytes, diagnostics);
         if (source is null || YamlTree.Read(source, diagnostics) is not { } root)
         {
             return null;
@@ -118,7 +118,7 @@ internal sealed class PartResolver(PartsLibrary library, DiagnosticList diagnost
 
     private bool IsCycle(ScalarNode name, string place, IReadOnlyList<string> chain)
     {
-        if (!chain.Contains(place, StringComparer.Ordinal) && chain.Count < YamlLimits.PartChain)
+        if (!chain.Contains(place, StringComparer.Ordinal) && chain.Count < KitLimits.PartChain)
         {
             return false;
         }
@@ -126,7 +126,7 @@ internal sealed class PartResolver(PartsLibrary library, DiagnosticList diagnost
         var circle = string.Join(" → ", chain.Append(place));
         diagnostics.Error(
             DiagnosticCodes.PartCycle, name,
-            chain.Count < YamlLimits.PartChain ? $"The parts refer to each other in a circle: {circle}." : $"The parts refer to each other too deep: {circle}.",
+            chain.Count < KitLimits.PartChain ? $"The parts refer to each other in a circle: {circle}." : $"The parts refer to each other too deep: {circle}.",
             "Write the values of one of them out.");
         return true;
     }

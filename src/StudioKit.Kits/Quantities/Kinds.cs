@@ -7,23 +7,23 @@ namespace StudioKit.Kits.Quantities;
 internal static class Kinds
 {
     public static readonly ValueKind Length = Of(
-        Dimension.Length, number => UnitsNet.Length.FromMillimeters(number), value => ((UnitsNet.Length)value!).Millimeters, toSi: 1e-3,
+        UnitDimension.Length, number => UnitsNet.Length.FromMillimeters(number), value => ((UnitsNet.Length)value!).Millimeters, toSi: 1e-3,
         value => WriteLength((UnitsNet.Length)value!));
 
     public static readonly ValueKind Mass = Of(
-        Dimension.Mass, number => UnitsNet.Mass.FromGrams(number), value => ((UnitsNet.Mass)value!).Grams, toSi: 1e-3,
+        UnitDimension.Mass, number => UnitsNet.Mass.FromGrams(number), value => ((UnitsNet.Mass)value!).Grams, toSi: 1e-3,
         value => WriteMass((UnitsNet.Mass)value!));
 
     public static readonly ValueKind Angle = Of(
-        Dimension.Angle, number => UnitsNet.Angle.FromDegrees(number), value => ((UnitsNet.Angle)value!).Degrees, toSi: Math.PI / 180,
+        UnitDimension.Angle, number => UnitsNet.Angle.FromDegrees(number), value => ((UnitsNet.Angle)value!).Degrees, toSi: Math.PI / 180,
         value => $"{NumberText.Write(((UnitsNet.Angle)value!).Degrees)}°");
 
     public static readonly ValueKind Duration = Of(
-        Dimension.Time, number => UnitsNet.Duration.FromSeconds(number), value => ((UnitsNet.Duration)value!).Seconds, toSi: 1,
+        UnitDimension.Time, number => UnitsNet.Duration.FromSeconds(number), value => ((UnitsNet.Duration)value!).Seconds, toSi: 1,
         value => WriteTime(((UnitsNet.Duration)value!).Seconds));
 
     public static readonly ValueKind Speed = Of(
-        Dimension.Speed, number => UnitsNet.Speed.FromMetersPerSecond(number), value => ((UnitsNet.Speed)value!).MetersPerSecond, toSi: 1,
+        UnitDimension.Speed, number => UnitsNet.Speed.FromMetersPerSecond(number), value => ((UnitsNet.Speed)value!).MetersPerSecond, toSi: 1,
         value => WriteSpeed(((UnitsNet.Speed)value!).MetersPerSecond));
 
     public static readonly ValueKind Wind = Speed with
@@ -35,44 +35,44 @@ internal static class Kinds
     };
 
     public static readonly ValueKind Temperature = Of(
-        Dimension.Temperature, number => UnitsNet.Temperature.FromDegreesCelsius(number), value => ((UnitsNet.Temperature)value!).DegreesCelsius, toSi: 1,
+        UnitDimension.Temperature, number => UnitsNet.Temperature.FromDegreesCelsius(number), value => ((UnitsNet.Temperature)value!).DegreesCelsius, toSi: 1,
         value => $"{NumberText.Write(((UnitsNet.Temperature)value!).DegreesCelsius)} °C") with
     { TakesUncertainty = false };
 
     public static readonly ValueKind Density = Of(
-        Dimension.Density, number => UnitsNet.Density.FromKilogramsPerCubicMeter(number), value => ((UnitsNet.Density)value!).KilogramsPerCubicMeter, toSi: 1,
+        UnitDimension.Density, number => UnitsNet.Density.FromKilogramsPerCubicMeter(number), value => ((UnitsNet.Density)value!).KilogramsPerCubicMeter, toSi: 1,
         value => $"{NumberText.Write(((UnitsNet.Density)value!).KilogramsPerCubicMeter)} kg/m³");
 
     public static readonly ValueKind AreaDensity = Of(
-        Dimension.AreaDensity, number => UnitsNet.AreaDensity.FromKilogramsPerSquareMeter(number), value => ((UnitsNet.AreaDensity)value!).KilogramsPerSquareMeter, toSi: 1,
+        UnitDimension.AreaDensity, number => UnitsNet.AreaDensity.FromKilogramsPerSquareMeter(number), value => ((UnitsNet.AreaDensity)value!).KilogramsPerSquareMeter, toSi: 1,
         value => $"{NumberText.Write(((UnitsNet.AreaDensity)value!).KilogramsPerSquareMeter * 1000)} g/m²");
 
     public static readonly ValueKind LinearDensity = Of(
-        Dimension.LinearDensity, number => UnitsNet.LinearDensity.FromKilogramsPerMeter(number), value => ((UnitsNet.LinearDensity)value!).KilogramsPerMeter, toSi: 1,
+        UnitDimension.LinearDensity, number => UnitsNet.LinearDensity.FromKilogramsPerMeter(number), value => ((UnitsNet.LinearDensity)value!).KilogramsPerMeter, toSi: 1,
         value => $"{NumberText.Write(((UnitsNet.LinearDensity)value!).KilogramsPerMeter * 1000)} g/m");
 
     public static readonly ValueKind Pressure = Of(
-        Dimension.Pressure, number => UnitsNet.Pressure.FromPascals(number), value => ((UnitsNet.Pressure)value!).Pascals, toSi: 1,
+        UnitDimension.Pressure, number => UnitsNet.Pressure.FromPascals(number), value => ((UnitsNet.Pressure)value!).Pascals, toSi: 1,
         value => WritePressure(((UnitsNet.Pressure)value!).Pascals));
 
     public static readonly ValueKind OpticalPower = Of(
-        Dimension.OpticalPower, number => ReciprocalLength.FromInverseMeters(number), value => ((ReciprocalLength)value!).InverseMeters, toSi: 1,
+        UnitDimension.OpticalPower, number => ReciprocalLength.FromInverseMeters(number), value => ((ReciprocalLength)value!).InverseMeters, toSi: 1,
         value => $"{(((ReciprocalLength)value!).InverseMeters > 0 ? "+" : "")}{NumberText.Write(((ReciprocalLength)value!).InverseMeters)} dpt");
 
     public static readonly ValueKind Voltage = Of(
-        Dimension.Voltage, number => ElectricPotential.FromVolts(number), value => ((ElectricPotential)value!).Volts, toSi: 1,
+        UnitDimension.Voltage, number => ElectricPotential.FromVolts(number), value => ((ElectricPotential)value!).Volts, toSi: 1,
         value => $"{NumberText.Write(((ElectricPotential)value!).Volts)} V");
 
     public static readonly ValueKind Charge = Of(
-        Dimension.Charge, number => ElectricCharge.FromMilliampereHours(number), value => ((ElectricCharge)value!).MilliampereHours, toSi: 3.6,
+        UnitDimension.Charge, number => ElectricCharge.FromMilliampereHours(number), value => ((ElectricCharge)value!).MilliampereHours, toSi: 3.6,
         value => $"{NumberText.Write(((ElectricCharge)value!).MilliampereHours)} mAh");
 
     public static readonly ValueKind Expansion = Of(
-        Dimension.Expansion, number => CoefficientOfThermalExpansion.FromPerKelvin(number), value => ((CoefficientOfThermalExpansion)value!).PerKelvin, toSi: 1,
+        UnitDimension.Expansion, number => CoefficientOfThermalExpansion.FromPerKelvin(number), value => ((CoefficientOfThermalExpansion)value!).PerKelvin, toSi: 1,
         value => $"{NumberText.Write(((CoefficientOfThermalExpansion)value!).PerKelvin)} /K");
 
     public static readonly ValueKind TypeSize = Of(
-        Dimension.TypeSize, number => UnitsNet.Length.FromDtpPoints(number), value => ((UnitsNet.Length)value!).DtpPoints, toSi: 0.0254 / 72,
+        UnitDimension.TypeSize, number => UnitsNet.Length.FromDtpPoints(number), value => ((UnitsNet.Length)value!).DtpPoints, toSi: 0.0254 / 72,
         value => $"{NumberText.Write(Math.Round(((UnitsNet.Length)value!).DtpPoints, 3))} pt") with
     { TakesUncertainty = false };
 
@@ -105,9 +105,9 @@ internal static class Kinds
     public static readonly ValueKind Shutter = new(
         "a shutter speed", "1/125 s", LightText.Shutter, value => WriteTime(((ShutterSpeed)value!).Seconds))
     {
-        Pattern = () => Patterns.Quantity(Dimension.Time),
+        Pattern = () => Patterns.Quantity(UnitDimension.Time),
         Measure = value => new Extent(((ShutterSpeed)value!).Seconds, ((ShutterSpeed)value).Seconds),
-        ReadMeasure = text => NumberText.Quantity(text, Dimension.Time),
+        ReadMeasure = text => NumberText.Quantity(text, UnitDimension.Time),
     };
 
     public static readonly ValueKind Iso = Light(
@@ -151,8 +151,6 @@ internal static class Kinds
     public static readonly ValueKind SensorSize = PairText.Size("36 mm x 24 mm");
 
     public static readonly ValueKind SheetSize = PairText.Size("1000 mm x 500 mm");
-
-    public static readonly ValueKind CardSize = CardSizeText.Kind;
 
     public static readonly ValueKind Box = PairText.Box("600 mm x 300 mm x 220 mm");
 
@@ -198,7 +196,7 @@ internal static class Kinds
         };
     }
 
-    private static ValueKind Of(Dimension dimension, Func<double, object?> make, Func<object?, double> measure, double toSi, Func<object?, string> write) => new(
+    private static ValueKind Of(UnitDimension dimension, Func<double, object?> make, Func<object?, double> measure, double toSi, Func<object?, string> write) => new(
         dimension.Noun, dimension.Example, text => NumberText.Quantity(text, dimension).Then(make), write)
     {
         Pattern = () => Patterns.Quantity(dimension),

@@ -39,7 +39,7 @@ internal static class LightText
     }
 
     public static Reading<object?> Shutter(string text) =>
-        NumberText.Quantity(text, Dimension.Time).Then(seconds => seconds > 0
+        NumberText.Quantity(text, UnitDimension.Time).Then(seconds => seconds > 0
             ? Reading<object?>.Good(new ShutterSpeed(ThirdStopMarks.Time(seconds)))
             : Reading<object?>.Bad($"'{text}' is not a shutter speed: it must be above zero.", "Write for example '1/125 s'."));
 
@@ -106,7 +106,7 @@ internal static class LightText
             return Reading<object?>.Bad($"'{text}' has no unit; ambient light needs one.", $"Did you mean 'EV {trimmed}' or '{trimmed} lx'?");
         }
 
-        return NumberText.Quantity(text, Dimension.Illuminance).Then(lux => lux > 0
+        return NumberText.Quantity(text, UnitDimension.Illuminance).Then(lux => lux > 0
             ? Reading<object?>.Good(new ExposureValue(Math.Log2(lux / LuxAtZero)))
             : Reading<object?>.Bad($"'{text}' is not an illuminance above zero.", "Write for example '10000 lx' or 'EV 12'."));
     }
@@ -131,7 +131,7 @@ internal static class LightText
 
     /// <summary>A share of one, <c>0.5</c> or <c>50 %</c>.</summary>
     public static Reading<double> Ratio(string text) => text.TrimEnd().EndsWith('%')
-        ? NumberText.Quantity(text, Dimension.Share)
+        ? NumberText.Quantity(text, UnitDimension.Share)
         : NumberText.Bare(text, "a ratio", "0.5");
 
     /// <summary>A guide number with the ISO speed and zoom it is quoted at; any speed is brought to ISO 100 by the square root.</summary>
@@ -157,7 +157,7 @@ internal static class LightText
             }
         }
 
-        return NumberText.Quantity(distance, Dimension.Length).Then(millimeters => millimeters > 0
+        return NumberText.Quantity(distance, UnitDimension.Length).Then(millimeters => millimeters > 0
             ? Reading<object?>.Good(new GuideNumber(Length.FromMeters(millimeters / 1000 / Math.Sqrt(iso / 100)), zoom))
             : Reading<object?>.Bad($"'{text}' is not a guide number: it must be above zero.", "Write for example '38 m @ ISO 100, 35 mm'."));
     }
@@ -171,7 +171,7 @@ internal static class LightText
             return speed.Then(_ => 0.0);
         }
 
-        var length = NumberText.Quantity(text, Dimension.Length);
+        var length = NumberText.Quantity(text, UnitDimension.Length);
         if (length.IsGood && length.Value <= 0)
         {
             return Reading<double>.Bad($"'{text}' is not a zoom setting: it must be above zero.", "Write for example '38 m @ ISO 100, 35 mm'.");

@@ -9,7 +9,7 @@ internal static class NumberText
     private const double Largest = 1e15;
 
     /// <summary>Reads a number and its unit, or several that add up.</summary>
-    public static Reading<double> Quantity(string text, Dimension dimension)
+    public static Reading<double> Quantity(string text, UnitDimension dimension)
     {
         var cursor = new TextCursor(text);
         cursor.SkipSpaces();
@@ -70,7 +70,7 @@ internal static class NumberText
     public static string Write(double value) =>
         value.ToString(Math.Abs(value) is 0 or >= 1e-3 ? "0.######" : "0.###e0", CultureInfo.InvariantCulture);
 
-    private static Reading<double>? CheckUnit(string text, ref TextCursor cursor, Dimension dimension, Unit? last)
+    private static Reading<double>? CheckUnit(string text, ref TextCursor cursor, UnitDimension dimension, Unit? last)
     {
         var numberEnd = cursor.Position;
         cursor.SkipSpaces();
@@ -95,10 +95,10 @@ internal static class NumberText
             : Reading<double>.Bad($"'{text}' is not {dimension.Noun}: '{unit.Symbol}' cannot follow '{last.Symbol}'.", $"Write for example '{dimension.Example}'.");
     }
 
-    private static Reading<double> NoUnit(string text, string number, Dimension dimension) => Reading<double>.Bad(
+    private static Reading<double> NoUnit(string text, string number, UnitDimension dimension) => Reading<double>.Bad(
         $"'{text}' has no unit; {dimension.Noun} needs one.", $"Did you mean '{text}{(dimension.Guess == "°" ? "" : " ")}{dimension.Guess}'?");
 
-    private static Reading<double> UnknownUnit(string text, TextCursor cursor, Dimension dimension)
+    private static Reading<double> UnknownUnit(string text, TextCursor cursor, UnitDimension dimension)
     {
         var word = cursor.Rest.Split(' ')[0];
         if (char.IsAsciiDigit(word[0]))
@@ -112,10 +112,10 @@ internal static class NumberText
             recased is null ? $"Units known here: {Symbols(dimension)}." : $"Did you mean '{recased}'?");
     }
 
-    private static Reading<double> WrongUnit(string text, Unit unit, Dimension dimension) => Reading<double>.Bad(
+    private static Reading<double> WrongUnit(string text, Unit unit, UnitDimension dimension) => Reading<double>.Bad(
         $"'{text}' is {unit.Dimension.Noun}; {dimension.Noun} is needed.", $"Write for example '{dimension.Example}'.");
 
-    private static Reading<double> NoNumber(string text, TextCursor cursor, Dimension dimension) =>
+    private static Reading<double> NoNumber(string text, TextCursor cursor, UnitDimension dimension) =>
         HasComma(text, cursor)
             ? Comma<double>(text)
             : Reading<double>.Bad(WhyNoNumber(text, dimension.Noun, out var hint), hint ?? $"Write for example '{dimension.Example}'.");
@@ -144,8 +144,8 @@ internal static class NumberText
             ? Reading<double>.Good(value)
             : Reading<double>.Bad($"'{text}' is too large a number.", "No value in a kit is anywhere near it.");
 
-    private static string Bare(Dimension dimension) => dimension.Noun[(dimension.Noun.IndexOf(' ', StringComparison.Ordinal) + 1)..];
+    private static string Bare(UnitDimension dimension) => dimension.Noun[(dimension.Noun.IndexOf(' ', StringComparison.Ordinal) + 1)..];
 
-    private static string Symbols(Dimension dimension) =>
+    private static string Symbols(UnitDimension dimension) =>
         string.Join(", ", UnitTable.All.Where(unit => unit.Dimension == dimension).DistinctBy(unit => (unit.Factor, unit.Offset)).Select(unit => unit.Symbol));
 }

@@ -15,7 +15,7 @@ internal static class PairText
     {
         Pattern = () => Patterns.Sizes(2),
         Measure = value => Ends(((Size)value!).First.Millimeters, ((Size)value).Second.Millimeters),
-        ReadMeasure = text => NumberText.Quantity(text, Dimension.Length),
+        ReadMeasure = text => NumberText.Quantity(text, UnitDimension.Length),
     };
 
     /// <summary>Three lengths.</summary>
@@ -26,7 +26,7 @@ internal static class PairText
     {
         Pattern = () => Patterns.Sizes(3),
         Measure = value => Ends(((Box)value!).First.Millimeters, ((Box)value).Second.Millimeters, ((Box)value).Third.Millimeters),
-        ReadMeasure = text => NumberText.Quantity(text, Dimension.Length),
+        ReadMeasure = text => NumberText.Quantity(text, UnitDimension.Length),
     };
 
     public static readonly ValueKind Pixels = new(
@@ -86,7 +86,7 @@ internal static class PairText
         for (var i = 0; i < count; i++)
         {
             var part = i < count - 1 && shared.Length > 0 ? $"{parts[i].Trim()} {shared}" : parts[i].Trim();
-            var reading = NumberText.Quantity(part, Dimension.Length);
+            var reading = NumberText.Quantity(part, UnitDimension.Length);
             if (!reading.IsGood)
             {
                 return Reading<double[]>.Bad(reading.Problem!, shared.Length > 0 || reading.Hint is null ? reading.Hint : $"Write for example '{example}'.");

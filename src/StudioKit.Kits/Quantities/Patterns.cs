@@ -13,22 +13,22 @@ internal static class Patterns
     public const string Times = @"\s*[x×]\s*";
     public const string To = @"\s+to\s+";
 
-    public static string Quantity(Dimension dimension)
+    public static string Quantity(UnitDimension dimension)
     {
         var one = $"{Number}\\s*({Symbols(dimension)})";
         return dimension.Adds ? $"{one}(\\s*{one})*" : one;
     }
 
     public static string Sizes(int count) =>
-        string.Join(Times, Enumerable.Repeat($"{Number}\\s*({Symbols(Dimension.Length)})?", count));
+        string.Join(Times, Enumerable.Repeat($"{Number}\\s*({Symbols(UnitDimension.Length)})?", count));
 
-    public static string GuideNumber => $"(GN\\s*)?{Quantity(Dimension.Length)}(\\s*@.*)?";
+    public static string GuideNumber => $"(GN\\s*)?{Quantity(UnitDimension.Length)}(\\s*@.*)?";
 
-    public static string Wind => $"({Quantity(Dimension.Speed)}|(Beaufort|Bft)\\s*\\d+|\\d+\\s*(Beaufort|Bft))";
+    public static string Wind => $"({Quantity(UnitDimension.Speed)}|(Beaufort|Bft)\\s*\\d+|\\d+\\s*(Beaufort|Bft))";
 
-    public static string ExposureValue => $"(EV\\s*{Number}|{Number}\\s*EV|{Quantity(Dimension.Illuminance)})";
+    public static string ExposureValue => $"(EV\\s*{Number}|{Number}\\s*EV|{Quantity(UnitDimension.Illuminance)})";
 
-    private static string Symbols(Dimension dimension) => string.Join('|', UnitTable.All
+    private static string Symbols(UnitDimension dimension) => string.Join('|', UnitTable.All
         .Where(unit => unit.Dimension == dimension)
         .OrderByDescending(unit => unit.Symbol.Length)
         .Select(unit => Escape(unit.Symbol)));

@@ -12,7 +12,7 @@ internal static class UncertaintyText
 
         if (text.EndsWith('%'))
         {
-            return NumberText.Quantity(text, Dimension.Share).Then(share => Positive(share, UncertaintyKind.Relative, text));
+            return NumberText.Quantity(text, UnitDimension.Share).Then(share => Positive(share, UncertaintyKind.Relative, text));
         }
 
         if (kind.CountsLight && (text.EndsWith("stop", StringComparison.Ordinal) || text.EndsWith("stops", StringComparison.Ordinal) || kind.IsInStops))

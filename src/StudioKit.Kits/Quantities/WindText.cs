@@ -13,7 +13,7 @@ internal static class WindText
     {
         if (Force(text.Trim()) is not { } force)
         {
-            return NumberText.Quantity(text, Dimension.Speed).Then(speed => (object?)Speed.FromMetersPerSecond(speed));
+            return NumberText.Quantity(text, UnitDimension.Speed).Then(speed => (object?)Speed.FromMetersPerSecond(speed));
         }
 
         return NumberText.Whole(force).Then(number => number >= 0 && number < UpperBounds.Length

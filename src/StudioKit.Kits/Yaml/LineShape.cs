@@ -1,4 +1,4 @@
-using StudioKit.Kits.Reading;
+using StudioKit.Kits.Text;
 
 namespace StudioKit.Kits.Yaml;
 
@@ -12,15 +12,15 @@ internal static class LineShape
         foreach (var line in source.Text.AsSpan().EnumerateLines())
         {
             number++;
-            if (number > YamlLimits.Lines)
+            if (number > KitLimits.Lines)
             {
-                diagnostics.Error(DiagnosticCodes.TooMuch, source, number, 1, "The file has too many lines.", $"It may have at most {YamlLimits.Lines} lines.");
+                diagnostics.Error(DiagnosticCodes.TooMuch, source, number, 1, "The file has too many lines.", $"It may have at most {KitLimits.Lines} lines.");
                 return false;
             }
 
-            if (line.Length > YamlLimits.LineLength)
+            if (line.Length > KitLimits.LineLength)
             {
-                diagnostics.Error(DiagnosticCodes.TooMuch, source, number, 1, "The line is too long.", $"A line has at most {YamlLimits.LineLength} characters.");
+                diagnostics.Error(DiagnosticCodes.TooMuch, source, number, 1, "The line is too long.", $"A line has at most {KitLimits.LineLength} characters.");
                 return false;
             }
 

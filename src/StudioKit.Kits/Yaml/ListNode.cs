@@ -1,3 +1,5 @@
+using StudioKit.Kits.Text;
+
 namespace StudioKit.Kits.Yaml;
 
 /// <summary>A list.</summary>

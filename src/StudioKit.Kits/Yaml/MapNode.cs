@@ -1,3 +1,5 @@
+using StudioKit.Kits.Text;
+
 namespace StudioKit.Kits.Yaml;
 
 /// <summary>A section: keys with their values, in the order written.</summary>

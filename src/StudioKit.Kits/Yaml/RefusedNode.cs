@@ -1,3 +1,5 @@
+using StudioKit.Kits.Text;
+
 namespace StudioKit.Kits.Yaml;
 
 /// <summary>Stands where something was refused and reported, so that nobody complains of it twice.</summary>

@@ -1,4 +1,4 @@
-using StudioKit.Kits.Reading;
+using StudioKit.Kits.Text;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
 
@@ -161,15 +161,15 @@ internal sealed class YamlTree
 
     private bool IsTooMuch(NodeEvent start, int depth)
     {
-        if (depth > YamlLimits.Depth)
+        if (depth > KitLimits.Depth)
         {
             _diagnostics.Error(
-                DiagnosticCodes.TooMuch, _source, start.Start, "Sections are nested too deep.", $"No more than {YamlLimits.Depth} levels are needed.");
+                DiagnosticCodes.TooMuch, _source, (int)start.Start.Line, (int)start.Start.Column, "Sections are nested too deep.", $"No more than {KitLimits.Depth} levels are needed.");
         }
-        else if (++_nodes > YamlLimits.Nodes)
+        else if (++_nodes > KitLimits.Nodes)
         {
             _diagnostics.Error(
-                DiagnosticCodes.TooMuch, _source, start.Start, "The file holds too many values.", $"It may hold at most {YamlLimits.Nodes} keys and values.");
+                DiagnosticCodes.TooMuch, _source, (int)start.Start.Line, (int)start.Start.Column, "The file holds too many values.", $"It may hold at most {KitLimits.Nodes} keys and values.");
         }
         else
         {
@@ -219,7 +219,7 @@ internal sealed class YamlTree
     }
 
     private void Refuse(ParsingEvent at, string message, string hint) =>
-        _diagnostics.Error(DiagnosticCodes.RefusedFeature, _source, at.Start, message, hint);
+        _diagnostics.Error(DiagnosticCodes.RefusedFeature, _source, (int)at.Start.Line, (int)at.Start.Column, message, hint);
 
     private YamlNode? Nothing()
     {

@@ -1,4 +1,4 @@
-using StudioKit.Kits;
+using StudioKit.Kits.Studio;
 using StudioKit.Planning.Frames;
 using UnitsNet;
 

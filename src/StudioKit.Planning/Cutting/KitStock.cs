@@ -1,5 +1,5 @@
 using System.Globalization;
-using StudioKit.Kits;
+using StudioKit.Kits.Stock;
 using UnitsNet;
 
 namespace StudioKit.Planning.Cutting;

@@ -1,4 +1,7 @@
 using StudioKit.Kits;
+using StudioKit.Kits.Cameras;
+using StudioKit.Kits.Lighting;
+using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning.Framing;
 using UnitsNet;

@@ -1,4 +1,6 @@
 using StudioKit.Kits;
+using StudioKit.Kits.SetUps;
+using StudioKit.Kits.Studio;
 using StudioKit.Physics.Packing;
 using StudioKit.Physics.Structure;
 using StudioKit.Physics.Structure.Frames;

@@ -1,4 +1,4 @@
-using StudioKit.Kits;
+using StudioKit.Kits.Cameras;
 using StudioKit.Physics.Optics;
 using UnitsNet;
 

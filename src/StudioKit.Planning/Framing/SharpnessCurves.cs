@@ -1,4 +1,5 @@
-using StudioKit.Kits;
+using StudioKit.Kits.Cameras;
+using StudioKit.Kits.Subjects;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Optics;
 using UnitsNet;

@@ -1,4 +1,5 @@
 using StudioKit.Kits;
+using StudioKit.Kits.Subjects;
 using StudioKit.Physics.Sources;
 using UnitsNet;
 

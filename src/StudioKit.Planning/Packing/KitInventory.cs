@@ -1,4 +1,6 @@
 using StudioKit.Kits;
+using StudioKit.Kits.Carrying;
+using StudioKit.Kits.Lighting;
 using StudioKit.Physics.Packing;
 using UnitsNet;
 

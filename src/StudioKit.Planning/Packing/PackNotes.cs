@@ -1,4 +1,5 @@
 using StudioKit.Kits;
+using StudioKit.Kits.Carrying;
 using StudioKit.Physics.Packing;
 using StudioKit.Physics.Sources;
 using UnitsNet;

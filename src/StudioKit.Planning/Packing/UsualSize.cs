@@ -1,4 +1,4 @@
-using StudioKit.Kits;
+using StudioKit.Kits.Lighting;
 using StudioKit.Physics.Packing;
 using UnitsNet;
 

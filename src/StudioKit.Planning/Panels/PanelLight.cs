@@ -1,4 +1,5 @@
 using StudioKit.Kits;
+using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Light;
 using StudioKit.Physics.Structure.Frames;

@@ -1,4 +1,5 @@
 using StudioKit.Kits;
+using StudioKit.Kits.Studio;
 using StudioKit.Physics.Light;
 using StudioKit.Physics.Packing;
 using StudioKit.Planning.Frames;

@@ -1,4 +1,7 @@
 using StudioKit.Kits;
+using StudioKit.Kits.Lighting;
+using StudioKit.Kits.SetUps;
+using StudioKit.Kits.Subjects;
 using StudioKit.Physics.Packing;
 using StudioKit.Planning.Handling;
 using UnitsNet;

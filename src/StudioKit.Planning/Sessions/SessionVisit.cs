@@ -1,4 +1,5 @@
-using StudioKit.Kits;
+using StudioKit.Kits.SetUps;
+using StudioKit.Kits.Subjects;
 
 namespace StudioKit.Planning.Sessions;
 

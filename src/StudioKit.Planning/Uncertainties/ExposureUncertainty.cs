@@ -1,4 +1,4 @@
-using StudioKit.Kits;
+using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.SetUps;
 

@@ -1,4 +1,6 @@
 using StudioKit.Kits;
+using StudioKit.Kits.Lighting;
+using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning.Exposures;
 

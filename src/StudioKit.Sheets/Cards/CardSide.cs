@@ -1,4 +1,4 @@
-using StudioKit.Kits;
+using StudioKit.Kits.Cards;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;

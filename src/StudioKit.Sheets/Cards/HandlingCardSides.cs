@@ -1,4 +1,5 @@
-using StudioKit.Kits;
+using StudioKit.Kits.Cards;
+using StudioKit.Kits.Subjects;
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;

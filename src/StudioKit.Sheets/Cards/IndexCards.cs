@@ -1,5 +1,5 @@
 using System.Globalization;
-using StudioKit.Kits;
+using StudioKit.Kits.Cards;
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;

@@ -1,4 +1,4 @@
-using StudioKit.Kits;
+using StudioKit.Kits.SetUps;
 using StudioKit.Planning;
 
 namespace StudioKit.Sheets.Cards;

@@ -1,4 +1,4 @@
-using StudioKit.Kits;
+using StudioKit.Kits.Cards;
 using StudioKit.Planning;
 using StudioKit.Sheets.Cards;
 using StudioKit.Sheets.Layout;

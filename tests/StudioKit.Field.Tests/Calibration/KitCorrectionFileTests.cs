@@ -1,5 +1,7 @@
 using StudioKit.Field.Calibration;
 using StudioKit.Kits;
+using StudioKit.Kits.Cameras;
+using StudioKit.Kits.Lighting;
 using StudioKit.Physics.Exposure;
 using UnitsNet;
 

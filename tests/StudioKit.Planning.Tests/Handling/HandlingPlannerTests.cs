@@ -1,4 +1,5 @@
 using StudioKit.Kits;
+using StudioKit.Kits.Subjects;
 
 namespace StudioKit.Planning.Tests.Handling;
 

@@ -1,4 +1,4 @@
-using StudioKit.Kits;
+using StudioKit.Kits.Carrying;
 using StudioKit.Physics.Packing;
 using UnitsNet;
 

@@ -1,4 +1,5 @@
 using StudioKit.Kits;
+using StudioKit.Kits.SetUps;
 
 namespace StudioKit.Planning.Tests.Plans;
 

@@ -1,4 +1,8 @@
 using StudioKit.Kits;
+using StudioKit.Kits.Cameras;
+using StudioKit.Kits.Lighting;
+using StudioKit.Kits.SetUps;
+using StudioKit.Kits.Subjects;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Optics;
 using UnitsNet;

@@ -1,4 +1,11 @@
 using StudioKit.Kits;
+using StudioKit.Kits.Cameras;
+using StudioKit.Kits.Lighting;
+using StudioKit.Kits.Session;
+using StudioKit.Kits.SetUps;
+using StudioKit.Kits.Stock;
+using StudioKit.Kits.Studio;
+using StudioKit.Kits.Subjects;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Optics;
 using UnitsNet;

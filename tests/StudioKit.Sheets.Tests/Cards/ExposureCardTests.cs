@@ -1,4 +1,5 @@
-using StudioKit.Kits;
+using StudioKit.Kits.Cards;
+using StudioKit.Kits.SetUps;
 using StudioKit.Planning;
 using StudioKit.Sheets.Cards;
 using StudioKit.Sheets.Drawings;

@@ -1,4 +1,4 @@
-using StudioKit.Kits;
+using StudioKit.Kits.Cards;
 using StudioKit.Sheets.Documents;
 using UglyToad.PdfPig.Core;
 using ZXing;

@@ -1,4 +1,4 @@
-using StudioKit.Kits;
+using StudioKit.Kits.Cards;
 using StudioKit.Sheets.Documents;
 using StudioKit.Sheets.Layout;
 using UglyToad.PdfPig;

@@ -1,0 +1,22 @@
+using UnitsNet;
+
+namespace StudioKit.Kits.Cameras;
+
+/// <summary>What goes between camera and lens, and before the lens.</summary>
+public sealed record AccessoriesSpec
+{
+    /// <summary>Extension tubes, one entry a tube; they combine freely.</summary>
+    public IReadOnlyList<ExtensionTubeSpec> ExtensionTubes { get; init; } = [];
+
+    /// <summary>Close-up lenses.</summary>
+    public IReadOnlyList<CloseUpLensSpec> CloseUpLenses { get; init; } = [];
+
+    /// <summary>Teleconverters.</summary>
+    public IReadOnlyList<TeleconverterSpec> Teleconverters { get; init; } = [];
+
+    /// <summary>Travel of the focusing rail for one turn of its screw; none where there is no rail.</summary>
+    public Length? RailPitch { get; init; }
+
+    /// <summary>Polarising, neutral-density and other filters.</summary>
+    public IReadOnlyList<FilterSpec> Filters { get; init; } = [];
+}

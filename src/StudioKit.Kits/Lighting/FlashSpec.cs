@@ -1,0 +1,53 @@
+using StudioKit.Physics.Exposure;
+using UnitsNet;
+
+namespace StudioKit.Kits.Lighting;
+
+/// <summary>A battery flash.</summary>
+public sealed record FlashSpec
+{
+    /// <summary>Name on the sheets; unique among the flashes.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Guide number at full power, e.g. <c>38 m @ ISO 100, 35 mm</c>.</summary>
+    public required GuideNumber GuideNumber { get; init; }
+
+    /// <summary>Guide numbers at other zoom settings.</summary>
+    public IReadOnlyList<GuideNumber> Zooms { get; init; } = [];
+
+    /// <summary>Lowest power setting.</summary>
+    public FlashPower LowestPower { get; init; } = new(1.0 / 128);
+
+    /// <summary>Full width of the bare beam across at half intensity; follows from the zoom where the kit gives none.</summary>
+    public Angle? BeamWidth { get; init; }
+
+    /// <summary>Full height of the bare beam at half intensity.</summary>
+    public Angle? BeamHeight { get; init; }
+
+    /// <summary>Width of the bright window; with <see cref="HeadHeight"/> the file's <c>head: 70 mm x 40 mm</c>.</summary>
+    public Length HeadWidth { get; init; } = Length.FromMillimeters(70);
+
+    /// <summary>Height of the bright window.</summary>
+    public Length HeadHeight { get; init; } = Length.FromMillimeters(40);
+
+    /// <summary>Flash duration at full power, t0.1 by threshold.</summary>
+    public Duration FullPowerDuration { get; init; } = Duration.FromSeconds(1.0 / 300);
+
+    /// <summary>Time to recharge after a full-power flash with fresh cells.</summary>
+    public Duration RecycleTime { get; init; } = Duration.FromSeconds(3);
+
+    /// <summary>Full-power flashes from one set of cells [1].</summary>
+    public int FlashesPerSet { get; init; } = 150;
+
+    /// <summary>Cells it takes; none for a flash with its own battery.</summary>
+    public CellSpec? Cell { get; init; }
+
+    /// <summary>Cells in a set [1].</summary>
+    public int CellCount { get; init; } = 4;
+
+    /// <summary>Spare sets of cells carried [1].</summary>
+    public int SpareSets { get; init; } = 1;
+
+    /// <summary>Mass without cells; none where it was not given.</summary>
+    public Mass? Mass { get; init; }
+}

@@ -1,0 +1,32 @@
+using StudioKit.Physics.Exposure;
+using UnitsNet;
+
+namespace StudioKit.Kits.Session;
+
+/// <summary>Light, wind and ground of the place.</summary>
+public sealed record SiteSpec
+{
+    /// <summary>Name of the place.</summary>
+    public string Name { get; init; } = "";
+
+    /// <summary>Ambient light on the subject, e.g. <c>EV 12</c> or <c>10000 lx</c>.</summary>
+    public ExposureValue Ambient { get; init; } = new(12);
+
+    /// <summary>Wind at its strongest, e.g. <c>Beaufort 4</c> or <c>6 m/s</c>.</summary>
+    public Speed Wind { get; init; } = Speed.FromMetersPerSecond(5.4);
+
+    /// <summary>Slope of the ground.</summary>
+    public Angle Slope { get; init; } = Angle.FromDegrees(5);
+
+    /// <summary>Diffuse reflectance of the ground under the panel [1]; 0 to 1.</summary>
+    public double GroundReflectance { get; init; } = 0.1;
+
+    /// <summary>Air temperature of a warm day.</summary>
+    public Temperature Temperature { get; init; } = Temperature.FromDegreesCelsius(25);
+
+    /// <summary>Speed at which a hand-held camera sways against the subject.</summary>
+    public Speed HandSpeed { get; init; } = Speed.FromMillimetersPerSecond(5);
+
+    /// <summary>Guide numbers are quoted with help from a room's walls; outdoors they lose this much, negative stops.</summary>
+    public Stops OutdoorCorrection { get; init; } = new(-0.5);
+}

@@ -1,0 +1,37 @@
+using UnitsNet;
+
+namespace StudioKit.Kits.SetUps;
+
+/// <summary>One flash at work in a set-up.</summary>
+public sealed record LightSpec
+{
+    /// <summary>Name of the flash.</summary>
+    public required string Flash { get; init; }
+
+    /// <summary>What it does.</summary>
+    public required LightRole Role { get; init; }
+
+    /// <summary>Name of the modifier before it; bare where the kit gives none.</summary>
+    public string? Modifier { get; init; }
+
+    /// <summary>Bright window to panel for a flash below, to subject for all others.</summary>
+    public required Length Distance { get; init; }
+
+    /// <summary>How far right of the panel's centre it stands, as the camera sees it.</summary>
+    public Length OffsetRight { get; init; } = Length.Zero;
+
+    /// <summary>How far beyond the panel's centre it stands, away from the camera.</summary>
+    public Length OffsetBack { get; init; } = Length.Zero;
+
+    /// <summary>Tilt of its axis from straight up, towards the panel's centre.</summary>
+    public Angle Tilt { get; init; } = Angle.Zero;
+
+    /// <summary>Point of the panel that the axis of a flash below is aimed at, right of the flat panel's centre; with <see cref="AimBack"/> it stands in for the tilt.</summary>
+    public Length? AimRight { get; init; }
+
+    /// <summary>The same point, beyond the flat panel's centre.</summary>
+    public Length? AimBack { get; init; }
+
+    /// <summary>Zoom setting, as focal length on a 36 mm × 24 mm sensor; the guide number's own where the kit gives none.</summary>
+    public Length? Zoom { get; init; }
+}

@@ -1,0 +1,41 @@
+using StudioKit.Kits.Description;
+using StudioKit.Kits.Quantities;
+
+namespace StudioKit.Kits.SetUps;
+
+/// <summary>Whether the lights of a set-up fit its way of lighting.</summary>
+internal static class SetUpLights
+{
+    public static Fault? Check(SetUpSpec setUp) => setUp.Kind == SetUpKind.WhiteBackground ? CheckWhite(setUp) : CheckOther(setUp);
+
+    private static Fault? CheckWhite(SetUpSpec setUp)
+    {
+        if (!Has(setUp, LightRole.Below))
+        {
+            return new Fault("lights", $"The white-background set-up '{setUp.Name}' has no flash below the panel.", "Add a light with 'role: below'.");
+        }
+
+        return Has(setUp, LightRole.Above)
+            ? null
+            : new Fault("lights", $"The set-up '{setUp.Name}' has no flash above, so the subject will be a silhouette.", "Add a light with 'role: above'.", IsWarning: true);
+    }
+
+    private static Fault? CheckOther(SetUpSpec setUp)
+    {
+        if (setUp.Lights.FirstOrDefault(light => light.Role is LightRole.Below or LightRole.Above) is { } stray)
+        {
+            return new Fault(
+                "lights", $"The role '{Word(stray.Role)}' belongs to a white-background set-up, but '{setUp.Name}' is none.", "Use the roles key, fill and rim here.");
+        }
+
+        var wanted = setUp.Kind == SetUpKind.DarkBackground ? LightRole.Key : LightRole.Fill;
+        return Has(setUp, wanted) || (setUp.Kind != SetUpKind.DarkBackground && Has(setUp, LightRole.Key))
+            ? null
+            : new Fault(
+                "lights", $"The {WordText.Hyphenated(setUp.Kind.ToString())} set-up '{setUp.Name}' has no {Word(wanted)} light.", $"Add a light with 'role: {Word(wanted)}'.");
+    }
+
+    private static bool Has(SetUpSpec setUp, LightRole role) => setUp.Lights.Any(light => light.Role == role);
+
+    private static string Word(LightRole role) => WordText.Hyphenated(role.ToString());
+}

@@ -1,0 +1,65 @@
+using StudioKit.Physics.Exposure;
+using UnitsNet;
+
+namespace StudioKit.Kits.SetUps;
+
+/// <summary>One way of lighting, with its targets and limits.</summary>
+public sealed record SetUpSpec
+{
+    /// <summary>Name on the cards; unique among the set-ups.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Which way of lighting.</summary>
+    public required SetUpKind Kind { get; init; }
+
+    /// <summary>Names of the lenses used; all where the kit names none.</summary>
+    public IReadOnlyList<string> Lenses { get; init; } = [];
+
+    /// <summary>Names of the subjects; all where the kit names none.</summary>
+    public IReadOnlyList<string> Subjects { get; init; } = [];
+
+    /// <summary>f-number to set; the sharpest over the subject's depth where the kit says <c>best</c>.</summary>
+    public FNumber? Aperture { get; init; } = new(16);
+
+    /// <summary>Shutter speed; the camera's flash sync where the kit gives none.</summary>
+    public ShutterSpeed? Shutter { get; init; }
+
+    /// <summary>ISO speed to stay near; the camera's lowest where the kit gives none.</summary>
+    public IsoSpeed? Iso { get; init; }
+
+    /// <summary>Ambient light that the set-up is planned for, as dusk is not noon; the site's where the kit gives none.</summary>
+    public ExposureValue? Ambient { get; init; }
+
+    /// <summary>Angles of the line of sight under the horizontal; 90° looks straight down; key <c>camera-pitch</c>.</summary>
+    public IReadOnlyList<Angle> CameraPitches { get; init; } = [Angle.FromDegrees(60)];
+
+    /// <summary>Turns of the camera about its line of sight; 90° is an upright frame; key <c>camera-roll</c>.</summary>
+    public IReadOnlyList<Angle> CameraRolls { get; init; } = [Angle.Zero];
+
+    /// <summary>The flashes at work.</summary>
+    public IReadOnlyList<LightSpec> Lights { get; init; } = [];
+
+    /// <summary>Least stops by which the visible panel lies above clipping.</summary>
+    public Stops TargetWhiteMargin { get; init; } = new(1.0 / 3);
+
+    /// <summary>Shadow lift by veiling glare that is still accepted on a mid-tone; bounds the brightest visible point.</summary>
+    public Stops VeilLimit { get; init; } = new(0.7);
+
+    /// <summary>How far daylight on the subject must stay under the flash in a white-background set-up.</summary>
+    public Stops AmbientBelowFlash { get; init; } = new(3);
+
+    /// <summary>Level of the fill against the ambient light, negative under it.</summary>
+    public Stops FillLevel { get; init; } = new(-1);
+
+    /// <summary>How far the ambient background is pushed under its metered exposure in a dark-background set-up.</summary>
+    public Stops AmbientUnder { get; init; } = new(4);
+
+    /// <summary>Level of the rim light against the key.</summary>
+    public Stops RimLevel { get; init; } = new(0);
+
+    /// <summary>Subject to background.</summary>
+    public Length BackgroundDistance { get; init; } = Length.FromMeters(1);
+
+    /// <summary>Name of the filter before the lens; none where the kit gives none.</summary>
+    public string? Filter { get; init; }
+}

@@ -1,0 +1,42 @@
+using StudioKit.Kits.Description;
+using StudioKit.Kits.Quantities;
+using StudioKit.Kits.Text;
+using StudioKit.Kits.Yaml;
+using UnitsNet;
+
+namespace StudioKit.Kits.Subjects;
+
+/// <summary>Keys of the handling guides, which are parts of the library.</summary>
+internal static class HandlingSections
+{
+    private const string Folder = "handling";
+    private const string EveryGroup = "every-group";
+
+    private static readonly Section<HandlingLineSpec> Line = new Section<HandlingLineSpec>(
+        "line", "One piece of advice.", new() { Topic = HandlingTopic.Holding, Text = "" })
+        .Required("topic", Kinds.Choice(typeof(HandlingTopic), "a topic of handling"), "What it is about.", (line, value) => line with { Topic = (HandlingTopic)value! })
+        .Required("text", Kinds.Sentence, "The advice, a sentence.", (line, value) => line with { Text = (string)value! })
+        .Free("source", Kinds.Sentence, "Where it is published; else common practice.", (line, value) => line with { Source = (string)value! });
+
+    private static readonly Section<HandlingSpec> Guide = new Section<HandlingSpec>(
+        "handling guide", "How living things of one group are handled.", new() { Name = "", Lines = [] }, partKind: Folder)
+        .Required("name", Kinds.Name, "Name of the group on the card.", (guide, value) => guide with { Name = (string)value! })
+        .Free("examples", Kinds.Sentence, "What belongs to it.", (guide, value) => guide with { Examples = (string)value! })
+        .Free("hold-limit", Kinds.Duration, "Most time that one is held.", (guide, value) => guide with { HoldLimit = (Duration)value! }, "1 s", "4 h")
+        .Many("lines", Line, "The advice, line by line.", (guide, value) => guide with { Lines = value }, isRequired: true);
+
+    /// <summary>Reads what goes for every group and the guide of each group that a subject belongs to.</summary>
+    public static IReadOnlyList<HandlingSpec> Read(IReadOnlyList<SubjectSpec> subjects, SourceText kit, ReadContext context)
+    {
+        if (subjects.Count == 0)
+        {
+            return [];
+        }
+
+        var groups = subjects.Select(subject => subject.Group).Distinct().Order();
+        return [Read(null, EveryGroup, kit, context), .. groups.Select(group => Read(group, WordText.Hyphenated(group.ToString()), kit, context))];
+    }
+
+    private static HandlingSpec Read(SubjectGroup? group, string name, SourceText kit, ReadContext context) =>
+        Guide.Read(new ScalarNode(kit, 1, 1, name, IsQuoted: false), Guide.Seed, isComplete: false, $"{Folder}.{name}", context) with { Group = group };
+}

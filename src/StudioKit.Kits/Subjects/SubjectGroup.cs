@@ -1,0 +1,23 @@
+namespace StudioKit.Kits.Subjects;
+
+/// <summary>Groups of living things that are handled alike.</summary>
+public enum SubjectGroup
+{
+    /// <summary>Moths, butterflies, flies, dragonflies.</summary>
+    FlyingInsects,
+
+    /// <summary>Beetles, bugs, spiders and other crawlers.</summary>
+    CrawlingInsectsAndSpiders,
+
+    /// <summary>Snails and slugs.</summary>
+    Snails,
+
+    /// <summary>Frogs, toads, newts.</summary>
+    Amphibians,
+
+    /// <summary>Lizards, snakes.</summary>
+    Reptiles,
+
+    /// <summary>Plants and fungi.</summary>
+    PlantsAndFungi,
+}

@@ -1,0 +1,14 @@
+namespace StudioKit.Kits.Text;
+
+/// <summary>Reads files from disk without trusting their size.</summary>
+internal static class KitFile
+{
+    /// <summary>Reads a file, but no more than one byte beyond the limit, which is enough to see that it is too large.</summary>
+    public static byte[] ReadBounded(string path, int limit)
+    {
+        using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read);
+        var buffer = new byte[limit + 1];
+        var count = stream.ReadAtLeast(buffer, buffer.Length, throwOnEndOfStream: false);
+        return buffer.AsSpan(0, count).ToArray();
+    }
+}
