@@ -112,7 +112,7 @@ internal sealed class CalibrateCommand
     {
         if (parsed.GetValue(_table) is { } path)
         {
-            var table = FieldReadingTable.Parse(path, TextFile.Read(path));
+            var table = FieldReadingTable.Parse(path, InputFile.Text(path));
             var planned = table.IsSound ? new PlannedReadings(plan).Of(table.Value) : null;
             readings.AddRange(planned?.Value ?? []);
             faults.AddRange(planned?.Diagnostics ?? table.Diagnostics);

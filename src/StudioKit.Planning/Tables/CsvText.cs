@@ -1,15 +1,19 @@
 using System.Text;
 using StudioKit.Physics.Sources;
 
-namespace StudioKit.Planning.Cutting.Tables;
+namespace StudioKit.Planning.Tables;
 
-/// <summary>Comma-separated text with quoted fields.</summary>
-internal static class CsvText
+/// <summary>Comma-separated text with quoted fields: the one reader and the one writer of it.</summary>
+public static class CsvText
 {
-    /// <summary>Splits it into rows of fields; empty rows are left out.</summary>
+    /// <summary>Splits it into rows of fields; rows that are empty all along are left out.</summary>
+    /// <param name="text">The text; a byte order mark at its start is passed over.</param>
+    /// <returns>Every row with its fields; a quotation mark that is never closed ends with the text.</returns>
+    /// <remarks>Blanks around a field are passed over, since people type them and spreadsheets add them; inside quotation marks they count.</remarks>
     [Source("Rfc4180", "section 2")]
-    public static IReadOnlyList<IReadOnlyList<CsvField>> Rows(string text)
+    public static IReadOnlyList<IReadOnlyList<CsvField>> Read(string text)
     {
+        ArgumentNullException.ThrowIfNull(text);
         var rows = new List<IReadOnlyList<CsvField>>();
         var scan = new Scan(text);
         while (!scan.AtEnd)
@@ -30,11 +34,23 @@ internal static class CsvText
         return rows;
     }
 
-    /// <summary>One row of a table, quoted where it must be.</summary>
+    /// <summary>Writes one row of a table, quoted where it must be and ended as the standard has it.</summary>
+    /// <param name="fields">The fields.</param>
     [Source("Rfc4180", "section 2")]
-    public static string Row(params string[] fields) => string.Join(',', fields.Select(Quoted)) + "\r\n";
+    public static string Row(params string[] fields) => Write([fields], "\r\n");
 
-    private static string Quoted(string field) => field.AsSpan().ContainsAny(",\"\r\n")
+    /// <summary>Writes rows, quoted where they must be.</summary>
+    /// <param name="rows">The rows, each with its fields.</param>
+    /// <param name="lineEnd">What ends each row.</param>
+    [Source("Rfc4180", "section 2")]
+    public static string Write(IEnumerable<IEnumerable<string>> rows, string lineEnd)
+    {
+        ArgumentNullException.ThrowIfNull(rows);
+        return string.Concat(rows.Select(row => string.Join(',', row.Select(Quoted)) + lineEnd));
+    }
+
+    // Outer blanks must come back as they went.
+    private static string Quoted(string field) => field.AsSpan().ContainsAny(",\"\r\n") || field.AsSpan().Trim().Length < field.Length
         ? $"\"{field.Replace("\"", "\"\"", StringComparison.Ordinal)}\""
         : field;
 
@@ -57,8 +73,8 @@ internal static class CsvText
 
         public void EndLine()
         {
-            Skip('\r');
-            if (Skip('\n'))
+            var ended = Skip('\r');
+            if (Skip('\n') || ended)
             {
                 _line++;
                 _lineStart = _at;
@@ -76,12 +92,6 @@ internal static class CsvText
             var quoted = Skip('"') ? Quoted() : "";
             var start = _at;
             while (!AtEnd && text[_at] is not (',' or '\r' or '\n'))
-            {
-                _at++;
-            }
-
-            // A carriage return alone is no line's end.
-            if (!AtEnd && text[_at] == '\r' && (_at + 1 >= text.Length || text[_at + 1] != '\n'))
             {
                 _at++;
             }
