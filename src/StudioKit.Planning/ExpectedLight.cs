@@ -1,6 +1,9 @@
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Flashes;
 using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Checks;
+using StudioKit.Physics.Light.Views;
 using StudioKit.Physics.Sources;
 using StudioKit.Planning.Exposures;
 using StudioKit.Planning.Framing;

@@ -8,6 +8,7 @@ using StudioKit.Field.Analysis;
 using StudioKit.Field.Calibration;
 using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Series;
 using StudioKit.Planning;
 using UnitsNet;
 

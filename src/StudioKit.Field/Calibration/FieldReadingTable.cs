@@ -1,6 +1,7 @@
 using StudioKit.Kits;
 using StudioKit.Kits.Quantities;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Series;
 using StudioKit.Planning;
 using StudioKit.Planning.Tables;
 using UnitsNet;

@@ -1,6 +1,7 @@
-using StudioKit.Physics;
+using StudioKit.Physics.Exposure.Metering;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Sources;
+using StudioKit.Physics;
 
 namespace StudioKit.Planning.Expected;
 
