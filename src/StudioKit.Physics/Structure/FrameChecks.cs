@@ -54,7 +54,7 @@ internal static class FrameChecks
     private static (double First, double Second) LineOf(FrameMember member, Dictionary<string, FramePoint> places)
     {
         var place = places[member.From];
-        return member.Role == FrameMemberRole.CrossRail ? (Math.Round(place.Back, 3), 0) : (Math.Round(place.Right, 3), 0);
+        return member.Role == FrameMemberRole.CrossRail ? (Math.Round(place.Back, 6), 0) : (Math.Round(place.Right, 6), 0);
     }
 
     private static double PanelWeight(StudioCheckCase studio) =>
@@ -146,8 +146,8 @@ internal static class FrameChecks
     {
         var places = frame.Joints.ToDictionary(joint => joint.Label, joint => joint.Position, StringComparer.Ordinal);
         return frame.Members.Where(member => member.Role == FrameMemberRole.Stretcher)
-            .Where(member => Math.Abs(places[member.From].Right - places[member.To].Right) < 1e-6 == along)
-            .Select(member => (double?)places[member.From].Up / 1000).FirstOrDefault();
+            .Where(member => Math.Abs(places[member.From].Right - places[member.To].Right) < 1e-9 == along)
+            .Select(member => (double?)places[member.From].Up).FirstOrDefault();
     }
 
     private static StructuralCheck Sway(StudioCheckCase studio, PipeWarmth warmth)
@@ -188,5 +188,5 @@ internal static class FrameChecks
     }
 
     private static double LegHeight(FrameResult frame) =>
-        (frame.PanelHeight.Millimeters - frame.Feet[0].LevelExtension.Millimeters) / 1000;
+        frame.PanelHeight.Meters - frame.Feet[0].LevelExtension.Meters;
 }

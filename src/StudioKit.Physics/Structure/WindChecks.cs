@@ -101,11 +101,11 @@ internal static class WindChecks
     private static (double Front, double Back) Arms(StudioCheckCase studio)
     {
         var joints = studio.Frame.Feet.Count > 0
-            ? studio.Frame.Feet.Select(foot => foot.Position.Back / 1000).ToList()
-            : [.. studio.Frame.Joints.Select(joint => joint.Position.Back / 1000)];
+            ? studio.Frame.Feet.Select(foot => foot.Position.Back).ToList()
+            : [.. studio.Frame.Joints.Select(joint => joint.Position.Back)];
         var places = studio.Frame.Joints.ToDictionary(joint => joint.Label, joint => joint.Position, StringComparer.Ordinal);
         var pipe = studio.Frame.Members.Sum(member =>
-            PipeMass.PerMetre(studio.Pipe) * member.CutLength.Meters * (places[member.From].Back + places[member.To].Back) / 2000);
+            PipeMass.PerMetre(studio.Pipe) * member.CutLength.Meters * (places[member.From].Back + places[member.To].Back) / 2);
         var centre = (pipe + SheetMoment(studio)) / (studio.StandingMass + studio.Ballast).Kilograms;
         return (Math.Max(1e-3, centre - joints.Min()), Math.Max(1e-3, joints.Max() - centre));
     }
@@ -145,8 +145,8 @@ internal static class WindChecks
         var from = studio.Frame.Joints.First(joint => joint.Label == member.From).Position;
         var to = studio.Frame.Joints.First(joint => joint.Label == member.To).Position;
         var way = to - from;
-        var acrossWind = Math.Sqrt(Math.Max(0, way.Dot(way) - Math.Pow(downwind(way), 2))) / 1000;
+        var acrossWind = Math.Sqrt(Math.Max(0, way.Dot(way) - Math.Pow(downwind(way), 2)));
         return new WindSurface(
-            member.Label, acrossWind * studio.Pipe.OutsideDiameter.Meters, Wind.PipeDrag, (from.Up + to.Up) / 2000);
+            member.Label, acrossWind * studio.Pipe.OutsideDiameter.Meters, Wind.PipeDrag, (from.Up + to.Up) / 2);
     }
 }

@@ -22,7 +22,7 @@ internal static class AssemblyOrder
         .. kit.Panel.Skirts ? ["Hang the skirts over the rails, seams outwards, and peg or clip them so that no light leaks under the panel's edge."] : Array.Empty<string>(),
         .. softboxes.Select(box => $"Fold {box.Modifier} along its dashed lines, glue the flaps to the inside, cut the crossed opening and fold its four tabs out over the head of {box.Flash}; an elastic band holds it. Keep sheet and cloth from touching the flash window, which gets hot."),
         frame.Cradle is { } cradle
-            ? $"Push the flash's clamp into the open socket of {cradle.Joint} and set its bright window {PlanFormat.Millimetres(Length.FromMillimeters(frame.PanelHeight.Millimeters - cradle.BrightWindow.Up))} under the panel, facing up."
+            ? $"Push the flash's clamp into the open socket of {cradle.Joint} and set its bright window {PlanFormat.Millimetres(frame.PanelHeight - Length.FromMeters(cradle.BrightWindow.Up))} under the panel, facing up."
             : "Lay the flash on the ground under the panel, its bright window facing up, at the place that the plan view gives.",
     ];
 
@@ -60,7 +60,7 @@ internal static class AssemblyOrder
     private static string Side(FrameResult frame, string name, int sign)
     {
         var places = frame.Joints.ToDictionary(joint => joint.Label, joint => joint.Position, StringComparer.Ordinal);
-        var members = frame.Members.Where(member => places[member.From].Right * sign > 0 && Math.Abs(places[member.From].Right - places[member.To].Right) < 1e-6).ToList();
+        var members = frame.Members.Where(member => places[member.From].Right * sign > 0 && Math.Abs(places[member.From].Right - places[member.To].Right) < 1e-9).ToList();
         var joins = members.Select(member => $"{member.Label} from {member.From} to {member.To}");
         return $"Build the {name} side flat on the ground, from the top down: {string.Join(", ", joins)}.";
     }
@@ -69,7 +69,7 @@ internal static class AssemblyOrder
     {
         var places = frame.Joints.ToDictionary(joint => joint.Label, joint => joint.Position, StringComparer.Ordinal);
         var members = frame.Members
-            .Where(member => Math.Abs(places[member.From].Right - places[member.To].Right) > 1e-6)
+            .Where(member => Math.Abs(places[member.From].Right - places[member.To].Right) > 1e-9)
             .OrderBy(member => places[member.From].Up);
         return string.Join(", ", members.Select(member => $"{member.Label} from {member.From} to {member.To}"));
     }

@@ -62,7 +62,7 @@ internal static class FramePlanner
             return null;
         }
 
-        var window = new FramePoint(light.OffsetRight.Millimeters, light.OffsetBack.Millimeters, (frame.PanelHeight - light.Distance).Millimeters);
+        var window = new FramePoint(light.OffsetRight.Meters, light.OffsetBack.Meters, (frame.PanelHeight - light.Distance).Meters);
         return new FlashBelow(
             flash.Name, window, flash.HeadWidth, flash.HeadHeight, (panel.Width / 2) + light.OffsetRight, (panel.FlatDepth / 2) + light.OffsetBack, light.Distance);
     }

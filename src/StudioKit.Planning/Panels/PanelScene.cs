@@ -114,5 +114,5 @@ internal static class PanelScene
     }
 
     private static Position PlaceOf(FramePoint point, PanelPlan panel) =>
-        new(point.Right / 1000, (point.Back / 1000) + FlatMiddle(panel).Meters, point.Up / 1000);
+        new(point.Right, point.Back + FlatMiddle(panel).Meters, point.Up);
 }

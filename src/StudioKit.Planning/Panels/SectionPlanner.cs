@@ -78,5 +78,5 @@ internal sealed class SectionPlanner(KitSpec kit, PanelPlan panel, LightPanel sh
 
     // The frame counts from under the middle of the flat part.
     private SidePoint Side(FramePoint point) =>
-        new(Length.FromMillimeters(point.Back) + ((sheet.Depth - sheet.SweptLength) / 2), Length.FromMillimeters(point.Up));
+        new(Length.FromMeters(point.Back) + ((sheet.Depth - sheet.SweptLength) / 2), Length.FromMeters(point.Up));
 }

@@ -47,9 +47,9 @@ internal static class ExplodedDrawing
 
     private static Func<double, double> Stretch(FrameResult frame, double share, Func<FramePoint, double> axis)
     {
-        var stops = frame.Joints.Select(joint => Math.Round(axis(joint.Position), 2)).Distinct().Order().ToList();
+        var stops = frame.Joints.Select(joint => Math.Round(axis(joint.Position), 5)).Distinct().Order().ToList();
         var pull = share * frame.Joints.Max(joint => Math.Max(Math.Abs(joint.Position.Right), Math.Max(Math.Abs(joint.Position.Back), joint.Position.Up)));
-        return value => value + (pull * stops.IndexOf(Math.Round(value, 2)));
+        return value => value + (pull * stops.IndexOf(Math.Round(value, 5)));
     }
 
     private static IEnumerable<Primitive> Marks(FramePlan frame, Dictionary<string, FramePoint> places, Func<FramePoint, Point> at, double scale)

@@ -62,10 +62,10 @@ internal static class Templates
         const double Pitch = 24;
         var half = panel.Width.Millimeters / 2;
         var front = frame.Geometry.Ledge.ClipPoints.Min(point => point.Back);
-        var clips = frame.Geometry.Ledge.ClipPoints.Where(point => Math.Abs(point.Back - front) < 0.01).Select(point => point.Right + half).Order().ToList();
+        var clips = frame.Geometry.Ledge.ClipPoints.Where(point => Math.Abs(point.Back - front) < 1e-5).Select(point => (1000 * point.Right) + half).Order().ToList();
         var count = (int)Math.Ceiling(panel.Width.Millimeters / Longest);
         var strip = panel.Width.Millimeters / count;
-        var edge = front + (panel.FlatDepth.Millimeters / 2);
+        var edge = (1000 * front) + (panel.FlatDepth.Millimeters / 2);
         List<Primitive> marks = [];
         for (var i = 0; i < count; i++)
         {

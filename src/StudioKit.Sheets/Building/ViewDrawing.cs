@@ -10,6 +10,7 @@ internal sealed class ViewDrawing
     private const double FirstOffset = 9;
     private const double NextOffset = 8;
     private const double LongestOnPaper = 125;
+    private const double CentreLineOver = 0.02;
     private static readonly double[] Reductions = [1, 2, 5, 10, 20, 50, 100];
 
     private readonly FramePlan _frame;
@@ -36,13 +37,13 @@ internal sealed class ViewDrawing
     public static Drawing Front(Plan plan, FramePlan frame, Measures measures)
     {
         var view = new ViewDrawing(plan, frame, measures, FrameView.Front);
-        return view.Drawing([.. view.PanelEdge(plan.Panel.Width.Millimeters), .. view.FlashUpright()], view.FrontMeasures());
+        return view.Drawing([.. view.PanelEdge(plan.Panel.Width.Meters), .. view.FlashUpright()], view.FrontMeasures());
     }
 
     public static Drawing Side(Plan plan, FramePlan frame, Measures measures)
     {
         var view = new ViewDrawing(plan, frame, measures, FrameView.Side);
-        return view.Drawing([.. view.PanelEdge(plan.Panel.FlatDepth.Millimeters), .. view.SweptEdge(), .. view.FlashUpright()], view.SideMeasures());
+        return view.Drawing([.. view.PanelEdge(plan.Panel.FlatDepth.Meters), .. view.SweptEdge(), .. view.FlashUpright()], view.SideMeasures());
     }
 
     private Drawing Drawing(IReadOnlyList<Primitive> over, IReadOnlyList<Primitive> measures)
@@ -71,19 +72,22 @@ internal sealed class ViewDrawing
 
     private Point At(double right, double back, double up) => At(new FramePoint(right, back, up));
 
+    // Whole micrometres, so that parts that lie equally near keep their order.
+    private double Near(FramePoint point) => Math.Round(_view.Nearness(point), 3);
+
     private double Thick => _frame.PipeDiameter.Millimeters / _reduction;
 
     // Far ones first, each filled white, so that the near ones hide them.
     private IEnumerable<Primitive> Pipes()
     {
         var members = _frame.Geometry.Members.Select(member => (
-            Near: (_view.Nearness(_places[member.From]) + _view.Nearness(_places[member.To])) / 2,
+            Near: (Near(_places[member.From]) + Near(_places[member.To])) / 2,
             Mark: Pipe(At(_places[member.From]), At(_places[member.To]))));
         var joints = _frame.Geometry.Joints.Select(joint => (
-            Near: _view.Nearness(joint.Position) + 1,
+            Near: Near(joint.Position) + 1,
             Mark: (Primitive)new Circle(At(joint.Position), Thick * 0.72, Stroke.Edge, Fill.LightGrey)));
         var feet = _frame.Geometry.Feet.Select(foot => (
-            Near: _view.Nearness(foot.Position) - 1,
+            Near: Near(foot.Position) - 1,
             Mark: Pipe(At(foot.Position), At(_places[foot.Joint]), Thick / 3)));
         return members.Concat(joints).Concat(feet).OrderBy(part => part.Near).Select(part => part.Mark);
     }
@@ -112,7 +116,7 @@ internal sealed class ViewDrawing
         var seen = _frame.Geometry.Members
             .Where(member => At(_places[member.From]).DistanceTo(At(_places[member.To])) > 1)
             .GroupBy(member => Key(member))
-            .Select(behind => behind.MaxBy(member => _view.Nearness(_places[member.From]))!)
+            .Select(behind => behind.MaxBy(member => Near(_places[member.From]))!)
             .ToList();
         foreach (var member in seen)
         {
@@ -133,9 +137,9 @@ internal sealed class ViewDrawing
 
     private IEnumerable<Primitive> PanelFromAbove()
     {
-        var (right, half, back) = (_panel.Width.Millimeters / 2, _panel.FlatDepth.Millimeters / 2, BackOfSheet().Back);
+        var (right, half, back) = (_panel.Width.Meters / 2, _panel.FlatDepth.Meters / 2, BackOfSheet().Back);
         yield return Polygon.Rectangle(Bounds.Of([At(-right, -half, 0), At(right, back, 0)]), Stroke.Heavy);
-        if (back > half + 1)
+        if (back > half + 0.001)
         {
             yield return new Line(At(-right, half, 0), At(right, half, 0), Stroke.Hidden);
         }
@@ -153,28 +157,28 @@ internal sealed class ViewDrawing
             yield break;
         }
 
-        var (width, height) = (flash.HeadWidth.Millimeters / 2, flash.HeadHeight.Millimeters / 2);
+        var (width, height) = (flash.HeadWidth.Meters / 2, flash.HeadHeight.Meters / 2);
         var (right, back) = (flash.Window.Right, flash.Window.Back);
         yield return Polygon.Rectangle(Bounds.Of([At(right - width, back - height, 0), At(right + width, back + height, 0)]), Stroke.Hidden, Fill.White);
-        yield return new Line(At(right - width - 20, back, 0), At(right + width + 20, back, 0), Stroke.Centre);
-        yield return new Line(At(right, back - height - 20, 0), At(right, back + height + 20, 0), Stroke.Centre);
+        yield return new Line(At(right - width - CentreLineOver, back, 0), At(right + width + CentreLineOver, back, 0), Stroke.Centre);
+        yield return new Line(At(right, back - height - CentreLineOver, 0), At(right, back + height + CentreLineOver, 0), Stroke.Centre);
         yield return new Label(At(right + width, back + height, 0).Plus(1, -1), $"flash {flash.Flash}", 8);
     }
 
     private IEnumerable<Primitive> SubjectFromAbove()
     {
-        var foot = At(0, -(_panel.FlatDepth.Millimeters / 2) + _panel.SubjectFromFront.Millimeters, 0);
+        var foot = At(0, -(_panel.FlatDepth.Meters / 2) + _panel.SubjectFromFront.Meters, 0);
         yield return new Circle(foot, 1.6, Stroke.Thin);
         yield return new Label(foot.Plus(-2.5, 0), "subject", 8, TextAnchor.End, TextRise.Middle);
     }
 
     private List<Primitive> PlanMeasures()
     {
-        var (right, half, back) = (_panel.Width.Millimeters / 2, _panel.FlatDepth.Millimeters / 2, BackOfSheet().Back);
+        var (right, half, back) = (_panel.Width.Meters / 2, _panel.FlatDepth.Meters / 2, BackOfSheet().Back);
         List<Primitive> marks =
         [
             Across(-right, right, -half, FirstOffset, _measures.Of(_panel.Width)),
-            Across(-_frame.Geometry.BaseWidth.Millimeters / 2, _frame.Geometry.BaseWidth.Millimeters / 2, -half, FirstOffset + NextOffset, $"{_measures.Of(_frame.Geometry.BaseWidth)}, leg to leg"),
+            Across(-_frame.Geometry.BaseWidth.Meters / 2, _frame.Geometry.BaseWidth.Meters / 2, -half, FirstOffset + NextOffset, $"{_measures.Of(_frame.Geometry.BaseWidth)}, leg to leg"),
             new Dimension(At(-right, half, 0), At(-right, -half, 0), FirstOffset, _measures.Of(_panel.FlatDepth)),
             new Dimension(At(-right, BackFeet(), 0), At(-right, FrontFeet(), 0), FirstOffset + NextOffset, $"{_measures.Of(_frame.Geometry.BaseDepth)}, leg to leg"),
         ];
@@ -192,11 +196,11 @@ internal sealed class ViewDrawing
 
     private IEnumerable<Primitive> PanelEdge(double length)
     {
-        var up = _frame.Geometry.PanelHeight.Millimeters;
+        var up = _frame.Geometry.PanelHeight.Meters;
         var side = _view == FrameView.Side;
         var (from, to) = (-length / 2, length / 2);
         yield return Polygon.Rectangle(
-            Bounds.Of([side ? At(0, from, up) : At(from, 0, up), side ? At(0, to, up + _panel.Thickness.Millimeters) : At(to, 0, up + _panel.Thickness.Millimeters)]),
+            Bounds.Of([side ? At(0, from, up) : At(from, 0, up), side ? At(0, to, up + _panel.Thickness.Meters) : At(to, 0, up + _panel.Thickness.Meters)]),
             Stroke.Edge,
             Fill.Black);
     }
@@ -207,19 +211,19 @@ internal sealed class ViewDrawing
         {
             yield return new Polyline([.. Enumerable.Range(0, 25).Select(i => At(SheetAt(sweep.Radius, sweep.Angle * i / 24)))], Stroke.Heavy);
             var middle = At(SheetAt(sweep.Radius, sweep.Angle / 2));
-            yield return new Label(middle.Plus(-3, -3), $"R {_measures.Of(sweep.Radius)}", 8, TextAnchor.End);
+            yield return new Label(middle.Plus(-3, -3), $"R {_measures.Of(1000 * sweep.Radius)}", 8, TextAnchor.End);
         }
     }
 
     private (double Radius, double Angle)? Sweep() =>
         _frame.Geometry.Shape == FrameShape.SweptTable && _panel.SweepRadius is { } radius
-            ? (radius.Millimeters, (_frame.Geometry.SheetLength.Millimeters - _panel.FlatDepth.Millimeters) / radius.Millimeters)
+            ? (radius.Meters, (_frame.Geometry.SheetLength.Meters - _panel.FlatDepth.Meters) / radius.Meters)
             : null;
 
     private FramePoint SheetAt(double radius, double angle) => new(
-        0, (_panel.FlatDepth.Millimeters / 2) + (radius * Math.Sin(angle)), _frame.Geometry.PanelHeight.Millimeters + (radius * (1 - Math.Cos(angle))));
+        0, (_panel.FlatDepth.Meters / 2) + (radius * Math.Sin(angle)), _frame.Geometry.PanelHeight.Meters + (radius * (1 - Math.Cos(angle))));
 
-    private FramePoint BackOfSheet() => Sweep() is { } sweep ? SheetAt(sweep.Radius, sweep.Angle) : new FramePoint(0, _panel.FlatDepth.Millimeters / 2, _frame.Geometry.PanelHeight.Millimeters);
+    private FramePoint BackOfSheet() => Sweep() is { } sweep ? SheetAt(sweep.Radius, sweep.Angle) : new FramePoint(0, _panel.FlatDepth.Meters / 2, _frame.Geometry.PanelHeight.Meters);
 
     private IEnumerable<Primitive> FlashUpright()
     {
@@ -236,12 +240,12 @@ internal sealed class ViewDrawing
 
     private List<Primitive> FrontMeasures()
     {
-        var half = _frame.Geometry.BaseWidth.Millimeters / 2;
-        var up = _frame.Geometry.PanelHeight.Millimeters;
+        var half = _frame.Geometry.BaseWidth.Meters / 2;
+        var up = _frame.Geometry.PanelHeight.Meters;
         List<Primitive> marks =
         [
             new Dimension(At(-half, 0, 0), At(half, 0, 0), FirstOffset, $"{_measures.Of(_frame.Geometry.BaseWidth)}, leg to leg"),
-            new Dimension(At(-half, 0, up), At(-half, 0, 0), FirstOffset + NextOffset, _measures.Of(up)),
+            new Dimension(At(-half, 0, up), At(-half, 0, 0), FirstOffset + NextOffset, _measures.Of(1000 * up)),
             Ground(-half, half),
         ];
         marks.AddRange(Heights(new FramePoint(-half, 0, 0), FirstOffset));
@@ -256,22 +260,22 @@ internal sealed class ViewDrawing
     private List<Primitive> SideMeasures()
     {
         var (front, back) = (FrontFeet(), BackFeet());
-        var up = _frame.Geometry.PanelHeight.Millimeters;
+        var up = _frame.Geometry.PanelHeight.Meters;
         List<Primitive> marks =
         [
             new Dimension(At(0, front, 0), At(0, back, 0), _frame.FlashBelow is null ? FirstOffset : FirstOffset + NextOffset, $"{_measures.Of(_frame.Geometry.BaseDepth)}, leg to leg"),
-            new Dimension(At(0, front, up), At(0, front, 0), FirstOffset, _measures.Of(up)),
+            new Dimension(At(0, front, up), At(0, front, 0), FirstOffset, _measures.Of(1000 * up)),
             Ground(front, back),
         ];
         if (Sweep() is not null)
         {
             var top = _frame.Geometry.Joints.Max(joint => joint.Position.Up);
-            marks.Add(new Dimension(At(0, back, 0), At(0, back, top), FirstOffset, $"{_measures.Of(top)}, rail of the sweep"));
+            marks.Add(new Dimension(At(0, back, 0), At(0, back, top), FirstOffset, $"{_measures.Of(1000 * top)}, rail of the sweep"));
         }
 
         if (_frame.FlashBelow is { } flash)
         {
-            var edge = -_panel.FlatDepth.Millimeters / 2;
+            var edge = -_panel.FlatDepth.Meters / 2;
             marks.Add(new Dimension(new Point(At(0, edge, 0).X, At(0, front, 0).Y), new Point(At(flash.Window).X, At(0, front, 0).Y), FirstOffset, _measures.Of(flash.FromFront)));
         }
 
@@ -282,8 +286,8 @@ internal sealed class ViewDrawing
     private IEnumerable<Primitive> Heights(FramePoint leg, double offset)
     {
         var rails = _frame.Geometry.Members.Where(member => member.Role is FrameMemberRole.Stretcher or FrameMemberRole.CradleRail)
-            .Select(member => Math.Round(_places[member.From].Up, 2)).Distinct().Order().ToList();
-        return rails.Count == 0 ? [] : [new Dimension(At(leg with { Up = rails[0] }), At(leg with { Up = 0 }), offset, _measures.Of(rails[0]))];
+            .Select(member => Math.Round(_places[member.From].Up, 5)).Distinct().Order().ToList();
+        return rails.Count == 0 ? [] : [new Dimension(At(leg with { Up = rails[0] }), At(leg with { Up = 0 }), offset, _measures.Of(1000 * rails[0]))];
     }
 
     private Line Ground(double from, double to) => _view == FrameView.Side

@@ -51,9 +51,9 @@ internal static class FrameJson
             .Text("label", joint.Label)
             .Text("fitting", KebabText.Of(joint.Kind))
             .Flag("pinned", joint.Pinned)
-            .Number("rightMm", joint.Position.Right)
-            .Number("backMm", joint.Position.Back)
-            .Number("upMm", joint.Position.Up))
+            .Number("rightMm", 1000 * joint.Position.Right)
+            .Number("backMm", 1000 * joint.Position.Back)
+            .Number("upMm", 1000 * joint.Position.Up))
         .List("fittingCounts", frame.Fittings, fitting => json
             .Text("name", fitting.Name).Count("count", fitting.Count).Millimetres("takeOff", fitting.TakeOff).Grams("massEach", fitting.MassEach))
         .List("sheetParts", frame.SheetParts, part => json

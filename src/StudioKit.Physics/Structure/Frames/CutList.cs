@@ -6,6 +6,8 @@ namespace StudioKit.Physics.Structure.Frames;
 /// <summary>The pieces to cut, identical ones together, rounded to what a tape shows.</summary>
 public static class CutList
 {
+    // Of a step, so that 571.2499999 and 571.4999999 from floating point are not rounded to the step below.
+    private const double Slack = 1e-6;
     private const double SixteenthInchMm = 25.4 / 16;
 
     /// <summary>Groups a frame's pieces and rounds them.</summary>
@@ -41,9 +43,8 @@ public static class CutList
 
     private static double RoundedMm(double exact, double gap, double step)
     {
-        var nearest = Math.Round(exact / step, MidpointRounding.AwayFromZero) * step;
+        var nearest = Math.Round((exact / step) + Slack, MidpointRounding.AwayFromZero) * step;
 
-        // A micrometre of slack, so that 571.4999999 from floating point does not lose half a millimetre.
-        return nearest - exact > (2 * gap) + 0.001 ? Math.Floor((exact / step) + 1e-6) * step : nearest;
+        return nearest - exact > (2 * gap) + 0.001 ? Math.Floor((exact / step) + Slack) * step : nearest;
     }
 }

@@ -24,7 +24,7 @@ public static class FootLevelling
 
         return frame.Feet.ToDictionary(
             foot => foot.Joint,
-            foot => foot.LevelExtension + Length.FromMillimeters(rise * (Downhill(foot.Position, bearing) - middle)),
+            foot => foot.LevelExtension + Length.FromMeters(rise * (Downhill(foot.Position, bearing) - middle)),
             StringComparer.Ordinal);
     }
 

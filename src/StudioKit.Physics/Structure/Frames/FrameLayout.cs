@@ -14,7 +14,7 @@ internal sealed class FrameLayout
         if (LegTooShort && !Flat)
         {
             Problems.Add(FormattableString.Invariant(
-                $"Height: {measures.Height:0} mm leaves no room for legs; raise it by {measures.Design.ShortestFoot.Millimeters - measures.LegRoom:0} mm or take a low ground frame."));
+                $"Height: {1000 * measures.Height:0} mm leaves no room for legs; raise it by {1000 * (measures.Design.ShortestFoot.Meters - measures.LegRoom):0} mm or take a low ground frame."));
         }
     }
 
@@ -32,7 +32,7 @@ internal sealed class FrameLayout
     public List<string> Problems { get; } = [];
 
     private bool LegTooShort =>
-        _measures.LegRoom < _measures.Design.ShortestFoot.Millimeters;
+        _measures.LegRoom < _measures.Design.ShortestFoot.Meters;
 
     public FrameLayout LayOut()
     {
@@ -146,7 +146,7 @@ internal sealed class FrameLayout
             }
 
             return taken.SelectMany(back => new[] { back - room, back + room }).Prepend(middle)
-                .Where(place => place - _measures.Front >= room && _measures.Back - place >= room && taken.All(back => Math.Abs(place - back) >= room - 1e-6))
+                .Where(place => place - _measures.Front >= room && _measures.Back - place >= room && taken.All(back => Math.Abs(place - back) >= room - 1e-9))
                 .Select(place => (double?)place)
                 .MinBy(place => Math.Abs(place!.Value - middle));
         }

@@ -1,25 +1,25 @@
 namespace StudioKit.Physics.Structure.Frames;
 
-/// <summary>The lengths in millimetres that every layout starts from.</summary>
+/// <summary>The lengths [m] that every layout starts from.</summary>
 internal sealed record FrameMeasures
 {
     public FrameMeasures(FrameCase design)
     {
         Design = design;
         Seat = design.Shape == FrameShape.SweptTable ? PanelSeat.OverRails : design.Seat;
-        var diameter = design.Pipe.OutsideDiameter.Millimeters;
-        Height = design.Height.Millimeters;
-        HalfDepth = design.PanelDepth.Millimeters / 2;
-        Lift = (diameter / 2) + design.Pad.Millimeters;
-        var outward = Seat == PanelSeat.OverRails ? -diameter / 2 : (diameter / 2) + design.EdgeClearance.Millimeters;
-        Right = (design.PanelWidth.Millimeters / 2) + outward;
+        var diameter = design.Pipe.OutsideDiameter.Meters;
+        Height = design.Height.Meters;
+        HalfDepth = design.PanelDepth.Meters / 2;
+        Lift = (diameter / 2) + design.Pad.Meters;
+        var outward = Seat == PanelSeat.OverRails ? -diameter / 2 : (diameter / 2) + design.EdgeClearance.Meters;
+        Right = (design.PanelWidth.Meters / 2) + outward;
         Front = -HalfDepth - outward;
         Back = design.Shape == FrameShape.SweptTable ? SweepRailBack : HalfDepth + outward;
         RailUp = Seat == PanelSeat.OverRails ? Height - Lift : Height;
         Travel = Math.Tan(design.Slope.Radians) * Math.Sqrt(Math.Pow(2 * Right, 2) + Math.Pow(Back - Front, 2));
-        UsableTravel = Math.Min(Travel, design.FootTravel.Millimeters);
+        UsableTravel = Math.Min(Travel, design.FootTravel.Meters);
         LegRoom = RailUp - Closest(FittingKind.Corner, FittingKind.Cap);
-        FootUp = Math.Max(0, Math.Min(design.ShortestFoot.Millimeters + (UsableTravel / 2), LegRoom));
+        FootUp = Math.Max(0, Math.Min(design.ShortestFoot.Meters + (UsableTravel / 2), LegRoom));
     }
 
     public FrameCase Design { get; }
@@ -63,12 +63,12 @@ internal sealed record FrameMeasures
     public double SheetLength =>
         (2 * HalfDepth) + (Design.Shape == FrameShape.SweptTable ? SweepRadius * Design.SweepAngle.Radians : 0);
 
-    private double SweepRadius => Design.SweepRadius?.Millimeters ?? 0;
+    private double SweepRadius => Design.SweepRadius?.Meters ?? 0;
 
     /// <summary>Least distance between two joints so that both sockets are filled.</summary>
     public double Closest(FittingKind first, FittingKind second)
     {
         var (a, b) = (Design.Fittings.Of(first), Design.Fittings.Of(second));
-        return (a.TakeOff + a.SocketDepth + b.TakeOff + b.SocketDepth).Millimeters;
+        return (a.TakeOff + a.SocketDepth + b.TakeOff + b.SocketDepth).Meters;
     }
 }

@@ -30,13 +30,13 @@ public sealed record FrameResult(
         Joints.GroupBy(joint => joint.Kind).OrderBy(group => group.Key).ToDictionary(group => group.Key, group => group.Count());
 
     /// <summary>Pipe in the frame, cut pieces end to end.</summary>
-    public Length PipeLength => Length.FromMillimeters(Members.Sum(member => member.CutLength.Millimeters));
+    public Length PipeLength => Length.FromMeters(Members.Sum(member => member.CutLength.Meters));
 
     /// <summary>Foot to foot across the camera's view.</summary>
-    public Length BaseWidth => Length.FromMillimeters(Span(point => point.Right));
+    public Length BaseWidth => Length.FromMeters(Span(point => point.Right));
 
     /// <summary>Foot to foot along the camera's view.</summary>
-    public Length BaseDepth => Length.FromMillimeters(Span(point => point.Back));
+    public Length BaseDepth => Length.FromMeters(Span(point => point.Back));
 
     // Without feet the rails themselves stand on the ground.
     private double Span(Func<FramePoint, double> along)

@@ -1,8 +1,8 @@
 namespace StudioKit.Physics.Structure.Frames;
 
 /// <summary>Heights of the lower stretchers and place of the flash cradle.</summary>
-/// <param name="SideUp">Centre line of the stretchers along the camera's view [mm]; none where there are none.</param>
-/// <param name="AcrossUp">Centre line of those across it [mm]; none where there are none.</param>
+/// <param name="SideUp">Centre line of the stretchers along the camera's view [m]; none where there are none.</param>
+/// <param name="AcrossUp">Centre line of those across it [m]; none where there are none.</param>
 /// <param name="CradleAt">Tee that carries the flash; none where there is none.</param>
 /// <param name="Problems">Why a cradle that was asked for is missing.</param>
 internal sealed record LowerRails(double? SideUp, double? AcrossUp, FramePoint? CradleAt, IReadOnlyList<string> Problems)
@@ -27,7 +27,7 @@ internal sealed record LowerRails(double? SideUp, double? AcrossUp, FramePoint? 
 
     private static LowerRails OnGround(FrameMeasures measures)
     {
-        var tooDeep = measures.Design.Cradle is { } cradle && cradle.BelowPanel.Millimeters > measures.Height;
+        var tooDeep = measures.Design.Cradle is { } cradle && cradle.BelowPanel.Meters > measures.Height;
         return new LowerRails(null, null, null, tooDeep ? [$"Flash: a window {measures.Design.Cradle!.BelowPanel.Millimeters:0} mm below the panel lies under the ground."] : []);
     }
 
@@ -39,7 +39,7 @@ internal sealed record LowerRails(double? SideUp, double? AcrossUp, FramePoint? 
             return design.Stretchers == FrameStretchers.Always;
         }
 
-        var height = (measures.RailUp - measures.FootUp) / 1000;
+        var height = measures.RailUp - measures.FootUp;
         var pipe = design.Pipe;
         var stiffness = pipe.YoungsModulus.Pascals * PipeSection.SecondMoment(pipe.OutsideDiameter.Meters, pipe.Wall.Meters);
         var lean = FrameSway.Lean(NudgeNewtons, 4, height, stiffness, design.JointStiffness.NewtonMetersPerRadian, 1);
@@ -54,8 +54,8 @@ internal sealed record LowerRails(double? SideUp, double? AcrossUp, FramePoint? 
             return null;
         }
 
-        var up = measures.Height - wanted.BelowPanel.Millimeters - wanted.StandOff.Millimeters;
-        var place = new FramePoint(wanted.OffsetRight.Millimeters, wanted.OffsetBack.Millimeters, up);
+        var up = measures.Height - wanted.BelowPanel.Meters - wanted.StandOff.Meters;
+        var place = new FramePoint(wanted.OffsetRight.Meters, wanted.OffsetBack.Meters, up);
         var fault = Fault(measures, place);
         if (fault is not null)
         {
@@ -70,12 +70,12 @@ internal sealed record LowerRails(double? SideUp, double? AcrossUp, FramePoint? 
         var room = measures.Closest(FittingKind.Tee, FittingKind.Tee);
         if (place.Up < Lowest(measures))
         {
-            return FormattableString.Invariant($"it would lie {Lowest(measures) - place.Up:0} mm too low, raise the panel or bring the flash nearer");
+            return FormattableString.Invariant($"it would lie {1000 * (Lowest(measures) - place.Up):0} mm too low, raise the panel or bring the flash nearer");
         }
 
         if (place.Up > Highest(measures))
         {
-            return FormattableString.Invariant($"it would lie {place.Up - Highest(measures):0} mm too near the rails");
+            return FormattableString.Invariant($"it would lie {1000 * (place.Up - Highest(measures)):0} mm too near the rails");
         }
 
         var inside = Math.Abs(place.Right) <= measures.Right - room

@@ -21,18 +21,18 @@ internal static class MemberCuts
         var from = design.Fittings.Of(skeleton.KindOf(line.From)).TakeOff;
         var to = design.Fittings.Of(skeleton.KindOf(line.To)).TakeOff;
         var centreLine = skeleton.LengthOf(line);
-        var cut = centreLine - from.Millimeters - to.Millimeters - (2 * design.InsertionGap.Millimeters);
+        var cut = centreLine - from.Meters - to.Meters - (2 * design.InsertionGap.Meters);
 
         return new FrameMember(
             NextLabel(cut, counts),
             line.Role,
             JointLabel.For(line.From),
             JointLabel.For(line.To),
-            Length.FromMillimeters(centreLine),
+            Length.FromMeters(centreLine),
             from,
             to,
             design.InsertionGap,
-            Length.FromMillimeters(cut),
+            Length.FromMeters(cut),
             line.Part,
             line.Parts);
     }
@@ -40,7 +40,7 @@ internal static class MemberCuts
     // Pieces that agree to a hundredth of a millimetre share a letter.
     private static string NextLabel(double cut, Dictionary<long, (string Letter, int Count)> counts)
     {
-        var key = (long)Math.Round(cut * 100);
+        var key = (long)Math.Round(cut * 1e5);
         var (letter, count) = counts.TryGetValue(key, out var known) ? known : (LetterFor(counts.Count), 0);
         counts[key] = (letter, count + 1);
         return FormattableString.Invariant($"{letter}{count + 1}");

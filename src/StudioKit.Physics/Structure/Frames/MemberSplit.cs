@@ -16,20 +16,20 @@ internal static class MemberSplit
         }
     }
 
-    /// <summary>Middles of the couplings, from the line's start [mm]; none where it fits whole or cannot be split usefully.</summary>
+    /// <summary>Middles of the couplings, from the line's start [m]; none where it fits whole or cannot be split usefully.</summary>
     private static List<double> Stops(Skeleton skeleton, int line, FrameCase design)
     {
-        var gap = design.InsertionGap.Millimeters;
+        var gap = design.InsertionGap.Meters;
         var coupling = design.Fittings.Coupling;
         var span = skeleton.Lines[line];
         var first = TakeOff(skeleton, span.From, design) + gap;
         var pipe = skeleton.LengthOf(span) - first - TakeOff(skeleton, span.To, design) - gap;
-        var lost = 2 * (coupling.TakeOff.Millimeters + gap);
+        var lost = 2 * (coupling.TakeOff.Meters + gap);
 
         // n pieces and n − 1 couplings: n·p + (n − 1)·lost = pipe; a nanometre of slack keeps an exact fit whole.
-        var parts = (int)Math.Min(1000, Math.Ceiling(((pipe + lost) / (design.LongestPiece.Millimeters + lost)) - 1e-9));
+        var parts = (int)Math.Min(1000, Math.Ceiling(((pipe + lost) / (design.LongestPiece.Meters + lost)) - 1e-9));
         var piece = (pipe - ((parts - 1) * lost)) / parts;
-        if (parts < 2 || piece < 2 * (coupling.SocketDepth.Millimeters - gap))
+        if (parts < 2 || piece < 2 * (coupling.SocketDepth.Meters - gap))
         {
             return [];
         }
@@ -38,5 +38,5 @@ internal static class MemberSplit
     }
 
     private static double TakeOff(Skeleton skeleton, int joint, FrameCase design) =>
-        design.Fittings.Of(skeleton.KindOf(joint)).TakeOff.Millimeters;
+        design.Fittings.Of(skeleton.KindOf(joint)).TakeOff.Meters;
 }

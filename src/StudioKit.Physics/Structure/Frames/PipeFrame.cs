@@ -6,8 +6,8 @@ namespace StudioKit.Physics.Structure.Frames;
 /// <summary>Generates a pipe frame: every fitting in its place and every pipe with its cut length.</summary>
 public static class PipeFrame
 {
-    private const double ClipSpacingMm = 300;
-    private const double LedgeLipMm = 15;
+    private const double ClipSpacing = 0.3;
+    private const double LedgeLip = 0.015;
 
     /// <summary>Why a frame cannot even be drawn: a panel narrower than its rails, or a height lower than its fittings. None where it can.</summary>
     /// <param name="design">The frame as <see cref="Generate"/> takes it.</param>
@@ -41,14 +41,14 @@ public static class PipeFrame
             Feet(layout, measures),
             Ledge(layout, measures),
             Cradle(layout, design),
-            Length.FromMillimeters(PanelUp(layout, measures)),
-            Length.FromMillimeters(measures.SheetLength),
+            Length.FromMeters(PanelUp(layout, measures)),
+            Length.FromMeters(measures.SheetLength),
             problems,
             [.. Caveats(layout, measures)]);
     }
 
     private static double PanelUp(FrameLayout layout, FrameMeasures measures) =>
-        measures.Seat == PanelSeat.OverRails ? layout.RailUp + measures.Lift : layout.RailUp;
+        !layout.Flat ? measures.Height : measures.Seat == PanelSeat.OverRails ? layout.RailUp + measures.Lift : layout.RailUp;
 
     private static IReadOnlyList<FrameJoint> Joints(Skeleton skeleton, IReadOnlyList<FrameMember> members) =>
         [.. skeleton.Joints.Select((position, i) => new FrameJoint(
@@ -62,13 +62,13 @@ public static class PipeFrame
         [.. layout.Feet.Select(joint => new FrameFoot(
             JointLabel.For(joint),
             layout.Skeleton.Joints[joint] with { Up = 0 },
-            Length.FromMillimeters(measures.FootUp),
-            Length.FromMillimeters(Math.Max(0, measures.FootUp - (measures.UsableTravel / 2))),
-            Length.FromMillimeters(measures.FootUp + (measures.UsableTravel / 2))))];
+            Length.FromMeters(measures.FootUp),
+            Length.FromMeters(Math.Max(0, measures.FootUp - (measures.UsableTravel / 2))),
+            Length.FromMeters(measures.FootUp + (measures.UsableTravel / 2))))];
 
     private static PanelLedge Ledge(FrameLayout layout, FrameMeasures measures) => new(
         measures.Seat,
-        measures.Seat == PanelSeat.OverRails ? measures.Design.Pipe.OutsideDiameter : Length.FromMillimeters(LedgeLipMm),
+        measures.Seat == PanelSeat.OverRails ? measures.Design.Pipe.OutsideDiameter : Length.FromMeters(LedgeLip),
         measures.Seat == PanelSeat.OverRails ? measures.Design.Pad : Length.Zero,
         measures.Design.EdgeClearance,
         [.. layout.Skeleton.Lines.Where(CarriesPanel).SelectMany(line => Clips(layout.Skeleton, line))]);
@@ -78,7 +78,7 @@ public static class PipeFrame
 
     private static IEnumerable<FramePoint> Clips(Skeleton skeleton, SkeletonLine line)
     {
-        var count = Math.Max(2, (int)Math.Ceiling(skeleton.LengthOf(line) / ClipSpacingMm));
+        var count = Math.Max(2, (int)Math.Ceiling(skeleton.LengthOf(line) / ClipSpacing - 1e-9));
         var way = skeleton.Joints[line.To] - skeleton.Joints[line.From];
         return Enumerable.Range(0, count).Select(i => skeleton.Joints[line.From] + ((i + 0.5) / count * way));
     }
@@ -92,21 +92,21 @@ public static class PipeFrame
 
         var place = layout.Skeleton.Joints[joint];
         return new FlashCradle(
-            JointLabel.For(joint), place, place with { Up = place.Up + design.Cradle!.StandOff.Millimeters });
+            JointLabel.For(joint), place, place with { Up = place.Up + design.Cradle!.StandOff.Meters });
     }
 
     private static IEnumerable<string> Caveats(FrameLayout layout, FrameMeasures measures)
     {
-        if (Math.Abs(PanelUp(layout, measures) - measures.Height) > 0.01)
+        if (Math.Abs(PanelUp(layout, measures) - measures.Height) > 1e-5)
         {
             yield return FormattableString.Invariant(
-                $"The panel lies {PanelUp(layout, measures):0} mm over the ground, not {measures.Height:0} mm: there is no room for legs.");
+                $"The panel lies {1000 * PanelUp(layout, measures):0} mm over the ground, not {1000 * measures.Height:0} mm: there is no room for legs.");
         }
 
-        if (!layout.Flat && measures.Travel > measures.Design.FootTravel.Millimeters)
+        if (!layout.Flat && measures.Travel > measures.Design.FootTravel.Meters)
         {
             yield return FormattableString.Invariant(
-                $"The slope asks the feet for {measures.Travel:0} mm of travel, more than their {measures.Design.FootTravel.Millimeters:0} mm: dig in the uphill feet.");
+                $"The slope asks the feet for {1000 * measures.Travel:0} mm of travel, more than their {measures.Design.FootTravel.Millimeters:0} mm: dig in the uphill feet.");
         }
 
         if (layout.Flat && measures.Travel > 0)
@@ -117,7 +117,7 @@ public static class PipeFrame
         if (measures.Design is { Shape: FrameShape.LowGround, Cradle: { } cradle })
         {
             yield return FormattableString.Invariant(
-                $"A low frame carries no flash: stand it with its window {PanelUp(layout, measures) - cradle.BelowPanel.Millimeters:0} mm over the ground.");
+                $"A low frame carries no flash: stand it with its window {1000 * (PanelUp(layout, measures) - cradle.BelowPanel.Meters):0} mm over the ground.");
         }
 
         yield return "Take-offs differ from maker to maker: measure one fitting of each kind before cutting.";

@@ -11,11 +11,8 @@ internal sealed class Skeleton
 
     public IReadOnlyList<SkeletonLine> Lines => _lines;
 
-    public int Add(FramePoint position)
-    {
-        _joints.Add(position);
-        return _joints.Count - 1;
-    }
+    /// <summary>A joint of its own, in whole picometres, so that one place is one number whichever sum it comes from.</summary>
+    public int Add(FramePoint position) => Put(new FramePoint(Snapped(position.Right), Snapped(position.Back), Snapped(position.Up)));
 
     /// <summary>Joins joints in a row, one pipe between each pair.</summary>
     public void Join(FrameMemberRole role, params ReadOnlySpan<int> joints)
@@ -37,7 +34,7 @@ internal sealed class Skeleton
         var direction = Direction(from, to);
         var parts = distancesFromStart.Count + 1;
         var stops = new List<int> { from };
-        stops.AddRange(distancesFromStart.Select(distance => Add(_joints[from] + (distance * direction))));
+        stops.AddRange(distancesFromStart.Select(distance => Put(_joints[from] + (distance * direction))));
         stops.Add(to);
         _lines.RemoveAt(line);
         _lines.InsertRange(line, Enumerable.Range(0, parts).Select(i => new SkeletonLine(role, stops[i], stops[i + 1], i + 1, parts)));
@@ -78,4 +75,12 @@ internal sealed class Skeleton
     public bool CanBeJoined => Enumerable.Range(0, _joints.Count).All(joint => PortsOf(joint).Count == 0 || FittingAt(joint) is not null);
 
     private FittingKind? FittingAt(int joint) => FittingGeometry.KindFor([.. PortsOf(joint).Select(port => port.Direction)]);
+
+    private int Put(FramePoint position)
+    {
+        _joints.Add(position);
+        return _joints.Count - 1;
+    }
+
+    private static double Snapped(double metres) => Math.Round(metres, 12);
 }

@@ -55,7 +55,7 @@ public sealed class PipeFrameTests
     {
         var frame = PipeFrame.Generate(FrameCases.FenTable with { Cradle = FrameCases.Cradle });
 
-        frame.Cradle!.BrightWindow.Should().Be(new FramePoint(20, -30, 250));
+        (frame.Cradle!.BrightWindow - new FramePoint(0.020, -0.030, 0.250)).Norm.Should().BeLessThan(1e-12);
         frame.Joints.Single(joint => joint.Label == frame.Cradle.Joint).Ports
             .Should().ContainSingle(port => port.Member == null && port.Direction == new FramePoint(0, 0, 1));
     }
@@ -77,8 +77,8 @@ public sealed class PipeFrameTests
         var end = frame.Joints.Single(joint => joint.Label == rail.From).Position;
 
         // Quarter circle: the sheet ends a radius behind and above; the rail's centre lies 10 mm + 4 mm behind the sheet.
-        end.Back.Should().BeApproximately(200 + 400 + 14, 1e-9);
-        end.Up.Should().BeApproximately(500 + 400, 1e-9);
+        end.Back.Should().BeApproximately(0.200 + 0.400 + 0.014, 1e-12);
+        end.Up.Should().BeApproximately(0.500 + 0.400, 1e-12);
         frame.SheetLength.Millimeters.Should().BeApproximately(400 + (400 * Math.PI / 2), 1e-9);
         frame.FittingCounts[FittingKind.Elbow].Should().Be(2);
     }
@@ -136,8 +136,8 @@ public sealed class PipeFrameTests
                 {
                     var sum = member.CutLength + member.TakeOffFrom + member.TakeOffTo + (2 * member.InsertionGap);
                     var distance = (PlaceOf(frame, member.To) - PlaceOf(frame, member.From)).Norm;
-                    Assert.Equal(distance, sum.Millimeters, 0.01);
-                    Assert.Equal(distance, member.CentreLine.Millimeters, 0.01);
+                    Assert.Equal(distance, sum.Meters, 1e-5);
+                    Assert.Equal(distance, member.CentreLine.Meters, 1e-5);
                 }
             },
             iter: 300);
@@ -181,7 +181,7 @@ public sealed class PipeFrameTests
                         var member = frame.Members.Single(piece => piece.Label == port.Member);
                         var other = member.From == joint.Label ? member.To : member.From;
                         var way = PlaceOf(frame, other) - joint.Position;
-                        (way - (way.Norm * port.Direction)).Norm.Should().BeLessThan(1e-6);
+                        (way - (way.Norm * port.Direction)).Norm.Should().BeLessThan(1e-9);
                     }
                 }
             },
