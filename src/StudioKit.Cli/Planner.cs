@@ -2,6 +2,7 @@ using StudioKit.Cutting;
 using StudioKit.Kits;
 using StudioKit.Planning;
 using StudioKit.Planning.Cutting;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Cli;
 
@@ -22,7 +23,7 @@ internal static class Planner
     {
         foreach (var check in plan.Checks.Where(check => !check.Passed))
         {
-            host.Error.WriteLine($"check fails: {check.Name}: {check.Demand} asked, {check.Capacity} given. {check.Remedy}");
+            host.Error.WriteLine($"check fails: {CheckText.Name(check)}: {CheckText.Shortfall(check)}. {CheckText.Remedy(check)}");
         }
 
         return plan.Stands ? ExitCode.Done : ExitCode.PlanFails;

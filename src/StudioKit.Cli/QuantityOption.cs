@@ -1,5 +1,4 @@
 using System.CommandLine;
-using StudioKit.Kits.Quantities;
 
 namespace StudioKit.Cli;
 

@@ -1,5 +1,5 @@
 using StudioKit.Physics.Exposure;
-using StudioKit.Physics.Light.Views;
+using StudioKit.Physics.Light;
 
 namespace StudioKit.Planning;
 

@@ -1,19 +1,24 @@
+using StudioKit.Planning.Checks;
+
 namespace StudioKit.Planning;
 
-/// <summary>One thing the plan was checked for.</summary>
+/// <summary>One thing the plan was checked for: what is asked, what is given, and what would make it pass. Sentences are made where it is shown.</summary>
 public sealed record PlanCheck
 {
-    /// <summary>What was checked, e.g. "Panel size".</summary>
-    public required string Name { get; init; }
+    /// <summary>What was checked.</summary>
+    public required PlanCheckKind Kind { get; init; }
+
+    /// <summary>Names of the parts it is about, in the order that the kind gives; none where it is about the whole studio.</summary>
+    public IReadOnlyList<string> Parts { get; init; } = [];
 
     /// <summary>Whether it passes.</summary>
     public required bool Passed { get; init; }
 
-    /// <summary>What is asked of it, with its unit.</summary>
-    public required string Demand { get; init; }
+    /// <summary>What is asked of it.</summary>
+    public CheckAmount Demand { get; init; } = CheckAmount.Unmeasured;
 
-    /// <summary>What it can bear or gives, with its unit.</summary>
-    public required string Capacity { get; init; }
+    /// <summary>What it can bear or gives.</summary>
+    public CheckAmount Capacity { get; init; } = CheckAmount.Unmeasured;
 
     /// <summary>Demand over capacity [1]; none where the two are not numbers.</summary>
     public double? Ratio { get; init; }
@@ -24,12 +29,12 @@ public sealed record PlanCheck
     /// <summary>Where in the source.</summary>
     public required string SourceLocator { get; init; }
 
-    /// <summary>What would make it pass; empty where it passes.</summary>
-    public string Remedy { get; init; } = "";
+    /// <summary>What stands in the way, as the stage of the plan that met it says; none where the amounts say it all.</summary>
+    public IReadOnlyList<CheckFinding> Findings { get; init; } = [];
+
+    /// <summary>What would make it pass; none where it passes, or where the findings say it.</summary>
+    public CheckRemedy? Remedy { get; init; }
 
     /// <summary>Limits of the theory that the reader must know.</summary>
     public IReadOnlyList<string> Caveats { get; init; } = [];
-
-    /// <summary>The caveats behind the name of what was checked, as one line; empty where there are none.</summary>
-    public string Note => Caveats.Count == 0 ? "" : $"{Name}: {string.Join(' ', Caveats)}";
 }

@@ -12,23 +12,33 @@ public static class PlanFormat
 
     /// <summary>A length in centimetres for distances set by hand, to the half centimetre.</summary>
     public static string Centimetres(Length length) =>
-        $"{Invariant(Math.Round(length.Centimeters * 2) / 2, "0.#")} cm";
+        $"{CentimetreFigure(length)} cm";
+
+    /// <summary>The same without its unit, for a place that sets the unit apart.</summary>
+    public static string CentimetreFigure(Length length) => Invariant(Math.Round(length.Centimeters * 2) / 2, "0.#");
 
     /// <summary>A small length in micrometres, to three significant digits.</summary>
     public static string Micrometres(Length length) => $"{ThreeDigits(length.Micrometers)} µm";
 
     /// <summary>A rectangle in millimetres.</summary>
-    public static string Rectangle(Length width, Length height) =>
-        $"{ThreeDigits(width.Millimeters)} × {ThreeDigits(height.Millimeters)} mm";
+    public static string Rectangle(Length width, Length height) => $"{Sides(width, height)} mm";
+
+    /// <summary>The two sides of a rectangle without their unit, for a column that names it.</summary>
+    public static string Sides(Length width, Length height) => $"{ThreeDigits(width.Millimeters)} × {ThreeDigits(height.Millimeters)}";
 
     /// <summary>A place on the panel as seen from the subject's foot, in whole millimetres.</summary>
-    public static string PanelPlace(PanelLightPlan light, PanelPlace place)
+    public static string PanelPlace(PanelLightPlan light, PanelPlace place) => PanelPlace(light, place, " mm");
+
+    /// <summary>The same without its unit, for a column that names it.</summary>
+    public static string PanelPlaceFigures(PanelLightPlan light, PanelPlace place) => PanelPlace(light, place, "");
+
+    private static string PanelPlace(PanelLightPlan light, PanelPlace place, string unit)
     {
         ArgumentNullException.ThrowIfNull(light);
         var back = (place.AlongSheet - light.SubjectFromFront).Millimeters;
         var across = place.Across.Millimeters;
         return FormattableString.Invariant(
-            $"{Math.Abs(across):0} mm {(across < 0 ? "left" : "right")}, {Math.Abs(back):0} mm {(back < 0 ? "before" : "behind")}");
+            $"{Math.Abs(across):0}{unit} {(across < 0 ? "left" : "right")}, {Math.Abs(back):0}{unit} {(back < 0 ? "before" : "behind")}");
     }
 
     /// <summary>A mass: grams below a kilogram, two decimals of a kilogram above.</summary>

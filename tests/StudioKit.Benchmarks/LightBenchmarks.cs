@@ -1,6 +1,5 @@
 using BenchmarkDotNet.Attributes;
 using StudioKit.Physics.Light;
-using StudioKit.Physics.Light.Placements;
 
 namespace StudioKit.Benchmarks;
 

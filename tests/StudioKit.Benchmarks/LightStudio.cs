@@ -1,5 +1,4 @@
 using StudioKit.Physics.Light;
-using StudioKit.Physics.Light.Lobes;
 using UnitsNet;
 
 namespace StudioKit.Benchmarks;

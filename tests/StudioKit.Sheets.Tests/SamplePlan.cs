@@ -7,6 +7,7 @@ using StudioKit.Physics.Optics;
 using StudioKit.Physics.Packing;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning;
+using StudioKit.Planning.Checks;
 using StudioKit.Planning.Cutting;
 using UnitsNet;
 
@@ -37,8 +38,9 @@ internal static class SamplePlan
             Pack = Pack(),
             Checks =
             [
-                Check("Panel size", true, "302 × 262 mm", "320 × 280 mm", 0.94),
-                Check("Tip-over in wind", false, "overturning 5.1 N m", "righting 3.9 N m", 1.31) with { Remedy = "hang 2 kg under the panel, or widen the base by 90 mm" },
+                Check(PlanCheckKind.PanelSize, true, Sides(302, 262), Sides(320, 280), 0.94),
+                Check(PlanCheckKind.Tipping, false, new CheckAmount.Quantity(Torque.FromNewtonMeters(5.1)), new CheckAmount.Quantity(Torque.FromNewtonMeters(3.9)), 1.31)
+                    with { Findings = [new CheckFinding(null, "hang 2 kg under the panel, or widen the base by 90 mm")] },
             ],
             Defaults = [new PlanDefault("panel.transmittance", "0.5"), new PlanDefault("site.outdoor-correction", "-0.5 stop")],
         };
@@ -231,9 +233,11 @@ internal static class SamplePlan
         Stage = stage,
     };
 
-    private static PlanCheck Check(string name, bool passed, string demand, string capacity, double ratio) => new()
+    private static CheckAmount.Rectangle Sides(double width, double depth) => new(Length.FromMillimeters(width), Length.FromMillimeters(depth));
+
+    private static PlanCheck Check(PlanCheckKind kind, bool passed, CheckAmount demand, CheckAmount capacity, double ratio) => new()
     {
-        Name = name,
+        Kind = kind,
         Passed = passed,
         Demand = demand,
         Capacity = capacity,

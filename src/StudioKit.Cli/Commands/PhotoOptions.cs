@@ -4,7 +4,6 @@ using StudioKit.Field.Analysis;
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
-using StudioKit.Physics.Exposure.Series;
 using UnitsNet;
 
 namespace StudioKit.Cli.Commands;

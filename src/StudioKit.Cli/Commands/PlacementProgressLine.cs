@@ -1,6 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
-using StudioKit.Physics.Light.Placements;
+using StudioKit.Physics.Light;
 
 namespace StudioKit.Cli.Commands;
 

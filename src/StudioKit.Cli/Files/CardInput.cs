@@ -23,12 +23,24 @@ internal static class CardInput
 
     private static CardTemplate? Own(string file, CommandHost host)
     {
-        var read = InputFile.Read(file, CardTemplateReader.Read);
+        var read = Open(file);
         foreach (var diagnostic in read.Diagnostics)
         {
             host.Error.WriteLine(diagnostic.Format());
         }
 
         return read.Template;
+    }
+
+    private static CardTemplateReadResult Open(string file)
+    {
+        try
+        {
+            return CardTemplateReader.Read(file);
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
+        {
+            throw new FileTroubleException($"cannot read {file}: {error.Message}", error);
+        }
     }
 }

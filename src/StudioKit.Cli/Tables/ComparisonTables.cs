@@ -1,5 +1,6 @@
 using Spectre.Console;
 using StudioKit.Planning;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Cli.Tables;
 
@@ -10,7 +11,7 @@ internal static class ComparisonTables
     {
         var console = TableConsole.For(host);
         var table = TableConsole.Table("Two kits", "", "", comparison.First.Kit.Name, comparison.Second.Kit.Name);
-        foreach (var line in comparison.Lines)
+        foreach (var line in ComparisonText.Lines(comparison))
         {
             table.AddRow(line.Differs ? "≠" : "", Markup.Escape(line.Subject), Markup.Escape(line.First), Markup.Escape(line.Second));
         }

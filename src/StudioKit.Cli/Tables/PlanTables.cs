@@ -2,6 +2,7 @@ using Spectre.Console;
 using StudioKit.Kits;
 using StudioKit.Planning;
 using StudioKit.Sheets.Json;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Cli.Tables;
 
@@ -143,14 +144,14 @@ internal static class PlanTables
         {
             table.AddRow(
                 check.Passed ? "ok" : "FAILS",
-                Markup.Escape(check.Name),
-                Markup.Escape(check.Demand),
-                Markup.Escape(check.Capacity),
-                Markup.Escape(check.Remedy));
+                Markup.Escape(CheckText.Name(check)),
+                Markup.Escape(CheckText.Demand(check)),
+                Markup.Escape(CheckText.Capacity(check)),
+                Markup.Escape(CheckText.Remedy(check)));
         }
 
         console.Write(table);
-        TableConsole.Notes(console, checks.Select(check => check.Note).Where(note => note.Length > 0));
+        TableConsole.Notes(console, checks.Select(CheckText.Note).Where(note => note.Length > 0));
     }
 
     private static void WriteDefaults(IAnsiConsole console, IReadOnlyList<PlanDefault> defaults)

@@ -1,5 +1,4 @@
 using StudioKit.Physics.Exposure;
-using StudioKit.Physics.Exposure.Series;
 using UnitsNet;
 
 namespace StudioKit.Field.Pictures;

@@ -1,5 +1,3 @@
-using StudioKit.Physics.Exposure.Metering;
-
 namespace StudioKit.Physics.Exposure;
 
 /// <summary>Camera and lens as set for one picture.</summary>

@@ -1,5 +1,3 @@
-using StudioKit.Physics.Exposure.Series;
-
 namespace StudioKit.Physics.Exposure;
 
 /// <summary>Arithmetic speed of the sensor, as ISO 12232 counts it [1]; &gt; 0.</summary>
@@ -15,6 +13,9 @@ public readonly record struct IsoSpeed
 
     /// <summary>As marked on the dial, e.g. <c>ISO 640</c>.</summary>
     public string Nominal => ThirdStopText.Speed(Value);
+
+    /// <summary>The number alone, for a place that says what it is, e.g. <c>500</c>.</summary>
+    public string Mark => ThirdStopText.SpeedMark(Value);
 
     /// <inheritdoc/>
     public override string ToString() => Nominal;

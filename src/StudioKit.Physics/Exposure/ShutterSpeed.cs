@@ -1,5 +1,3 @@
-using StudioKit.Physics.Exposure.Series;
-
 namespace StudioKit.Physics.Exposure;
 
 /// <summary>How long the shutter stands open.</summary>
@@ -15,6 +13,9 @@ public readonly record struct ShutterSpeed
 
     /// <summary>As marked on the dial, e.g. <c>1/125 s</c> or <c>0.5 s</c>.</summary>
     public string Nominal => ThirdStopText.Time(Seconds);
+
+    /// <summary>The number alone, in seconds, for a place that sets the unit apart, e.g. <c>1/125</c>.</summary>
+    public string Mark => ThirdStopText.TimeMark(Seconds);
 
     /// <inheritdoc/>
     public override string ToString() => Nominal;

@@ -1,5 +1,3 @@
-using StudioKit.Physics.Exposure.Budgets;
-using StudioKit.Physics.Exposure.Flashes;
 using StudioKit.Physics.Sources;
 
 namespace StudioKit.Physics.Exposure;

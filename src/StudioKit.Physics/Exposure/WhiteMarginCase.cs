@@ -1,5 +1,3 @@
-using StudioKit.Physics.Exposure.Flashes;
-
 namespace StudioKit.Physics.Exposure;
 
 /// <summary>A flash shining up through a translucent panel into a camera above.</summary>

@@ -1,4 +1,3 @@
-using StudioKit.Physics.Light.Obstacles;
 using UnitsNet;
 
 namespace StudioKit.Physics.Light;

@@ -12,23 +12,23 @@ internal static class FramingChecks
 
     private static PlanCheck OutOfReach(FramingPlan framing) => new()
     {
-        Name = $"Magnification, {framing.Lens}",
+        Kind = PlanCheckKind.Magnification,
+        Parts = [framing.Lens],
         Passed = false,
-        Demand = framing.Magnification.Nominal,
-        Capacity = "not reached",
+        Demand = new CheckAmount.Enlargement(framing.Magnification),
         SourceKey = "Derived",
         SourceLocator = "optical stack of every combination on hand",
-        Remedy = framing.Limit!,
+        Findings = [new CheckFinding(null, framing.Limit!)],
     };
 
     private static PlanCheck Touching(FramingPlan framing) => new()
     {
-        Name = $"Room before the lens, {framing.Name}",
+        Kind = PlanCheckKind.RoomBeforeLens,
+        Parts = [framing.Name],
         Passed = false,
-        Demand = "subject before the front glass",
-        Capacity = $"{PlanFormat.Millimetres(framing.WorkingDistance)} from the glass",
+        Capacity = new CheckAmount.Quantity(framing.WorkingDistance),
         SourceKey = "Derived",
         SourceLocator = "working distance of the optical stack",
-        Remedy = "Take a lower magnification, a shorter tube or a longer lens.",
+        Remedy = new CheckRemedy(CheckRemedyKind.LowerMagnification) { Keys = ["lenses.magnifications"] },
     };
 }

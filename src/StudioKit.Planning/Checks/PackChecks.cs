@@ -17,11 +17,11 @@ internal static class PackChecks
             yield return LongestAllowed(plan, frame);
         }
 
-        foreach (var check in plan.Pack.LongPieces.Select(LongPiece)
+        foreach (var check in plan.Pack.LongPieces.Select(LongThing)
             .Concat(plan.Pack.Bags.Count > 0 ? [Places(plan.Pack)] : [])
-            .Concat(plan.Pack.Bags.Where(bag => bag.HighestLoad is not null).Select(Load))
-            .Concat(plan.Pack.Bags.Select(bag => Room(plan, bag)))
-            .Concat(plan.Pack.People.Select(person => Share(plan, person))))
+            .Concat(plan.Pack.Bags.Where(bag => bag.HighestLoad is not null).Select(BagMass))
+            .Concat(plan.Pack.Bags.Select(bag => BagRoom(plan, bag)))
+            .Concat(plan.Pack.People.Select(person => Burden(plan, person))))
         {
             yield return check;
         }
@@ -38,107 +38,98 @@ internal static class PackChecks
         var allowed = FrameDesign.LongestPiece(plan.Kit);
         return new PlanCheck
         {
-            Name = "Longest piece of the frame",
+            Kind = PlanCheckKind.LongestPiece,
             Passed = longest <= allowed,
-            Demand = PlanFormat.Millimetres(longest),
-            Capacity = PlanFormat.Millimetres(allowed),
+            Demand = new CheckAmount.Quantity(longest),
+            Capacity = new CheckAmount.Quantity(allowed),
             Ratio = longest / allowed,
             SourceKey = Practice,
             SourceLocator = "longest piece asked for",
-            Remedy = longest <= allowed ? "" : "Split the longest pieces with a coupling.",
+            Remedy = longest <= allowed ? null : new CheckRemedy(CheckRemedyKind.Coupling) { Keys = ["frame.longest-piece"] },
         };
     }
 
-    private static PlanCheck LongPiece(LongPiece piece) => new()
+    private static PlanCheck LongThing(LongPiece piece) => new()
     {
-        Name = $"{char.ToUpperInvariant(piece.Name[0])}{piece.Name[1..]} on {piece.Bag}",
+        Kind = PlanCheckKind.LongThing,
+        Parts = [piece.Name, piece.Bag],
         Passed = !piece.SticksOut,
-        Demand = PlanFormat.Millimetres(piece.Length),
-        Capacity = piece.Placement switch
-        {
-            LongItemPlacement.AlongBag => $"inside, up to {PlanFormat.Millimetres(piece.LongestInside)}",
-            LongItemPlacement.CornerToCorner => $"inside corner to corner, up to {PlanFormat.Millimetres(piece.LongestInside)}",
-            _ => $"strapped outside, inside only up to {PlanFormat.Millimetres(piece.LongestInside)}",
-        },
+        Demand = new CheckAmount.Quantity(piece.Length),
+        Capacity = new CheckAmount.LongRoom(piece.LongestInside, piece.Placement),
         Ratio = piece.LongestInside.Meters > 0 ? piece.Length / piece.LongestInside : null,
         SourceKey = "Derived",
         SourceLocator = "rod and sheet in a box; more than a tenth over the bag catches on things",
-        Remedy = piece.SticksOut ? "A longer bag, a coupling in the pipe, or a smaller panel." : "",
+        Remedy = piece.SticksOut ? new CheckRemedy(CheckRemedyKind.LongerBag) { Keys = ["pack.bags.inside", "frame.longest-piece", "panel.width", "panel.depth"] } : null,
         Caveats = piece.Caveats,
     };
 
     private static PlanCheck Places(PackPlan pack) => new()
     {
-        Name = "Everything has its place",
+        Kind = PlanCheckKind.Places,
         Passed = pack.Misfits.Count == 0,
-        Demand = $"{pack.Items.Count} lines",
-        Capacity = $"{pack.Items.Count - pack.Misfits.Count} in or on a bag",
+        Demand = new CheckAmount.Count(pack.Items.Count),
+        Capacity = new CheckAmount.Count(pack.Items.Count - pack.Misfits.Count),
         SourceKey = "Derived",
         SourceLocator = "box inside a box along its sides",
-        Remedy = string.Join(" ", pack.Misfits),
+        Findings = [.. pack.Misfits.Select(misfit => new CheckFinding(null, misfit))],
     };
 
-    private static PlanCheck Load(BagLoad bag) => new()
+    private static PlanCheck BagMass(BagLoad bag) => new()
     {
-        Name = $"Load of {bag.Name}",
+        Kind = PlanCheckKind.BagMass,
+        Parts = [bag.Name],
         Passed = bag.Mass <= bag.HighestLoad!.Value,
-        Demand = PlanFormat.Mass(bag.Mass),
-        Capacity = PlanFormat.Mass(bag.HighestLoad.Value),
+        Demand = new CheckAmount.Quantity(bag.Mass),
+        Capacity = new CheckAmount.Quantity(bag.HighestLoad.Value),
         Ratio = bag.Mass / bag.HighestLoad.Value,
         SourceKey = Practice,
         SourceLocator = "the bag's own limit",
-        Remedy = bag.Mass <= bag.HighestLoad.Value ? "" : "No way to share things out is lighter on it: leave some at home ('target-mass:' says which).",
+        Remedy = bag.Mass <= bag.HighestLoad.Value ? null : new CheckRemedy(CheckRemedyKind.LighterBag) { Keys = ["pack.target-mass"] },
     };
 
-    private static PlanCheck Room(Plan plan, BagLoad bag) => new()
+    private static PlanCheck BagRoom(Plan plan, BagLoad bag) => new()
     {
-        Name = $"Room in {bag.Name}",
+        Kind = PlanCheckKind.BagRoom,
+        Parts = [bag.Name],
         Passed = bag.VolumeShare <= 1,
-        Demand = $"{PlanFormat.Percent(Math.Round(bag.VolumeShare, 2))} of the usable volume",
-        Capacity = "100 %",
+        Demand = new CheckAmount.BagFill(bag.VolumeShare, plan.Kit.Pack.PackingFactor),
+        Capacity = new CheckAmount.Share(1),
         Ratio = bag.VolumeShare,
         SourceKey = Practice,
-        SourceLocator = $"things of odd sizes fill {PlanFormat.Percent(plan.Kit.Pack.PackingFactor)} of a bag",
-        Remedy = bag.VolumeShare <= 1 ? "" : "A larger bag, or leave things at home.",
+        SourceLocator = "volume of odd sizes in a bag",
+        Remedy = bag.VolumeShare <= 1 ? null : new CheckRemedy(CheckRemedyKind.LargerBag) { Keys = ["pack.bags.inside", "pack.target-mass"] },
     };
 
-    private static PlanCheck Share(Plan plan, PersonLoad person)
+    private static PlanCheck Burden(Plan plan, PersonLoad person)
     {
         var limit = plan.Kit.Pack.HighestShare;
         return new PlanCheck
         {
-            Name = $"Load on {person.Person}",
+            Kind = PlanCheckKind.Burden,
+            Parts = [person.Person],
             Passed = person.Share <= limit,
-            Demand = $"{PlanFormat.Mass(person.Mass)}, {PlanFormat.Percent(Math.Round(person.Share, 3))} of body mass, {Words(person.Band)}",
-            Capacity = PlanFormat.Percent(limit),
+            Demand = new CheckAmount.Burden(person.Mass, person.Share, person.Band),
+            Capacity = new CheckAmount.Share(limit),
             Ratio = person.Share / limit,
             SourceKey = person.Band == LoadBand.Refused ? "Genitrini2022" : "Simpson2011",
             SourceLocator = "share of body mass: a fifth already changes posture; over two fifths for nobody",
-            Remedy = person.Share <= limit ? "" : "Share the load with more people, or leave things at home ('target-mass:' says which).",
+            Remedy = person.Share <= limit ? null : new CheckRemedy(CheckRemedyKind.ShareLoad) { Keys = ["pack.people", "pack.target-mass"] },
         };
     }
 
-    private static string Words(LoadBand band) => band switch
-    {
-        LoadBand.Comfortable => "comfortable",
-        LoadBand.Demanding => "demanding",
-        LoadBand.TooHeavy => "too heavy",
-        _ => "not to be carried",
-    };
-
     private static PlanCheck Target(PackPlan pack, UnitsNet.Mass target) => new()
     {
-        Name = "Mass asked for",
+        Kind = PlanCheckKind.TargetMass,
         Passed = pack.Total <= target,
-        Demand = PlanFormat.Mass(pack.Total),
-        Capacity = PlanFormat.Mass(target),
+        Demand = new CheckAmount.Quantity(pack.Total),
+        Capacity = new CheckAmount.Quantity(target),
         Ratio = pack.Total / target,
         SourceKey = Practice,
         SourceLocator = "the kit's own target",
-        Remedy = pack.LeaveAtHome is { } home ? HomeRemedy(home) : "",
+        Remedy = pack.LeaveAtHome is { } home ? Leave(home) : null,
     };
 
-    private static string HomeRemedy(LeaveAtHomePlan home) => home.Left.Count == 0
-        ? "Nothing in the kit can stay at home."
-        : $"Leave at home: {string.Join(", ", home.Left)}; that loses {home.Lost.Count} of the set-ups at framings.";
+    private static CheckRemedy Leave(LeaveAtHomePlan home) => home.Left.Count == 0
+        ? new CheckRemedy(CheckRemedyKind.NothingToLeave)
+        : new CheckRemedy(CheckRemedyKind.LeaveAtHome) { Parts = home.Left, Amount = new CheckAmount.Count(home.Lost.Count) };
 }

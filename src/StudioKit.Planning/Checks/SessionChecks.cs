@@ -11,27 +11,30 @@ internal static class SessionChecks
 
     private static PlanCheck HoldTime(SessionSubject subject) => new()
     {
-        Name = $"Hold time, {subject.Name}",
+        Kind = PlanCheckKind.HoldTime,
+        Parts = [subject.Name],
         Passed = subject.WithinLimit,
-        Demand = PlanFormat.Minutes(subject.HoldTime),
-        Capacity = PlanFormat.Minutes(subject.HoldLimit!.Value),
+        Demand = new CheckAmount.Quantity(subject.HoldTime),
+        Capacity = new CheckAmount.Quantity(subject.HoldLimit!.Value),
         Ratio = subject.HoldTime / subject.HoldLimit.Value,
         SourceKey = Practice,
         SourceLocator = "the kit's limit, or the handling guide's",
-        Remedy = subject.WithinLimit ? "" : "Fewer frames or set-ups for it; do not hold one animal through a change of set-up, photograph another in the next.",
+        Remedy = subject.WithinLimit ? null : new CheckRemedy(CheckRemedyKind.HoldShorter) { Keys = ["subjects.frames", "set-ups.subjects"] },
     };
 
     private static PlanCheck Cells(FlashUse flash, int rounds) => new()
     {
-        Name = $"Cells of {flash.Flash}",
+        Kind = PlanCheckKind.Cells,
+        Parts = [flash.Flash],
         Passed = flash.Enough,
-        Demand = FormattableString.Invariant($"{Count(flash.SetsNeeded)} for {flash.Flashes} flashes{(rounds > 1 ? $" in {rounds} rounds" : "")}"),
-        Capacity = FormattableString.Invariant($"{Count(flash.SetsCarried)}, {flash.FlashesCarried} flashes at that power"),
+        Demand = new CheckAmount.CellSets(flash.SetsNeeded, flash.Flashes, rounds),
+        Capacity = new CheckAmount.CellSets(flash.SetsCarried, flash.FlashesCarried, rounds),
         Ratio = flash.FlashesCarried > 0 ? (double)flash.Flashes / flash.FlashesCarried : null,
         SourceKey = Practice,
         SourceLocator = "energy of a flash goes with its power; a fifth of each set kept in reserve",
-        Remedy = flash.Enough ? "" : FormattableString.Invariant($"Carry {flash.SetsNeeded - flash.SetsCarried} more, or take fewer frames."),
+        Remedy = flash.Enough ? null : new CheckRemedy(CheckRemedyKind.MoreCells)
+        {
+            Amount = new CheckAmount.Count(flash.SetsNeeded - flash.SetsCarried), Keys = ["flashes.spare-sets"],
+        },
     };
-
-    private static string Count(int sets) => FormattableString.Invariant($"{sets} {(sets == 1 ? "set" : "sets")}");
 }

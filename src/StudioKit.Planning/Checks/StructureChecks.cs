@@ -1,6 +1,5 @@
 using StudioKit.Physics.Structure;
 using StudioKit.Planning.Frames;
-using UnitsNet;
 
 namespace StudioKit.Planning.Checks;
 
@@ -11,27 +10,33 @@ internal static class StructureChecks
     public static IEnumerable<PlanCheck> Of(Plan plan, FramePlan frame) =>
         StudioChecks.All(FrameLoads.CaseOf(plan.Kit, plan.Panel, frame.Geometry, frame.StandingMass)).Select(check => new PlanCheck
         {
-            Name = check.Name,
+            Kind = KindOf(check.Kind),
+            Parts = check.Parts,
             Passed = check.Holds,
-            Demand = Amount(check.Demand),
-            Capacity = Amount(check.Capacity),
+            Demand = new CheckAmount.Quantity(check.Demand),
+            Capacity = new CheckAmount.Quantity(check.Capacity),
             Ratio = check.Ratio,
             SourceKey = check.SourceKey,
             SourceLocator = check.Locator,
-            Remedy = check.Mend,
+            Findings = check.Mend.Length == 0 ? [] : [new CheckFinding(null, check.Mend)],
             Caveats = check.Caveats,
         });
 
-    private static string Amount(IQuantity amount) => amount switch
+    private static PlanCheckKind KindOf(StructuralCheckKind kind) => kind switch
     {
-        Length length => PlanFormat.Millimetres(length),
-        Pressure pressure => $"{PlanFormat.ThreeDigits(pressure.Megapascals)} MPa",
-        Force force => $"{PlanFormat.ThreeDigits(force.Newtons)} N",
-        Mass mass => PlanFormat.Mass(mass),
-        Speed speed => $"{PlanFormat.ThreeDigits(speed.MetersPerSecond)} m/s",
-        Torque torque => $"{PlanFormat.ThreeDigits(torque.NewtonMeters)} N·m",
-        Temperature temperature => $"{PlanFormat.ThreeDigits(temperature.DegreesCelsius)} °C",
-        Ratio ratio => PlanFormat.ThreeDigits(ratio.DecimalFractions),
-        _ => amount.ToString(System.Globalization.CultureInfo.InvariantCulture),
+        StructuralCheckKind.PanelSag => PlanCheckKind.PanelSag,
+        StructuralCheckKind.PanelStress => PlanCheckKind.PanelStress,
+        StructuralCheckKind.PanelStressUnderElbow => PlanCheckKind.PanelStressUnderElbow,
+        StructuralCheckKind.SweepBentCold => PlanCheckKind.SweepBentCold,
+        StructuralCheckKind.SheetGrowth => PlanCheckKind.SheetGrowth,
+        StructuralCheckKind.RailSag => PlanCheckKind.RailSag,
+        StructuralCheckKind.RailStress => PlanCheckKind.RailStress,
+        StructuralCheckKind.LegBuckling => PlanCheckKind.LegBuckling,
+        StructuralCheckKind.Sway => PlanCheckKind.Sway,
+        StructuralCheckKind.Cords => PlanCheckKind.Cords,
+        StructuralCheckKind.PipeWarmth => PlanCheckKind.PipeWarmth,
+        StructuralCheckKind.Tipping => PlanCheckKind.Tipping,
+        StructuralCheckKind.Sliding => PlanCheckKind.Sliding,
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a structural check that a plan knows."),
     };
 }

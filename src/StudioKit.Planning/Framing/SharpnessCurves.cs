@@ -1,7 +1,6 @@
 using StudioKit.Kits.Cameras;
 using StudioKit.Kits.Subjects;
 using StudioKit.Physics.Exposure;
-using StudioKit.Physics.Exposure.Series;
 using StudioKit.Physics.Optics;
 using UnitsNet;
 

@@ -1,6 +1,5 @@
 using StudioKit.Kits.SetUps;
-using StudioKit.Physics.Light.Checks;
-using StudioKit.Physics.Light.Placements;
+using StudioKit.Physics.Light;
 using StudioKit.Planning.Exposures;
 using StudioKit.Planning.Framing;
 using UnitsNet;

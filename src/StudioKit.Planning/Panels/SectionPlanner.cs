@@ -1,7 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
-using StudioKit.Physics.Exposure.Flashes;
 using StudioKit.Physics.Light;
 using StudioKit.Physics.Structure.Frames;
 using UnitsNet;

@@ -75,23 +75,19 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardPlace Place, Stamp 
             0.4);
     }
 
-    private FigureRow Settings(CardType type)
-    {
-        var (shutter, second) = Split(Exposure.Shutter.Nominal);
-        return new FigureRow(
-            [
-                new BigFigure("aperture", Exposure.Aperture.Nominal),
-                new BigFigure("shutter", shutter, second),
-                new BigFigure("ISO", Exposure.Iso.Nominal.Replace("ISO ", "", StringComparison.Ordinal)),
-            ],
-            type.Settings,
-            type.LeastNumerals);
-    }
+    private FigureRow Settings(CardType type) => new(
+        [
+            new BigFigure("aperture", Exposure.Aperture.Nominal),
+            new BigFigure("shutter", Exposure.Shutter.Mark, "s"),
+            new BigFigure("ISO", Exposure.Iso.Mark),
+        ],
+        type.Settings,
+        type.LeastNumerals);
 
     private static IEnumerable<Block> Flash(LightPlan light, CardType type) =>
     [
         new Rule(Stroke.Thin),
-        new FlashRow(LightNames.Role(light.Role), LightNames.WithModifier(light), light.PowerMark, Split(PlanFormat.Centimetres(light.Distance)), type),
+        new FlashRow(LightNames.Role(light.Role), LightNames.WithModifier(light), light.PowerMark, (PlanFormat.CentimetreFigure(light.Distance), "cm"), type),
     ];
 
     private SideBySide Budget(CardType type) => new(
@@ -113,10 +109,4 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardPlace Place, Stamp 
         : BudgetColumn.PlainSum;
 
     private string Bracket() => $"Bracket, stops of power: {string.Join(", ", Exposure.Bracket.Select(stops => stops.Nominal))}. Unsure by ±{Exposure.Uncertainty.Nominal.TrimStart('+', '−', '-')}.";
-
-    private static (string Figure, string Unit) Split(string measure)
-    {
-        var space = measure.LastIndexOf(' ');
-        return space < 0 ? (measure, "") : (measure[..space], measure[(space + 1)..]);
-    }
 }

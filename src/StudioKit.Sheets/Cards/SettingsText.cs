@@ -10,7 +10,7 @@ internal static class SettingsText
         '\n',
         [
             $"{exposure.SetUp}, {exposure.Framing.Name}",
-            $"{exposure.Aperture.Nominal}, {exposure.Shutter.Nominal}, ISO {exposure.Iso.Nominal.Replace("ISO ", "", StringComparison.Ordinal)}",
+            $"{exposure.Aperture.Nominal}, {exposure.Shutter.Nominal}, {exposure.Iso.Nominal}",
             .. exposure.Lights.Select(light =>
                 $"{LightNames.Role(light.Role)}: {LightNames.WithModifier(light)}, {light.PowerMark} at {PlanFormat.Centimetres(light.Distance)}"),
             $"{stamp.KitName}, {stamp.Origin}",

@@ -3,6 +3,7 @@ using StudioKit.Planning;
 using StudioKit.Planning.Cutting;
 using StudioKit.Sheets.Building;
 using StudioKit.Sheets.Layout;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Sheets.Documents;
 
@@ -50,7 +51,7 @@ internal static class BuildSheet
         var failing = plan.Checks.Where(check => !check.Passed).ToList();
         if (failing.Count > 0)
         {
-            yield return new Caution(string.Join(' ', failing.Select(check => $"{check.Name}: {check.Demand} asked, {check.Capacity} given.")), "Checks that fail: mend them before you buy");
+            yield return new Caution(string.Join(' ', failing.Select(check => $"{CheckText.Name(check)}: {CheckText.Shortfall(check)}.")), "Checks that fail: mend them before you buy");
         }
     }
 

@@ -34,7 +34,7 @@ internal static class ExposureSection
             [.. setUp.Select(exposure => new TableRow(
                 [
                     exposure.Framing.Name, exposure.Aperture.Nominal, exposure.EffectiveAperture.Nominal, exposure.Shutter.Nominal,
-                    exposure.Iso.Nominal.Replace("ISO ", "", StringComparison.Ordinal),
+                    exposure.Iso.Mark,
                     exposure.BindingLimit ?? string.Join("; ", exposure.Lights.Select(light =>
                         $"{LightNames.Role(light.Role).ToLowerInvariant()} {light.PowerMark} at {PlanFormat.Centimetres(light.Distance)}")),
                     .. white ? (string[])[exposure.WhiteMargin?.Nominal ?? ""] : [], "±" + exposure.Uncertainty.Nominal.TrimStart('+', '-'),

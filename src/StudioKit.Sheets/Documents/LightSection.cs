@@ -1,4 +1,4 @@
-using StudioKit.Physics.Light.Views;
+using StudioKit.Physics.Light;
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;
@@ -69,8 +69,7 @@ internal static class LightSection
             ]))],
         TablePt);
 
-    private static string Place(PanelLightPlan light, MarginPoint point) =>
-        PlanFormat.PanelPlace(light, point.Place).Replace(" mm", "", StringComparison.Ordinal);
+    private static string Place(PanelLightPlan light, MarginPoint point) => PlanFormat.PanelPlaceFigures(light, point.Place);
 
     private static string Stops(Physics.Exposure.Stops stops) => FormattableString.Invariant($"{stops.Value:+0.00;-0.00;0.00}");
 }

@@ -3,6 +3,7 @@ using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;
 using StudioKit.Sheets.Plots;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Sheets.Documents;
 
@@ -33,7 +34,7 @@ internal static class PlanReport
     /// <summary>Whether the plan stands, in a sentence.</summary>
     public static string Verdict(Plan plan)
     {
-        var failed = plan.Checks.Where(check => !check.Passed).Select(check => check.Name).ToList();
+        var failed = plan.Checks.Where(check => !check.Passed).Select(CheckText.Name).ToList();
         return failed.Count == 0 ? "The plan passes all its checks." : $"The plan fails {failed.Count} of its checks: {string.Join(", ", failed)}.";
     }
 
@@ -64,7 +65,7 @@ internal static class PlanReport
                 ?
                 [
                     framing.Name, framing.Accessories.Count == 0 ? "lens alone" : string.Join(", ", framing.Accessories),
-                    PlanFormat.Rectangle(framing.FieldWidth, framing.FieldHeight).Replace(" mm", "", StringComparison.Ordinal),
+                    PlanFormat.Sides(framing.FieldWidth, framing.FieldHeight),
                     PlanFormat.ThreeDigits(framing.WorkingDistance.Millimeters), PlanFormat.ThreeDigits(framing.Extension.Millimeters),
                     PlanFormat.ThreeDigits(framing.EffectiveApertureFactor),
                 ]
@@ -107,11 +108,11 @@ internal static class PlanReport
             ],
             [.. checks.Select(check => new TableRow(
                 [
-                    check.Name, check.Passed ? "passes" : "FAILS", check.Demand, check.Capacity,
-                    check.Ratio is { } ratio ? FormattableString.Invariant($"{ratio:0.00}") : "", check.Remedy,
+                    CheckText.Name(check), check.Passed ? "passes" : "FAILS", CheckText.Demand(check), CheckText.Capacity(check),
+                    check.Ratio is { } ratio ? FormattableString.Invariant($"{ratio:0.00}") : "", CheckText.Remedy(check),
                 ]))],
             TypeScale.Small);
-        foreach (var block in Caveats(checks.Select(check => check.Note).Where(note => note.Length > 0)))
+        foreach (var block in Caveats(checks.Select(CheckText.Note).Where(note => note.Length > 0)))
         {
             yield return block;
         }
@@ -141,7 +142,7 @@ internal static class PlanReport
 
     private static IEnumerable<Block> Sources(Plan plan)
     {
-        var cited = plan.Checks.Select(check => (check.SourceKey, check.SourceLocator))
+        var cited = plan.Checks.Select(check => (check.SourceKey, SourceLocator: CheckText.Locator(check)))
             .Concat(plan.Exposures.SelectMany(exposure => exposure.Lights).SelectMany(light => light.Budget.Lines).Select(line => (line.SourceKey, line.SourceLocator)))
             .Where(source => Bibliography.Entries.ContainsKey(source.SourceKey))
             .Select(source => Bibliography.Cite(source.SourceKey, source.SourceLocator))

@@ -1,4 +1,5 @@
 using StudioKit.Planning;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Sheets.Json;
 
@@ -10,7 +11,7 @@ public static class ComparisonJson
         .Section("first", () => WriteSummary(json, comparison.First))
         .Section("second", () => WriteSummary(json, comparison.Second))
         .Grams("massDifference", comparison.MassDifference)
-        .List("lines", comparison.Lines, line => json
+        .List("lines", ComparisonText.Lines(comparison), line => json
             .Text("subject", line.Subject)
             .Text("first", line.First)
             .Text("second", line.Second)

@@ -1,5 +1,4 @@
 using StudioKit.Physics.Light;
-using StudioKit.Physics.Light.Views;
 using StudioKit.Planning;
 
 namespace StudioKit.Sheets.Json;

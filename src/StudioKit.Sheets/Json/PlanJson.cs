@@ -1,6 +1,7 @@
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Sources;
 using StudioKit.Planning;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Sheets.Json;
 
@@ -163,12 +164,12 @@ public static class PlanJson
         .Count("stackFlashes", sharpness.StackFlashes);
 
     private static void WriteCheck(JsonReport json, PlanCheck check) => json
-        .Text("name", check.Name)
+        .Text("name", CheckText.Name(check))
         .Flag("passed", check.Passed)
-        .Text("demand", check.Demand)
-        .Text("capacity", check.Capacity)
+        .Text("demand", CheckText.Demand(check))
+        .Text("capacity", CheckText.Capacity(check))
         .Number("ratio", check.Ratio)
-        .Text("source", Bibliography.Cite(check.SourceKey, check.SourceLocator))
-        .Text("remedy", check.Remedy)
+        .Text("source", Bibliography.Cite(check.SourceKey, CheckText.Locator(check)))
+        .Text("remedy", CheckText.Remedy(check))
         .Texts("caveats", check.Caveats);
 }

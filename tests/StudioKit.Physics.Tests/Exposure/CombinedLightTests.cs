@@ -1,5 +1,4 @@
 using StudioKit.Physics.Exposure;
-using StudioKit.Physics.Exposure.Metering;
 
 namespace StudioKit.Physics.Tests.Exposure;
 

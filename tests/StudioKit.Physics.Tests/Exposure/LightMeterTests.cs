@@ -1,5 +1,4 @@
 using StudioKit.Physics.Exposure;
-using StudioKit.Physics.Exposure.Metering;
 using StudioKit.Physics.Sources;
 using UnitsNet;
 

@@ -1,5 +1,4 @@
 using StudioKit.Physics.Exposure;
-using StudioKit.Physics.Exposure.Series;
 using StudioKit.Physics.Optics;
 
 namespace StudioKit.Physics.Tests.Exposure;

@@ -1,7 +1,4 @@
 using StudioKit.Physics.Exposure;
-using StudioKit.Physics.Exposure.Flashes;
-using StudioKit.Physics.Exposure.Metering;
-using StudioKit.Physics.Exposure.Series;
 using StudioKit.Physics.Sources;
 using UnitsNet;
 

@@ -1,5 +1,4 @@
 using StudioKit.Physics.Light;
-using StudioKit.Physics.Light.Obstacles;
 using StudioKit.Physics.Light.Solving;
 using UnitsNet;
 

@@ -1,7 +1,6 @@
 using System.Reflection;
 using System.Text.Json;
 using StudioKit.Physics.Light;
-using StudioKit.Physics.Light.Lobes;
 using UnitsNet;
 
 namespace StudioKit.Physics.Tests.Light;

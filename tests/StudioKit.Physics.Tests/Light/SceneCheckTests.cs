@@ -1,5 +1,4 @@
 using StudioKit.Physics.Light;
-using StudioKit.Physics.Light.Checks;
 using UnitsNet;
 
 namespace StudioKit.Physics.Tests.Light;

@@ -1,3 +1,4 @@
+using StudioKit.Planning.Checks;
 using UnitsNet;
 
 namespace StudioKit.Planning.Tests.Frames;
@@ -37,7 +38,7 @@ public sealed class FramePlannerTests
     {
         var (bare, heavy) = (PlannedKit.Of(), PlannedKit.Of(frame: "ballast: 5 kg"));
 
-        double Ratio(Plan plan) => plan.Checks.Single(check => check.Name == "Tipping in the gust").Ratio!.Value;
+        double Ratio(Plan plan) => plan.Checks.Single(check => check.Kind == PlanCheckKind.Tipping).Ratio!.Value;
 
         Ratio(heavy).Should().BeLessThan(Ratio(bare) / 2);
         heavy.Frame!.StandingMass.Should().Be(bare.Frame!.StandingMass);

@@ -1,3 +1,5 @@
+using StudioKit.Planning.Checks;
+
 namespace StudioKit.Planning.Tests.Panels;
 
 public sealed class PanelLightPlanTests
@@ -101,7 +103,7 @@ public sealed class PanelLightPlanTests
 
         plan.PanelLights[0].Problems.Should().Contain(problem => problem.Contains(expected));
         plan.PanelLights[0].Framings.Should().BeEmpty();
-        plan.Checks.Should().Contain(check => check.Name == "Place of the flash below" && !check.Passed && check.Capacity.Contains(expected));
+        plan.Checks.Should().Contain(check => check.Kind == PlanCheckKind.FlashBelow && !check.Passed && check.Findings.Any(finding => finding.Sentence.Contains(expected)));
     }
 
     /// <summary>

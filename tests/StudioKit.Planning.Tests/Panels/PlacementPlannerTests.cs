@@ -1,4 +1,4 @@
-using StudioKit.Physics.Light.Placements;
+using StudioKit.Physics.Light;
 
 namespace StudioKit.Planning.Tests.Panels;
 

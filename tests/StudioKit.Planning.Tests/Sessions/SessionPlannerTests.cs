@@ -1,4 +1,5 @@
 using StudioKit.Kits.Subjects;
+using StudioKit.Planning.Checks;
 using UnitsNet;
 
 namespace StudioKit.Planning.Tests.Sessions;
@@ -61,7 +62,7 @@ public sealed class SessionPlannerTests
 
         plan.Session!.Flashes.Should().OnlyContain(use => use.Flashes == flashes && use.SetsCarried == 2);
         plan.Session.Flashes.Any(use => !use.Enough).Should().Be(!enough);
-        plan.Checks.Where(check => check.Name.StartsWith("Cells of", StringComparison.Ordinal)).Select(check => check.Passed)
+        plan.Checks.Where(check => check.Kind == PlanCheckKind.Cells).Select(check => check.Passed)
             .Should().Equal(plan.Session.Flashes.Select(use => use.SetsNeeded <= 2));
     }
 
@@ -92,7 +93,7 @@ public sealed class SessionPlannerTests
         var plan = KitText.Plan(Pond.Replace("ROUNDS", "1", StringComparison.Ordinal)
             .Replace("group: amphibians, length: 60 mm", $"group: amphibians, length: 60 mm, hold-limit: {limit}", StringComparison.Ordinal));
 
-        plan.Checks.Single(check => check.Name == "Hold time, frog").Passed.Should().Be(passes);
+        plan.Checks.Single(check => check.Kind == PlanCheckKind.HoldTime && check.Parts[0] == "frog").Passed.Should().Be(passes);
         EveryHoldTimeIsChecked(plan);
     }
 
@@ -119,7 +120,7 @@ public sealed class SessionPlannerTests
 
         plan.Session.Should().BeNull();
         plan.Handling.Should().BeEmpty();
-        plan.Checks.Should().NotContain(check => check.Name.StartsWith("Hold time", StringComparison.Ordinal));
+        plan.Checks.Should().NotContain(check => check.Kind == PlanCheckKind.HoldTime);
     }
 
     private static void EveryHoldTimeIsChecked(Plan plan)
@@ -127,7 +128,7 @@ public sealed class SessionPlannerTests
         foreach (var subject in plan.Session!.Subjects.Where(subject => subject.HoldTime > Duration.Zero))
         {
             subject.HoldLimit.Should().NotBeNull();
-            plan.Checks.Single(check => check.Name == $"Hold time, {subject.Name}").Passed.Should().Be(subject.HoldTime <= subject.HoldLimit);
+            plan.Checks.Single(check => check.Kind == PlanCheckKind.HoldTime && check.Parts[0] == subject.Name).Passed.Should().Be(subject.HoldTime <= subject.HoldLimit);
         }
     }
 }

@@ -1,4 +1,3 @@
-using StudioKit.Physics.Exposure.Flashes;
 using UnitsNet;
 
 namespace StudioKit.Physics.Exposure.SetUps;

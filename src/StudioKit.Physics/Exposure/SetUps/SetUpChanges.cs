@@ -1,5 +1,3 @@
-using StudioKit.Physics.Exposure.Flashes;
-using StudioKit.Physics.Exposure.Series;
 using UnitsNet;
 
 namespace StudioKit.Physics.Exposure.SetUps;

@@ -1,6 +1,5 @@
 using System.Numerics;
 using MathNet.Numerics.Integration;
-using StudioKit.Physics.Light.Obstacles;
 using StudioKit.Physics.Sources;
 
 namespace StudioKit.Physics.Light.Solving;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using StudioKit.Planning.Tables;
 using UnitsNet;
 
 namespace StudioKit.Planning.Cutting.Tables;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using StudioKit.Planning.Tables;
 
 namespace StudioKit.Planning.Cutting.Tables;
 

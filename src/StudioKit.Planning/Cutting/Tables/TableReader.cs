@@ -1,6 +1,5 @@
 using System.Globalization;
 using StudioKit.Kits;
-using StudioKit.Planning.Tables;
 using UnitsNet;
 
 namespace StudioKit.Planning.Cutting.Tables;
@@ -23,7 +22,7 @@ internal sealed class TableReader
     {
         _file = file;
         _lines = text.Split('\n');
-        _rows = CsvText.Read(text);
+        _rows = CsvText.Rows(text);
     }
 
     /// <summary>Reads a table.</summary>

@@ -1,0 +1,62 @@
+using StudioKit.Physics.Optics;
+using StudioKit.Physics.Packing;
+using UnitsNet;
+
+namespace StudioKit.Planning.Checks;
+
+/// <summary>What a check asks for, or what there is of it; one of the forms below.</summary>
+public abstract record CheckAmount
+{
+    private CheckAmount()
+    {
+    }
+
+    /// <summary>What is no matter of how much.</summary>
+    public static CheckAmount Unmeasured { get; } = new Nothing();
+
+    /// <summary>What is no matter of how much.</summary>
+    public sealed record Nothing : CheckAmount;
+
+    /// <summary>A quantity with its unit.</summary>
+    /// <param name="Value">The quantity, in the unit to show it in.</param>
+    public sealed record Quantity(IQuantity Value) : CheckAmount;
+
+    /// <summary>A number of things.</summary>
+    /// <param name="Value">How many [1].</param>
+    public sealed record Count(int Value) : CheckAmount;
+
+    /// <summary>A share of a whole.</summary>
+    /// <param name="Value">Part over whole [1].</param>
+    public sealed record Share(double Value) : CheckAmount;
+
+    /// <summary>Two sides.</summary>
+    /// <param name="Width">Across the camera's view.</param>
+    /// <param name="Depth">Along the camera's view.</param>
+    public sealed record Rectangle(Length Width, Length Depth) : CheckAmount;
+
+    /// <summary>An image over its object.</summary>
+    /// <param name="Value">The magnification.</param>
+    public sealed record Enlargement(Magnification Value) : CheckAmount;
+
+    /// <summary>Room for a long thing on a bag.</summary>
+    /// <param name="Longest">Longest that goes inside.</param>
+    /// <param name="Placement">Where the thing goes.</param>
+    public sealed record LongRoom(Length Longest, LongItemPlacement Placement) : CheckAmount;
+
+    /// <summary>How much of a bag is full.</summary>
+    /// <param name="Filled">Volume of what is in it, over the volume it can be filled to [1].</param>
+    /// <param name="PackingFactor">Volume it can be filled to, over its volume [1].</param>
+    public sealed record BagFill(double Filled, double PackingFactor) : CheckAmount;
+
+    /// <summary>What a person carries.</summary>
+    /// <param name="Mass">Mass of the bags.</param>
+    /// <param name="ShareOfBody">That mass over the person's [1].</param>
+    /// <param name="Band">How that is borne.</param>
+    public sealed record Burden(Mass Mass, double ShareOfBody, LoadBand Band) : CheckAmount;
+
+    /// <summary>Sets of cells and what they give.</summary>
+    /// <param name="Sets">Sets [1].</param>
+    /// <param name="Flashes">Flashes at the session's power [1].</param>
+    /// <param name="Rounds">Rounds of the session that they are for [1].</param>
+    public sealed record CellSets(int Sets, int Flashes, int Rounds) : CheckAmount;
+}

@@ -1,0 +1,15 @@
+namespace StudioKit.Planning.Checks;
+
+/// <summary>What would make a check pass.</summary>
+/// <param name="Kind">What to do.</param>
+public sealed record CheckRemedy(CheckRemedyKind Kind)
+{
+    /// <summary>How much of it; unmeasured where it is not a matter of how much.</summary>
+    public CheckAmount Amount { get; init; } = CheckAmount.Unmeasured;
+
+    /// <summary>Names of what it is done to, where that is not what the check is about.</summary>
+    public IReadOnlyList<string> Parts { get; init; } = [];
+
+    /// <summary>Keys of the kit to change, as a path of sections; a section that is a list stands for the part concerned.</summary>
+    public IReadOnlyList<string> Keys { get; init; } = [];
+}

@@ -1,0 +1,53 @@
+namespace StudioKit.Planning.Checks;
+
+/// <summary>What to do about a check that fails.</summary>
+public enum CheckRemedyKind
+{
+    /// <summary>A lower magnification, a shorter tube or a longer lens.</summary>
+    LowerMagnification,
+
+    /// <summary>A panel of at least the amount given, or without the framings named.</summary>
+    LargerPanel,
+
+    /// <summary>Another distance of the flash below, or another height of the frame.</summary>
+    MoveFlashBelow,
+
+    /// <summary>A camera that looks down more steeply.</summary>
+    SteeperCamera,
+
+    /// <summary>A sheet swept up behind the subject, or a camera that looks down more steeply.</summary>
+    SweptTable,
+
+    /// <summary>Another height of the frame, or size of the panel.</summary>
+    OtherFrameSize,
+
+    /// <summary>Longer stock, or more of it.</summary>
+    MoreStock,
+
+    /// <summary>Couplings in the longest pieces.</summary>
+    Coupling,
+
+    /// <summary>A longer bag, a coupling, or a smaller panel.</summary>
+    LongerBag,
+
+    /// <summary>Less in a bag that no sharing out makes lighter.</summary>
+    LighterBag,
+
+    /// <summary>A bag that holds more.</summary>
+    LargerBag,
+
+    /// <summary>More people, or less to carry.</summary>
+    ShareLoad,
+
+    /// <summary>The things named stay at home, which loses so many set-ups at framings.</summary>
+    LeaveAtHome,
+
+    /// <summary>There is nothing that can stay at home.</summary>
+    NothingToLeave,
+
+    /// <summary>Fewer frames or set-ups of an animal.</summary>
+    HoldShorter,
+
+    /// <summary>So many more sets of cells.</summary>
+    MoreCells,
+}

@@ -1,0 +1,101 @@
+namespace StudioKit.Planning.Checks;
+
+/// <summary>What a plan is checked for.</summary>
+public enum PlanCheckKind
+{
+    /// <summary>A lens that reaches a magnification wanted of it; part: the lens.</summary>
+    Magnification,
+
+    /// <summary>Room between subject and front glass; part: the framing.</summary>
+    RoomBeforeLens,
+
+    /// <summary>A panel as large as the framings need.</summary>
+    PanelSize,
+
+    /// <summary>A flash below the panel that stands where it can light it.</summary>
+    FlashBelow,
+
+    /// <summary>Low camera angles over a flat panel.</summary>
+    LowCameraAngles,
+
+    /// <summary>Camera angles behind which a panel reaches; parts: the framings, with their angle, behind which none does.</summary>
+    CameraAngles,
+
+    /// <summary>Room for rails and fittings.</summary>
+    FrameRoom,
+
+    /// <summary>An exposure for every framing; part: the set-up.</summary>
+    Exposure,
+
+    /// <summary>Pipes that fill their sockets.</summary>
+    FrameFit,
+
+    /// <summary>Stock to cut every piece from.</summary>
+    Stock,
+
+    /// <summary>Sag of the panel under its own weight and the subject.</summary>
+    PanelSag,
+
+    /// <summary>Stress in the panel under the standing load.</summary>
+    PanelStress,
+
+    /// <summary>Stress in the panel while an elbow leans on it.</summary>
+    PanelStressUnderElbow,
+
+    /// <summary>Radius that the sheet is bent to cold.</summary>
+    SweepBentCold,
+
+    /// <summary>Room for the sheet's growth at its edges.</summary>
+    SheetGrowth,
+
+    /// <summary>Sag of the longest rail; parts: its pipes.</summary>
+    RailSag,
+
+    /// <summary>Stress in the longest rail while an elbow leans on it; parts: its pipes.</summary>
+    RailStress,
+
+    /// <summary>Load at which a leg buckles; parts: the pipes.</summary>
+    LegBuckling,
+
+    /// <summary>Lean of the top in the gust; parts: the pipes.</summary>
+    Sway,
+
+    /// <summary>Pull on cords and pegs in the gust.</summary>
+    Cords,
+
+    /// <summary>Warmth of the pipe in the sun.</summary>
+    PipeWarmth,
+
+    /// <summary>Tipping over in the gust.</summary>
+    Tipping,
+
+    /// <summary>Sliding along the ground in the gust.</summary>
+    Sliding,
+
+    /// <summary>Length of the frame's longest piece.</summary>
+    LongestPiece,
+
+    /// <summary>A long thing on its bag; parts: the thing and the bag.</summary>
+    LongThing,
+
+    /// <summary>A place for everything in or on a bag.</summary>
+    Places,
+
+    /// <summary>Mass in a bag; part: the bag.</summary>
+    BagMass,
+
+    /// <summary>Room in a bag; part: the bag.</summary>
+    BagRoom,
+
+    /// <summary>Mass on a person; part: the person.</summary>
+    Burden,
+
+    /// <summary>Mass that the kit asks for.</summary>
+    TargetMass,
+
+    /// <summary>Time that an animal is held; part: the subject.</summary>
+    HoldTime,
+
+    /// <summary>Cells for the session; part: the flash.</summary>
+    Cells,
+}

@@ -1,0 +1,55 @@
+using System.Globalization;
+using StudioKit.Physics.Packing;
+using StudioKit.Planning;
+using StudioKit.Planning.Checks;
+using UnitsNet;
+
+namespace StudioKit.Sheets.Wording;
+
+/// <summary>Amounts of checks with their units.</summary>
+internal static class AmountText
+{
+    public static string Of(CheckAmount amount) => amount switch
+    {
+        CheckAmount.Quantity quantity => Of(quantity.Value),
+        CheckAmount.Count count => count.Value.ToString(CultureInfo.InvariantCulture),
+        CheckAmount.Share share => PlanFormat.Percent(share.Value),
+        CheckAmount.Rectangle sides => PlanFormat.Rectangle(sides.Width, sides.Depth),
+        CheckAmount.Enlargement enlargement => enlargement.Value.Nominal,
+        CheckAmount.LongRoom room => $"{Words(room.Placement)} up to {PlanFormat.Millimetres(room.Longest)}",
+        CheckAmount.BagFill fill => $"{PlanFormat.Percent(Math.Round(fill.Filled, 2))} of the usable volume",
+        CheckAmount.Burden burden =>
+            $"{PlanFormat.Mass(burden.Mass)}, {PlanFormat.Percent(Math.Round(burden.ShareOfBody, 3))} of body mass, {Words(burden.Band)}",
+        CheckAmount.CellSets cells => FormattableString.Invariant($"{cells.Sets} {(cells.Sets == 1 ? "set" : "sets")}"),
+        _ => "–",
+    };
+
+    private static string Of(IQuantity quantity) => quantity switch
+    {
+        Length length => PlanFormat.Millimetres(length),
+        Duration duration => PlanFormat.Minutes(duration),
+        Mass mass => PlanFormat.Mass(mass),
+        Pressure pressure => $"{PlanFormat.ThreeDigits(pressure.Megapascals)} MPa",
+        Force force => $"{PlanFormat.ThreeDigits(force.Newtons)} N",
+        Speed speed => $"{PlanFormat.ThreeDigits(speed.MetersPerSecond)} m/s",
+        Torque torque => $"{PlanFormat.ThreeDigits(torque.NewtonMeters)} N·m",
+        Temperature temperature => $"{PlanFormat.ThreeDigits(temperature.DegreesCelsius)} °C",
+        Ratio ratio => PlanFormat.ThreeDigits(ratio.DecimalFractions),
+        _ => quantity.ToString(CultureInfo.InvariantCulture),
+    };
+
+    private static string Words(LongItemPlacement placement) => placement switch
+    {
+        LongItemPlacement.AlongBag => "inside,",
+        LongItemPlacement.CornerToCorner => "inside corner to corner,",
+        _ => "strapped outside, inside only",
+    };
+
+    private static string Words(LoadBand band) => band switch
+    {
+        LoadBand.Comfortable => "comfortable",
+        LoadBand.Demanding => "demanding",
+        LoadBand.TooHeavy => "too heavy",
+        _ => "not to be carried",
+    };
+}

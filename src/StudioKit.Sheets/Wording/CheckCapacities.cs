@@ -1,0 +1,24 @@
+using StudioKit.Planning;
+using StudioKit.Planning.Checks;
+
+namespace StudioKit.Sheets.Wording;
+
+/// <summary>What there is of what checks ask for.</summary>
+internal static class CheckCapacities
+{
+    public static string Of(PlanCheck check) => check.Kind switch
+    {
+        PlanCheckKind.Magnification => "not reached",
+        PlanCheckKind.RoomBeforeLens => $"{AmountText.Of(check.Capacity)} from the glass",
+        PlanCheckKind.FlashBelow or PlanCheckKind.FrameFit => check.Passed ? "so it is" : FindingText.Of(check),
+        PlanCheckKind.LowCameraAngles => "flat panel",
+        PlanCheckKind.CameraAngles => $"none for {string.Join(", ", check.Parts)}",
+        PlanCheckKind.FrameRoom => "none",
+        PlanCheckKind.Exposure => $"{AmountText.Of(check.Capacity)} can be exposed",
+        PlanCheckKind.Stock => check.Passed ? "all pieces" : FindingText.Of(check),
+        PlanCheckKind.Places => $"{AmountText.Of(check.Capacity)} in or on a bag",
+        PlanCheckKind.Cells when check.Capacity is CheckAmount.CellSets cells =>
+            FormattableString.Invariant($"{AmountText.Of(cells)}, {cells.Flashes} flashes at that power"),
+        _ => AmountText.Of(check.Capacity),
+    };
+}

@@ -1,0 +1,24 @@
+using StudioKit.Planning;
+using StudioKit.Planning.Checks;
+
+namespace StudioKit.Sheets.Wording;
+
+/// <summary>What checks ask for.</summary>
+internal static class CheckDemands
+{
+    public static string Of(PlanCheck check) => check.Kind switch
+    {
+        PlanCheckKind.RoomBeforeLens => "subject before the front glass",
+        PlanCheckKind.FlashBelow => "under the panel, over the ground, aimed at it",
+        PlanCheckKind.LowCameraAngles => $"sheet swept up behind the subject, radius {AmountText.Of(check.Demand)}",
+        PlanCheckKind.CameraAngles => "a panel behind all of the frame",
+        PlanCheckKind.FrameRoom => "room for rails and fittings",
+        PlanCheckKind.FrameFit => "every pipe fills its sockets",
+        PlanCheckKind.Exposure => $"{AmountText.Of(check.Demand)} framings",
+        PlanCheckKind.Stock => "all pieces",
+        PlanCheckKind.Places => $"{AmountText.Of(check.Demand)} lines",
+        PlanCheckKind.Cells when check.Demand is CheckAmount.CellSets cells =>
+            FormattableString.Invariant($"{AmountText.Of(cells)} for {cells.Flashes} flashes{(cells.Rounds > 1 ? $" in {cells.Rounds} rounds" : "")}"),
+        _ => AmountText.Of(check.Demand),
+    };
+}

@@ -1,0 +1,33 @@
+using StudioKit.Planning;
+using StudioKit.Planning.Checks;
+
+namespace StudioKit.Sheets.Wording;
+
+/// <summary>What would make checks pass.</summary>
+internal static class CheckRemedies
+{
+    /// <remarks>Where a check has no remedy of its own, its findings say what to do.</remarks>
+    public static string Of(PlanCheck check) => check.Passed ? "" : check.Remedy is { } remedy ? Of(remedy) : FindingText.Of(check);
+
+    private static string Of(CheckRemedy remedy) => remedy.Kind switch
+    {
+        CheckRemedyKind.LowerMagnification => "Take a lower magnification, a shorter tube or a longer lens.",
+        CheckRemedyKind.LargerPanel => $"Cut the panel to {AmountText.Of(remedy.Amount)}, or leave out {string.Join(", ", remedy.Parts)} or its low camera angle.",
+        CheckRemedyKind.MoveFlashBelow => "Change the light's distance, or the frame's height.",
+        CheckRemedyKind.SteeperCamera => "Look down more steeply, or leave these framings out of the set-up.",
+        CheckRemedyKind.SweptTable => "Take 'kind: swept-table' for the frame, or look down more steeply.",
+        CheckRemedyKind.OtherFrameSize => "Change the frame's height or the panel's size.",
+        CheckRemedyKind.MoreStock => "Add longer or more stock under 'stock:'.",
+        CheckRemedyKind.Coupling => "Split the longest pieces with a coupling.",
+        CheckRemedyKind.LongerBag => "A longer bag, a coupling in the pipe, or a smaller panel.",
+        CheckRemedyKind.LighterBag => "No way to share things out is lighter on it: leave some at home ('target-mass:' says which).",
+        CheckRemedyKind.LargerBag => "A larger bag, or leave things at home.",
+        CheckRemedyKind.ShareLoad => "Share the load with more people, or leave things at home ('target-mass:' says which).",
+        CheckRemedyKind.LeaveAtHome => $"Leave at home: {string.Join(", ", remedy.Parts)}; that loses {AmountText.Of(remedy.Amount)} of the set-ups at framings.",
+        CheckRemedyKind.NothingToLeave => "Nothing in the kit can stay at home.",
+        CheckRemedyKind.HoldShorter =>
+            "Fewer frames or set-ups for it; do not hold one animal through a change of set-up, photograph another in the next.",
+        CheckRemedyKind.MoreCells => $"Carry {AmountText.Of(remedy.Amount)} more, or take fewer frames.",
+        _ => throw new ArgumentOutOfRangeException(nameof(remedy), remedy.Kind, "A remedy without words."),
+    };
+}

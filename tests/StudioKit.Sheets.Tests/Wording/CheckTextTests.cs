@@ -1,0 +1,109 @@
+using StudioKit.Physics.Optics;
+using StudioKit.Physics.Packing;
+using StudioKit.Planning;
+using StudioKit.Planning.Checks;
+using StudioKit.Sheets.Wording;
+using UnitsNet;
+
+namespace StudioKit.Sheets.Tests.Wording;
+
+public sealed class CheckTextTests
+{
+    private static readonly PlanCheck Sag = new()
+    {
+        Kind = PlanCheckKind.PanelSag,
+        Passed = true,
+        Demand = new CheckAmount.Quantity(Length.FromMillimeters(1)),
+        Capacity = new CheckAmount.Quantity(Length.FromMillimeters(4)),
+        SourceKey = "Timoshenko1959",
+        SourceLocator = "art. 30",
+    };
+
+    public static TheoryData<CheckAmount, string> Amounts => new()
+    {
+        { new CheckAmount.Quantity(Length.FromMeters(0.4235)), "424 mm" },
+        { new CheckAmount.Quantity(Mass.FromGrams(1340)), "1.34 kg" },
+        { new CheckAmount.Quantity(Duration.FromSeconds(150)), "2.5 min" },
+        { new CheckAmount.Quantity(Torque.FromNewtonMeters(5.12)), "5.12 N·m" },
+        { new CheckAmount.Quantity(Pressure.FromPascals(4.2e6)), "4.2 MPa" },
+        { new CheckAmount.Quantity(Temperature.FromDegreesCelsius(48)), "48 °C" },
+        { new CheckAmount.Count(12), "12" },
+        { new CheckAmount.Share(0.2), "20 %" },
+        { new CheckAmount.Rectangle(Length.FromMillimeters(302), Length.FromMillimeters(262)), "302 × 262 mm" },
+        { new CheckAmount.Enlargement(new Magnification(0.5)), "1:2" },
+        { new CheckAmount.LongRoom(Length.FromMillimeters(650.1), LongItemPlacement.CornerToCorner), "inside corner to corner, up to 650 mm" },
+        { new CheckAmount.BagFill(0.834, 0.7), "83 % of the usable volume" },
+        { new CheckAmount.Burden(Mass.FromKilograms(7.42), 0.1184, LoadBand.Comfortable), "7.42 kg, 11.8 % of body mass, comfortable" },
+        { new CheckAmount.CellSets(1, 90, 1), "1 set" },
+        { new CheckAmount.CellSets(3, 90, 1), "3 sets" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Amounts))]
+    public void An_amount_is_written_with_its_unit(CheckAmount amount, string words) =>
+        CheckText.Demand(Sag with { Demand = amount }).Should().Be(words);
+
+    [Fact]
+    public void Every_kind_of_check_has_a_name_of_its_own_but_for_the_two_of_a_frame()
+    {
+        var names = Enum.GetValues<PlanCheckKind>().Select(kind => CheckText.Name(Sag with { Kind = kind, Parts = ["thing", "bag"] })).ToList();
+
+        names.Should().OnlyContain(name => name.Length > 3);
+        names.GroupBy(name => name).Where(name => name.Count() > 1).Select(name => name.Key).Should().Equal("Frame can be built");
+    }
+
+    [Fact]
+    public void A_check_is_named_after_its_parts()
+    {
+        CheckText.Name(Sag with { Kind = PlanCheckKind.LongThing, Parts = ["longest pipe", "frame pack"] }).Should().Be("Longest pipe on frame pack");
+        CheckText.Name(Sag with { Kind = PlanCheckKind.HoldTime, Parts = ["frog"] }).Should().Be("Hold time, frog");
+    }
+
+    [Fact]
+    public void Every_kind_of_remedy_has_words()
+    {
+        foreach (var kind in Enum.GetValues<CheckRemedyKind>())
+        {
+            CheckText.Remedy(Sag with { Passed = false, Remedy = new CheckRemedy(kind) { Parts = ["stool"], Amount = new CheckAmount.Count(2) } })
+                .Should().EndWith(".", kind.ToString());
+        }
+    }
+
+    [Fact]
+    public void A_remedy_names_its_amount_and_parts() =>
+        CheckText.Remedy(Sag with { Passed = false, Remedy = new CheckRemedy(CheckRemedyKind.LeaveAtHome) { Parts = ["stool", "hide"], Amount = new CheckAmount.Count(2) } })
+            .Should().Be("Leave at home: stool, hide; that loses 2 of the set-ups at framings.");
+
+    [Fact]
+    public void Without_a_remedy_the_findings_speak_each_for_its_part()
+    {
+        var check = Sag with { Kind = PlanCheckKind.Exposure, Parts = ["dusk"], Passed = false, Findings = [new("reed 50 at 1:2", "One stop short."), new(null, "Too far.")] };
+
+        CheckText.Remedy(check).Should().Be("reed 50 at 1:2: One stop short. Too far.");
+        CheckText.Remedy(check with { Passed = true }).Should().BeEmpty("what passes needs no remedy");
+    }
+
+    [Fact]
+    public void A_shortfall_puts_what_is_asked_before_what_is_given() =>
+        CheckText.Shortfall(Sag).Should().Be("1 mm asked, 4 mm given");
+
+    [Fact]
+    public void Cells_are_counted_in_sets_for_a_number_of_flashes()
+    {
+        var check = Sag with
+        {
+            Kind = PlanCheckKind.Cells, Parts = ["sedge"], Demand = new CheckAmount.CellSets(3, 420, 2), Capacity = new CheckAmount.CellSets(1, 180, 2),
+        };
+
+        CheckText.Demand(check).Should().Be("3 sets for 420 flashes in 2 rounds");
+        CheckText.Capacity(check).Should().Be("1 set, 180 flashes at that power");
+    }
+
+    [Fact]
+    public void A_note_says_which_check_its_caveats_belong_to() =>
+        CheckText.Note(Sag with { Caveats = ["Edges count as free.", "It may sag 2 mm."] })
+            .Should().Be("Panel sag, its own weight and the subject: Edges count as free. It may sag 2 mm.");
+
+    [Fact]
+    public void A_check_without_caveats_needs_no_note() => CheckText.Note(Sag).Should().BeEmpty();
+}
