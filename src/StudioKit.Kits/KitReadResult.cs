@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
+using StudioKit.Physics;
 
 namespace StudioKit.Kits;
 
@@ -9,7 +10,7 @@ namespace StudioKit.Kits;
 /// <param name="Defaults">Defaults that stood in for what the file does not say, in order of the sections.</param>
 /// <param name="Uncertainties">Uncertainties written after <c>±</c>, by the path of their value, e.g. <c>flashes[0].guide-number</c>.</param>
 public sealed record KitReadResult(
-    KitSpec? Kit, IReadOnlyList<Diagnostic> Diagnostics, IReadOnlyList<DefaultUsed> Defaults, IReadOnlyDictionary<string, Uncertainty> Uncertainties)
+    KitSpec? Kit, ValueList<Diagnostic> Diagnostics, ValueList<DefaultUsed> Defaults, ValueDictionary<Uncertainty> Uncertainties)
 {
     private const int HashDigits = 12;
 
@@ -26,7 +27,7 @@ public sealed record KitReadResult(
     public string ContentHash => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(HashedText())))[..HashDigits];
 
     // The kit's text and its parts' texts by place.
-    internal (string Kit, IReadOnlyDictionary<string, string> Parts) HashedTexts { get; init; } = ("", new Dictionary<string, string>());
+    internal (string Kit, ValueDictionary<string> Parts) HashedTexts { get; init; } = ("", new());
 
     private string HashedText() => string.Join(
         '\0', HashedTexts.Parts.OrderBy(part => part.Key, StringComparer.Ordinal).Select(part => $"{part.Key}\0{part.Value}").Prepend(HashedTexts.Kit)

@@ -48,9 +48,9 @@ public static class KitReader
             kit = kit with { Handling = HandlingSections.Read(kit.Subjects, source, context) };
         }
 
-        return new KitReadResult(diagnostics.Errors == 0 ? kit : null, diagnostics.InOrder(), context.Defaults, context.Uncertainties)
+        return new KitReadResult(diagnostics.Errors == 0 ? kit : null, diagnostics.InOrder(), [.. context.Defaults], new(context.Uncertainties))
         {
-            HashedTexts = (source?.Text ?? "", context.Parts.Used),
+            HashedTexts = (source?.Text ?? "", new(context.Parts.Used)),
         };
     }
 }

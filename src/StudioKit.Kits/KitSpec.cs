@@ -6,6 +6,7 @@ using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Stock;
 using StudioKit.Kits.Studio;
 using StudioKit.Kits.Subjects;
+using StudioKit.Physics;
 
 namespace StudioKit.Kits;
 
@@ -22,16 +23,16 @@ public sealed record KitSpec
     public required CameraSpec Camera { get; init; }
 
     /// <summary>Lenses, each with the magnifications it is used at; at least one.</summary>
-    public required IReadOnlyList<LensSpec> Lenses { get; init; }
+    public required ValueList<LensSpec> Lenses { get; init; }
 
     /// <summary>Extension tubes, close-up lenses, teleconverters and filters.</summary>
     public AccessoriesSpec Accessories { get; init; } = new();
 
     /// <summary>Flashes.</summary>
-    public IReadOnlyList<FlashSpec> Flashes { get; init; } = [];
+    public ValueList<FlashSpec> Flashes { get; init; } = [];
 
     /// <summary>Domes, softboxes and flat diffusers that go before a flash.</summary>
-    public IReadOnlyList<ModifierSpec> Modifiers { get; init; } = [];
+    public ValueList<ModifierSpec> Modifiers { get; init; } = [];
 
     /// <summary>The translucent sheet the subject stands on.</summary>
     public PanelSpec Panel { get; init; } = new();
@@ -43,7 +44,7 @@ public sealed record KitSpec
     public PackSpec Pack { get; init; } = new();
 
     /// <summary>Animals and plants to be portrayed.</summary>
-    public IReadOnlyList<SubjectSpec> Subjects { get; init; } = [];
+    public ValueList<SubjectSpec> Subjects { get; init; } = [];
 
     /// <summary>How long the steps of a session take.</summary>
     public SessionSpec Session { get; init; } = new();
@@ -52,10 +53,10 @@ public sealed record KitSpec
     /// How the subjects are handled: first what goes for every group, then each group that a subject belongs to; empty without subjects.
     /// It stands in the parts library and not in the kit file.
     /// </summary>
-    public IReadOnlyList<HandlingSpec> Handling { get; init; } = [];
+    public ValueList<HandlingSpec> Handling { get; init; } = [];
 
     /// <summary>Ways of lighting; the file's key is <c>set-ups</c>.</summary>
-    public IReadOnlyList<SetUpSpec> SetUps { get; init; } = [];
+    public ValueList<SetUpSpec> SetUps { get; init; } = [];
 
     /// <summary>Light, wind and ground of the place.</summary>
     public SiteSpec Site { get; init; } = new();

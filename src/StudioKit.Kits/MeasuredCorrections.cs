@@ -1,3 +1,5 @@
+using StudioKit.Physics;
+
 namespace StudioKit.Kits;
 
 /// <summary>Corrections that were measured for a kit and are kept beside it.</summary>
@@ -6,4 +8,4 @@ namespace StudioKit.Kits;
 /// <param name="DisagreeingReadings">Readings that disagreed with the others, by name.</param>
 /// <param name="Text">Text of the file they come from, which counts as content of the kit.</param>
 public sealed record MeasuredCorrections(
-    DateOnly Date, IReadOnlyList<MeasuredCorrection> Values, IReadOnlyList<string> DisagreeingReadings, string Text);
+    DateOnly Date, ValueList<MeasuredCorrection> Values, ValueList<string> DisagreeingReadings, string Text);

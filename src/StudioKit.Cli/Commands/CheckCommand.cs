@@ -3,6 +3,7 @@ using StudioKit.Cli.Files;
 using StudioKit.Sheets.Json;
 using StudioKit.Cli.Tables;
 using StudioKit.Kits;
+using StudioKit.Physics;
 
 namespace StudioKit.Cli.Commands;
 
@@ -41,7 +42,7 @@ internal static class CheckCommand
         return command;
     }
 
-    private static void WriteDefaults(CommandHost host, IReadOnlyList<DefaultUsed> defaults)
+    private static void WriteDefaults(CommandHost host, ValueList<DefaultUsed> defaults)
     {
         if (defaults.Count > 0)
         {

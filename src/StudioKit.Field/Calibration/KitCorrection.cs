@@ -65,7 +65,7 @@ public sealed record KitCorrection
             uncertainties[value.Path] = new Uncertainty(amount, UncertaintyKind.InStops, FormattableString.Invariant($"{amount:0.##} stop"));
         }
 
-        return read with { Kit = ApplyTo(kit), Uncertainties = uncertainties, Corrections = new MeasuredCorrections(Date, values, DisagreeingReadings, text) };
+        return read with { Kit = ApplyTo(kit), Uncertainties = new(uncertainties), Corrections = new MeasuredCorrections(Date, [.. values], [.. DisagreeingReadings], text) };
     }
 
     /// <summary>The corrected figures one by one.</summary>

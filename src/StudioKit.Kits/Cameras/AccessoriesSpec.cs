@@ -1,3 +1,4 @@
+using StudioKit.Physics;
 using UnitsNet;
 
 namespace StudioKit.Kits.Cameras;
@@ -6,17 +7,17 @@ namespace StudioKit.Kits.Cameras;
 public sealed record AccessoriesSpec
 {
     /// <summary>Extension tubes, one entry a tube; they combine freely.</summary>
-    public IReadOnlyList<ExtensionTubeSpec> ExtensionTubes { get; init; } = [];
+    public ValueList<ExtensionTubeSpec> ExtensionTubes { get; init; } = [];
 
     /// <summary>Close-up lenses.</summary>
-    public IReadOnlyList<CloseUpLensSpec> CloseUpLenses { get; init; } = [];
+    public ValueList<CloseUpLensSpec> CloseUpLenses { get; init; } = [];
 
     /// <summary>Teleconverters.</summary>
-    public IReadOnlyList<TeleconverterSpec> Teleconverters { get; init; } = [];
+    public ValueList<TeleconverterSpec> Teleconverters { get; init; } = [];
 
     /// <summary>Travel of the focusing rail for one turn of its screw; none where there is no rail.</summary>
     public Length? RailPitch { get; init; }
 
     /// <summary>Polarising, neutral-density and other filters.</summary>
-    public IReadOnlyList<FilterSpec> Filters { get; init; } = [];
+    public ValueList<FilterSpec> Filters { get; init; } = [];
 }

@@ -60,7 +60,7 @@ internal static class CameraSections
         .Optional("reversed", Kinds.YesNo, "Whether it is mounted back to front by a reversing ring.",
             (lens, value) => lens with { Reversed = (bool)value! }, lens => lens.Reversed)
         .Values("magnifications", Kinds.Magnification, "Magnifications wanted with it, e.g. '[1:2, 1:1]'; else its own largest.",
-            (lens, value) => lens with { Magnifications = Array.ConvertAll(value, item => (Magnification)item!) }, _ => [], "0.001", "20")
+            (lens, value) => lens with { Magnifications = [.. value.Cast<Magnification>()] }, _ => [], "0.001", "20")
         .Free("mass", Kinds.Mass, "Mass.", (lens, value) => lens with { Mass = (Mass)value! }, "1 g", "20 kg")
         .Check(lens => lens.ClosestFocus is not { } closest || closest.Millimeters >= 4 * lens.FocalLength.Millimeters || lens.Focusing == LensFocusing.Internal
             ? null

@@ -1,3 +1,4 @@
+using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Optics;
 using UnitsNet;
@@ -38,7 +39,7 @@ public sealed record LensSpec
     public bool Reversed { get; init; }
 
     /// <summary>Magnifications wanted with it, e.g. <c>[1:2, 1:1]</c>; its own largest where none are named.</summary>
-    public IReadOnlyList<Magnification> Magnifications { get; init; } = [];
+    public ValueList<Magnification> Magnifications { get; init; } = [];
 
     /// <summary>Mass; none where it was not given.</summary>
     public Mass? Mass { get; init; }

@@ -1,3 +1,4 @@
+using StudioKit.Physics;
 using UnitsNet;
 
 namespace StudioKit.Kits.Cards;
@@ -24,10 +25,10 @@ public sealed record CardTemplate
     public Length Hole { get; init; } = Length.FromMillimeters(6);
 
     /// <summary>What the front holds, in order.</summary>
-    public required IReadOnlyList<CardBlock> Front { get; init; }
+    public required ValueList<CardBlock> Front { get; init; }
 
     /// <summary>What the back holds, in order; empty for cards printed on one side.</summary>
-    public IReadOnlyList<CardBlock> Back { get; init; } = [];
+    public ValueList<CardBlock> Back { get; init; } = [];
 
     /// <summary>Sizes of type.</summary>
     public CardTypeSizes Type { get; init; } = new();

@@ -1,3 +1,4 @@
+using StudioKit.Physics;
 using UnitsNet;
 
 namespace StudioKit.Kits.Carrying;
@@ -6,13 +7,13 @@ namespace StudioKit.Kits.Carrying;
 public sealed record PackSpec
 {
     /// <summary>Bags; whatever names no bag is shared out among them.</summary>
-    public IReadOnlyList<BagSpec> Bags { get; init; } = [];
+    public ValueList<BagSpec> Bags { get; init; } = [];
 
     /// <summary>The people who carry.</summary>
-    public IReadOnlyList<PersonSpec> People { get; init; } = [];
+    public ValueList<PersonSpec> People { get; init; } = [];
 
     /// <summary>Everything carried that is no part of camera, lighting, panel or frame.</summary>
-    public IReadOnlyList<PackItemSpec> Items { get; init; } = [];
+    public ValueList<PackItemSpec> Items { get; init; } = [];
 
     /// <summary>Share of body mass that nobody should carry more than [1]; above 0, at most 0.4.</summary>
     public double HighestShare { get; init; } = 0.25;

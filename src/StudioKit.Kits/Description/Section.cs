@@ -2,6 +2,7 @@ using System.Text.Json;
 using StudioKit.Kits.Quantities;
 using StudioKit.Kits.Text;
 using StudioKit.Kits.Yaml;
+using StudioKit.Physics;
 
 namespace StudioKit.Kits.Description;
 
@@ -51,8 +52,8 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
         Add(new ValueEntry<T>(key, doc, Kinds.Name, (owner, value) => set(owner, (string)value!), null, new ValueBounds(null, null), isRequired, refersTo));
 
     /// <summary>Adds a key that names one or more things described elsewhere in the kit.</summary>
-    public Section<T> References(string key, string refersTo, string doc, Func<T, IReadOnlyList<string>, T> set) =>
-        Add(new ValuesEntry<T>(key, doc, Kinds.Name, (owner, values) => set(owner, Array.ConvertAll(values, value => (string)value!)), _ => [], new ValueBounds(null, null), refersTo));
+    public Section<T> References(string key, string refersTo, string doc, Func<T, ValueList<string>, T> set) =>
+        Add(new ValuesEntry<T>(key, doc, Kinds.Name, (owner, values) => set(owner, [.. values.Cast<string>()]), _ => [], new ValueBounds(null, null), refersTo));
 
     /// <summary>Adds a section within this one.</summary>
     public Section<T> Within<TInner>(
@@ -61,7 +62,7 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
 
     /// <summary>Adds a list of sections.</summary>
     public Section<T> Many<TInner>(
-        string key, Section<TInner> section, string doc, Func<T, IReadOnlyList<TInner>, T> set, bool isRequired = false)
+        string key, Section<TInner> section, string doc, Func<T, ValueList<TInner>, T> set, bool isRequired = false)
         where TInner : class => Add(new SectionListEntry<T, TInner>(key, doc, section, set, isRequired));
 
     /// <summary>Adds a check between values, which runs once all of them were read without fault.</summary>

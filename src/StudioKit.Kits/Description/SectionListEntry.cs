@@ -1,11 +1,12 @@
 using System.Text.Json;
 using StudioKit.Kits.Yaml;
+using StudioKit.Physics;
 
 namespace StudioKit.Kits.Description;
 
 /// <summary>A key with a list of sections under it.</summary>
 internal sealed class SectionListEntry<TOwner, T>(
-    string key, string doc, Section<T> section, Func<TOwner, IReadOnlyList<T>, TOwner> set, bool isRequired)
+    string key, string doc, Section<T> section, Func<TOwner, ValueList<T>, TOwner> set, bool isRequired)
     : Entry<TOwner>(key, doc, isRequired), IHasSection
     where T : class
 {
@@ -37,7 +38,7 @@ internal sealed class SectionListEntry<TOwner, T>(
             values.Add(section.Read(list.Items[i], section.Seed, isComplete: false, FormattableString.Invariant($"{path}[{i}]"), context));
         }
 
-        return set(owner, values);
+        return set(owner, [.. values]);
     }
 
     public override void NoteDefaults(TOwner owner, string path, ReadContext context)

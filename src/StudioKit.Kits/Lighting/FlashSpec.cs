@@ -1,3 +1,4 @@
+using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using UnitsNet;
 
@@ -13,7 +14,7 @@ public sealed record FlashSpec
     public required GuideNumber GuideNumber { get; init; }
 
     /// <summary>Guide numbers at other zoom settings.</summary>
-    public IReadOnlyList<GuideNumber> Zooms { get; init; } = [];
+    public ValueList<GuideNumber> Zooms { get; init; } = [];
 
     /// <summary>Lowest power setting.</summary>
     public FlashPower LowestPower { get; init; } = new(1.0 / 128);

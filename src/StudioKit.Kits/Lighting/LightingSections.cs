@@ -24,7 +24,7 @@ internal static class LightingSections
         .Required("name", Kinds.Name, "Name on the sheets; each flash has its own.", (flash, value) => flash with { Name = (string)value! })
         .Required("guide-number", Kinds.GuideNumber, "Guide number at full power, e.g. '38 m @ ISO 100, 35 mm'; the length at the end is the zoom.",
             (flash, value) => flash with { GuideNumber = (GuideNumber)value! }, "1 m", "300 m")
-        .Values("zooms", Kinds.GuideNumber, "Guide numbers at other zoom settings.", (flash, value) => flash with { Zooms = Array.ConvertAll(value, item => (GuideNumber)item!) }, _ => [], "1 m", "300 m")
+        .Values("zooms", Kinds.GuideNumber, "Guide numbers at other zoom settings.", (flash, value) => flash with { Zooms = [.. value.Cast<GuideNumber>()] }, _ => [], "1 m", "300 m")
         .Optional("lowest-power", Kinds.Power, "Lowest power setting.", (flash, value) => flash with { LowestPower = (FlashPower)value! }, flash => flash.LowestPower, "1/4096", "1/1")
         .Free("beam-width", Kinds.Angle, "Full width of the bare beam at half intensity; else it follows from the zoom.",
             (flash, value) => flash with { BeamWidth = (Angle)value! }, "1°", "179°")

@@ -40,9 +40,9 @@ internal static class SetUpSections
         .Free("ambient", Kinds.ExposureValue, "Ambient light that the set-up is planned for, e.g. 'EV 6'; else the site's.",
             (setUp, value) => setUp with { Ambient = (ExposureValue)value! }, "EV -6", "EV 18")
         .Values("camera-pitch", Kinds.Angle, "Line of sight under the horizontal, one angle or a list; 90° looks straight down.",
-            (setUp, value) => setUp with { CameraPitches = Array.ConvertAll(value, item => (Angle)item!) }, setUp => [.. setUp.CameraPitches], "0°", "90°")
+            (setUp, value) => setUp with { CameraPitches = [.. value.Cast<Angle>()] }, setUp => [.. setUp.CameraPitches], "0°", "90°")
         .Values("camera-roll", Kinds.Angle, "Turn of the camera about its line of sight, one angle or a list; 90° is an upright frame.",
-            (setUp, value) => setUp with { CameraRolls = Array.ConvertAll(value, item => (Angle)item!) }, setUp => [.. setUp.CameraRolls], "-180°", "180°")
+            (setUp, value) => setUp with { CameraRolls = [.. value.Cast<Angle>()] }, setUp => [.. setUp.CameraRolls], "-180°", "180°")
         .Many("lights", Light, "The flashes at work.", (setUp, value) => setUp with { Lights = value })
         .Optional("target-white-margin", Kinds.Stops, "Least stops by which the visible panel lies above clipping.",
             (setUp, value) => setUp with { TargetWhiteMargin = (Stops)value! }, setUp => setUp.TargetWhiteMargin, "-3", "4")

@@ -1,3 +1,4 @@
+using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using UnitsNet;
 
@@ -13,10 +14,10 @@ public sealed record SetUpSpec
     public required SetUpKind Kind { get; init; }
 
     /// <summary>Names of the lenses used; all where the kit names none.</summary>
-    public IReadOnlyList<string> Lenses { get; init; } = [];
+    public ValueList<string> Lenses { get; init; } = [];
 
     /// <summary>Names of the subjects; all where the kit names none.</summary>
-    public IReadOnlyList<string> Subjects { get; init; } = [];
+    public ValueList<string> Subjects { get; init; } = [];
 
     /// <summary>f-number to set; the sharpest over the subject's depth where the kit says <c>best</c>.</summary>
     public FNumber? Aperture { get; init; } = new(16);
@@ -31,13 +32,13 @@ public sealed record SetUpSpec
     public ExposureValue? Ambient { get; init; }
 
     /// <summary>Angles of the line of sight under the horizontal; 90° looks straight down; key <c>camera-pitch</c>.</summary>
-    public IReadOnlyList<Angle> CameraPitches { get; init; } = [Angle.FromDegrees(60)];
+    public ValueList<Angle> CameraPitches { get; init; } = [Angle.FromDegrees(60)];
 
     /// <summary>Turns of the camera about its line of sight; 90° is an upright frame; key <c>camera-roll</c>.</summary>
-    public IReadOnlyList<Angle> CameraRolls { get; init; } = [Angle.Zero];
+    public ValueList<Angle> CameraRolls { get; init; } = [Angle.Zero];
 
     /// <summary>The flashes at work.</summary>
-    public IReadOnlyList<LightSpec> Lights { get; init; } = [];
+    public ValueList<LightSpec> Lights { get; init; } = [];
 
     /// <summary>Least stops by which the visible panel lies above clipping.</summary>
     public Stops TargetWhiteMargin { get; init; } = new(1.0 / 3);

@@ -28,7 +28,7 @@ internal static class StockSections
         .Optional("trim", Kinds.Length, "Cut off one end of every stock length to square it.", (stock, value) => stock with { Trim = (Length)value! }, stock => stock.Trim, "0 mm", "200 mm")
         .Optional("studios", Kinds.Count, "How many studios are built at once.", (stock, value) => stock with { Studios = (int)value! }, stock => stock.Studios, "1", "1000")
         .Values("offcuts", Kinds.Length, "Offcuts of pipe on hand, which cost nothing.",
-            (stock, value) => stock with { Offcuts = Array.ConvertAll(value, item => (Length)item!) }, _ => [], "1 cm", "20 m")
+            (stock, value) => stock with { Offcuts = [.. value.Cast<Length>()] }, _ => [], "1 cm", "20 m")
         .Free("clip-price", Kinds.Price, "Price of one clip that holds the panel to a rail.", (stock, value) => stock with { ClipPrice = (decimal)value! }, "0", "100000")
         .Free("pad-price", Kinds.Price, "Price of one pad between rail and panel.", (stock, value) => stock with { PadPrice = (decimal)value! }, "0", "100000")
         .Free("foot-price", Kinds.Price, "Price of one foot: screw, two nuts and a rubber tip.", (stock, value) => stock with { FootPrice = (decimal)value! }, "0", "100000")

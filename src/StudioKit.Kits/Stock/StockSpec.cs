@@ -1,3 +1,4 @@
+using StudioKit.Physics;
 using UnitsNet;
 
 namespace StudioKit.Kits.Stock;
@@ -21,7 +22,7 @@ public sealed record StockSpec
     public int Studios { get; init; } = 1;
 
     /// <summary>Offcuts of pipe on hand, which cost nothing and are used first.</summary>
-    public IReadOnlyList<Length> Offcuts { get; init; } = [];
+    public ValueList<Length> Offcuts { get; init; } = [];
 
     /// <summary>Price of one clip that holds the panel to a rail [1]; none where the kit gives none.</summary>
     public decimal? ClipPrice { get; init; }
@@ -39,8 +40,8 @@ public sealed record StockSpec
     public decimal? PegPrice { get; init; }
 
     /// <summary>Stock lengths of pipe; one 3 m length, as many as needed, where the kit gives none.</summary>
-    public IReadOnlyList<StockLengthSpec> Lengths { get; init; } = [];
+    public ValueList<StockLengthSpec> Lengths { get; init; } = [];
 
     /// <summary>Stock sheets.</summary>
-    public IReadOnlyList<StockSheetSpec> Sheets { get; init; } = [];
+    public ValueList<StockSheetSpec> Sheets { get; init; } = [];
 }

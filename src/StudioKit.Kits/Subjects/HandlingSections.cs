@@ -2,6 +2,7 @@ using StudioKit.Kits.Description;
 using StudioKit.Kits.Quantities;
 using StudioKit.Kits.Text;
 using StudioKit.Kits.Yaml;
+using StudioKit.Physics;
 using UnitsNet;
 
 namespace StudioKit.Kits.Subjects;
@@ -26,7 +27,7 @@ internal static class HandlingSections
         .Many("lines", Line, "The advice, line by line.", (guide, value) => guide with { Lines = value }, isRequired: true);
 
     /// <summary>Reads what goes for every group and the guide of each group that a subject belongs to.</summary>
-    public static IReadOnlyList<HandlingSpec> Read(IReadOnlyList<SubjectSpec> subjects, SourceText kit, ReadContext context)
+    public static ValueList<HandlingSpec> Read(IReadOnlyList<SubjectSpec> subjects, SourceText kit, ReadContext context)
     {
         if (subjects.Count == 0)
         {

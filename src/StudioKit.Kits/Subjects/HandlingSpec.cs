@@ -1,3 +1,4 @@
+using StudioKit.Physics;
 using UnitsNet;
 
 namespace StudioKit.Kits.Subjects;
@@ -29,5 +30,5 @@ public sealed record HandlingSpec
     public Duration? HoldLimit { get; init; }
 
     /// <summary>The advice.</summary>
-    public required IReadOnlyList<HandlingLineSpec> Lines { get; init; }
+    public required ValueList<HandlingLineSpec> Lines { get; init; }
 }

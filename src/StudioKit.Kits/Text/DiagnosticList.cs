@@ -1,3 +1,5 @@
+using StudioKit.Physics;
+
 namespace StudioKit.Kits.Text;
 
 /// <summary>Collects what is wrong, up to a limit that no honest file reaches.</summary>
@@ -19,7 +21,7 @@ internal sealed class DiagnosticList(string kitFile)
         Add(DiagnosticSeverity.Warning, code, at.Source, at.Line, at.Column, message, hint);
 
     /// <summary>All of them, the kit's first, then part by part, and by place within a file.</summary>
-    public IReadOnlyList<Diagnostic> InOrder() =>
+    public ValueList<Diagnostic> InOrder() =>
         [.. _all.OrderBy(fault => _files.IndexOf(fault.File)).ThenBy(fault => fault.Line).ThenBy(fault => fault.Column)];
 
     private void Add(DiagnosticSeverity severity, string code, SourceText source, int line, int column, string message, string? hint)

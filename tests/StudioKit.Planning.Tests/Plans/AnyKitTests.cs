@@ -8,8 +8,6 @@ public sealed class AnyKitTests
 {
     private const int Kits = 25;
 
-    private static readonly Dictionary<string, Uncertainty> NothingWritten = [];
-
     [Fact]
     public void Any_readable_kit_is_planned_without_a_number_that_is_none() =>
         RandomKits.Any.Sample(
@@ -32,7 +30,7 @@ public sealed class AnyKitTests
             kit => PlanOf(kit).Exposures.Where(exposure => !exposure.Works).Should().NotContain(exposure => exposure.BindingLimit!.Length < 20),
             iter: Kits, threads: 1);
 
-    private static Plan PlanOf(KitSpec kit) => KitPlanner.Plan(new KitReadResult(kit, [], [], NothingWritten));
+    private static Plan PlanOf(KitSpec kit) => KitPlanner.Plan(new KitReadResult(kit, [], [], new()));
 
     // Clicks of a dial are rounded marks, so a third of a stop is the play that each limit has.
     private static void KeepsTheCamera(KitSpec kit, ExposurePlan exposure)

@@ -3,6 +3,7 @@ using StudioKit.Kits.Cameras;
 using StudioKit.Kits.Lighting;
 using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Subjects;
+using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Optics;
 using UnitsNet;
@@ -52,7 +53,7 @@ internal static class LikelyKits
 
     private static FlashSpec Flash(string name, double guideNumber) => new() { Name = name, GuideNumber = new GuideNumber(Length.FromMeters(guideNumber)) };
 
-    private static IReadOnlyList<LightSpec> Lights(SetUpKind kind, Length distance) => kind switch
+    private static ValueList<LightSpec> Lights(SetUpKind kind, Length distance) => kind switch
     {
         SetUpKind.WhiteBackground => [Light("one", LightRole.Below, Length.FromMillimeters(400)), Light("two", LightRole.Above, distance)],
         SetUpKind.DarkBackground => [Light("one", LightRole.Key, distance), Light("two", LightRole.Rim, distance)],

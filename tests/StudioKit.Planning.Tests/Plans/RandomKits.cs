@@ -140,7 +140,7 @@ internal static class RandomKits
         {
             Name = "",
             GuideNumber = guideNumber,
-            Zooms = zooms,
+            Zooms = [.. zooms],
             LowestPower = new FlashPower(lowest),
             BeamWidth = across,
             BeamHeight = up,
