@@ -1,4 +1,5 @@
 using System.CommandLine;
+using StudioKit.Kits.Quantities;
 
 namespace StudioKit.Cli;
 

@@ -13,7 +13,7 @@ public sealed class PlanSearch(Plan plan, string place)
     // A lens's focal length is rounded on the barrel and in the file alike.
     private const double FocalLengthTolerance = 0.03;
 
-    /// <summary>A white-background set-up at a framing and a camera pitch.</summary>
+    /// <summary>A set-up that lights the panel from below, at a framing and a camera pitch.</summary>
     /// <param name="setUp">Name of the set-up; the only one where it is empty.</param>
     /// <param name="framing">Name of the framing; the only one where it is empty.</param>
     /// <param name="pitch">Camera pitch; the only one where there is none.</param>
@@ -30,7 +30,7 @@ public sealed class PlanSearch(Plan plan, string place)
         return name is null ? fault! : WithPitch(panel.Value with { Framing = name }, pitch);
     }
 
-    /// <summary>A white-background set-up at a framing, where the camera pitch does not matter.</summary>
+    /// <summary>A set-up that lights the panel from below, at a framing, where the camera pitch does not matter.</summary>
     /// <inheritdoc cref="Frame" path="/param"/>
     public FieldResult<PlanPlace> FrameAtAnyPitch(string setUp, string framing, Length? focalLength)
     {
@@ -43,20 +43,18 @@ public sealed class PlanSearch(Plan plan, string place)
         return FramingOf(panel.Value.SetUp.Name, framing, focalLength, out var fault) is { } name ? panel.Value with { Framing = name } : fault!;
     }
 
-    /// <summary>A white-background set-up with its flash below.</summary>
+    /// <summary>A set-up that lights the panel from below, with its flash below.</summary>
     /// <param name="setUp">Name of the set-up; the only one where it is empty.</param>
     public FieldResult<PlanPlace> Panel(string setUp)
     {
-        var white = plan.Kit.SetUps.Where(candidate => candidate.Kind == SetUpKind.WhiteBackground).ToList();
-        if (white.Count == 0)
+        var lit = plan.Kit.SetUps.Where(candidate => Below(candidate) is not null).ToList();
+        if (lit.Count == 0)
         {
-            return new FieldDiagnostic("FLD206", place, "The kit has no white-background set-up.");
+            return new FieldDiagnostic("FLD206", place, "No set-up of the kit lights the panel from below.");
         }
 
-        var found = Named("set-up", setUp, white, candidate => candidate.Name, out var fault);
-        return found is null
-            ? fault!
-            : new PlanPlace(found, found.Lights.First(light => light.Role == LightRole.Below), "", found.CameraPitches[0]);
+        var found = Named("set-up", setUp, lit, candidate => candidate.Name, out var fault);
+        return found is null ? fault! : new PlanPlace(found, Below(found)!, "", found.CameraPitches[0]);
     }
 
     /// <summary>A flash in any set-up; standing bare by itself where no set-up uses it.</summary>
@@ -94,6 +92,8 @@ public sealed class PlanSearch(Plan plan, string place)
 
         return FramingOf(found.Value.SetUp.Name, framing, null, out var fault) is { } name ? found.Value with { Framing = name } : fault!;
     }
+
+    private static LightSpec? Below(SetUpSpec setUp) => setUp.Lights.FirstOrDefault(light => light.Role == LightRole.Below);
 
     private string? FramingOf(string setUp, string framing, Length? focalLength, out FieldDiagnostic? fault)
     {

@@ -1,6 +1,9 @@
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Flashes;
 using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Checks;
+using StudioKit.Physics.Light.Views;
 using StudioKit.Physics.Sources;
 using StudioKit.Planning.Exposures;
 using StudioKit.Planning.Framing;
@@ -84,6 +87,21 @@ public sealed class ExpectedLight
         var camera = CameraOf(moved, framing, planned, shot);
         var margins = WhiteMarginMap.Of(map, view, camera);
         return margins.Darkest is null ? null : new ExpectedFrame(margins, -shot.Power.StopsBelowFull);
+    }
+
+    /// <summary>Margin of the darkest place over all of a set-up's camera pitches.</summary>
+    /// <param name="setUp">A white-background set-up of the kit.</param>
+    /// <param name="framing">Name of a framing of the plan.</param>
+    /// <param name="shot">What was set.</param>
+    /// <returns>The margin; none where the geometry is impossible or no frame sees the panel.</returns>
+    /// <exception cref="ArgumentException">The plan has no such set-up at such a framing.</exception>
+    [Source("Iso12232", "image-plane exposure of the sheet's luminance towards the entrance pupil, against 78/S")]
+    public Stops? Darkest(SetUpSpec setUp, string framing, ShotSettings shot)
+    {
+        ArgumentNullException.ThrowIfNull(setUp);
+        return setUp.CameraPitches.Min(pitch => OnSensor(setUp, framing, pitch, isUpright: false, shot)?.Darkest.Value) is { } darkest
+            ? new Stops(darkest)
+            : null;
     }
 
     /// <summary>Where a matt card that faces camera and flash lies against clipping.</summary>

@@ -1,5 +1,6 @@
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Views;
 
 namespace StudioKit.Planning;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using StudioKit.Kits.Carrying;
 using StudioKit.Physics.Packing;
-using StudioKit.Planning.Cutting.Tables;
+using StudioKit.Planning.Tables;
 
 namespace StudioKit.Planning;
 

@@ -1,5 +1,5 @@
 using StudioKit.Physics.Exposure;
-using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Placements;
 using UnitsNet;
 
 namespace StudioKit.Planning;

@@ -1,5 +1,5 @@
 using StudioKit.Kits.SetUps;
-using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Placements;
 using StudioKit.Planning.Panels;
 
 namespace StudioKit.Planning;

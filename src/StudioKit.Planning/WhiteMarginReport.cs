@@ -1,4 +1,5 @@
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Flashes;
 using StudioKit.Physics.Optics;
 using UnitsNet;
 

@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Flashes;
 using StudioKit.Physics.Exposure.SetUps;
 using UnitsNet;
 

@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Placements;
 
 namespace StudioKit.Benchmarks;
 

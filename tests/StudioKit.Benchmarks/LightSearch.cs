@@ -2,6 +2,8 @@ using System.Diagnostics;
 using System.Globalization;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Lobes;
+using StudioKit.Physics.Light.Placements;
 using UnitsNet;
 
 namespace StudioKit.Benchmarks;

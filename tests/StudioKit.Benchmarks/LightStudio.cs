@@ -1,4 +1,5 @@
 using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Lobes;
 using UnitsNet;
 
 namespace StudioKit.Benchmarks;

@@ -8,6 +8,7 @@ using StudioKit.Field.Analysis;
 using StudioKit.Field.Calibration;
 using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Series;
 using StudioKit.Planning;
 using UnitsNet;
 
@@ -112,7 +113,7 @@ internal sealed class CalibrateCommand
     {
         if (parsed.GetValue(_table) is { } path)
         {
-            var table = FieldReadingTable.Parse(path, TextFile.Read(path));
+            var table = FieldReadingTable.Parse(path, InputFile.Text(path));
             var planned = table.IsSound ? new PlannedReadings(plan).Of(table.Value) : null;
             readings.AddRange(planned?.Value ?? []);
             faults.AddRange(planned?.Diagnostics ?? table.Diagnostics);

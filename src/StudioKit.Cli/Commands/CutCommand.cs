@@ -76,8 +76,8 @@ internal sealed class CutCommand
 
     private ExitCode CutBars(ParseResult parsed, string pieces, string stock, Length kerf, Length trim, CancellationToken cancellationToken)
     {
-        var wanted = CutTables.BarPieces(pieces, ReadText(pieces));
-        var bars = CutTables.Bars(stock, ReadText(stock));
+        var wanted = CutTables.BarPieces(pieces, InputFile.Text(pieces));
+        var bars = CutTables.Bars(stock, InputFile.Text(stock));
         if (!Sound(wanted) | !Sound(bars))
         {
             return ExitCode.BadInput;
@@ -91,8 +91,8 @@ internal sealed class CutCommand
 
     private ExitCode CutSheets(ParseResult parsed, string pieces, string sheets, Length kerf, Length trim, CancellationToken cancellationToken)
     {
-        var wanted = CutTables.SheetPieces(pieces, ReadText(pieces));
-        var stock = CutTables.Sheets(sheets, ReadText(sheets));
+        var wanted = CutTables.SheetPieces(pieces, InputFile.Text(pieces));
+        var stock = CutTables.Sheets(sheets, InputFile.Text(sheets));
         if (!Sound(wanted) | !Sound(stock))
         {
             return ExitCode.BadInput;
@@ -154,17 +154,5 @@ internal sealed class CutCommand
         }
 
         return table.Sound;
-    }
-
-    private static string ReadText(string path)
-    {
-        try
-        {
-            return File.ReadAllText(path);
-        }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
-        {
-            throw new FileTroubleException($"cannot read {path}: {error.Message}", error);
-        }
     }
 }

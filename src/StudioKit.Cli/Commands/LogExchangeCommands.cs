@@ -57,7 +57,7 @@ internal static class LogExchangeCommands
         command.SetAction(parsed => (int)LogCommand.With(host, parsed.GetRequiredValue(file), log =>
         {
             var path = parsed.GetRequiredValue(archive);
-            using var stream = Open(path);
+            using var stream = InputFile.Read(path, File.OpenRead);
             var read = DarwinCoreArchive.Read(path, stream);
             return FieldFaults.Print(host, read.IsSound ? log.Import(read.Value) : read.Diagnostics);
         }));
@@ -80,17 +80,5 @@ internal static class LogExchangeCommands
         using var stream = new MemoryStream();
         DarwinCoreArchive.Write(snapshot, description, stream);
         return stream.ToArray();
-    }
-
-    private static FileStream Open(string path)
-    {
-        try
-        {
-            return File.OpenRead(path);
-        }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException or ArgumentException)
-        {
-            throw new FileTroubleException($"cannot read {path}: {error.Message}", error);
-        }
     }
 }

@@ -5,6 +5,7 @@ using StudioKit.Cli.Tables;
 using StudioKit.Field.Analysis;
 using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Series;
 using UnitsNet;
 
 namespace StudioKit.Cli.Commands;

@@ -4,6 +4,7 @@ using StudioKit.Field.Analysis;
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Series;
 using UnitsNet;
 
 namespace StudioKit.Cli.Commands;

@@ -1,6 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
-using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Placements;
 
 namespace StudioKit.Cli.Commands;
 

@@ -23,24 +23,12 @@ internal static class CardInput
 
     private static CardTemplate? Own(string file, CommandHost host)
     {
-        var read = Open(file);
+        var read = InputFile.Read(file, CardTemplateReader.Read);
         foreach (var diagnostic in read.Diagnostics)
         {
             host.Error.WriteLine(diagnostic.Format());
         }
 
         return read.Template;
-    }
-
-    private static CardTemplateReadResult Open(string file)
-    {
-        try
-        {
-            return CardTemplateReader.Read(file);
-        }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
-        {
-            throw new FileTroubleException($"cannot read {file}: {error.Message}", error);
-        }
     }
 }

@@ -21,7 +21,7 @@ internal static class KitInput
             return read;
         }
 
-        var text = TextFile.Read(file);
+        var text = InputFile.Text(file);
         var correction = KitCorrectionFile.Read(file, text);
         if (correction.Value is not { } found || found.Kit != read.Kit!.Name)
         {
@@ -39,7 +39,7 @@ internal static class KitInput
     /// <exception cref="FileTroubleException">The file cannot be read.</exception>
     public static KitReadResult ReadAsWritten(string path, CommandHost host)
     {
-        var read = Open(path);
+        var read = InputFile.Read(path, KitReader.Read);
         foreach (var diagnostic in read.Diagnostics)
         {
             host.Error.WriteLine(diagnostic.Format());
@@ -52,17 +52,5 @@ internal static class KitInput
         }
 
         return read;
-    }
-
-    private static KitReadResult Open(string path)
-    {
-        try
-        {
-            return KitReader.Read(path);
-        }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
-        {
-            throw new FileTroubleException($"cannot read {path}: {error.Message}", error);
-        }
     }
 }

@@ -1,5 +1,5 @@
 using Spectre.Console;
-using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Placements;
 using StudioKit.Planning;
 
 namespace StudioKit.Cli.Tables;

@@ -1,5 +1,6 @@
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Series;
 using StudioKit.Planning;
 using UnitsNet;
 
@@ -39,8 +40,7 @@ public sealed record BeneathFlash(FlashPower Power, FlashPower LowestPower, Leng
         var lowest = ThirdStopSeries.FromMark(plan.Kit.Flashes.First(flash => flash.Name == light.Flash).LowestPower);
         return new BeneathFlash(power, lowest, shot.Distance ?? light.Distance, shortest)
         {
-            DarkestAt = distance => place.SetUp.CameraPitches
-                .Min(pitch => expected.OnSensor(place.SetUp, place.Framing, pitch, isUpright: false, new ShotSettings(power, distance))?.Darkest.Value),
+            DarkestAt = distance => expected.Darkest(place.SetUp, place.Framing, new ShotSettings(power, distance))?.Value,
         };
     }
 }

@@ -1,6 +1,7 @@
 using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Sources;
+using StudioKit.Planning.Expected;
 using UnitsNet;
 
 namespace StudioKit.Field.Analysis;
@@ -9,10 +10,6 @@ namespace StudioKit.Field.Analysis;
 public static class WhiteBackgroundAdvice
 {
     private const double Third = 1.0 / 3;
-
-    // A fifth of a stop to a step; within one the light changes evenly enough.
-    private const double Step = 0.93;
-    private const int MostSteps = 20;
 
     /// <summary>Advises after one frame.</summary>
     /// <param name="analysis">The frame.</param>
@@ -77,39 +74,10 @@ public static class WhiteBackgroundAdvice
         var below = flash.Power.StopsBelowFull - change;
         FlashPower? power = below >= -1e-9 && below <= flash.LowestPower.StopsBelowFull + 1e-9
             ? FlashPower.FromStopsBelowFull(Math.Max(0, below)) : null;
-        var distance = Moved(change, flash);
+        var distance = flash.DarkestAt is { } darkestAt
+            ? MovedFlash.ByPlan(flash.Distance, change, flash.ShortestDistance, darkestAt)
+            : MovedFlash.ByInverseSquare(flash.Distance, change, flash.ShortestDistance);
         return new WhiteAdvice(change, power, distance, change, [.. Sentences(change, flash, power, distance, place)]);
-    }
-
-    private static Length? Moved(double change, BeneathFlash flash)
-    {
-        var square = flash.Distance * Math.Pow(2, -change / 2);
-        return flash.DarkestAt is { } darkestAt && darkestAt(flash.Distance) is { } now
-            ? MovedByPlan(change, flash, darkestAt, now)
-            : square >= flash.ShortestDistance ? square : null;
-    }
-
-    // Step by step, since a flash that comes closer also lights less evenly: there may be no distance that will do.
-    private static Length? MovedByPlan(double change, BeneathFlash flash, Func<Length, double?> darkestAt, double now)
-    {
-        var (distance, gained, sign) = (flash.Distance, 0.0, Math.Sign(change));
-        for (var step = 0; step < MostSteps; step++)
-        {
-            var next = distance * Math.Pow(Step, sign);
-            if (next < flash.ShortestDistance || darkestAt(next) - now is not { } gain || sign * gain <= sign * gained)
-            {
-                return null;
-            }
-
-            if (sign * gain >= sign * change)
-            {
-                return distance + ((next - distance) * ((change - gained) / (gain - gained)));
-            }
-
-            (distance, gained) = (next, gain);
-        }
-
-        return null;
     }
 
     private static IEnumerable<string> Sentences(double change, BeneathFlash flash, FlashPower? power, Length? distance, string place)

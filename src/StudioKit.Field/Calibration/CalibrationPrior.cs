@@ -1,5 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Physics.Sources;
+using StudioKit.Planning.Expected;
 
 namespace StudioKit.Field.Calibration;
 
@@ -52,11 +53,6 @@ public sealed record CalibrationPrior
 
     // A figure that is said to be exact could never be corrected; nothing that is measured is known better than this.
     private static double? InStops(KitReadResult read, string path, double value, int power) => read.Uncertainties.TryGetValue(path, out var known)
-        ? Math.Max(Exact, known.Kind switch
-        {
-            UncertaintyKind.InStops => known.Amount,
-            UncertaintyKind.Relative => power * Math.Log2(1 + known.Amount),
-            _ => power * Math.Log2(1 + (known.Amount / value)),
-        })
+        ? Math.Max(Exact, UncertaintyInStops.Of(known, value, power))
         : null;
 }

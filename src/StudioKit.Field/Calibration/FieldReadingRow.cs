@@ -1,15 +1,15 @@
 using System.Globalization;
-using StudioKit.Kits;
 using StudioKit.Kits.Quantities;
+using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
+using StudioKit.Planning.Expected;
+using StudioKit.Planning.Tables;
 
 namespace StudioKit.Field.Calibration;
 
 /// <summary>One line of a table of readings, cell by cell, with what is wrong about it.</summary>
-internal sealed class FieldReadingRow(string place, string[] head, string[] cells, List<FieldDiagnostic> faults)
+internal sealed class FieldReadingRow(string place, string[] head, IReadOnlyList<CsvField> cells, List<FieldDiagnostic> faults)
 {
-    public delegate bool TryRead<T>(string text, out T value, out string problem);
-
     public string Place { get; } = place;
 
     public List<FieldDiagnostic> Faults { get; } = faults;
@@ -17,7 +17,7 @@ internal sealed class FieldReadingRow(string place, string[] head, string[] cell
     public string Text(string column)
     {
         var index = Array.IndexOf(head, column);
-        return index < 0 || index >= cells.Length ? "" : cells[index].Trim();
+        return index < 0 || index >= cells.Count ? "" : cells[index].Text;
     }
 
     public T Choice<T>(string column, Dictionary<string, T> known)
@@ -66,20 +66,19 @@ internal sealed class FieldReadingRow(string place, string[] head, string[] cell
         }
     }
 
-    // N² = Q·S/C for a flash (ISO 2720 with the light of a flash in place of light times time); an exposure value counts as for one second.
     private double Metered(string column, IsoSpeed iso)
     {
         var text = Text(column);
         if (text.StartsWith("f/", StringComparison.OrdinalIgnoreCase))
         {
             var aperture = Value<FNumber>(column, QuantityText.TryFNumber);
-            return aperture is { } n ? Math.Log2(LightMeter.IncidentConstant * n.Value * n.Value / iso.Value) : double.NaN;
+            return aperture is { } n ? MeterReading.OfAperture(n, iso) : double.NaN;
         }
 
         if (text.StartsWith("EV", StringComparison.OrdinalIgnoreCase))
         {
             var value = Value<ExposureValue>(column, QuantityText.TryExposureValue);
-            return value is { } ev ? ev.AtIso100 + Math.Log2(LightMeter.IncidentConstant / 100) : double.NaN;
+            return value is { } ev ? MeterReading.OfExposureValue(ev) : double.NaN;
         }
 
         return LuxSeconds(column, text);
@@ -91,7 +90,7 @@ internal sealed class FieldReadingRow(string place, string[] head, string[] cell
         if (unit is not null && double.TryParse(text[..^unit.Length], NumberStyles.Float, CultureInfo.InvariantCulture, out var value)
             && double.IsFinite(value) && value > 0)
         {
-            return Math.Log2(value);
+            return MeterReading.OfLuxSeconds(value);
         }
 
         Fault(column, $"'{text}' is no meter reading.", "Write it as '52 lx·s', 'f/11' at the row's ISO, or 'EV 4.4'.");

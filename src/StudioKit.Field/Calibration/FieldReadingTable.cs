@@ -1,8 +1,9 @@
-using StudioKit.Field.Log;
 using StudioKit.Kits;
 using StudioKit.Kits.Quantities;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Series;
 using StudioKit.Planning;
+using StudioKit.Planning.Tables;
 using UnitsNet;
 
 namespace StudioKit.Field.Calibration;
@@ -36,14 +37,14 @@ public static class FieldReadingTable
     public static FieldResult<IReadOnlyList<FieldReading>> Parse(string path, string text)
     {
         var rows = CsvText.Read(text);
-        var head = rows.Count == 0 ? [] : rows[0].Select(column => column.Trim()).ToArray();
+        var head = rows.Count == 0 ? [] : rows[0].Select(column => column.Text).ToArray();
         var faults = HeadFaults(path, head).ToList();
         var readings = new List<FieldReading>();
         if (faults.Count == 0)
         {
-            foreach (var (row, line) in rows.Skip(1).Select((row, i) => (row, i + 2)).Where(entry => entry.row.Any(cell => cell.Trim().Length > 0)))
+            foreach (var row in rows.Skip(1))
             {
-                Read(new FieldReadingRow($"{path}({line})", head, row, faults), readings);
+                Read(new FieldReadingRow($"{path}({row[0].Line})", head, row, faults), readings);
             }
         }
 

@@ -1,6 +1,7 @@
 using StudioKit.Kits;
 using StudioKit.Kits.Lighting;
 using StudioKit.Physics.Exposure;
+using StudioKit.Planning.Expected;
 
 namespace StudioKit.Field.Calibration;
 
@@ -44,7 +45,7 @@ public sealed record KitCorrection
                           join flash in kit.Flashes on quantity.Flash equals flash.Name
                           where quantity.Quantity == CalibrationQuantity.FlashLight
                           select Flash(flash, quantity)],
-            PanelTransmittance = Correction(transmittance, kit.Panel.Transmittance, Transmittance(kit.Panel.Transmittance, transmittance.CorrectionStops)),
+            PanelTransmittance = Correction(transmittance, kit.Panel.Transmittance, CorrectedFigure.Of(kit.Panel.Transmittance, new Stops(transmittance.CorrectionStops))),
             CameraClipPoint = Correction(clip, kit.Camera.ClipPoint.Value, kit.Camera.ClipPoint.Value + clip.CorrectionStops),
             DisagreeingReadings = [.. result.Residuals.Where(residual => residual.Disagrees).Select(residual => residual.Reading.Name)],
         };
@@ -101,7 +102,7 @@ public sealed record KitCorrection
         {
             Flashes = [.. kit.Flashes.Select(Corrected)],
             Panel = PanelTransmittance is { } transmittance
-                ? kit.Panel with { Transmittance = Transmittance(kit.Panel.Transmittance, transmittance.Stops) }
+                ? kit.Panel with { Transmittance = CorrectedFigure.Of(kit.Panel.Transmittance, new Stops(transmittance.Stops)) }
                 : kit.Panel,
             Camera = CameraClipPoint is { } clip
                 ? kit.Camera with { ClipPoint = kit.Camera.ClipPoint + new Stops(clip.Stops) }
@@ -118,16 +119,10 @@ public sealed record KitCorrection
             quantity.CorrectionStops,
             quantity.UncertaintyStops,
             flash.GuideNumber.AtIso100.Meters,
-            flash.GuideNumber.AtIso100.Meters * GuideNumberFactor(quantity.CorrectionStops)));
+            CorrectedFigure.Of(flash.GuideNumber, new Stops(quantity.CorrectionStops)).AtIso100.Meters));
 
     private static StopsCorrection Correction(CalibratedQuantity quantity, double before, double after) =>
         new(quantity.CorrectionStops, quantity.UncertaintyStops, before, after);
-
-    // No sheet lets more light through than falls on it.
-    private static double Transmittance(double planned, double stops) => Math.Min(1, planned * Math.Pow(2, stops));
-
-    // Light goes with the square of the guide number.
-    private static double GuideNumberFactor(double stops) => Math.Pow(2, stops / 2);
 
     private FlashSpec Corrected(FlashSpec flash)
     {
@@ -136,13 +131,11 @@ public sealed record KitCorrection
             return flash;
         }
 
-        var factor = GuideNumberFactor(correction.Light.Stops);
+        var light = new Stops(correction.Light.Stops);
         return flash with
         {
-            GuideNumber = Scaled(flash.GuideNumber, factor),
-            Zooms = [.. flash.Zooms.Select(zoom => Scaled(zoom, factor))],
+            GuideNumber = CorrectedFigure.Of(flash.GuideNumber, light),
+            Zooms = [.. flash.Zooms.Select(zoom => CorrectedFigure.Of(zoom, light))],
         };
     }
-
-    private static GuideNumber Scaled(GuideNumber number, double factor) => new(number.AtIso100 * factor, number.Zoom);
 }

@@ -1,12 +1,13 @@
 using System.Globalization;
+using StudioKit.Planning.Tables;
 
 namespace StudioKit.Field.Log;
 
 /// <summary>One row of an archive's file, read by the short names of its terms.</summary>
-internal sealed class ArchiveRow(IReadOnlyDictionary<string, int> columns, string[] fields)
+internal sealed class ArchiveRow(IReadOnlyDictionary<string, int> columns, IReadOnlyList<CsvField> fields)
 {
     /// <summary>A field as text; empty where the archive does not have the term.</summary>
-    public string this[string term] => columns.TryGetValue(term, out var column) && (uint)column < (uint)fields.Length ? fields[column] : "";
+    public string this[string term] => columns.TryGetValue(term, out var column) && (uint)column < (uint)fields.Count ? fields[column].Text : "";
 
     public static DateTimeOffset Moment(string text) => DateTimeOffset.Parse(text, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal);
 

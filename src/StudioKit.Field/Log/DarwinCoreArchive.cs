@@ -3,6 +3,7 @@ using System.IO.Compression;
 using System.Text;
 using System.Xml;
 using System.Xml.Linq;
+using StudioKit.Planning.Tables;
 
 namespace StudioKit.Field.Log;
 
@@ -115,8 +116,8 @@ public static class DarwinCoreArchive
         var file = table.Descendants(ArchiveMetadata.Text + "location").FirstOrDefault()?.Value ?? throw new InvalidDataException("meta.xml names no file.");
         foreach (var fields in CsvText.Read(Entry(zip, file)).Skip(head))
         {
-            yield return idColumn >= 0 && idColumn < fields.Length
-                ? (fields[idColumn], new ArchiveRow(columns, fields))
+            yield return idColumn >= 0 && idColumn < fields.Count
+                ? (fields[idColumn].Text, new ArchiveRow(columns, fields))
                 : throw new InvalidDataException($"A row of {file} is too short.");
         }
     }
@@ -137,7 +138,7 @@ public static class DarwinCoreArchive
         return reader.ReadToEnd();
     }
 
-    private static string Csv(ArchiveTable table) => CsvText.Write(table.Rows.Prepend([.. table.Terms.Select(ArchiveTable.ShortName)]));
+    private static string Csv(ArchiveTable table) => CsvText.Write(table.Rows.Prepend([.. table.Terms.Select(ArchiveTable.ShortName)]), "\n");
 
     private static string Xml(XDocument document) =>
         string.Create(CultureInfo.InvariantCulture, $"<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n{document.ToString().ReplaceLineEndings("\n")}\n");

@@ -1,4 +1,5 @@
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Series;
 using UnitsNet;
 
 namespace StudioKit.Field.Pictures;

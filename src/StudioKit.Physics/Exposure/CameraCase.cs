@@ -1,3 +1,5 @@
+using StudioKit.Physics.Exposure.Metering;
+
 namespace StudioKit.Physics.Exposure;
 
 /// <summary>Camera and lens as set for one picture.</summary>

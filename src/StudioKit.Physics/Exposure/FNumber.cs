@@ -1,3 +1,5 @@
+using StudioKit.Physics.Exposure.Series;
+
 namespace StudioKit.Physics.Exposure;
 
 /// <summary>An f-number: focal length over entrance pupil diameter [1]; &gt; 0.</summary>

@@ -1,3 +1,5 @@
+using StudioKit.Physics.Exposure.Series;
+
 namespace StudioKit.Physics.Exposure;
 
 /// <summary>A flash's power setting as a share of full power [1]; above 0, at most 1.</summary>

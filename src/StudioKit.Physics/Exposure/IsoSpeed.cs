@@ -1,3 +1,5 @@
+using StudioKit.Physics.Exposure.Series;
+
 namespace StudioKit.Physics.Exposure;
 
 /// <summary>Arithmetic speed of the sensor, as ISO 12232 counts it [1]; &gt; 0.</summary>

@@ -1,3 +1,5 @@
+using StudioKit.Physics.Exposure.Series;
+
 namespace StudioKit.Physics.Exposure;
 
 /// <summary>How long the shutter stands open.</summary>

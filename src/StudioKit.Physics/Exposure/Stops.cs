@@ -1,3 +1,5 @@
+using StudioKit.Physics.Exposure.Series;
+
 namespace StudioKit.Physics.Exposure;
 
 /// <summary>A ratio of light counted in factors of two [1]; positive means more light.</summary>

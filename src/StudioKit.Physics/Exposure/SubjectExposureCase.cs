@@ -1,3 +1,5 @@
+using StudioKit.Physics.Exposure.Flashes;
+
 namespace StudioKit.Physics.Exposure;
 
 /// <summary>A flash lighting the subject.</summary>

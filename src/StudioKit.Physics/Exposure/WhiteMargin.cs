@@ -1,3 +1,5 @@
+using StudioKit.Physics.Exposure.Budgets;
+using StudioKit.Physics.Exposure.Flashes;
 using StudioKit.Physics.Sources;
 
 namespace StudioKit.Physics.Exposure;

@@ -1,3 +1,5 @@
+using StudioKit.Physics.Exposure.Flashes;
+
 namespace StudioKit.Physics.Exposure;
 
 /// <summary>A flash shining up through a translucent panel into a camera above.</summary>

@@ -1,3 +1,5 @@
+using StudioKit.Physics.Light.Lobes;
+using StudioKit.Physics.Light.Obstacles;
 using StudioKit.Physics.Sources;
 using UnitsNet;
 
@@ -22,7 +24,7 @@ public sealed record Emitter
     /// <summary>The beam.</summary>
     public required LightLobe Lobe { get; init; }
 
-    /// <summary>Luminous intensity on the axis times time, I₀ [cd·s]; ≥ 0. See <see cref="Exposure.FlashExposure.IntensityTime"/>.</summary>
+    /// <summary>Luminous intensity on the axis times time, I₀ [cd·s]; ≥ 0. See <see cref="Exposure.Flashes.FlashExposure.IntensityTime"/>.</summary>
     public required double AxialIntensityTime { get; init; }
 
     /// <summary>The flash's body, which casts a shadow; none unless given.</summary>

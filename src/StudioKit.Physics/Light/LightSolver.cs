@@ -1,3 +1,5 @@
+using StudioKit.Physics.Light.Checks;
+using StudioKit.Physics.Light.Obstacles;
 using StudioKit.Physics.Sources;
 
 namespace StudioKit.Physics.Light;

@@ -1,3 +1,4 @@
+using StudioKit.Physics.Light.Obstacles;
 using UnitsNet;
 
 namespace StudioKit.Physics.Light;

@@ -1,5 +1,6 @@
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Series;
 using StudioKit.Physics.Exposure.SetUps;
 
 namespace StudioKit.Planning.Exposures;

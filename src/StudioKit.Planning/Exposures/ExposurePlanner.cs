@@ -2,6 +2,7 @@ using StudioKit.Kits;
 using StudioKit.Kits.Cameras;
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Series;
 using StudioKit.Physics.Exposure.SetUps;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Panels;

@@ -3,6 +3,8 @@ using StudioKit.Kits.Cameras;
 using StudioKit.Kits.Lighting;
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Flashes;
+using StudioKit.Physics.Exposure.Series;
 using StudioKit.Planning.Framing;
 using UnitsNet;
 

@@ -2,6 +2,7 @@ using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Subjects;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Series;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Uncertainties;
 

@@ -1,6 +1,7 @@
 using StudioKit.Kits.Cameras;
 using StudioKit.Kits.Subjects;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Series;
 using StudioKit.Physics.Optics;
 using UnitsNet;
 

@@ -2,6 +2,7 @@ using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Views;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Exposures;
 using StudioKit.Planning.Framing;

@@ -1,6 +1,7 @@
 using StudioKit.Kits;
 using StudioKit.Kits.Studio;
 using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Views;
 using StudioKit.Physics.Packing;
 using StudioKit.Planning.Frames;
 using StudioKit.Planning.Framing;

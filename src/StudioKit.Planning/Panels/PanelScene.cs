@@ -1,7 +1,10 @@
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Flashes;
 using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Lobes;
+using StudioKit.Physics.Light.Obstacles;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Exposures;
 using UnitsNet;

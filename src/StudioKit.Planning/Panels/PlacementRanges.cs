@@ -1,6 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
-using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Placements;
 using StudioKit.Planning.Exposures;
 using UnitsNet;
 

@@ -1,5 +1,6 @@
 using StudioKit.Kits.SetUps;
-using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Checks;
+using StudioKit.Physics.Light.Placements;
 using StudioKit.Planning.Exposures;
 using StudioKit.Planning.Framing;
 using UnitsNet;

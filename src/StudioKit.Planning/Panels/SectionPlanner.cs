@@ -1,6 +1,7 @@
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Flashes;
 using StudioKit.Physics.Light;
 using StudioKit.Physics.Structure.Frames;
 using UnitsNet;

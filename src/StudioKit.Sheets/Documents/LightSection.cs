@@ -1,4 +1,4 @@
-using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Views;
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;

@@ -3,6 +3,7 @@ using System.IO.Compression;
 using System.Text.Json;
 using System.Xml.Linq;
 using StudioKit.Field.Log;
+using StudioKit.Planning.Tables;
 
 namespace StudioKit.Field.Tests.Log;
 
@@ -212,13 +213,13 @@ public sealed class DarwinCoreArchiveTests
     private static Dictionary<string, string> Occurrence(LogSnapshot log)
     {
         var rows = CsvText.Read(DarwinCoreArchive.OccurrenceCsv(log));
-        return rows[0].Zip(rows[1]).ToDictionary(pair => pair.First, pair => pair.Second);
+        return rows[0].Zip(rows[1]).ToDictionary(pair => pair.First.Text, pair => pair.Second.Text);
     }
 
     private static List<string[]> Rows(ZipArchive zip, XElement table)
     {
         using var reader = new StreamReader(zip.GetEntry(table.Element(Text + "files")!.Element(Text + "location")!.Value)!.Open());
-        return CsvText.Read(reader.ReadToEnd());
+        return [.. CsvText.Read(reader.ReadToEnd()).Select(row => row.Select(field => field.Text).ToArray())];
     }
 
     private static List<string> Ids(ZipArchive zip, XElement table, string name) =>

@@ -1,4 +1,4 @@
-using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Flashes;
 using UnitsNet;
 
 namespace StudioKit.Physics.Tests.Exposure;

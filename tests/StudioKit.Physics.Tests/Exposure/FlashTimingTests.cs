@@ -1,4 +1,6 @@
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Flashes;
+using StudioKit.Physics.Exposure.Series;
 using UnitsNet;
 
 namespace StudioKit.Physics.Tests.Exposure;

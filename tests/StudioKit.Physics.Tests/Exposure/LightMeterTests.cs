@@ -1,4 +1,5 @@
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Metering;
 using StudioKit.Physics.Sources;
 using UnitsNet;
 

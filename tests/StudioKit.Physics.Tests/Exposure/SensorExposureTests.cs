@@ -1,4 +1,5 @@
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Metering;
 
 namespace StudioKit.Physics.Tests.Exposure;
 

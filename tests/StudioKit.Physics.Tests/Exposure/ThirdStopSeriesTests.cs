@@ -1,4 +1,5 @@
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Series;
 using StudioKit.Physics.Optics;
 
 namespace StudioKit.Physics.Tests.Exposure;

@@ -1,4 +1,7 @@
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Flashes;
+using StudioKit.Physics.Exposure.Metering;
+using StudioKit.Physics.Exposure.Series;
 using StudioKit.Physics.Sources;
 using UnitsNet;
 

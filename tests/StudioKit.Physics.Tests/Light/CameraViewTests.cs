@@ -1,5 +1,8 @@
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Flashes;
 using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Lobes;
+using StudioKit.Physics.Light.Views;
 using UnitsNet;
 
 namespace StudioKit.Physics.Tests.Light;

@@ -1,4 +1,5 @@
 using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Obstacles;
 using StudioKit.Physics.Light.Solving;
 using UnitsNet;
 

@@ -1,5 +1,5 @@
-using StudioKit.Physics.Exposure;
-using StudioKit.Physics.Light;
+using StudioKit.Physics.Exposure.Flashes;
+using StudioKit.Physics.Light.Lobes;
 using UnitsNet;
 
 namespace StudioKit.Physics.Tests.Light;

@@ -1,4 +1,5 @@
 using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Views;
 using UnitsNet;
 
 namespace StudioKit.Physics.Tests.Light;

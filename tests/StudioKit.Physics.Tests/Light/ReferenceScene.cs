@@ -1,6 +1,7 @@
 using System.Reflection;
 using System.Text.Json;
 using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Lobes;
 using UnitsNet;
 
 namespace StudioKit.Physics.Tests.Light;

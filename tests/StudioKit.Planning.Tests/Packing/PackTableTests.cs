@@ -29,7 +29,7 @@ public sealed class PackTableTests
     {
         var pack = KitText.Demo("fen-edge.yaml").Pack;
 
-        var rows = StudioKit.Planning.Cutting.Tables.CsvText.Rows(PackTable.Csv(pack));
+        var rows = StudioKit.Planning.Tables.CsvText.Read(PackTable.Csv(pack));
 
         rows.Should().HaveCount(pack.Items.Count + 1).And.OnlyContain(row => row.Count == rows[0].Count);
         rows.Skip(1).Sum(row => double.Parse(row[5].Text, System.Globalization.CultureInfo.InvariantCulture))

@@ -1,4 +1,4 @@
-using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Placements;
 
 namespace StudioKit.Planning.Tests.Panels;
 

@@ -1,3 +1,4 @@
+using StudioKit.Physics.Exposure.Flashes;
 using UnitsNet;
 
 namespace StudioKit.Physics.Exposure.SetUps;

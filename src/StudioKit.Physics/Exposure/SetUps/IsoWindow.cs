@@ -1,3 +1,6 @@
+using StudioKit.Physics.Exposure.Flashes;
+using StudioKit.Physics.Exposure.Series;
+
 namespace StudioKit.Physics.Exposure.SetUps;
 
 /// <summary>The ISO speeds at which every limit is met, in stops above ISO 100, and which limit bounds them.</summary>

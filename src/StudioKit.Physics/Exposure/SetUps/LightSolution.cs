@@ -1,3 +1,4 @@
+using StudioKit.Physics.Exposure.Flashes;
 using UnitsNet;
 
 namespace StudioKit.Physics.Exposure.SetUps;
@@ -23,7 +24,7 @@ public sealed record LightSolution
         : new LightBudget([]);
 
     /// <summary>Flash duration t0.1 at this power.</summary>
-    public Duration FlashDuration => Exposure.FlashDuration.AtPower(Flash.FullPowerDuration, Power.Power);
+    public Duration FlashDuration => Flashes.FlashDuration.AtPower(Flash.FullPowerDuration, Power.Power);
 
     /// <summary>Recycle time at this power.</summary>
     public Duration RecycleTime => FlashEnergy.RecycleTime(Flash.RecycleTime, Power.Power);

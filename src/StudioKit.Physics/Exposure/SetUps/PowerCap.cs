@@ -1,3 +1,5 @@
+using StudioKit.Physics.Exposure.Flashes;
+
 namespace StudioKit.Physics.Exposure.SetUps;
 
 /// <summary>Keeps flashes to the power that recycles soon enough and freezes the subject.</summary>

@@ -1,3 +1,6 @@
+using StudioKit.Physics.Exposure.Flashes;
+using StudioKit.Physics.Exposure.Metering;
+
 namespace StudioKit.Physics.Exposure.SetUps;
 
 /// <summary>Moves a camera's settings within their limits.</summary>

@@ -1,3 +1,5 @@
+using StudioKit.Physics.Exposure.Flashes;
+
 namespace StudioKit.Physics.Exposure.SetUps;
 
 /// <summary>What every set-up is solved from.</summary>

@@ -1,3 +1,5 @@
+using StudioKit.Physics.Exposure.Flashes;
+using StudioKit.Physics.Exposure.Series;
 using UnitsNet;
 
 namespace StudioKit.Physics.Exposure.SetUps;

@@ -1,3 +1,5 @@
+using StudioKit.Physics.Exposure.Flashes;
+
 namespace StudioKit.Physics.Exposure.SetUps;
 
 /// <summary>A flash on the subject and its share of the light.</summary>

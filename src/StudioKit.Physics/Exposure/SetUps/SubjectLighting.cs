@@ -1,3 +1,5 @@
+using StudioKit.Physics.Exposure.Flashes;
+
 namespace StudioKit.Physics.Exposure.SetUps;
 
 /// <summary>Solves the flashes on a subject, whose levels together are to come to a goal.</summary>

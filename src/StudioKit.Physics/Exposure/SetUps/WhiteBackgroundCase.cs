@@ -1,3 +1,5 @@
+using StudioKit.Physics.Exposure.Flashes;
+
 namespace StudioKit.Physics.Exposure.SetUps;
 
 /// <summary>A subject on a translucent panel with a flash below and flashes above.</summary>

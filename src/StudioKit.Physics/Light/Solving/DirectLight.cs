@@ -1,5 +1,6 @@
 using System.Numerics;
 using MathNet.Numerics.Integration;
+using StudioKit.Physics.Light.Obstacles;
 using StudioKit.Physics.Sources;
 
 namespace StudioKit.Physics.Light.Solving;

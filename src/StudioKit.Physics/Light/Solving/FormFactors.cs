@@ -1,3 +1,5 @@
+using StudioKit.Physics.Light.Obstacles;
+
 namespace StudioKit.Physics.Light.Solving;
 
 /// <summary>The two matrices of a box: between patches, and from panel points to patches; closed forms where all is flat.</summary>

@@ -1,3 +1,5 @@
+using StudioKit.Physics.Light.Lobes;
+
 namespace StudioKit.Physics.Light.Solving;
 
 /// <summary>What leaves the top of the sheet: straight light in its scatter lobe, reflected light evenly.</summary>

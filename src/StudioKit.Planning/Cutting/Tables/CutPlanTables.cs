@@ -1,4 +1,5 @@
 using System.Globalization;
+using StudioKit.Planning.Tables;
 using UnitsNet;
 
 namespace StudioKit.Planning.Cutting.Tables;

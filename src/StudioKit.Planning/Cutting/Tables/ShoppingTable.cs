@@ -1,4 +1,5 @@
 using System.Globalization;
+using StudioKit.Planning.Tables;
 
 namespace StudioKit.Planning.Cutting.Tables;
 

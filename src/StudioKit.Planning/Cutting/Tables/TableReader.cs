@@ -1,5 +1,6 @@
 using System.Globalization;
 using StudioKit.Kits;
+using StudioKit.Planning.Tables;
 using UnitsNet;
 
 namespace StudioKit.Planning.Cutting.Tables;
@@ -22,7 +23,7 @@ internal sealed class TableReader
     {
         _file = file;
         _lines = text.Split('\n');
-        _rows = CsvText.Rows(text);
+        _rows = CsvText.Read(text);
     }
 
     /// <summary>Reads a table.</summary>

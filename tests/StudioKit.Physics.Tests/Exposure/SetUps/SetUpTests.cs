@@ -1,4 +1,6 @@
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Flashes;
+using StudioKit.Physics.Exposure.Metering;
 using StudioKit.Physics.Exposure.SetUps;
 using StudioKit.Physics.Optics;
 using UnitsNet;

@@ -1,0 +1,59 @@
+using StudioKit.Physics.Exposure.Flashes;
+using StudioKit.Physics.Exposure.Metering;
+
+namespace StudioKit.Physics.Exposure.Budgets;
+
+/// <summary>The lines that a flash brings to a budget: luminous exposure on its axis against 1 lx·s.</summary>
+internal static class FlashTerms
+{
+    /// <summary>Sum of the lines at full power [stops against 1 lx·s].</summary>
+    public static double AtFullPower(FlashCase flash)
+    {
+        ArgumentNullException.ThrowIfNull(flash);
+        return Intensity(flash) + flash.OutdoorCorrection.Value - flash.ModifierLoss.Value + Distance(flash) + NearFieldLoss(flash);
+    }
+
+    /// <summary>The lines one by one, at the flash's own power.</summary>
+    public static IEnumerable<LightBudgetLine> Lines(FlashCase flash, LightUncertainty known)
+    {
+        yield return BudgetLine.Of(
+            "Guide number", Intensity(flash), $"{flash.GuideNumber.Meters:0.#} m at ISO 100, so {Math.Pow(2, Intensity(flash)):0} cd·s on the axis",
+            "Iso1230", "guide number, through C = 250 of ISO 2720", known.GuideNumber);
+        yield return BudgetLine.Of(
+            "Power", -flash.Power.StopsBelowFull, $"{flash.Power}",
+            "Derived", "share of full power");
+        yield return BudgetLine.Of(
+            "Outdoor correction", flash.OutdoorCorrection.Value, $"no walls to throw light back",
+            "CommonPractice", "guide numbers are measured in a small light room", flash.OutdoorCorrection.Value == 0 ? default : known.Outdoor);
+        if (flash.Modifier is not null || flash.ModifierLoss.Value != 0)
+        {
+            yield return BudgetLine.Of(
+                "Modifier", -flash.ModifierLoss.Value, $"{flash.Modifier ?? "before the head"}",
+                "Derived", "flux of two lobes", known.Modifier);
+        }
+
+        yield return BudgetLine.Of(
+            "Distance", Distance(flash), $"{flash.Distance.Centimeters:0.#} cm, against 1 m",
+            "CommonPractice", "inverse-square law", known.Distance);
+        if (flash.HeadWidth.Meters > 0 || flash.HeadHeight.Meters > 0)
+        {
+            yield return BudgetLine.Of(
+                "Head close by", NearFieldLoss(flash), $"{flash.HeadWidth.Millimeters:0} mm × {flash.HeadHeight.Millimeters:0} mm",
+                "Howell", "rectangle to a parallel element");
+        }
+    }
+
+    private static double Intensity(FlashCase flash) =>
+        Math.Log2(LightMeter.IncidentConstant / 100) + (2 * Math.Log2(Guard.Positive(flash.GuideNumber.Meters, nameof(flash.GuideNumber))));
+
+    private static double Distance(FlashCase flash) =>
+        -2 * Math.Log2(Guard.Positive(flash.Distance.Meters, nameof(flash.Distance)));
+
+    private static double NearFieldLoss(FlashCase flash)
+    {
+        var twice = 2 * flash.Distance.Meters;
+        return Math.Log2(NearField.RectangleFactor(
+            Guard.NonNegative(flash.HeadWidth.Meters, nameof(flash.HeadWidth)) / twice,
+            Guard.NonNegative(flash.HeadHeight.Meters, nameof(flash.HeadHeight)) / twice));
+    }
+}

@@ -1,0 +1,49 @@
+using UnitsNet;
+
+namespace StudioKit.Physics.Exposure.Flashes;
+
+/// <summary>One flash where it stands, with what is before it.</summary>
+public sealed record FlashCase
+{
+    /// <summary>What sheets call it, e.g. <c>flash below</c>.</summary>
+    public string Name { get; init; } = "flash";
+
+    /// <summary>Guide number at ISO 100 and full power for the zoom in use; &gt; 0 m.</summary>
+    public required Length GuideNumber { get; init; }
+
+    /// <summary>Power setting for which a budget is drawn up.</summary>
+    public FlashPower Power { get; init; } = FlashPower.Full;
+
+    /// <summary>Lowest power setting.</summary>
+    public FlashPower LowestPower { get; init; } = new(1.0 / 128);
+
+    /// <summary>Highest power setting allowed; less than full where recycling or blur limits it.</summary>
+    public FlashPower HighestPower { get; init; } = FlashPower.Full;
+
+    /// <summary>Loss outdoors against the room the guide number was measured in; negative stops, 0 for the bare formula.</summary>
+    public Stops OutdoorCorrection { get; init; } = new(-0.5);
+
+    /// <summary>Name of the modifier; none for a bare head.</summary>
+    public string? Modifier { get; init; }
+
+    /// <summary>Loss of the modifier on its axis, counted positive.</summary>
+    public Stops ModifierLoss { get; init; }
+
+    /// <summary>Bright window to panel or subject; &gt; 0 m.</summary>
+    public required Length Distance { get; init; }
+
+    /// <summary>Width of the bright window or modifier front; 0 m treats the head as a point.</summary>
+    public Length HeadWidth { get; init; } = Length.Zero;
+
+    /// <summary>Height of the bright window or modifier front; 0 m treats the head as a point.</summary>
+    public Length HeadHeight { get; init; } = Length.Zero;
+
+    /// <summary>Flash duration t0.1 at full power; &gt; 0 s.</summary>
+    public Duration FullPowerDuration { get; init; } = Duration.FromSeconds(1.0 / 300);
+
+    /// <summary>How well this flash's own numbers are known; as the set-up's where none is given.</summary>
+    public LightUncertainty? Uncertainty { get; init; }
+
+    /// <summary>Recycle time after full power; &gt; 0 s.</summary>
+    public Duration RecycleTime { get; init; } = Duration.FromSeconds(3);
+}

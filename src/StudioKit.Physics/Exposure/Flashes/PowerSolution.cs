@@ -1,0 +1,24 @@
+namespace StudioKit.Physics.Exposure.Flashes;
+
+/// <summary>Power setting found for a wanted level of light.</summary>
+/// <param name="Power">The setting: a click of the dial, an end of it where the level is out of reach.</param>
+/// <param name="Level">The level that this setting gives.</param>
+/// <param name="Target">The level that was wanted.</param>
+/// <param name="ExactStops">Power for exactly that level, in stops against full; above 0 where full power does not suffice.</param>
+/// <param name="Limit">The end of the dial in the way.</param>
+public sealed record PowerSolution(FlashPower Power, Stops Level, Stops Target, Stops ExactStops, PowerLimit Limit)
+{
+    /// <summary>Whether the dial reaches the level.</summary>
+    public bool IsReached => Limit == PowerLimit.None;
+
+    /// <summary>The limit in words; none where the level is reached.</summary>
+    public string? BindingLimit => Limit switch
+    {
+        PowerLimit.FullPower when Power == FlashPower.Full => FormattableString.Invariant($"full power is {Shortfall:0.0} stops short"),
+        PowerLimit.FullPower => FormattableString.Invariant($"{Power} power, the most allowed, is {Shortfall:0.0} stops short"),
+        PowerLimit.LowestPower => FormattableString.Invariant($"the lowest power, {Power}, is {-Shortfall:0.0} stops too much"),
+        _ => null,
+    };
+
+    private double Shortfall => Target.Value - Level.Value;
+}

@@ -1,7 +1,0 @@
-namespace StudioKit.Physics.Light.Solving;
-
-/// <summary>Carries the first fault of a photometric file's text up to the door, where it becomes a value.</summary>
-internal sealed class IesFormatException(int line, string message) : Exception(message)
-{
-    public int Line { get; } = line;
-}

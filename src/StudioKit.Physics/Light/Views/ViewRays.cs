@@ -1,0 +1,30 @@
+namespace StudioKit.Physics.Light.Views;
+
+/// <summary>The bundle of rays from a camera's entrance pupil through its field, in SI numbers.</summary>
+internal readonly struct ViewRays
+{
+    private readonly Direction _sight;
+    private readonly Direction _right;
+    private readonly Direction _up;
+    private readonly double _distance;
+    private readonly (double Width, double Height) _field;
+
+    public ViewRays(CameraView view, double panelHeight)
+    {
+        var (sin, cos) = Math.SinCos(view.Pitch.Radians);
+        _sight = Direction.Of(0, cos, -sin);
+        _right = Direction.Right.TurnedAbout(_sight, view.Roll.Radians);
+        _up = Direction.Of(0, sin, cos).TurnedAbout(_sight, view.Roll.Radians);
+        _distance = view.PupilDistance.Meters;
+        _field = (view.FieldWidth.Meters, view.FieldHeight.Meters);
+        var aim = new Position(view.SubjectRight.Meters, view.SubjectBack.Meters, panelHeight + view.SubjectHeight.Meters);
+        Pupil = aim.Along(_sight, -_distance);
+    }
+
+    public Position Pupil { get; }
+
+    /// <summary>The ray through a point of the frame, each share from −½ to ½.</summary>
+    public Direction Through(double right, double up) => Direction.From(
+        Pupil,
+        Pupil.Along(_sight, _distance).Along(_right, right * _field.Width).Along(_up, up * _field.Height));
+}

@@ -1,7 +1,0 @@
-namespace StudioKit.Planning.Cutting.Tables;
-
-/// <summary>One field of a comma-separated table and where it stands.</summary>
-/// <param name="Text">Its text, without quotes and outer blanks.</param>
-/// <param name="Line">Line, counted from 1.</param>
-/// <param name="Column">Column in characters, counted from 1.</param>
-internal sealed record CsvField(string Text, int Line, int Column);
