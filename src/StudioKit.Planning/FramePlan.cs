@@ -35,8 +35,8 @@ public sealed record FramePlan
     /// <summary>Softboxes that are folded.</summary>
     public IReadOnlyList<FoldedSoftbox> Softboxes { get; init; } = [];
 
-    /// <summary>Where the flash under the panel goes; none where there is no such flash.</summary>
-    public FlashBelow? FlashBelow { get; init; }
+    /// <summary>Where each flash under the panel goes and what holds it there, in the order of the set-ups.</summary>
+    public IReadOnlyList<FlashBelow> LowerFlashes { get; init; } = [];
 
     /// <summary>Outside diameter of the pipe.</summary>
     public Length PipeDiameter { get; init; }
@@ -65,7 +65,7 @@ public sealed record FramePlan
     /// <summary>What to take apart, in order.</summary>
     public IReadOnlyList<string> PackingDown { get; init; } = [];
 
-    /// <summary>Mass of all that stands, without ballast: pipe, fittings, panel, skirts and the flash on its cradle.</summary>
+    /// <summary>Mass of all that stands, without ballast: pipe, fittings, panel, skirts and the flashes on their cradles.</summary>
     public Mass StandingMass { get; init; }
 
     /// <summary>Mass hung under the middle.</summary>
@@ -76,6 +76,9 @@ public sealed record FramePlan
 
     /// <summary>What one peg holds, by the kit.</summary>
     public Force PegHold { get; init; }
+
+    /// <summary>Mass of all skirts.</summary>
+    public Mass SkirtMass { get; init; }
 
     /// <summary>Mass of pipe and fittings.</summary>
     public required Mass Mass { get; init; }

@@ -168,7 +168,7 @@ internal static class SamplePlan
         return new FramePlan
         {
             Geometry = new FrameResult(
-                FrameShape.Table, [], [], [], new PanelLedge(PanelSeat.OverRails, Length.Zero, Length.Zero, Length.Zero, []), null, Length.FromMillimeters(500), Length.Zero, [], []),
+                FrameShape.Table, [], [], [], new PanelLedge(PanelSeat.OverRails, Length.Zero, Length.Zero, Length.Zero, []), [], Length.FromMillimeters(500), Length.Zero, [], []),
             PipeName = "half-inch pressure pipe",
             FittingsName = "slip fittings",
             Pieces = [.. pieces.Select(piece => new CutListEntry(

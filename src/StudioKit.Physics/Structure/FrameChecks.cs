@@ -130,24 +130,27 @@ internal static class FrameChecks
             ratio > 1 ? "Stretchers, shorter legs, a larger pipe, pinned joints or guys." : "");
     }
 
-    // A stretcher divides the leg: held at both ends above it (K = 1 as the frame sways), at one end below it (K = 2).
+    // Stretchers divide the leg: held at both ends between and above them (K = 1 as the frame sways), at one end below the lowest (K = 2).
     private static double Critical(StudioCheckCase studio, PipeWarmth warmth, bool along)
     {
         var height = LegHeight(studio.Frame);
         var foot = studio.Frame.Feet[0].LevelExtension.Meters;
-        var below = StretcherUp(studio.Frame, along) is { } up ? up - foot : height;
-        var effective = Math.Max(FreeTopFactor * below, height - below);
-        var joints = below < height ? 2 : 1;
+        double[] stops = [.. StretchersUp(studio.Frame, along).Select(up => up - foot), height];
+        var between = stops.Zip(stops.Skip(1), (lower, upper) => upper - lower);
+        var effective = between.Append(FreeTopFactor * stops[0]).Max();
+
+        // One level of stretchers counts, as more only stiffen the frame.
+        var joints = stops.Length > 1 ? 2 : 1;
         return LegBuckling.WithJoints(
             LegBuckling.CriticalLoad(warmth.Stiffness, effective, 1), height, studio.JointStiffness.NewtonMetersPerRadian, joints);
     }
 
-    private static double? StretcherUp(FrameResult frame, bool along)
+    private static IEnumerable<double> StretchersUp(FrameResult frame, bool along)
     {
         var places = frame.Joints.ToDictionary(joint => joint.Label, joint => joint.Position, StringComparer.Ordinal);
         return frame.Members.Where(member => member.Role == FrameMemberRole.Stretcher)
             .Where(member => Math.Abs(places[member.From].Right - places[member.To].Right) < 1e-9 == along)
-            .Select(member => (double?)places[member.From].Up).FirstOrDefault();
+            .Select(member => places[member.From].Up).Distinct().Order();
     }
 
     private static StructuralCheck Sway(StudioCheckCase studio, PipeWarmth warmth)

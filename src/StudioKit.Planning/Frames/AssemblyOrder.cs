@@ -8,7 +8,7 @@ namespace StudioKit.Planning.Frames;
 internal static class AssemblyOrder
 {
     /// <summary>What to put together, a step each.</summary>
-    public static IReadOnlyList<string> Build(KitSpec kit, FrameResult frame, IReadOnlyList<FoldedSoftbox> softboxes) =>
+    public static IReadOnlyList<string> Build(KitSpec kit, FrameResult frame, IReadOnlyList<FoldedSoftbox> softboxes, IReadOnlyList<FlashBelow> flashes) =>
     [
         "Lay out all pieces and fittings by their labels. Draw the insertion mark on both ends of every piece; every joint is pushed home dry to its mark, with a twist, and never glued.",
         .. Split(frame),
@@ -21,9 +21,7 @@ internal static class AssemblyOrder
         Panel(frame),
         .. kit.Panel.Skirts ? ["Hang the skirts over the rails, seams outwards, and peg or clip them so that no light leaks under the panel's edge."] : Array.Empty<string>(),
         .. softboxes.Select(box => $"Fold {box.Modifier} along its dashed lines, glue the flaps to the inside, cut the crossed opening and fold its four tabs out over the head of {box.Flash}; an elastic band holds it. Keep sheet and cloth from touching the flash window, which gets hot."),
-        frame.Cradle is { } cradle
-            ? $"Push the flash's clamp into the open socket of {cradle.Joint} and set its bright window {PlanFormat.Millimetres(frame.PanelHeight - Length.FromMeters(cradle.BrightWindow.Up))} under the panel, facing up."
-            : "Lay the flash on the ground under the panel, its bright window facing up, at the place that the plan view gives.",
+        .. flashes.Select(flash => Below(flash, flashes.Count > 1)),
     ];
 
     /// <summary>What to take apart, a step each.</summary>
@@ -97,6 +95,18 @@ internal static class AssemblyOrder
         return ledge.Seat == PanelSeat.OverRails
             ? FormattableString.Invariant($"Lay the panel on its pads over the rails, glossy side down, front edge flush with the front rail, and clip it at {ledge.ClipPoints.Count} points; clips only hold it down, so that it can grow by {clearance} at every edge.")
             : FormattableString.Invariant($"Lay the panel on the ledge between the rails with {clearance} of room at every edge, and clip it at {ledge.ClipPoints.Count} points.");
+    }
+
+    private static string Below(FlashBelow flash, bool named)
+    {
+        var (name, where) = named ? ($"flash {flash.Flash}", $" For {string.Join(", ", flash.SetUps)}:") : ("the flash", "");
+        var step = flash.Support switch
+        {
+            FlashSupport.Ground => $"Lay {name} on the ground under the panel, its bright window facing up, at the place that the plan view gives.",
+            FlashSupport.OwnStand => $"Put {name} on a stand of its own under the panel, its bright window {PlanFormat.Millimetres(flash.BelowPanel)} under the panel, facing up, at the place that the plan view gives.",
+            _ => $"Push {(named ? "the clamp of " + name : "the flash's clamp")} into the open socket of {flash.CradleJoint} and set its bright window {PlanFormat.Millimetres(flash.BelowPanel)} under the panel, facing up.",
+        };
+        return where.Length == 0 ? step : $"{where[1..]} {char.ToLowerInvariant(step[0])}{step[1..]}";
     }
 
     private static string Names(IEnumerable<string> labels) => string.Join(", ", labels);

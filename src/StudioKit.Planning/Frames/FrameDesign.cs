@@ -1,5 +1,4 @@
 using StudioKit.Kits;
-using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Studio;
 using StudioKit.Physics.Structure;
 using StudioKit.Physics.Structure.Frames;
@@ -12,9 +11,6 @@ internal static class FrameDesign
 {
     // Longest piece where the kit has no bag: what lies across a usual 60 l backpack (common practice, no source).
     private static readonly Length UsualLongestPiece = Length.FromMillimeters(600);
-
-    // A flash on the ground stands on its hot-shoe foot, its window about so far up (common practice, no source).
-    private static readonly Length HeadOnGround = Length.FromMillimeters(40);
 
     /// <summary>The longest piece that the pack takes.</summary>
     public static Length LongestPiece(KitSpec kit) =>
@@ -35,7 +31,7 @@ internal static class FrameDesign
         Height = kit.Frame.Height,
         SweepRadius = panel.SweepRadius ?? (kit.Panel.Thickness * kit.Panel.ColdBendRatio),
         SweepAngle = SweepAngle(panel),
-        Cradle = CradleOf(kit),
+        Cradles = LowerFlashes.Cradles(kit),
         LongestPiece = LongestPiece(kit),
         Pipe = PipeOf(kit.Frame.Pipe),
         Fittings = CaseOf(kit.Frame.Fittings),
@@ -55,16 +51,6 @@ internal static class FrameDesign
     private static Angle SweepAngle(PanelPlan panel) => panel.SweepRadius is { } radius && panel.SweptLength > Length.Zero
         ? Angle.FromRadians(Math.Min(panel.SweptLength / radius, Math.PI / 2))
         : Angle.FromDegrees(90);
-
-    // A flash that would stand lower than its own height over the ground needs no rail: it lies on the ground.
-    private static FlashCradleCase? CradleOf(KitSpec kit)
-    {
-        var below = kit.SetUps.SelectMany(setUp => setUp.Lights).FirstOrDefault(light => light.Role == LightRole.Below);
-        var standOff = kit.Frame.CradleStandOff;
-        return below is null || below.Distance + standOff + HeadOnGround >= kit.Frame.Height
-            ? null
-            : new FlashCradleCase(below.Distance, below.OffsetRight, below.OffsetBack, standOff);
-    }
 
     /// <summary>A kit's fittings as the structure calculations want them.</summary>
     public static FittingSet CaseOf(FittingsSpec fittings) => new(

@@ -1,5 +1,4 @@
 using StudioKit.Kits;
-using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Studio;
 using StudioKit.Physics.Packing;
 using StudioKit.Physics.Structure;
@@ -14,23 +13,20 @@ internal static class FrameLoads
     // Subjects weigh little; the box that holds one counts for more (common practice, no source).
     private static readonly Mass SubjectInItsBox = Mass.FromGrams(200);
 
-    // What a bare head with its cells weighs where the kit does not say (common practice, no source).
-    private static readonly Mass UsualFlash = Mass.FromGrams(450);
-
     /// <summary>Pipe and fittings.</summary>
     public static MassStatement FrameMass(KitSpec kit, FrameResult frame) =>
         StudioMass.Of(frame, FrameDesign.PipeOf(kit.Frame.Pipe), FrameDesign.CaseOf(kit.Frame.Fittings), kit.Frame.Mass);
 
     /// <summary>All that stands, without ballast.</summary>
     public static Mass StandingMass(KitSpec kit, PanelPlan panel, FrameResult frame, IReadOnlyList<SheetPart> parts) =>
-        FrameMass(kit, frame).Mass + panel.Mass + SkirtMass(kit, parts) + (frame.Cradle is null ? Mass.Zero : FlashMass(kit));
+        FrameMass(kit, frame).Mass + panel.Mass + SkirtMass(kit, parts) + LowerFlashes.CradledMass(kit, frame);
 
     /// <summary>The studio on its site.</summary>
     public static StudioCheckCase CaseOf(KitSpec kit, PanelPlan panel, FrameResult frame, Mass standing) => new()
     {
         Frame = frame,
         Pipe = FrameDesign.PipeOf(kit.Frame.Pipe),
-        Sheet = SheetOf(kit.Panel),
+        Sheet = SheetOf(kit.Panel) with { Density = SheetDensity(kit.Panel, panel) },
         PanelWidth = panel.Width,
         PanelDepth = panel.FlatDepth,
         SweepRadius = frame.Shape == FrameShape.SweptTable ? panel.SweepRadius : null,
@@ -60,14 +56,13 @@ internal static class FrameLoads
     /// <summary>What one peg holds.</summary>
     public static Force PegHold(KitSpec kit) => Force.FromNewtons(kit.Frame.Pegs.Hold.Kilograms * PanelSag.Gravity);
 
-    private static Mass SkirtMass(KitSpec kit, IReadOnlyList<SheetPart> parts) => Mass.FromKilograms(
+    /// <summary>All skirts, as they are cut.</summary>
+    public static Mass SkirtMass(KitSpec kit, IReadOnlyList<SheetPart> parts) => Mass.FromKilograms(
         kit.Panel.SkirtArealMass.KilogramsPerSquareMeter
         * parts.Where(part => part.Kind == SheetPartKind.Skirt).Sum(part => part.Count * part.Width.Meters * part.Height.Meters));
 
-    private static Mass FlashMass(KitSpec kit)
-    {
-        var below = kit.SetUps.SelectMany(setUp => setUp.Lights).First(light => light.Role == LightRole.Below);
-        var flash = kit.Flashes.FirstOrDefault(flash => flash.Name == below.Flash);
-        return flash?.Mass is { } mass ? mass + ((flash.Cell?.Mass ?? Mass.Zero) * flash.CellCount) : UsualFlash;
-    }
+    // A panel that was weighed presses on its rails with what it weighs.
+    private static Density SheetDensity(PanelSpec sheet, PanelPlan panel) => panel.MassOrigin == MassOrigin.Weighed
+        ? Density.FromKilogramsPerCubicMeter(panel.Mass.Kilograms / (panel.Width.Meters * panel.Depth.Meters * panel.Thickness.Meters))
+        : sheet.Density;
 }

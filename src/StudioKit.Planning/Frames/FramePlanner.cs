@@ -1,5 +1,4 @@
 using StudioKit.Kits;
-using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Studio;
 using StudioKit.Physics.Structure;
 using StudioKit.Physics.Structure.Frames;
@@ -25,6 +24,7 @@ internal static class FramePlanner
         var sheetCuts = SheetCuts.Plan(kit, panel, parts, services.Sheets);
         var fittings = FittingsOf(kit.Frame.Fittings, frame);
         var mass = FrameLoads.FrameMass(kit, frame);
+        var lowerFlashes = LowerFlashes.Placed(kit, panel, frame);
         return new FramePlan
         {
             Geometry = frame,
@@ -36,35 +36,23 @@ internal static class FramePlanner
             Fittings = fittings,
             SheetParts = parts,
             Softboxes = softboxes,
-            FlashBelow = FlashOf(kit, panel, frame),
+            LowerFlashes = lowerFlashes,
             PipeDiameter = kit.Frame.Pipe.OutsideDiameter,
             Studios = kit.Stock.Studios,
             PipeCuts = pipeCuts,
             SheetCuts = sheetCuts,
             Shopping = ShoppingList.Of(kit, panel, frame, pipeCuts, sheetCuts, fittings),
             Currency = kit.Stock.Currency,
-            Assembly = AssemblyOrder.Build(kit, frame, softboxes),
+            Assembly = AssemblyOrder.Build(kit, frame, softboxes, lowerFlashes),
             PackingDown = AssemblyOrder.TakeApart(kit, frame, pieces),
             StandingMass = FrameLoads.StandingMass(kit, panel, frame, parts),
             Ballast = kit.Frame.Ballast,
             Pegs = kit.Frame.Pegs.Count,
             PegHold = FrameLoads.PegHold(kit),
+            SkirtMass = FrameLoads.SkirtMass(kit, parts),
             Mass = mass.Mass,
             MassOrigin = mass.Origin,
         };
-    }
-
-    private static FlashBelow? FlashOf(KitSpec kit, PanelPlan panel, FrameResult frame)
-    {
-        if (kit.SetUps.SelectMany(setUp => setUp.Lights).FirstOrDefault(light => light.Role == LightRole.Below) is not { } light
-            || kit.Flashes.FirstOrDefault(flash => flash.Name == light.Flash) is not { } flash)
-        {
-            return null;
-        }
-
-        var window = new FramePoint(light.OffsetRight.Meters, light.OffsetBack.Meters, (frame.PanelHeight - light.Distance).Meters);
-        return new FlashBelow(
-            flash.Name, window, flash.HeadWidth, flash.HeadHeight, (panel.Width / 2) + light.OffsetRight, (panel.FlatDepth / 2) + light.OffsetBack, light.Distance);
     }
 
     // Legs under the middle of the side rails cost two tees and two feet, so they are put in only where they mend a check.

@@ -36,7 +36,7 @@ internal static class KitInventory
 
     private static IEnumerable<PackedItem> Flash(FlashSpec flash)
     {
-        yield return Given(flash.Name, flash.Mass, UsualMass.Flash, UsualSize.Flash, PackItemStage.SettingUp);
+        yield return Given(flash.Name, GearMass.Of(flash), UsualSize.Flash, PackItemStage.SettingUp);
         if (flash.Cell is { } cell)
         {
             yield return Cells($"{flash.Name}: cells in it, {cell.Name}", flash, flash.CellCount, PackItemStage.SettingUp) with { InFlash = true };
@@ -48,7 +48,7 @@ internal static class KitInventory
     {
         Name = name,
         Count = count,
-        Mass = flash.Cell!.Mass * count,
+        Mass = GearMass.Cells(flash, count),
         Origin = MassOrigin.Weighed,
         Stage = stage,
         CellsOf = flash.Name,
@@ -56,7 +56,7 @@ internal static class KitInventory
     };
 
     private static PackedItem Modifier(ModifierSpec modifier) => Given(
-        modifier.Name, modifier.Mass, UsualMass.Modifier, UsualSize.Modifier(modifier.Kind, modifier.Width, modifier.Height), PackItemStage.SettingUp) with
+        modifier.Name, GearMass.Of(modifier), UsualSize.Modifier(modifier.Kind, modifier.Width, modifier.Height), PackItemStage.SettingUp) with
     { Fragile = false };
 
     private static IEnumerable<PackedItem> Optics(KitSpec kit) =>
@@ -71,12 +71,15 @@ internal static class KitInventory
         .. kit.Accessories.Filters.Select(filter => Given(filter.Name, filter.Mass, UsualMass.Filter, UsualSize.Filter, PackItemStage.Shooting)),
     ];
 
-    private static PackedItem Given(string name, Mass? given, Mass usual, BoxSize usualSize, PackItemStage stage) => new()
+    private static PackedItem Given(string name, Mass? given, Mass usual, BoxSize usualSize, PackItemStage stage) =>
+        Given(name, GearMass.Of(given, usual), usualSize, stage);
+
+    private static PackedItem Given(string name, MassStatement mass, BoxSize usualSize, PackItemStage stage) => new()
     {
         Name = name,
         Count = 1,
-        Mass = given ?? usual,
-        Origin = given is null ? MassOrigin.Assumed : MassOrigin.Weighed,
+        Mass = mass.Mass,
+        Origin = mass.Origin,
         Stage = stage,
         Size = usualSize,
         SizeAssumed = true,

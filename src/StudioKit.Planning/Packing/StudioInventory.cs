@@ -35,13 +35,12 @@ internal static class StudioInventory
         };
         if (kit.Panel.Skirts)
         {
-            var area = 2 * (panel.Width.Meters + panel.Depth.Meters) * kit.Frame.Height.Meters;
             yield return new PackedItem
             {
                 Part = StudioPart.Skirts,
                 Name = "skirts, four",
                 Count = 1,
-                Mass = Mass.FromKilograms(kit.Panel.SkirtArealMass.KilogramsPerSquareMeter * area),
+                Mass = frame.SkirtMass,
                 Origin = MassOrigin.FromGeometry,
                 Stage = PackItemStage.SettingUp,
                 Essential = false,

@@ -7,6 +7,7 @@ using StudioKit.Physics.Light.Lobes;
 using StudioKit.Physics.Light.Obstacles;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Exposures;
+using StudioKit.Planning.Frames;
 using UnitsNet;
 
 namespace StudioKit.Planning.Panels;
@@ -74,8 +75,7 @@ internal static class PanelScene
     private static Emitter EmitterOf(KitSpec kit, PanelPlan panel, Length height, LightSpec light)
     {
         var flash = LightingCases.Flash(kit, light);
-        var centre = new Position(
-            light.OffsetRight.Meters, (FlatMiddle(panel) + light.OffsetBack).Meters, (height - light.Distance).Meters);
+        var centre = PlaceOf(LowerFlashes.Window(light, height), panel);
         return new Emitter
         {
             Centre = centre,

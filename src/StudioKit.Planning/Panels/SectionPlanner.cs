@@ -4,6 +4,7 @@ using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.Flashes;
 using StudioKit.Physics.Light;
 using StudioKit.Physics.Structure.Frames;
+using StudioKit.Planning.Frames;
 using UnitsNet;
 
 namespace StudioKit.Planning.Panels;
@@ -29,10 +30,10 @@ internal sealed class SectionPlanner(KitSpec kit, PanelPlan panel, LightPanel sh
             Modifier = light.Modifier,
             Distance = light.Distance,
             OverGround = place.Up,
-            FromLeft = (panel.Width / 2) + light.OffsetRight,
-            FromRight = (panel.Width / 2) - light.OffsetRight,
-            FromFront = place.FromFront,
-            FromBack = panel.Depth - panel.SweptLength - place.FromFront,
+            FromLeft = LowerFlashes.FromLeft(panel, light),
+            FromRight = panel.Width - LowerFlashes.FromLeft(panel, light),
+            FromFront = LowerFlashes.FromFront(panel, light),
+            FromBack = panel.FlatDepth - LowerFlashes.FromFront(panel, light),
             Tilt = Angle.FromRadians(Math.Acos(Math.Clamp(emitter.Orientation.Axis.Z, -1, 1))),
             WindowWidth = emitter.Width,
             WindowHeight = emitter.Height,

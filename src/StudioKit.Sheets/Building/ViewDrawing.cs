@@ -152,17 +152,26 @@ internal sealed class ViewDrawing
 
     private IEnumerable<Primitive> FlashFromAbove()
     {
-        if (_frame.FlashBelow is not { } flash)
-        {
-            yield break;
-        }
+        return Windows().SelectMany(WindowFromAbove);
+    }
 
+    private IEnumerable<Primitive> WindowFromAbove(FlashBelow flash)
+    {
         var (width, height) = (flash.HeadWidth.Meters / 2, flash.HeadHeight.Meters / 2);
         var (right, back) = (flash.Window.Right, flash.Window.Back);
         yield return Polygon.Rectangle(Bounds.Of([At(right - width, back - height, 0), At(right + width, back + height, 0)]), Stroke.Hidden, Fill.White);
         yield return new Line(At(right - width - CentreLineOver, back, 0), At(right + width + CentreLineOver, back, 0), Stroke.Centre);
         yield return new Line(At(right, back - height - CentreLineOver, 0), At(right, back + height + CentreLineOver, 0), Stroke.Centre);
-        yield return new Label(At(right + width, back + height, 0).Plus(1, -1), $"flash {flash.Flash}", 8);
+        yield return new Label(At(right + width, back + height, 0).Plus(1, -1), $"flash {Name(flash)}", 8);
+    }
+
+    // Flashes in one place are drawn once.
+    private IEnumerable<FlashBelow> Windows() => _frame.LowerFlashes.DistinctBy(flash => flash.Window);
+
+    private string Name(FlashBelow flash)
+    {
+        var here = _frame.LowerFlashes.Where(other => other.Window == flash.Window).ToList();
+        return _frame.LowerFlashes.Count == 1 ? flash.Flash : string.Join("; ", here.Select(other => $"{other.Flash}, {string.Join(", ", other.SetUps)}"));
     }
 
     private IEnumerable<Primitive> SubjectFromAbove()
@@ -182,10 +191,11 @@ internal sealed class ViewDrawing
             new Dimension(At(-right, half, 0), At(-right, -half, 0), FirstOffset, _measures.Of(_panel.FlatDepth)),
             new Dimension(At(-right, BackFeet(), 0), At(-right, FrontFeet(), 0), FirstOffset + NextOffset, $"{_measures.Of(_frame.Geometry.BaseDepth)}, leg to leg"),
         ];
-        if (_frame.FlashBelow is { } flash)
+        foreach (var (flash, i) in Windows().Select((flash, i) => (flash, i)))
         {
-            marks.Add(new Dimension(At(-right, back, 0), new Point(At(flash.Window).X, At(-right, back, 0).Y), -FirstOffset, _measures.Of(flash.FromLeft)));
-            marks.Add(new Dimension(new Point(At(right, 0, 0).X, At(flash.Window).Y), At(right, -half, 0), -FirstOffset, _measures.Of(flash.FromFront)));
+            var offset = -(FirstOffset + (i * NextOffset));
+            marks.Add(new Dimension(At(-right, back, 0), new Point(At(flash.Window).X, At(-right, back, 0).Y), offset, _measures.Of(flash.FromLeft)));
+            marks.Add(new Dimension(new Point(At(right, 0, 0).X, At(flash.Window).Y), At(right, -half, 0), offset, _measures.Of(flash.FromFront)));
         }
 
         return marks;
@@ -227,11 +237,11 @@ internal sealed class ViewDrawing
 
     private IEnumerable<Primitive> FlashUpright()
     {
-        if (_frame.FlashBelow is not { } flash)
-        {
-            yield break;
-        }
+        return Windows().SelectMany(WindowUpright);
+    }
 
+    private IEnumerable<Primitive> WindowUpright(FlashBelow flash)
+    {
         var half = (_view == FrameView.Side ? flash.HeadHeight : flash.HeadWidth).Millimeters / 2 / _reduction;
         var top = At(flash.Window);
         yield return Polygon.Rectangle(new Bounds(top.X - half, top.Y, top.X + half, top.Y + Math.Min(50 / _reduction, -top.Y)), Stroke.Edge, Fill.LightGrey);
@@ -249,10 +259,8 @@ internal sealed class ViewDrawing
             Ground(-half, half),
         ];
         marks.AddRange(Heights(new FramePoint(-half, 0, 0), FirstOffset));
-        if (_frame.FlashBelow is { } flash)
-        {
-            marks.Add(new Dimension(new Point(At(half, 0, 0).X, At(flash.Window).Y), new Point(At(half, 0, 0).X, At(0, 0, up).Y), FirstOffset, $"{_measures.Of(flash.BelowPanel)}, window to panel"));
-        }
+        marks.AddRange(Windows().DistinctBy(flash => flash.BelowPanel).Select((flash, i) => new Dimension(
+            new Point(At(half, 0, 0).X, At(flash.Window).Y), new Point(At(half, 0, 0).X, At(0, 0, up).Y), FirstOffset + (i * NextOffset), $"{_measures.Of(flash.BelowPanel)}, window to panel")));
 
         return marks;
     }
@@ -260,10 +268,11 @@ internal sealed class ViewDrawing
     private List<Primitive> SideMeasures()
     {
         var (front, back) = (FrontFeet(), BackFeet());
+        var fromFront = Windows().DistinctBy(flash => flash.FromFront).ToList();
         var up = _frame.Geometry.PanelHeight.Meters;
         List<Primitive> marks =
         [
-            new Dimension(At(0, front, 0), At(0, back, 0), _frame.FlashBelow is null ? FirstOffset : FirstOffset + NextOffset, $"{_measures.Of(_frame.Geometry.BaseDepth)}, leg to leg"),
+            new Dimension(At(0, front, 0), At(0, back, 0), FirstOffset + (fromFront.Count * NextOffset), $"{_measures.Of(_frame.Geometry.BaseDepth)}, leg to leg"),
             new Dimension(At(0, front, up), At(0, front, 0), FirstOffset, _measures.Of(1000 * up)),
             Ground(front, back),
         ];
@@ -273,21 +282,23 @@ internal sealed class ViewDrawing
             marks.Add(new Dimension(At(0, back, 0), At(0, back, top), FirstOffset, $"{_measures.Of(1000 * top)}, rail of the sweep"));
         }
 
-        if (_frame.FlashBelow is { } flash)
-        {
-            var edge = -_panel.FlatDepth.Meters / 2;
-            marks.Add(new Dimension(new Point(At(0, edge, 0).X, At(0, front, 0).Y), new Point(At(flash.Window).X, At(0, front, 0).Y), FirstOffset, _measures.Of(flash.FromFront)));
-        }
+        var edge = -_panel.FlatDepth.Meters / 2;
+        marks.AddRange(fromFront.Select((flash, i) => new Dimension(
+            new Point(At(0, edge, 0).X, At(0, front, 0).Y), new Point(At(flash.Window).X, At(0, front, 0).Y), FirstOffset + (i * NextOffset), _measures.Of(flash.FromFront))));
 
         return marks;
     }
 
-    // Every level of rails from the ground up, one measure over the other.
+    // The lowest rail, and every further one that carries a flash of its own, each further out.
     private IEnumerable<Primitive> Heights(FramePoint leg, double offset)
     {
         var rails = _frame.Geometry.Members.Where(member => member.Role is FrameMemberRole.Stretcher or FrameMemberRole.CradleRail)
             .Select(member => Math.Round(_places[member.From].Up, 5)).Distinct().Order().ToList();
-        return rails.Count == 0 ? [] : [new Dimension(At(leg with { Up = rails[0] }), At(leg with { Up = 0 }), offset, _measures.Of(1000 * rails[0]))];
+        var cradles = _frame.Geometry.Members.Where(member => member.Role == FrameMemberRole.CradleRail)
+            .Select(member => Math.Round(_places[member.From].Up, 5)).Distinct().ToList();
+        IEnumerable<double> levels = cradles.Count > 1 ? rails.Take(1).Concat(cradles.Order()).Distinct() : rails.Take(1);
+        return levels.Select((level, i) => new Dimension(
+            At(leg with { Up = level }), At(leg with { Up = 0 }), offset + (i == 0 ? 0 : (i + 1) * NextOffset), _measures.Of(1000 * level)));
     }
 
     private Line Ground(double from, double to) => _view == FrameView.Side

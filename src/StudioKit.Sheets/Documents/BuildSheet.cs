@@ -26,6 +26,7 @@ internal static class BuildSheet
                 .. Bars(frame),
                 .. Sheets(frame, measures),
                 .. Views(plan, frame, measures),
+                .. FlashSupports(frame, measures),
                 .. FlashPlaces(plan),
                 .. Joints(frame, measures),
                 .. Order(plan, frame),
@@ -54,6 +55,34 @@ internal static class BuildSheet
             yield return new Caution(string.Join(' ', failing.Select(check => $"{CheckText.Name(check)}: {CheckText.Shortfall(check)}.")), "Checks that fail: mend them before you buy");
         }
     }
+
+    // One flash is said by the order of assembly and the drawings.
+    private static IEnumerable<Block> FlashSupports(FramePlan frame, Measures measures)
+    {
+        if (frame.LowerFlashes.Count < 2)
+        {
+            yield break;
+        }
+
+        yield return new Heading("What holds the flashes below", 2);
+        yield return new Table(
+            [
+                new Column("Flash"), new Column("Set-ups"), new Column("Held by"), new Column("Below the panel", ColumnKind.Right),
+                new Column("From the left", ColumnKind.Right), new Column("From the front", ColumnKind.Right),
+            ],
+            [.. frame.LowerFlashes.Select(flash => new TableRow(
+            [
+                flash.Flash, string.Join(", ", flash.SetUps), HeldBy(flash), measures.Of(flash.BelowPanel), measures.Of(flash.FromLeft), measures.Of(flash.FromFront),
+            ]))]);
+    }
+
+    private static string HeldBy(FlashBelow flash) => flash.Support switch
+    {
+        FlashSupport.Cradle => $"its cradle, {flash.CradleJoint}",
+        FlashSupport.SharedCradle => $"cradle {flash.CradleJoint}, the same place as another",
+        FlashSupport.Ground => "the ground",
+        _ => $"a stand of its own: {flash.Fault?.Clause}",
+    };
 
     private static IEnumerable<Block> FlashPlaces(Plan plan) => plan.PanelLights
         .Where(light => light.Flashes.Count > 0)

@@ -23,8 +23,8 @@ public sealed record FrameCase
     /// <summary>Angle that the sheet turns through, up to 90°.</summary>
     public Angle SweepAngle { get; init; } = Angle.FromDegrees(90);
 
-    /// <summary>Where the flash below the panel goes; none where there is no such flash.</summary>
-    public FlashCradleCase? Cradle { get; init; }
+    /// <summary>Where the flashes below the panel go, the most wanted first.</summary>
+    public IReadOnlyList<FlashCradleCase> Cradles { get; init; } = [];
 
     /// <summary>Longest piece that the pack takes; &gt; 0.</summary>
     public required Length LongestPiece { get; init; }

@@ -19,7 +19,7 @@ internal static class FrameCaseCheck
         Guard.Between(design.Slope.Radians, 0, SteepestSlope, nameof(design.Slope));
         PipeSection.Area(design.Pipe.OutsideDiameter.Meters, design.Pipe.Wall.Meters);
         CheckSweep(design);
-        CheckCradle(design.Cradle);
+        CheckCradles(design.Cradles);
         CheckFittings(design);
         CheckRoom(design);
     }
@@ -35,17 +35,17 @@ internal static class FrameCaseCheck
         Guard.Between(Guard.Positive(design.SweepAngle.Degrees, nameof(design.SweepAngle)), 0, 90, nameof(design.SweepAngle));
     }
 
-    private static void CheckCradle(FlashCradleCase? cradle)
+    private static void CheckCradles(IReadOnlyList<FlashCradleCase> cradles)
     {
-        if (cradle is null)
+        foreach (var cradle in cradles)
         {
-            return;
+            Guard.Positive(cradle.BelowPanel.Meters, nameof(cradle.BelowPanel));
+            Guard.NonNegative(cradle.StandOff.Meters, nameof(cradle.StandOff));
+            Guard.Finite(cradle.OffsetRight.Meters, nameof(cradle.OffsetRight));
+            Guard.Finite(cradle.OffsetBack.Meters, nameof(cradle.OffsetBack));
+            Guard.NonNegative(cradle.HeadWidth.Meters, nameof(cradle.HeadWidth));
+            Guard.NonNegative(cradle.HeadHeight.Meters, nameof(cradle.HeadHeight));
         }
-
-        Guard.Positive(cradle.BelowPanel.Meters, nameof(cradle.BelowPanel));
-        Guard.NonNegative(cradle.StandOff.Meters, nameof(cradle.StandOff));
-        Guard.Finite(cradle.OffsetRight.Meters, nameof(cradle.OffsetRight));
-        Guard.Finite(cradle.OffsetBack.Meters, nameof(cradle.OffsetBack));
     }
 
     private static void CheckFittings(FrameCase design)

@@ -22,7 +22,10 @@ internal sealed class FrameLayout
 
     public List<int> Feet { get; } = [];
 
-    public int? Cradle { get; private set; }
+    public IReadOnlyList<PlacedCradle> Cradles => _lower.Cradles;
+
+    /// <summary>Joints of the tees that carry flashes, by their places.</summary>
+    public Dictionary<FramePoint, int> CradleTees { get; } = [];
 
     /// <summary>Rails lie flat on the ground, without legs.</summary>
     public bool Flat => _measures.Design.Shape == FrameShape.LowGround && LegTooShort;
@@ -90,8 +93,8 @@ internal sealed class FrameLayout
         JoinLegs(middles, Leg(fronts[0]), Leg(fronts[1]), Leg(posts[1]), Leg(posts[0]));
     }
 
-    // Legs in the order front left, front right, back right, back left; each gives its two tees, if it has them.
-    private void JoinLegs((int? Left, int? Right) middles, params ReadOnlySpan<(int? Side, int? Across)> legs)
+    // Legs in the order front left, front right, back right, back left; each gives a tee for every level, and one for the stretcher across.
+    private void JoinLegs((int? Left, int? Right) middles, params ReadOnlySpan<(int[] Sides, int? Across)> legs)
     {
         if (_lower.AcrossUp is not null)
         {
@@ -100,27 +103,41 @@ internal sealed class FrameLayout
         }
 
         var crosses = (Left: MiddleLeg(middles.Left), Right: MiddleLeg(middles.Right));
-        if (_lower.SideUp is { } up)
+        for (var i = 0; i < _lower.Levels.Count; i++)
         {
-            JoinSides(crosses, [legs[0].Side!.Value, legs[3].Side!.Value], [legs[1].Side!.Value, legs[2].Side!.Value], up);
+            JoinSides(
+                _lower.Levels[i],
+                [legs[0].Sides[i], legs[3].Sides[i], .. crosses.Left.Skip(i).Take(1)],
+                [legs[1].Sides[i], legs[2].Sides[i], .. crosses.Right.Skip(i).Take(1)]);
         }
     }
 
-    private void JoinSides((int? Left, int? Right) crosses, int[] left, int[] right, double up)
+    private void JoinSides(LowerLevel level, int[] left, int[] right)
     {
-        if (_lower.CradleAt is not { } cradle)
+        var rails = level.Rows.Select(row => CradleRail(row, level.Up)).ToList();
+        Skeleton.Join(FrameMemberRole.Stretcher, FromFront([.. left, .. rails.Select(rail => rail[0])]));
+        Skeleton.Join(FrameMemberRole.Stretcher, FromFront([.. right, .. rails.Select(rail => rail[^1])]));
+        foreach (var rail in rails)
         {
-            Skeleton.Join(FrameMemberRole.Stretcher, Between(left, crosses.Left));
-            Skeleton.Join(FrameMemberRole.Stretcher, Between(right, crosses.Right));
-            return;
+            Skeleton.Join(FrameMemberRole.CradleRail, rail);
         }
 
-        var (leftTee, rightTee) = (At(-_measures.Right, cradle.Back, up), At(_measures.Right, cradle.Back, up));
-        Cradle = Skeleton.Add(cradle);
-        Skeleton.Join(FrameMemberRole.Stretcher, Between(Between(left, leftTee), crosses.Left));
-        Skeleton.Join(FrameMemberRole.Stretcher, Between(Between(right, rightTee), crosses.Right));
-        Skeleton.Join(FrameMemberRole.CradleRail, leftTee, Cradle.Value, rightTee);
-        Skeleton.OpenPort(Cradle.Value, new FramePoint(0, 0, 1));
+        foreach (var tee in rails.SelectMany(rail => rail[1..^1]))
+        {
+            Skeleton.OpenPort(tee, new FramePoint(0, 0, 1));
+        }
+    }
+
+    // Its tee on the left stretcher, those that carry a flash, its tee on the right one.
+    private int[] CradleRail(IReadOnlyList<FramePoint> row, double up)
+    {
+        var (leftTee, rightTee) = (At(-_measures.Right, row[0].Back, up), At(_measures.Right, row[0].Back, up));
+        foreach (var place in row)
+        {
+            CradleTees.Add(place, Skeleton.Add(place));
+        }
+
+        return [leftTee, .. row.Select(place => CradleTees[place]), rightTee];
     }
 
     private (int? Left, int? Right) MiddleTees() => _measures.Design.MiddleLegs && !Flat && MiddleBack is { } back
@@ -140,11 +157,7 @@ internal sealed class FrameLayout
                 taken.Add(_measures.HalfDepth);
             }
 
-            if (_lower.CradleAt is { } cradle)
-            {
-                taken.Add(cradle.Back);
-            }
-
+            taken.AddRange(_lower.Levels.SelectMany(level => level.Rows).Select(row => row[0].Back));
             return taken.SelectMany(back => new[] { back - room, back + room }).Prepend(middle)
                 .Where(place => place - _measures.Front >= room && _measures.Back - place >= room && taken.All(back => Math.Abs(place - back) >= room - 1e-9))
                 .Select(place => (double?)place)
@@ -152,39 +165,40 @@ internal sealed class FrameLayout
         }
     }
 
-    // The foot under a middle tee, through a cross on the lower stretcher where there is one.
-    private int? MiddleLeg(int? top)
+    // The foot under a middle tee, through a cross on every lower stretcher.
+    private int[] MiddleLeg(int? top)
     {
         if (top is not { } tee)
         {
-            return null;
+            return [];
         }
 
         var (right, back, _) = Skeleton.Joints[tee];
-        int? cross = _lower.SideUp is { } sideUp ? At(right, back, sideUp) : null;
+        int[] crosses = [.. _lower.Levels.Select(level => At(right, back, level.Up))];
         var foot = At(right, back, _measures.FootUp);
         Feet.Add(foot);
-        Skeleton.Join(FrameMemberRole.Leg, cross is { } crossing ? [tee, crossing, foot] : [tee, foot]);
-        return cross;
+        Skeleton.Join(FrameMemberRole.Leg, FromTop([tee, .. crosses, foot]));
+        return crosses;
     }
 
-    // Joints of a line along the camera's view with one more put in its place.
-    private int[] Between(int[] line, int? more) => more is { } joint
-        ? [.. line.Append(joint).OrderBy(place => Skeleton.Joints[place].Back)]
-        : line;
-
-    private (int? Side, int? Across) Leg(int top)
+    private (int[] Sides, int? Across) Leg(int top)
     {
         var (right, back, _) = Skeleton.Joints[top];
-        int? side = _lower.SideUp is { } sideUp ? At(right, back, sideUp) : null;
+        int[] sides = [.. _lower.Levels.Select(level => At(right, back, level.Up))];
         int? across = _lower.AcrossUp is { } acrossUp ? At(right, back, acrossUp) : null;
         var foot = At(right, back, _measures.FootUp);
         Feet.Add(foot);
-        var stops = new[] { top, side ?? -1, across ?? -1, foot }.Where(joint => joint >= 0);
-        Skeleton.Join(FrameMemberRole.Leg, [.. stops.OrderByDescending(joint => Skeleton.Joints[joint].Up)]);
+        Skeleton.Join(FrameMemberRole.Leg, FromTop([top, .. sides, .. across is { } tee ? [tee] : Array.Empty<int>(), foot]));
 
-        return (side, across);
+        return (sides, across);
     }
+
+    // Joints of a line along the camera's view with one more put in its place.
+    private int[] Between(int[] line, int? more) => more is { } joint ? FromFront([.. line, joint]) : line;
+
+    private int[] FromFront(int[] joints) => [.. joints.OrderBy(joint => Skeleton.Joints[joint].Back)];
+
+    private int[] FromTop(int[] joints) => [.. joints.OrderByDescending(joint => Skeleton.Joints[joint].Up)];
 
     private int At(double right, double back, double up) => Skeleton.Add(new FramePoint(right, back, up));
 }

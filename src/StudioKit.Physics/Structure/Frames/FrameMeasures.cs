@@ -65,6 +65,12 @@ internal sealed record FrameMeasures
 
     private double SweepRadius => Design.SweepRadius?.Meters ?? 0;
 
+    /// <summary>Lowest place of a tee on a leg.</summary>
+    public double LowestTee => FootUp + Closest(FittingKind.Cap, FittingKind.Tee);
+
+    /// <summary>Highest place of a tee on a leg.</summary>
+    public double HighestTee => RailUp - Closest(FittingKind.Corner, FittingKind.Tee);
+
     /// <summary>Least distance between two joints so that both sockets are filled.</summary>
     public double Closest(FittingKind first, FittingKind second)
     {

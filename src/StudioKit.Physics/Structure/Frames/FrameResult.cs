@@ -8,7 +8,7 @@ namespace StudioKit.Physics.Structure.Frames;
 /// <param name="Members">The pipes.</param>
 /// <param name="Feet">The feet; none where the rails lie on the ground.</param>
 /// <param name="Ledge">What the panel rests on.</param>
-/// <param name="Cradle">What carries the flash; none where it stands on the ground or there is none.</param>
+/// <param name="Cradles">What carries each flash that was asked for, in that order.</param>
 /// <param name="PanelHeight">Level ground to the flat panel's underside, as the frame gives it.</param>
 /// <param name="SheetLength">Length of the sheet along the camera's view, sweep included.</param>
 /// <param name="Problems">What stops the frame being built or packed, each with the part it concerns.</param>
@@ -19,7 +19,7 @@ public sealed record FrameResult(
     IReadOnlyList<FrameMember> Members,
     IReadOnlyList<FrameFoot> Feet,
     PanelLedge Ledge,
-    FlashCradle? Cradle,
+    IReadOnlyList<FlashCradle> Cradles,
     Length PanelHeight,
     Length SheetLength,
     IReadOnlyList<string> Problems,

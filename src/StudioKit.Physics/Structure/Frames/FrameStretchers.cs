@@ -9,6 +9,6 @@ public enum FrameStretchers
     /// <summary>Always.</summary>
     Always,
 
-    /// <summary>Only those that carry a flash cradle.</summary>
+    /// <summary>Only those that carry flash cradles.</summary>
     Never,
 }

@@ -1,35 +1,49 @@
+using UnitsNet;
+
 namespace StudioKit.Physics.Structure.Frames;
 
-/// <summary>Heights of the lower stretchers and place of the flash cradle.</summary>
-/// <param name="SideUp">Centre line of the stretchers along the camera's view [m]; none where there are none.</param>
+/// <summary>Heights of the lower stretchers and places of the flash cradles.</summary>
+/// <param name="Levels">Stretchers along the camera's view, the first flash's first; none where there are none.</param>
 /// <param name="AcrossUp">Centre line of those across it [m]; none where there are none.</param>
-/// <param name="CradleAt">Tee that carries the flash; none where there is none.</param>
-/// <param name="Problems">Why a cradle that was asked for is missing.</param>
-internal sealed record LowerRails(double? SideUp, double? AcrossUp, FramePoint? CradleAt, IReadOnlyList<string> Problems)
+/// <param name="Cradles">Every cradle that was asked for, in that order.</param>
+internal sealed record LowerRails(IReadOnlyList<LowerLevel> Levels, double? AcrossUp, IReadOnlyList<PlacedCradle> Cradles)
 {
     private const double NudgeNewtons = 10;
     private const double LeanShare = 0.01;
+
+    /// <summary>Why a cradle that was asked for is missing.</summary>
+    public IEnumerable<string> Problems => Cradles.Where(cradle => cradle.Fault is not null).Select(Problem).OfType<string>();
 
     public static LowerRails For(FrameMeasures measures)
     {
         if (measures.Design.Shape == FrameShape.LowGround)
         {
-            return OnGround(measures);
+            return new LowerRails([], null, [.. measures.Design.Cradles.Select(asked => OnGround(measures, asked))]);
         }
 
-        var problems = new List<string>();
-        var cradle = Cradle(measures, problems);
-        var stretched = NeedsStretchers(measures) && Highest(measures) - Lowest(measures) >= Pitch(measures);
-        var side = cradle?.Up ?? (stretched ? Lowest(measures) : null);
+        var cradles = new CradlePlaces(measures).Place(measures.Design.Cradles);
+        var stretched = NeedsStretchers(measures) && measures.HighestTee - measures.LowestTee >= Pitch(measures);
+        IReadOnlyList<LowerLevel> levels = cradles.Any(cradle => cradle.Fault is null)
+            ? LevelsOf(cradles)
+            : stretched ? [new LowerLevel(measures.LowestTee, [])] : [];
 
-        return new LowerRails(side, stretched ? Across(measures, side!.Value) : null, cradle, problems);
+        return new LowerRails(levels, stretched ? Across(measures, levels) : null, cradles);
     }
 
-    private static LowerRails OnGround(FrameMeasures measures)
+    private static PlacedCradle OnGround(FrameMeasures measures, FlashCradleCase asked)
     {
-        var tooDeep = measures.Design.Cradle is { } cradle && cradle.BelowPanel.Meters > measures.Height;
-        return new LowerRails(null, null, null, tooDeep ? [$"Flash: a window {measures.Design.Cradle!.BelowPanel.Millimeters:0} mm below the panel lies under the ground."] : []);
+        var up = measures.Height - asked.BelowPanel.Meters;
+        var at = new FramePoint(asked.OffsetRight.Meters, asked.OffsetBack.Meters, up - asked.StandOff.Meters);
+        return new PlacedCradle(asked, at, up < 0
+            ? new CradleFault(CradleFaultKind.UnderGround, asked.BelowPanel)
+            : new CradleFault(CradleFaultKind.LowFrame, Length.FromMeters(up)));
     }
+
+    private static IReadOnlyList<LowerLevel> LevelsOf(IReadOnlyList<PlacedCradle> cradles) =>
+        [.. cradles.Where(cradle => cradle.Fault is null).Select(cradle => cradle.At).Distinct()
+            .GroupBy(at => at.Up)
+            .Select(level => new LowerLevel(
+                level.Key, [.. level.GroupBy(at => at.Back).Select(row => (IReadOnlyList<FramePoint>)[.. row.OrderBy(at => at.Right)])]))];
 
     private static bool NeedsStretchers(FrameMeasures measures)
     {
@@ -47,59 +61,25 @@ internal sealed record LowerRails(double? SideUp, double? AcrossUp, FramePoint? 
         return lean > LeanShare * height;
     }
 
-    private static FramePoint? Cradle(FrameMeasures measures, List<string> problems)
+    // Across stretchers need a tee of their own on the leg, a nipple's length from the others'.
+    private static double? Across(FrameMeasures measures, IReadOnlyList<LowerLevel> levels)
     {
-        if (measures.Design.Cradle is not { } wanted)
-        {
-            return null;
-        }
-
-        var up = measures.Height - wanted.BelowPanel.Meters - wanted.StandOff.Meters;
-        var place = new FramePoint(wanted.OffsetRight.Meters, wanted.OffsetBack.Meters, up);
-        var fault = Fault(measures, place);
-        if (fault is not null)
-        {
-            problems.Add(FormattableString.Invariant($"Flash cradle: {fault}; the flash needs a stand of its own."));
-        }
-
-        return fault is null ? place : null;
+        var pitch = Pitch(measures);
+        return levels.SelectMany(level => new[] { level.Up - pitch, level.Up + pitch })
+            .Where(up => up >= measures.LowestTee && up <= measures.HighestTee && levels.All(level => Math.Abs(level.Up - up) >= pitch - 1e-9))
+            .Select(up => (double?)up)
+            .FirstOrDefault();
     }
 
-    private static string? Fault(FrameMeasures measures, FramePoint place)
+    // What a low frame cannot carry is a caveat, as such a flash stands on the ground.
+    private string? Problem(PlacedCradle cradle) => cradle.Fault!.Kind switch
     {
-        var room = measures.Closest(FittingKind.Tee, FittingKind.Tee);
-        if (place.Up < Lowest(measures))
-        {
-            return FormattableString.Invariant($"it would lie {1000 * (Lowest(measures) - place.Up):0} mm too low, raise the panel or bring the flash nearer");
-        }
+        CradleFaultKind.LowFrame => null,
+        CradleFaultKind.UnderGround => $"Flash{Name(cradle)}: {cradle.Fault.Clause}.",
+        _ => $"Flash cradle{Name(cradle)}: {cradle.Fault.Clause}; the flash needs a stand of its own.",
+    };
 
-        if (place.Up > Highest(measures))
-        {
-            return FormattableString.Invariant($"it would lie {1000 * (place.Up - Highest(measures)):0} mm too near the rails");
-        }
-
-        var inside = Math.Abs(place.Right) <= measures.Right - room
-            && place.Back >= measures.Front + room && place.Back <= measures.Back - room;
-        return inside ? null : "its rails would be too short between their tees";
-    }
-
-    // Across stretchers need a tee of their own on the leg, a nipple's length from the other's.
-    private static double? Across(FrameMeasures measures, double side)
-    {
-        var (below, above) = (side - Pitch(measures), side + Pitch(measures));
-        if (below >= Lowest(measures))
-        {
-            return below;
-        }
-
-        return above <= Highest(measures) ? above : null;
-    }
+    private string Name(PlacedCradle cradle) => Cradles.Count == 1 ? "" : $" for {cradle.Asked.Name}";
 
     private static double Pitch(FrameMeasures measures) => measures.Closest(FittingKind.Tee, FittingKind.Tee);
-
-    private static double Lowest(FrameMeasures measures) =>
-        measures.FootUp + measures.Closest(FittingKind.Cap, FittingKind.Tee);
-
-    private static double Highest(FrameMeasures measures) =>
-        measures.RailUp - measures.Closest(FittingKind.Corner, FittingKind.Tee);
 }

@@ -40,7 +40,7 @@ public static class PipeFrame
             members,
             Feet(layout, measures),
             Ledge(layout, measures),
-            Cradle(layout, design),
+            Cradles(layout),
             Length.FromMeters(PanelUp(layout, measures)),
             Length.FromMeters(measures.SheetLength),
             problems,
@@ -83,17 +83,9 @@ public static class PipeFrame
         return Enumerable.Range(0, count).Select(i => skeleton.Joints[line.From] + ((i + 0.5) / count * way));
     }
 
-    private static FlashCradle? Cradle(FrameLayout layout, FrameCase design)
-    {
-        if (layout.Cradle is not { } joint)
-        {
-            return null;
-        }
-
-        var place = layout.Skeleton.Joints[joint];
-        return new FlashCradle(
-            JointLabel.For(joint), place, place with { Up = place.Up + design.Cradle!.StandOff.Meters });
-    }
+    private static IReadOnlyList<FlashCradle> Cradles(FrameLayout layout) =>
+        [.. layout.Cradles.Select(cradle => new FlashCradle(
+            cradle.Fault is null ? JointLabel.For(layout.CradleTees[cradle.At]) : null, cradle.At, cradle.Window, cradle.Fault))];
 
     private static IEnumerable<string> Caveats(FrameLayout layout, FrameMeasures measures)
     {
@@ -114,7 +106,7 @@ public static class PipeFrame
             yield return "Without legs the frame follows the slope of the ground: level a place for it first.";
         }
 
-        if (measures.Design is { Shape: FrameShape.LowGround, Cradle: { } cradle })
+        foreach (var cradle in measures.Design.Shape == FrameShape.LowGround ? measures.Design.Cradles.DistinctBy(cradle => cradle.BelowPanel) : [])
         {
             yield return FormattableString.Invariant(
                 $"A low frame carries no flash: stand it with its window {1000 * (PanelUp(layout, measures) - cradle.BelowPanel.Meters):0} mm over the ground.");

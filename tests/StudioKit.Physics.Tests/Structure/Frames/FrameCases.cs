@@ -21,6 +21,7 @@ internal static class FrameCases
     };
 
     public static FlashCradleCase Cradle { get; } = new(
+        "sedge",
         Length.FromMillimeters(250), Length.FromMillimeters(20), Length.FromMillimeters(-30), Length.FromMillimeters(60));
 
     public static Gen<FrameCase> Any { get; } =
@@ -29,7 +30,7 @@ internal static class FrameCases
         from stretchers in Gen.Enum<FrameStretchers>()
         from size in Gen.Double[250, 1500].Array[3]
         from sweep in Gen.Select(Gen.Double[150, 1200], Gen.Double[20, 90])
-        from flash in Gen.Select(Gen.Bool, Gen.Double[80, 400], Gen.Double[-100, 100], Gen.Double[-60, 60])
+        from flashes in Gen.Select(Gen.Double[80, 400], Gen.Double[-100, 100], Gen.Double[-60, 60]).Array[0, 3]
         from fit in Gen.Select(Gen.Double[9, 24], Gen.Double[14, 25], Gen.Double[0.3, 2], Gen.Double[0, 3])
         from pack in Gen.Double[250, 800]
         from slope in Gen.Double[0, 15]
@@ -43,9 +44,12 @@ internal static class FrameCases
             Height = Length.FromMillimeters(size[2]),
             SweepRadius = Length.FromMillimeters(sweep.Item1),
             SweepAngle = Angle.FromDegrees(sweep.Item2),
-            Cradle = flash.Item1
-                ? new(Length.FromMillimeters(flash.Item2), Length.FromMillimeters(flash.Item3), Length.FromMillimeters(flash.Item4), Length.FromMillimeters(50))
-                : null,
+            Cradles = [.. flashes.Select(flash => new FlashCradleCase(
+                "sedge", Length.FromMillimeters(flash.Item1), Length.FromMillimeters(flash.Item2), Length.FromMillimeters(flash.Item3), Length.FromMillimeters(50))
+            {
+                HeadWidth = Length.FromMillimeters(70),
+                HeadHeight = Length.FromMillimeters(40),
+            })],
             Fittings = FittingsOf(fit.Item1, fit.Item2, fit.Item3),
             InsertionGap = Length.FromMillimeters(fit.Item4),
             LongestPiece = Length.FromMillimeters(pack),

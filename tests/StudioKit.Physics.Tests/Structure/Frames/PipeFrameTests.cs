@@ -53,19 +53,20 @@ public sealed class PipeFrameTests
     [Fact]
     public void The_flash_comes_to_lie_where_the_light_design_chose()
     {
-        var frame = PipeFrame.Generate(FrameCases.FenTable with { Cradle = FrameCases.Cradle });
+        var frame = PipeFrame.Generate(FrameCases.FenTable with { Cradles = [FrameCases.Cradle] });
 
-        (frame.Cradle!.BrightWindow - new FramePoint(0.020, -0.030, 0.250)).Norm.Should().BeLessThan(1e-12);
-        frame.Joints.Single(joint => joint.Label == frame.Cradle.Joint).Ports
+        (frame.Cradles.Single().BrightWindow - new FramePoint(0.020, -0.030, 0.250)).Norm.Should().BeLessThan(1e-12);
+        frame.Joints.Single(joint => joint.Label == frame.Cradles.Single().Joint).Ports
             .Should().ContainSingle(port => port.Member == null && port.Direction == new FramePoint(0, 0, 1));
     }
 
     [Fact]
     public void A_cradle_under_the_ground_is_named_as_a_problem()
     {
-        var frame = PipeFrame.Generate(FrameCases.FenTable with { Cradle = FrameCases.Cradle with { BelowPanel = Length.FromMillimeters(480) } });
+        var frame = PipeFrame.Generate(FrameCases.FenTable with { Cradles = [FrameCases.Cradle with { BelowPanel = Length.FromMillimeters(480) }] });
 
-        frame.Cradle.Should().BeNull();
+        frame.Cradles.Single().Joint.Should().BeNull();
+        frame.Cradles.Single().Fault!.Kind.Should().Be(CradleFaultKind.TooLow);
         frame.Problems.Should().ContainSingle().Which.Should().Contain("too low");
     }
 
@@ -101,7 +102,7 @@ public sealed class PipeFrameTests
         {
             Shape = FrameShape.LowGround,
             Height = Length.FromMillimeters(300),
-            Cradle = FrameCases.Cradle,
+            Cradles = [FrameCases.Cradle],
         });
 
         frame.Caveats.Should().Contain(text => text.Contains("window 50 mm over the ground"));

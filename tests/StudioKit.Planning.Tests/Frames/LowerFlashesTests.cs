@@ -1,0 +1,106 @@
+using StudioKit.Physics.Structure.Frames;
+
+namespace StudioKit.Planning.Tests.Frames;
+
+/// <summary>Several set-ups that light the panel from below: each flash in each place gets a cradle, or the plan says why not.</summary>
+public sealed class LowerFlashesTests
+{
+    // 20 mm pipe, fittings of 11 + 16 mm: lower rails lie from 63 mm to 432 mm up, 54 mm apart; a rail stands 60 mm under the window.
+    private const string Kit = """
+        kit: Reed margin
+        camera: {name: body R, sensor: 36 mm x 24 mm, pixels: 6000 x 4000}
+        lenses:
+          - {name: reed 50, focal-length: 50 mm, focusing: unit, aperture: f/2.8 to f/22, largest-magnification: 1:2, magnifications: [1:2]}
+        flashes:
+          - {name: sedge, guide-number: "30 m @ ISO 100", head: 70 mm x 40 mm, mass: 300 g, cell: {name: cell, chemistry: nickel-metal-hydride, voltage: 1.2 V, capacity: 2 Ah, mass: 27 g}, cell-count: 4}
+          - {name: willow, guide-number: "30 m @ ISO 100", head: 70 mm x 40 mm}
+          - {name: alder, guide-number: "30 m @ ISO 100", head: 70 mm x 40 mm, mass: 250 g}
+        modifiers: [{name: dome, kind: dome, mass: 25 g}]
+        panel: {width: 600 mm, depth: 400 mm, skirts: SKIRTS}
+        frame:
+          height: 500 mm
+          stretchers: never
+          pipe: {part: pvc-u-20x1.5}
+          fittings: pvc-u-20
+        site: {slope: 0°}
+        subjects:
+          - {name: moth, group: flying-insects, length: 40 mm}
+        set-ups:
+          - {name: white, kind: white-background, lights: [{flash: sedge, role: below, distance: FIRST}, {flash: alder, role: above, distance: 40 cm}]}
+          - {name: pale, kind: white-background, lights: [SECOND, {flash: alder, role: above, distance: 40 cm}]}
+
+        """;
+
+    [Fact]
+    public void A_second_white_set_up_with_its_flash_higher_gets_its_own_cradle()
+    {
+        var frame = Plan("300 mm", "{flash: sedge, role: below, distance: 200 mm}").Frame!;
+
+        frame.LowerFlashes.Select(flash => (flash.Flash, flash.SetUps.Single(), flash.Support))
+            .Should().Equal(("sedge", "white", FlashSupport.Cradle), ("sedge", "pale", FlashSupport.Cradle));
+        frame.LowerFlashes.Select(flash => flash.CradleJoint).Should().OnlyHaveUniqueItems().And.NotContainNulls();
+        frame.LowerFlashes.Select(flash => Math.Round(flash.Window.Up, 6)).Should().Equal(0.200, 0.300);
+        frame.Geometry.Problems.Should().BeEmpty();
+        frame.Assembly.Should().Contain(step => step.Contains("white", StringComparison.Ordinal) && step.Contains(frame.LowerFlashes[0].CradleJoint!, StringComparison.Ordinal) && step.Contains("300 mm", StringComparison.Ordinal))
+            .And.Contain(step => step.Contains("pale", StringComparison.Ordinal) && step.Contains(frame.LowerFlashes[1].CradleJoint!, StringComparison.Ordinal) && step.Contains("200 mm", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("{flash: willow, role: below, distance: 300 mm}", FlashSupport.SharedCradle, null)]
+    [InlineData("{flash: willow, role: below, distance: 430 mm}", FlashSupport.Ground, null)]
+    [InlineData("{flash: willow, role: below, distance: 270 mm}", FlashSupport.OwnStand, CradleFaultKind.TooNearAnotherRail)]
+    [InlineData("{flash: willow, role: below, distance: 399 mm}", FlashSupport.OwnStand, CradleFaultKind.TooLow)]
+    [InlineData("{flash: willow, role: below, distance: 300 mm, offset-right: 25 cm}", FlashSupport.OwnStand, CradleFaultKind.OutsideLegs)]
+    public void Or_the_plan_says_why_not(string second, FlashSupport support, CradleFaultKind? fault)
+    {
+        var plan = Plan("300 mm", second);
+        var flash = plan.Frame!.LowerFlashes[1];
+
+        flash.Support.Should().Be(support);
+        flash.Fault?.Kind.Should().Be(fault);
+        (flash.CradleJoint is null).Should().Be(support != FlashSupport.SharedCradle);
+        plan.Frame.LowerFlashes[0].Support.Should().Be(FlashSupport.Cradle);
+        plan.Checks.Single(check => check.Name == "Frame can be built").Passed.Should().Be(fault is null);
+        plan.Frame.Geometry.Problems.Should().HaveCount(fault is null ? 0 : 1).And.OnlyContain(problem => problem.Contains("willow in pale", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Two_flashes_of_one_set_up_get_a_cradle_each_where_their_heads_go_beside_each_other()
+    {
+        string Second(int right) => FormattableString.Invariant(
+            $"{{flash: sedge, role: below, distance: 300 mm, offset-right: -4 cm}}, {{flash: willow, role: below, distance: 300 mm, offset-right: {right} mm}}");
+
+        Plan("430 mm", Second(40)).Frame!.LowerFlashes.Skip(1).Should().OnlyContain(flash => flash.Support == FlashSupport.Cradle);
+        Plan("430 mm", Second(20)).Frame!.LowerFlashes[2].Fault!.Kind.Should().Be(CradleFaultKind.HeadMeetsAnother, "heads 70 mm wide lie 60 mm apart");
+    }
+
+    /// <summary>Sedge 300 g with four cells of 27 g makes 408 g, willow counts as 350 g (what is usual), a dome 25 g; the same flash in two places hangs once.</summary>
+    [Theory]
+    [InlineData("430 mm", "{flash: sedge, role: below, distance: 430 mm}", 0)]
+    [InlineData("300 mm", "{flash: sedge, role: below, distance: 300 mm}", 408)]
+    [InlineData("300 mm", "{flash: sedge, role: below, distance: 200 mm}", 408)]
+    [InlineData("300 mm", "{flash: willow, role: below, distance: 200 mm}", 758)]
+    [InlineData("300 mm", "{flash: willow, role: below, distance: 270 mm}", 408)]
+    [InlineData("430 mm", "{flash: willow, role: below, distance: 200 mm, modifier: dome}", 375)]
+    public void Every_flash_on_a_cradle_stands_on_the_frame_with_its_cells(string first, string second, double grams)
+    {
+        var plan = Plan(first, second);
+        var frame = plan.Frame!;
+
+        (frame.StandingMass - frame.Mass - plan.Panel.Mass).Grams.Should().BeApproximately(grams, 1e-6);
+    }
+
+    /// <summary>By hand: hems of 20 mm at either side and 50 mm round the rail less 10 mm off the ground, on a base of 580 + 20 by 380 + 20 mm: 2·(640 + 440) mm × 540 mm at 120 g/m².</summary>
+    [Fact]
+    public void Skirts_weigh_the_same_in_the_bag_and_on_the_frame()
+    {
+        var plan = Plan("430 mm", "{flash: sedge, role: below, distance: 430 mm}", "yes, skirt-areal-mass: 120 g/m²");
+
+        var skirts = 2 * (0.640 + 0.440) * 0.540 * 120;
+        plan.Pack.Items.Single(item => item.Part == StudioPart.Skirts).Mass.Grams.Should().BeApproximately(skirts, 1e-6);
+        (plan.Frame!.StandingMass - plan.Frame.Mass - plan.Panel.Mass).Grams.Should().BeApproximately(skirts, 1e-6);
+    }
+
+    private static Plan Plan(string first, string second, string skirts = "no") => KitText.Plan(Kit
+        .Replace("FIRST", first, StringComparison.Ordinal).Replace("SECOND", second, StringComparison.Ordinal).Replace("SKIRTS", skirts, StringComparison.Ordinal));
+}
