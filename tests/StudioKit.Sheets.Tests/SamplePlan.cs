@@ -212,8 +212,8 @@ internal static class SamplePlan
         ],
         Bags =
         [
-            new Planning.BagLoad { Name = "Backpack", Mass = Mass.FromKilograms(7.42), HighestLoad = Mass.FromKilograms(12), Carrier = "Ilka", ShareOfBodyMass = 0.118 },
-            new Planning.BagLoad { Name = "Shoulder bag", Mass = Mass.FromKilograms(2.4) },
+            new BagLoad { Name = "Backpack", Mass = Mass.FromKilograms(7.42), HighestLoad = Mass.FromKilograms(12), Carrier = "Ilka", ShareOfBodyMass = 0.118 },
+            new BagLoad { Name = "Shoulder bag", Mass = Mass.FromKilograms(2.4) },
         ],
         Total = Mass.FromKilograms(9.94),
         Cells =

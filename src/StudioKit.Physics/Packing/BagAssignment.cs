@@ -30,11 +30,11 @@ public static class BagAssignment
         return new BagAssignmentResult(bags, people, search.BestUse, search.Proven, [.. Problems(pack, model, bags, people)]);
     }
 
-    private static BagLoad Load(PackCase pack, BagModel model, int[] bagOf, int bag)
+    private static PackedBag Load(PackCase pack, BagModel model, int[] bagOf, int bag)
     {
         var inside = Enumerable.Range(0, bagOf.Length).Where(item => bagOf[item] == bag).ToList();
         var outside = inside.Where(item => model.Outside(item, bag)).ToList();
-        return new BagLoad(
+        return new PackedBag(
             pack.Bags[bag].Name,
             [.. BagLayers.FromBottom(inside.Select(item => pack.Items[item])).Select(item => item.Name)],
             [.. outside.Select(item => pack.Items[item].Name)],
@@ -43,7 +43,7 @@ public static class BagAssignment
     }
 
     private static IEnumerable<string> Problems(
-        PackCase pack, BagModel model, IReadOnlyList<BagLoad> bags, IReadOnlyList<PersonLoad> people)
+        PackCase pack, BagModel model, IReadOnlyList<PackedBag> bags, IReadOnlyList<PersonLoad> people)
     {
         foreach (var item in pack.Items.Where((_, i) => model.Allowed[i].Length == 0))
         {

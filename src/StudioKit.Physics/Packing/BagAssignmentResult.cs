@@ -7,7 +7,7 @@ namespace StudioKit.Physics.Packing;
 /// <param name="ProvenOptimal">Whether no other assignment uses the most used limit less, by more than a gram.</param>
 /// <param name="Problems">What does not fit, and why.</param>
 public sealed record BagAssignmentResult(
-    IReadOnlyList<BagLoad> Bags,
+    IReadOnlyList<PackedBag> Bags,
     IReadOnlyList<PersonLoad> People,
     double HighestUse,
     bool ProvenOptimal,

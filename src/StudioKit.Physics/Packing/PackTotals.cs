@@ -3,21 +3,9 @@ using UnitsNet;
 
 namespace StudioKit.Physics.Packing;
 
-/// <summary>Masses added up.</summary>
+/// <summary>What people carry.</summary>
 public static class PackTotals
 {
-    /// <summary>Mass of everything carried, empty bags included.</summary>
-    /// <param name="pack">Things and bags.</param>
-    /// <returns>Mass; its basis is the weakest among the items'.</returns>
-    /// <exception cref="ArgumentNullException">There is no case.</exception>
-    [Source("Derived", "sum of the parts")]
-    public static MassStatement All(PackCase pack)
-    {
-        ArgumentNullException.ThrowIfNull(pack);
-        var mass = pack.Items.Sum(item => item.TotalMass.Kilograms) + pack.Bags.Sum(bag => bag.Mass.Kilograms);
-        return new MassStatement(Mass.FromKilograms(mass), pack.Items.Select(item => item.Origin).DefaultIfEmpty().Max());
-    }
-
     /// <summary>Load of every person who carries a bag.</summary>
     /// <param name="pack">People and their bags.</param>
     /// <param name="bags">What the bags hold.</param>
@@ -25,14 +13,14 @@ public static class PackTotals
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A body mass is not above zero.</exception>
     [Source("Simpson2011", "load as a share of body mass")]
-    public static IReadOnlyList<PersonLoad> People(PackCase pack, IReadOnlyList<BagLoad> bags)
+    public static IReadOnlyList<PersonLoad> People(PackCase pack, IReadOnlyList<PackedBag> bags)
     {
         ArgumentNullException.ThrowIfNull(pack);
         ArgumentNullException.ThrowIfNull(bags);
         return [.. pack.Carriers.Select(person => Of(person, pack, bags)).Where(load => load.Bags.Count > 0)];
     }
 
-    private static PersonLoad Of(Carrier person, PackCase pack, IReadOnlyList<BagLoad> bags)
+    private static PersonLoad Of(Carrier person, PackCase pack, IReadOnlyList<PackedBag> bags)
     {
         var names = pack.Bags.Where(bag => bag.Carrier == person.Name).Select(bag => bag.Name).ToList();
         var mass = bags.Where(bag => names.Contains(bag.Bag)).Sum(bag => bag.Mass.Kilograms);

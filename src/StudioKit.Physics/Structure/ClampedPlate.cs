@@ -24,18 +24,6 @@ public static class ClampedPlate
         return PlateBending.UniformSag(b) + CentreOf(EdgeMoments(b, UniformSlopes(b)), b);
     }
 
-    /// <summary>Shape factor γ of the moment at the middle of a long edge, M = −γ·q·a².</summary>
-    /// <param name="aspect">Long over short side b/a [1]; ≥ 1.</param>
-    /// <returns>γ [1]; 0.0513 for a square, 1/12 for an endless strip.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="aspect"/> is under 1 or not finite.</exception>
-    [Source("Timoshenko1959", "art. 44")]
-    public static double UniformEdgeMoment(double aspect)
-    {
-        var b = Within(aspect);
-        var moments = EdgeMoments(b, UniformSlopes(b));
-        return -Enumerable.Range(0, Harmonics).Sum(i => moments[Harmonics + i]);
-    }
-
     /// <summary>Shape factor α of the sag under a load at the centre, w = α·P·a²/D.</summary>
     /// <param name="aspect">Long over short side b/a [1]; ≥ 1.</param>
     /// <returns>α [1]; 0.00560 for a square.</returns>

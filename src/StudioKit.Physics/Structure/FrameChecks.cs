@@ -8,8 +8,6 @@ internal static class FrameChecks
 {
     private const double RailSagShare = 0.005;
     private const double LeanShare = 0.02;
-    private const double StrengthSafety = 2;
-    private const double BucklingSafety = 3;
     private const double FreeTopFactor = 2;
 
     public static IEnumerable<StructuralCheck> Of(StudioCheckCase studio, PipeWarmth warmth)
@@ -88,7 +86,7 @@ internal static class FrameChecks
         var moment = (Guard.NonNegative(studio.Elbow.Newtons, nameof(studio.Elbow)) * span / 4)
             + ((PanelWeight(studio) + (studio.Subject.Kilograms * PanelSag.Gravity)) * span / 16);
         var stress = Pressure.FromPascals(moment / modulus);
-        var capacity = studio.Pipe.Strength * warmth.StrengthFactor / StrengthSafety;
+        var capacity = studio.Pipe.Strength * warmth.StrengthFactor / Guard.Between(studio.StrengthSafety, 1, double.MaxValue, nameof(studio.StrengthSafety));
         var dip = BeamBending.SupportedCentral(studio.Elbow.Newtons, span, warmth.Stiffness) * 1000;
         return new StructuralCheck(
             StructuralCheckKind.RailStress,
@@ -97,7 +95,7 @@ internal static class FrameChecks
             stress.ToUnit(UnitsNet.Units.PressureUnit.Megapascal),
             capacity.ToUnit(UnitsNet.Units.PressureUnit.Megapascal),
             stress / capacity,
-            [FormattableString.Invariant($"Half the strength at the day's warmth is allowed; the elbow presses the rail down by {dip:0} mm.")],
+            [FormattableString.Invariant($"{(studio.StrengthSafety == 2 ? "Half" : $"1/{studio.StrengthSafety:0.##} of")} the strength at the day's warmth is allowed; the elbow presses the rail down by {dip:0} mm.")],
             "PPFA-UB3",
             "strength against temperature",
             stress > capacity ? "A larger pipe; keep elbows off." : "");
@@ -114,17 +112,18 @@ internal static class FrameChecks
             : Math.Min(Critical(studio, warmth, true), Critical(studio, warmth, false));
 
         // The standing load meets what stiffness creep leaves, the elbow what there is for a moment.
-        var ratio = BucklingSafety * ((standing / creep) + studio.Elbow.Newtons + cord) / critical;
+        var safety = Guard.Between(studio.BucklingSafety, 1, double.MaxValue, nameof(studio.BucklingSafety));
+        var ratio = safety * ((standing / creep) + studio.Elbow.Newtons + cord) / critical;
         return new StructuralCheck(
             StructuralCheckKind.LegBuckling,
             Labels(studio.Frame, FrameMemberRole.Leg),
             "Leg buckling",
             Force.FromNewtons((standing / creep) + studio.Elbow.Newtons + cord),
-            Force.FromNewtons(critical / BucklingSafety),
+            Force.FromNewtons(critical / safety),
             ratio,
             guyed
-                ? ["The elbow leans over one leg and a cord pulls it down; the standing load is raised for creep over weeks; a safety factor of 3.", "Cords keep the top in its place, so that a leg is taken as hinged at both ends."]
-                : ["The elbow leans over one leg; the standing load is raised for creep over weeks; a safety factor of 3.", "Stiffness of dry push fits differs widely: measure one joint."],
+                ? [FormattableString.Invariant($"The elbow leans over one leg and a cord pulls it down; the standing load is raised for creep over weeks; a safety factor of {safety:0.##}."), "Cords keep the top in its place, so that a leg is taken as hinged at both ends."]
+                : [FormattableString.Invariant($"The elbow leans over one leg; the standing load is raised for creep over weeks; a safety factor of {safety:0.##}."), "Stiffness of dry push fits differs widely: measure one joint."],
             "Gere2009",
             "columns, critical loads",
             ratio > 1 ? "Stretchers, shorter legs, a larger pipe, pinned joints or guys." : "");
@@ -184,7 +183,7 @@ internal static class FrameChecks
             push,
             hold,
             hold > Force.Zero ? push / hold : double.MaxValue,
-            ["Half the cords, those to windward, are taken to hold; the push is taken at the top with a safety factor of 1.5.", "Keep the cords taut and mark them: people and animals trip over them."],
+            [FormattableString.Invariant($"Half the cords, those to windward, are taken to hold; the push is taken at the top with a safety factor of {studio.WindSafety:0.##}."), "Keep the cords taut and mark them: people and animals trip over them."],
             "Derived",
             "components of a force at 45°",
             push > hold ? "More pegs, or pegs that hold more." : "");

@@ -5,10 +5,6 @@ namespace StudioKit.Physics.Structure;
 /// <summary>How far a pushed frame leans when its corners are dry push fits.</summary>
 public static class FrameSway
 {
-    /// <summary>Rotational stiffness of a dry push fit where nobody measured it [N·m/rad].</summary>
-    /// <remarks>Hang a known mass from a metre of pipe in one fitting and read the turn to replace it.</remarks>
-    public const double UnmeasuredJointStiffness = 50;
-
     /// <summary>Sideways stiffness of equal legs with pinned feet under a rigid top.</summary>
     /// <param name="legs">Number of legs n [1]; ≥ 1.</param>
     /// <param name="height">Leg height h [m]; &gt; 0.</param>

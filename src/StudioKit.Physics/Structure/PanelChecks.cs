@@ -8,9 +8,6 @@ internal static class PanelChecks
     // Common practice, no source: more sag than this shows as a dip under a subject.
     private const double SagShare = 0.01;
 
-    // An elbow's or an animal's contact, as a circle.
-    private static readonly Length ContactRadius = Length.FromMillimeters(20);
-
     public static IEnumerable<StructuralCheck> Of(StudioCheckCase studio)
     {
         var standing = Sag(studio, studio.Subject.Kilograms * PanelSag.Gravity);
@@ -36,7 +33,7 @@ internal static class PanelChecks
             studio.Sheet,
             Pressure.Zero,
             Force.FromNewtons(newtons),
-            ContactRadius));
+            studio.ContactRadius));
     }
 
     private static StructuralCheck SagCheck(StudioCheckCase studio, PanelSagResult sag)

@@ -24,16 +24,14 @@ public static class PanelSag
         var aspect = Guard.Between(panel.LongSide.Meters / a, 1, double.MaxValue, nameof(panel.LongSide));
         var t = Guard.Positive(panel.Sheet.Thickness.Meters, nameof(panel.Sheet));
         var least = SheetThickness.Least(t, panel.Sheet.Making);
-        var own = Guard.Positive(panel.Sheet.Density.KilogramsPerCubicMeter, nameof(panel.Sheet)) * Gravity * t;
+        Guard.Positive(panel.Sheet.Density.KilogramsPerCubicMeter, nameof(panel.Sheet));
         var free = FreeSag(panel, aspect, t);
 
         return new PanelSagResult(
-            Pressure.FromPascals(own),
             Length.FromMeters(free),
             Length.FromMeters(HeldSag(panel, aspect, t)),
             Length.FromMeters(FreeSag(panel, aspect, least)),
             Pressure.FromPascals(Stress(panel, aspect, t)),
-            Pressure.FromPascals(6 * ClampedPlate.UniformEdgeMoment(aspect) * Spread(panel, t) * a * a / (t * t)),
             [.. Caveats(a, t, free)]);
     }
 

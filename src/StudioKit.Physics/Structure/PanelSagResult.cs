@@ -3,18 +3,14 @@ using UnitsNet;
 namespace StudioKit.Physics.Structure;
 
 /// <summary>How a panel sags, between edges that lie free and edges held flat.</summary>
-/// <param name="OwnWeight">Pressure of its own weight.</param>
 /// <param name="FreeEdges">Sag at the centre with edges that lie free: the design value.</param>
 /// <param name="HeldEdges">Sag at the centre with edges held flat: the least it can be.</param>
 /// <param name="FreeEdgesAtLeastThickness">Sag with free edges where the sheet is as thin as the standard lets it be.</param>
 /// <param name="Stress">Greatest bending stress with free edges.</param>
-/// <param name="HeldEdgeStress">Bending stress at the middle of a long held edge, from the spread load alone.</param>
 /// <param name="Caveats">Where the theory is strained.</param>
 public sealed record PanelSagResult(
-    Pressure OwnWeight,
     Length FreeEdges,
     Length HeldEdges,
     Length FreeEdgesAtLeastThickness,
     Pressure Stress,
-    Pressure HeldEdgeStress,
     IReadOnlyList<string> Caveats);

@@ -46,24 +46,35 @@ public sealed record StudioCheckCase
     public Temperature Air { get; init; } = Temperature.FromDegreesCelsius(25);
 
     /// <summary>How much warmer than the air pipe gets in the sun; ≥ 0.</summary>
-    public TemperatureDelta SunWarming { get; init; } = TemperatureDelta.FromDegreesCelsius(10);
+    public required TemperatureDelta SunWarming { get; init; }
 
     /// <summary>Temperature at which the studio was built.</summary>
     public Temperature Built { get; init; } = Temperature.FromDegreesCelsius(20);
 
     /// <summary>Heaviest subject with its container; ≥ 0.</summary>
-    public Mass Subject { get; init; } = Mass.FromGrams(200);
+    public required Mass Subject { get; init; }
 
     /// <summary>Push of an elbow leant on the panel or a rail; ≥ 0.</summary>
-    public Force Elbow { get; init; } = Force.FromNewtons(30);
+    public required Force Elbow { get; init; }
 
     /// <summary>Friction between feet and ground [1]; &gt; 0.</summary>
-    public double Friction { get; init; } = 0.4;
+    public required double Friction { get; init; }
 
     /// <summary>Height of the skirts under the panel; nought where there are none.</summary>
     public Length SkirtHeight { get; init; } = Length.Zero;
 
     /// <summary>Rotational stiffness of one push fit; &gt; 0.</summary>
-    public RotationalStiffness JointStiffness { get; init; } =
-        RotationalStiffness.FromNewtonMetersPerRadian(FrameSway.UnmeasuredJointStiffness);
+    public required RotationalStiffness JointStiffness { get; init; }
+
+    /// <summary>Times that the pipe's strength exceeds what the rails bear [1]; ≥ 1.</summary>
+    public double StrengthSafety { get; init; } = 2;
+
+    /// <summary>Times that a leg's critical load exceeds what it bears [1]; ≥ 1.</summary>
+    public double BucklingSafety { get; init; } = 3;
+
+    /// <summary>Times that moments and forces that hold the studio exceed the gust's [1]; ≥ 1.</summary>
+    public double WindSafety { get; init; } = 1.5;
+
+    /// <summary>Radius of the circle on which an elbow or an animal presses; &gt; 0.</summary>
+    public Length ContactRadius { get; init; } = Length.FromMillimeters(20);
 }

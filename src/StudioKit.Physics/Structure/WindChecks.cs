@@ -6,8 +6,6 @@ namespace StudioKit.Physics.Structure;
 /// <summary>Checks of tipping and sliding, for wind from the four sides.</summary>
 internal static class WindChecks
 {
-    private const double SafetyFactor = 1.5;
-
     public static IEnumerable<StructuralCheck> Of(StudioCheckCase studio)
     {
         var winds = Winds(studio);
@@ -23,15 +21,15 @@ internal static class WindChecks
 
     private static StructuralCheck Tipping(StudioCheckCase studio, WindTippingResult worst)
     {
-        var ratio = worst.Safety is { } safety ? SafetyFactor / safety : 0;
+        var ratio = worst.Safety is { } safety ? studio.WindSafety / safety : 0;
         return new StructuralCheck(
             StructuralCheckKind.Tipping,
             [],
             "Tipping in the gust",
-            worst.Overturning * SafetyFactor,
+            worst.Overturning * studio.WindSafety,
             worst.Holding,
             ratio,
-            ["The gust is taken at full strength at panel height, with a safety factor of 1.5 and no lift under the panel.", .. PegCaveats(studio)],
+            [FormattableString.Invariant($"The gust is taken at full strength at panel height, with a safety factor of {studio.WindSafety:0.##} and no lift under the panel."), .. PegCaveats(studio)],
             "NASA-Drag",
             "drag equation; moments about the feet",
             ratio > 1 ? $"Hang {Kilograms(worst.BallastAtCentre)}{More(studio)} under the middle, put {Kilograms(worst.BallastAtWindwardFeet)} on the windward feet, or peg them." : "");
@@ -39,12 +37,12 @@ internal static class WindChecks
 
     private static StructuralCheck Sliding(StudioCheckCase studio, WindTippingResult worst)
     {
-        var ratio = worst.SlidingSafety is { } grip ? SafetyFactor / grip : 0;
+        var ratio = worst.SlidingSafety is { } grip ? studio.WindSafety / grip : 0;
         return new StructuralCheck(
             StructuralCheckKind.Sliding,
             [],
             "Sliding in the gust",
-            worst.Force * SafetyFactor,
+            worst.Force * studio.WindSafety,
             worst.Force * (worst.SlidingSafety ?? 0),
             ratio,
             ["Friction between feet and ground is a guess; pegs are better.", .. PegCaveats(studio)],
@@ -80,7 +78,7 @@ internal static class WindChecks
             Length.FromMeters(leeward),
             Length.FromMeters(windward),
             studio.Friction,
-            SafetyFactor)
+            studio.WindSafety)
         {
             WindwardPegs = Force.FromNewtons(studio.Pegs / 2 * WindwardHold(studio, leeward + windward)),
             AllPegs = studio.Guyed ? GuyHold(studio) : studio.PegHold * studio.Pegs,
@@ -91,7 +89,7 @@ internal static class WindChecks
         Force.FromNewtons(studio.Pegs / 2 * Guys.SidewaysHold(studio.PegHold.Newtons));
 
     /// <summary>The hardest push of the wind from any side, with the safety factor.</summary>
-    public static Force HardestPush(StudioCheckCase studio) => Winds(studio).Max(result => result.Force) * SafetyFactor;
+    public static Force HardestPush(StudioCheckCase studio) => Winds(studio).Max(result => result.Force) * studio.WindSafety;
 
     private static double WindwardHold(StudioCheckCase studio, double baseLength) => studio.Guyed
         ? Guys.WindwardHold(studio.PegHold.Newtons, studio.Frame.PanelHeight.Meters, baseLength)

@@ -16,8 +16,8 @@ public sealed record WindTippingCase(
     Mass Mass,
     Length LeewardArm,
     Length WindwardArm,
-    double Friction = 0.4,
-    double SafetyFactor = 1.5)
+    double Friction,
+    double SafetyFactor)
 {
     /// <summary>What the pegs on the windward feet hold down; ≥ 0.</summary>
     public Force WindwardPegs { get; init; } = Force.Zero;

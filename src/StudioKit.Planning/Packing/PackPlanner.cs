@@ -44,7 +44,7 @@ internal static class PackPlanner
             : item with { Bag = null })];
     }
 
-    private static BagLoad LoadOf(KitSpec kit, BagSpec bag, Physics.Packing.BagLoad load, IReadOnlyList<PackedItem> items)
+    private static BagLoad LoadOf(KitSpec kit, BagSpec bag, PackedBag load, IReadOnlyList<PackedItem> items)
     {
         var outside = items.Where(item => item.Outside).Select(item => item.Name).ToHashSet(StringComparer.Ordinal);
         var carrier = kit.Pack.People.FirstOrDefault(person => person.Name == bag.Carrier);

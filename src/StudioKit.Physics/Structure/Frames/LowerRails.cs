@@ -61,11 +61,11 @@ internal sealed record LowerRails(IReadOnlyList<LowerLevel> Levels, double? Acro
         return lean > LeanShare * height;
     }
 
-    // Across stretchers need a tee of their own on the leg, a nipple's length from the others'.
+    // Across stretchers need a tee of their own on the leg, a nipple's length from the others', rather under one of them than over it.
     private static double? Across(FrameMeasures measures, IReadOnlyList<LowerLevel> levels)
     {
         var pitch = Pitch(measures);
-        return levels.SelectMany(level => new[] { level.Up - pitch, level.Up + pitch })
+        return levels.Select(level => level.Up - pitch).Concat(levels.Select(level => level.Up + pitch))
             .Where(up => up >= measures.LowestTee && up <= measures.HighestTee && levels.All(level => Math.Abs(level.Up - up) >= pitch - 1e-9))
             .Select(up => (double?)up)
             .FirstOrDefault();

@@ -41,7 +41,7 @@ public static class PipeFrame
             Feet(layout, measures),
             Ledge(layout, measures),
             Cradles(layout),
-            Length.FromMeters(PanelUp(layout, measures)),
+            layout.Flat ? Length.FromMeters(PanelUp(layout, measures)) : design.Height,
             Length.FromMeters(measures.SheetLength),
             problems,
             [.. Caveats(layout, measures)]);

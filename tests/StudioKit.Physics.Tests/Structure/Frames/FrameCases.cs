@@ -18,6 +18,8 @@ internal static class FrameCases
         Pipe = Metric20,
         Fittings = FittingsOf(11, 16, 1),
         Stretchers = FrameStretchers.Never,
+        JointStiffness = RotationalStiffness.FromNewtonMetersPerRadian(50),
+        FootTravel = Length.FromMillimeters(120),
     };
 
     public static FlashCradleCase Cradle { get; } = new(

@@ -8,5 +8,5 @@ namespace StudioKit.Physics.Packing;
 /// <param name="StrappedOutside">Those of them that are strapped outside.</param>
 /// <param name="Mass">Mass with the empty bag.</param>
 /// <param name="VolumeShare">Share of the usable volume that is filled, things without a size left out [1].</param>
-public sealed record BagLoad(
+public sealed record PackedBag(
     string Bag, IReadOnlyList<string> Items, IReadOnlyList<string> StrappedOutside, Mass Mass, double VolumeShare);
