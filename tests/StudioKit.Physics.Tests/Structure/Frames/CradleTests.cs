@@ -79,8 +79,8 @@ public sealed class CradleTests
     {
         var low = At(300, 0, 0) with { HeadWidth = Length.FromMillimeters(70), HeadHeight = Length.FromMillimeters(40) };
 
-        Of(low, At(246, 0, back)).Cradles[1].Fault?.Kind.Should().Be(fault);
-        Of(At(246, 0, back), low).Cradles[1].Fault?.Kind.Should().Be(fault);
+        (Of(low, At(246, 0, back)).Cradles[1].Fault?.Kind).Should().Be(fault);
+        (Of(At(246, 0, back), low).Cradles[1].Fault?.Kind).Should().Be(fault);
     }
 
     [Theory]
@@ -105,8 +105,8 @@ public sealed class CradleTests
     {
         var cradle = Of(At(300, right, 0) with { HeadWidth = Length.FromMillimeters(200) }).Cradles.Single();
 
-        cradle.Fault?.Kind.Should().Be(over is null ? null : CradleFaultKind.HeadOutsideLegs);
-        cradle.Fault?.By.Millimeters.Should().BeApproximately(over ?? 0, 1e-6);
+        (cradle.Fault?.Kind).Should().Be(over is null ? null : CradleFaultKind.HeadOutsideLegs);
+        (cradle.Fault?.By.Millimeters ?? 0).Should().BeApproximately(over ?? 0, 1e-6);
     }
 
     [Fact]

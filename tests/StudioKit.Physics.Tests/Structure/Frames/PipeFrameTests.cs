@@ -219,6 +219,21 @@ public sealed class PipeFrameTests
             },
             iter: 200);
 
+    /// <summary>Ground that falls by 5 cm in a metre: feet 380 mm (580 mm) apart downhill are turned out by ±9.5 mm (±14.5 mm).</summary>
+    [Theory]
+    [InlineData(0, -9.5, -9.5, 9.5, 9.5)]
+    [InlineData(90, -14.5, 14.5, 14.5, -14.5)]
+    [InlineData(180, 9.5, 9.5, -9.5, -9.5)]
+    public void Feet_downhill_are_turned_out(double bearing, params double[] frontLeftRightBackRightLeft)
+    {
+        var frame = PipeFrame.Generate(FrameCases.FenTable);
+
+        var settings = FootLevelling.Extensions(frame, Angle.FromRadians(Math.Atan(0.05)), Angle.FromDegrees(bearing));
+
+        frame.Feet.Zip(frontLeftRightBackRightLeft).Should().OnlyContain(pair =>
+            Math.Abs((settings[pair.First.Joint] - pair.First.LevelExtension).Millimeters - pair.Second) < 1e-6);
+    }
+
     [Fact]
     public void Labels_are_given_once() =>
         FrameCases.Any.Sample(
