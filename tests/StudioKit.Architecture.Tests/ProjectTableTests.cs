@@ -10,11 +10,12 @@ public sealed class ProjectTableTests
         { "Planning", ["Kits", "Physics"], [] },
         { "Cutting", ["Planning"], ["Google.OrTools"] },
         { "Sheets", ["Planning"], ["OxyPlot.Core", "PDFsharp", "QRCoder"] },
+        { "Field", ["Planning"], [] },
         {
-            "Field", ["Planning"],
+            "FieldFiles", ["Field"],
             ["BitMiracle.LibTiff.NET", "MetadataExtractor", "Microsoft.Data.Sqlite", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"]
         },
-        { "Cli", ["Cutting", "Field", "Kits", "Physics", "Planning", "Sheets"], ["Spectre.Console", "System.CommandLine"] },
+        { "Cli", ["Cutting", "Field", "FieldFiles", "Kits", "Physics", "Planning", "Sheets"], ["Spectre.Console", "System.CommandLine"] },
     };
 
     [Theory]
@@ -59,6 +60,7 @@ public sealed class ProjectTableTests
     [InlineData("Kits")]
     [InlineData("Planning")]
     [InlineData("Sheets")]
+    [InlineData("Field")]
     public void The_pure_projects_bring_no_native_library(string project)
     {
         var lockFile = File.ReadAllText(Path.Combine(Repository.Root, "src", $"StudioKit.{project}", "packages.lock.json"));

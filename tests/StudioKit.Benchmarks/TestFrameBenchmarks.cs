@@ -1,6 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using SkiaSharp;
-using StudioKit.Field.Analysis;
+using StudioKit.FieldFiles.Frames;
 
 namespace StudioKit.Benchmarks;
 
@@ -46,5 +46,5 @@ public class TestFrameBenchmarks
 
     /// <summary>Decoding and analysing.</summary>
     [Benchmark]
-    public double Analyse() => TestFrame.Analyse(_path).Value!.ClippedShare;
+    public double Analyse() => TestFrameFile.Analyse(_path).Value!.ClippedShare;
 }

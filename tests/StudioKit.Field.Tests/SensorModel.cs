@@ -1,4 +1,4 @@
-using SkiaSharp;
+using StudioKit.Field.Pictures;
 
 namespace StudioKit.Field.Tests;
 
@@ -37,34 +37,21 @@ internal sealed class SensorModel(int width, int height)
         return (double)clipped / background;
     }
 
-    public SKBitmap Expose()
+    public PixelRows Expose(string name = "frame.png")
     {
         var random = new Random(Seed);
-        var bitmap = new SKBitmap(new SKImageInfo(width, height, SKColorType.Rgba8888, SKAlphaType.Opaque));
-        unsafe
+        var rgba = new byte[4 * width * height];
+        for (var i = 0; i < width * height; i++)
         {
-            var target = (byte*)bitmap.GetPixels();
-            for (var i = 0; i < width * height; i++)
-            {
-                var (u, v) = Place(i % width, i / width);
-                var light = Subject(u, v) ?? Math.Pow(2, Margin(u, v));
-                target[4 * i] = Code(light * RedGain, random);
-                target[(4 * i) + 1] = Code(light, random);
-                target[(4 * i) + 2] = Code(light * BlueGain, random);
-                target[(4 * i) + 3] = 255;
-            }
+            var (u, v) = Place(i % width, i / width);
+            var light = Subject(u, v) ?? Math.Pow(2, Margin(u, v));
+            rgba[4 * i] = Code(light * RedGain, random);
+            rgba[(4 * i) + 1] = Code(light, random);
+            rgba[(4 * i) + 2] = Code(light * BlueGain, random);
+            rgba[(4 * i) + 3] = 255;
         }
 
-        return bitmap;
-    }
-
-    public string Save(string folder, string name, int quality)
-    {
-        var path = Path.Combine(folder, name);
-        using var bitmap = Expose();
-        using var data = bitmap.Encode(quality > 100 ? SKEncodedImageFormat.Png : SKEncodedImageFormat.Jpeg, Math.Min(quality, 100));
-        File.WriteAllBytes(path, data.ToArray());
-        return path;
+        return new PixelRows(name, width, height, rgba);
     }
 
     private static byte Code(double light, Random random)

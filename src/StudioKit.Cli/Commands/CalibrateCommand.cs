@@ -4,8 +4,8 @@ using System.Text;
 using StudioKit.Cli.Files;
 using StudioKit.Cli.Tables;
 using StudioKit.Field;
-using StudioKit.Field.Analysis;
 using StudioKit.Field.Calibration;
+using StudioKit.FieldFiles.Frames;
 using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.Series;
@@ -126,7 +126,7 @@ internal sealed class CalibrateCommand
         Length? distance = parsed.GetValue(_distance) is var given && given > Length.Zero ? given : null;
         foreach (var (path, i) in (parsed.GetValue(_frames) ?? []).Select((path, i) => (path, i)))
         {
-            var frame = TestFrame.AnalyseBarePanel(path);
+            var frame = TestFrameFile.AnalyseBarePanel(path);
             var place = frame.IsSound ? part.ViewOf(frame.Value) : null;
             var reading = place is { IsSound: true }
                 ? FrameReading.Of(frame.Value!, place.Value, new ShotSettings(powers[Math.Min(i, powers.Count - 1)], distance), part.Expected)

@@ -2,6 +2,7 @@ using System.CommandLine;
 using StudioKit.Cli.Files;
 using StudioKit.Field;
 using StudioKit.Field.Log;
+using StudioKit.FieldFiles.Log;
 
 namespace StudioKit.Cli.Commands;
 

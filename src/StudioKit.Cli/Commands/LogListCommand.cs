@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
-using StudioKit.Sheets.Json;
 using StudioKit.Field.Log;
+using StudioKit.Sheets.Json;
 
 namespace StudioKit.Cli.Commands;
 

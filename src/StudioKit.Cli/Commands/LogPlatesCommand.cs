@@ -4,6 +4,7 @@ using StudioKit.Cli.Files;
 using StudioKit.Field;
 using StudioKit.Field.Log;
 using StudioKit.Field.Plates;
+using StudioKit.FieldFiles.Plates;
 using StudioKit.Sheets.Documents;
 using StudioKit.Sheets.Drawings;
 

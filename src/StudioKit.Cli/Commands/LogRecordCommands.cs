@@ -1,7 +1,7 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
 using StudioKit.Field.Log;
-using StudioKit.Field.Pictures;
+using StudioKit.FieldFiles.Pictures;
 using StudioKit.Kits;
 using UnitsNet;
 

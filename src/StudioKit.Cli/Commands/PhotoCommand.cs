@@ -1,8 +1,10 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
-using StudioKit.Sheets.Json;
 using StudioKit.Cli.Tables;
+using StudioKit.Field.Advice;
 using StudioKit.Field.Analysis;
+using StudioKit.FieldFiles.Frames;
+using StudioKit.Sheets.Json;
 
 namespace StudioKit.Cli.Commands;
 
@@ -76,7 +78,7 @@ internal sealed class PhotoCommand
     {
         if (plan is null)
         {
-            return _options.Beneath(parsed) is { } beneath ? WhiteBackgroundAdvice.After(frame, beneath, _options.TargetOf(parsed, null)) : null;
+            return _options.Beneath(parsed) is { } beneath ? TestFrameAdvice.After(frame, beneath, _options.TargetOf(parsed, null)) : null;
         }
 
         var place = plan.PlaceOf(frame);
@@ -92,7 +94,7 @@ internal sealed class PhotoCommand
             return null;
         }
 
-        var advice = WhiteBackgroundAdvice.After(frame, flash, _options.TargetOf(parsed, place.Value.SetUp));
+        var advice = TestFrameAdvice.After(frame, flash, _options.TargetOf(parsed, place.Value.SetUp));
         return advice with { Sentences = [.. advice.Sentences, .. SettingsDifference.Of(frame.Settings, plan.ExposureAt(place.Value))] };
     }
 }

@@ -1,11 +1,14 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
-using StudioKit.Sheets.Json;
 using StudioKit.Cli.Tables;
+using StudioKit.Field;
+using StudioKit.Field.Advice;
 using StudioKit.Field.Analysis;
+using StudioKit.Field.Ladders;
 using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.Series;
+using StudioKit.Sheets.Json;
 using UnitsNet;
 
 namespace StudioKit.Cli.Commands;
@@ -44,10 +47,10 @@ internal sealed class PhotoLadder(CommandHost host, PhotoOptions options)
         return plan is null ? Print(parsed, measured.Value, highest) : Compare(parsed, measured.Value, frames[0], plan);
     }
 
-    private ExitCode Print(ParseResult parsed, WhiteMarginMap map, FlashPower highest)
+    private ExitCode Print(ParseResult parsed, MeasuredMarginMap map, FlashPower highest)
     {
         var flash = options.Beneath(parsed) ?? new BeneathFlash(highest, parsed.GetValue(options.LowestPower), Length.FromMeters(1), Length.FromMeters(1000));
-        var advice = WhiteBackgroundAdvice.After(map, flash, options.TargetOf(parsed, null));
+        var advice = TestFrameAdvice.After(map, flash, options.TargetOf(parsed, null));
         options.WriteFiles(parsed, [("white-margin.svg", LadderDrawing.Svg(map, flash.Power, null))]);
         host.Output.WriteLine(parsed.GetValue(options.Json)
             ? JsonReport.Document(json => LadderReport.Write(json, map, flash.Power, advice, null))
@@ -55,7 +58,7 @@ internal sealed class PhotoLadder(CommandHost host, PhotoOptions options)
         return ExitCode.Done;
     }
 
-    private ExitCode Compare(ParseResult parsed, WhiteMarginMap map, FrameAnalysis frame, PhotoPlan plan)
+    private ExitCode Compare(ParseResult parsed, MeasuredMarginMap map, FrameAnalysis frame, PhotoPlan plan)
     {
         var place = plan.ViewOf(frame);
         if (!place.IsSound)
@@ -74,7 +77,7 @@ internal sealed class PhotoLadder(CommandHost host, PhotoOptions options)
             return FieldFaults.Print(host, compared.Diagnostics);
         }
 
-        var advice = WhiteBackgroundAdvice.After(map, flash, options.TargetOf(parsed, place.Value.SetUp));
+        var advice = TestFrameAdvice.After(map, flash, options.TargetOf(parsed, place.Value.SetUp));
         options.WriteFiles(parsed, [("white-margin.svg", LadderDrawing.Svg(map, flash.Power, compared.Value))]);
         host.Output.WriteLine(parsed.GetValue(options.Json)
             ? JsonReport.Document(json => LadderReport.Write(json, map, flash.Power, advice, compared.Value))

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
-using StudioKit.Field.Analysis;
+using StudioKit.Field;
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;

@@ -1,10 +1,11 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
-using StudioKit.Sheets.Json;
-using StudioKit.Field.Pictures;
 using StudioKit.Field.Scale;
+using StudioKit.FieldFiles.Pictures;
+using StudioKit.FieldFiles.Scale;
 using StudioKit.Kits;
 using StudioKit.Physics.Optics;
+using StudioKit.Sheets.Json;
 using UnitsNet;
 
 namespace StudioKit.Cli.Commands;
@@ -86,7 +87,7 @@ internal sealed class ScaleCommand
 
         if (parsed.GetValue(_rule) is { } rule)
         {
-            var measured = MillimetreRule.Measure(rule);
+            var measured = FramePicture.With(rule, PhotographedRule.Measure);
             foreach (var caveat in measured.Value?.Caveats ?? [])
             {
                 _host.Error.WriteLine($"{rule}: {caveat}");

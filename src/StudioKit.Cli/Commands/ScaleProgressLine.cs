@@ -1,4 +1,4 @@
-using StudioKit.Field.Scale;
+using StudioKit.FieldFiles.Scale;
 
 namespace StudioKit.Cli.Commands;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
-using StudioKit.Sheets.Json;
 using StudioKit.Field.Calibration;
 using StudioKit.Kits;
+using StudioKit.Sheets.Json;
 
 namespace StudioKit.Cli.Tables;
 

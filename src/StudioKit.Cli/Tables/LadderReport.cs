@@ -1,14 +1,15 @@
 using System.Globalization;
-using StudioKit.Sheets.Json;
-using StudioKit.Field.Analysis;
+using StudioKit.Field.Advice;
+using StudioKit.Field.Ladders;
 using StudioKit.Physics.Exposure;
+using StudioKit.Sheets.Json;
 
 namespace StudioKit.Cli.Tables;
 
 /// <summary>What a power ladder says, as text and as JSON, beside what the plan expects where there is one.</summary>
 internal static class LadderReport
 {
-    public static string Lines(WhiteMarginMap map, FlashPower power, WhiteAdvice? advice, MarginComparison? compared)
+    public static string Lines(MeasuredMarginMap map, FlashPower power, WhiteAdvice? advice, MarginComparison? compared)
     {
         var margins = map.MarginsAt(power);
         List<string> lines =
@@ -25,7 +26,7 @@ internal static class LadderReport
         return string.Join(Environment.NewLine, [.. lines, "", .. advice?.Sentences ?? [], .. map.Caveats]);
     }
 
-    public static void Write(JsonReport json, WhiteMarginMap map, FlashPower power, WhiteAdvice? advice, MarginComparison? compared)
+    public static void Write(JsonReport json, MeasuredMarginMap map, FlashPower power, WhiteAdvice? advice, MarginComparison? compared)
     {
         json.Count("columns", map.Columns).Count("rows", map.Rows).Number("power", power.Fraction).Number("responseSlope", map.ResponseSlope)
             .List("cells", map.Cells.Zip(map.MarginsAt(power)), cell => json
@@ -44,7 +45,7 @@ internal static class LadderReport
         ? Text($"On average {compared.MeanStops:+0.00;-0.00} stop against the plan (light, sheet or clip point: calibrate), and {compared.SpreadStops:0.00} stop about that (place or beam of the flash).")
         : "Nothing could be compared: no cell was seen under clipping.";
 
-    private static IEnumerable<string> Rows(WhiteMarginMap map, Func<int, string> cell) =>
+    private static IEnumerable<string> Rows(MeasuredMarginMap map, Func<int, string> cell) =>
         Enumerable.Range(0, map.Rows).Select(row => string.Concat(Enumerable.Range(0, map.Columns).Select(column => cell((row * map.Columns) + column))));
 
     private static string Measured(LadderCellKind kind, double margin) => kind switch

@@ -1,6 +1,7 @@
 using System.Globalization;
-using StudioKit.Sheets.Json;
+using StudioKit.Field.Advice;
 using StudioKit.Field.Analysis;
+using StudioKit.Sheets.Json;
 
 namespace StudioKit.Cli.Tables;
 

@@ -19,29 +19,17 @@ internal sealed class BlockGrid(int columns, int rows, int blockSize)
     /// <summary>The grid as the picture is seen, given how its rows are stored.</summary>
     public BlockGrid Turned(PictureOrientation orientation)
     {
-        var swapped = orientation >= PictureOrientation.MirroredOnLeft;
-        var seen = new BlockGrid(swapped ? Rows : Columns, swapped ? Columns : Rows, BlockSize);
+        var place = new SeenPicture(orientation, Columns, Rows);
+        var seen = new BlockGrid(place.Width, place.Height, BlockSize);
         for (var row = 0; row < seen.Rows; row++)
         {
             for (var column = 0; column < seen.Columns; column++)
             {
-                var (storedColumn, storedRow) = Stored(orientation, column, row);
-                seen[column, row] = this[storedColumn, storedRow];
+                var (x, y) = place.Stored(column + 0.5, row + 0.5);
+                seen[column, row] = this[(int)x, (int)y];
             }
         }
 
         return seen;
     }
-
-    private (int Column, int Row) Stored(PictureOrientation orientation, int column, int row) => orientation switch
-    {
-        PictureOrientation.MirroredUpright => (Columns - 1 - column, row),
-        PictureOrientation.UpsideDown => (Columns - 1 - column, Rows - 1 - row),
-        PictureOrientation.MirroredUpsideDown => (column, Rows - 1 - row),
-        PictureOrientation.MirroredOnLeft => (row, column),
-        PictureOrientation.TurnClockwise => (row, Rows - 1 - column),
-        PictureOrientation.MirroredOnRight => (Columns - 1 - row, Rows - 1 - column),
-        PictureOrientation.TurnAnticlockwise => (Columns - 1 - row, column),
-        _ => (column, row),
-    };
 }

@@ -24,10 +24,10 @@ internal sealed class FrameSummary
 
     private bool IsWide => _grid.Columns >= _grid.Rows;
 
-    public static FrameAnalysis Of(FramePicture picture, BlockGrid grid, FrameArea[] areas)
+    public static FrameAnalysis Of(IRowSource picture, BlockGrid grid, FrameArea[] areas)
     {
         var summary = new FrameSummary(grid, areas);
-        var turned = picture.Settings.Orientation >= PictureOrientation.MirroredOnLeft;
+        var seen = new SeenPicture(picture.Settings.Orientation, picture.Width, picture.Height);
         var (columns, rows) = summary.IsWide ? (CellsAlong, CellsAcross) : (CellsAcross, CellsAlong);
         columns = Math.Min(columns, grid.Columns);
         rows = Math.Min(rows, grid.Rows);
@@ -35,9 +35,9 @@ internal sealed class FrameSummary
 
         return new FrameAnalysis
         {
-            Path = picture.Path,
-            Width = turned ? picture.Height : picture.Width,
-            Height = turned ? picture.Width : picture.Height,
+            Path = picture.Name,
+            Width = seen.Width,
+            Height = seen.Height,
             Settings = picture.Settings,
             BackgroundShare = summary.Share(FrameArea.Background),
             SubjectShare = summary.Share(FrameArea.Subject),
@@ -170,7 +170,7 @@ internal sealed class FrameSummary
     }
 
     private static byte Encode(double light) =>
-        (byte)Math.Round(255 * Math.Clamp(light <= 0.0031308 ? 12.92 * light : (1.055 * Math.Pow(light, 1 / 2.4)) - 0.055, 0, 1));
+        (byte)Math.Round(255 * ToneCurveIec61966.Encoded(Math.Clamp(light, 0, 1)));
 
     private IEnumerable<string> Caveats(FrameSettings settings)
     {

@@ -6,23 +6,17 @@ namespace StudioKit.Field.Analysis;
 public static class TestFrame
 {
     /// <summary>Analyses a frame with a subject or the test object on the panel.</summary>
-    /// <param name="path">Picture file.</param>
-    /// <returns>The analysis, or why the file cannot be read.</returns>
-    public static FieldResult<FrameAnalysis> Analyse(string path) => Analyse(path, FrameSegmentation.Of);
+    /// <param name="picture">The frame's pixels.</param>
+    /// <returns>The analysis, or why the picture breaks off.</returns>
+    public static FieldResult<FrameAnalysis> Analyse(IRowSource picture) => Analyse(picture, FrameSegmentation.Of);
 
     /// <summary>Analyses a frame of the bare panel: all of it is background.</summary>
-    /// <inheritdoc cref="Analyse(string)"/>
-    public static FieldResult<FrameAnalysis> AnalyseBarePanel(string path) => Analyse(path, FrameSegmentation.OfBareFrame);
+    /// <inheritdoc cref="Analyse(IRowSource)"/>
+    public static FieldResult<FrameAnalysis> AnalyseBarePanel(IRowSource picture) => Analyse(picture, FrameSegmentation.OfBareFrame);
 
-    private static FieldResult<FrameAnalysis> Analyse(string path, Func<BlockGrid, FrameSegmentation> segment)
+    private static FieldResult<FrameAnalysis> Analyse(IRowSource picture, Func<BlockGrid, FrameSegmentation> segment)
     {
-        var opened = FramePicture.Open(path);
-        if (!opened.IsSound)
-        {
-            return FieldResult<FrameAnalysis>.Refused(opened.Diagnostics);
-        }
-
-        using var picture = opened.Value;
+        ArgumentNullException.ThrowIfNull(picture);
         var accumulator = new BlockAccumulator(picture.Width, picture.Height, picture.BrightnessStep);
         if (picture.Read(accumulator.Visit) is { } broken)
         {

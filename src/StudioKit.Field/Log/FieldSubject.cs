@@ -56,4 +56,20 @@ public sealed record FieldSubject
 
     /// <summary>Anything else.</summary>
     public string Remarks { get; init; } = "";
+
+    /// <summary>The animal taken up.</summary>
+    /// <param name="now">Present moment.</param>
+    /// <param name="limit">Most time it may be held.</param>
+    /// <returns>The changed record, or why it cannot be.</returns>
+    public FieldResult<FieldSubject> TakenUp(DateTimeOffset now, TimeSpan limit) => HoldStart is not null && HoldEnd is null
+        ? new FieldDiagnostic("FLD417", "hold start", "It is already held.")
+        : this with { HoldStart = now, HoldEnd = null, HoldLimit = limit, Released = null };
+
+    /// <summary>The animal let go.</summary>
+    /// <param name="now">Present moment.</param>
+    /// <param name="released">Whether it was released where it was found.</param>
+    /// <returns>The changed record, or why it cannot be.</returns>
+    public FieldResult<FieldSubject> LetGo(DateTimeOffset now, bool released) => HoldStart is null || HoldEnd is not null
+        ? new FieldDiagnostic("FLD418", "hold end", "It is not held.")
+        : this with { HoldEnd = now, Released = released };
 }

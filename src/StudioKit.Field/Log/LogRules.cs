@@ -92,6 +92,21 @@ public static partial class LogRules
         ];
     }
 
+    /// <summary>Checks every record of a log.</summary>
+    /// <param name="log">The log.</param>
+    /// <param name="now">Present moment.</param>
+    public static IReadOnlyList<FieldDiagnostic> Check(LogSnapshot log, DateTimeOffset now)
+    {
+        ArgumentNullException.ThrowIfNull(log);
+        return
+        [
+            .. log.Sessions.SelectMany(session => Check(session, now)),
+            .. log.Subjects.SelectMany(subject => Check(subject, now)),
+            .. log.Frames.SelectMany(frame => Check(frame, now)),
+            .. log.Measurements.SelectMany(Check),
+        ];
+    }
+
     private static IEnumerable<FieldDiagnostic> Unless(bool holds, string code, string term, string message) =>
         holds ? [] : [new FieldDiagnostic(code, term, message)];
 

@@ -24,15 +24,8 @@ internal sealed class GreyImage
 
     public int Height { get; }
 
-    public static FieldResult<GreyImage> Read(string path)
+    public static FieldResult<GreyImage> Read(IRowSource picture)
     {
-        var opened = FramePicture.Open(path);
-        if (!opened.IsSound)
-        {
-            return FieldResult<GreyImage>.Refused(opened.Diagnostics);
-        }
-
-        using var picture = opened.Value;
         var image = new GreyImage(picture.Width, picture.Height);
         return picture.Read(image.Add) is { } broken ? broken : image;
     }
@@ -80,7 +73,7 @@ internal sealed class GreyImage
             var pixels = band.Row(row);
             for (var x = 0; x < Width * Factor; x++)
             {
-                _sums[(y * Width) + (x / Factor)] += pixels[4 * x] + (2 * pixels[(4 * x) + 1]) + pixels[(4 * x) + 2];
+                _sums[(y * Width) + (x / Factor)] += Brightness.Of(pixels[(4 * x)..]);
             }
         }
     }

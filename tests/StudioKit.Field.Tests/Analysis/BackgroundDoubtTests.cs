@@ -1,13 +1,10 @@
+using StudioKit.Field.Advice;
 using StudioKit.Field.Analysis;
 
 namespace StudioKit.Field.Tests.Analysis;
 
-public sealed class BackgroundDoubtTests : IDisposable
+public sealed class BackgroundDoubtTests
 {
-    private readonly ScratchFolder _scratch = new();
-
-    public void Dispose() => _scratch.Dispose();
-
     [Theory]
     [InlineData(0.5)]
     [InlineData(-1.5)]
@@ -31,7 +28,7 @@ public sealed class BackgroundDoubtTests : IDisposable
         });
 
         frame.Doubt.Should().Contain("edge");
-        WhiteBackgroundAdvice.After(frame, new BeneathFlash(new(0.1), new(0.01), UnitsNet.Length.FromMeters(0.3), UnitsNet.Length.FromMeters(0.1)), 0.3)
+        TestFrameAdvice.After(frame, new BeneathFlash(new(0.1), new(0.01), UnitsNet.Length.FromMeters(0.3), UnitsNet.Length.FromMeters(0.1)), 0.3)
             .Power.Should().BeNull();
     }
 
@@ -45,7 +42,7 @@ public sealed class BackgroundDoubtTests : IDisposable
             Margin = (u, v) => 0.5 - (5 * Math.Clamp((0.4 - Distance(u, v)) / (width * 2 / 3), 0, 1)),
         }).Doubt.Should().Contain("soft edge");
 
-    private FrameAnalysis Analyse(SensorModel sensor) => TestFrame.Analyse(sensor.Save(_scratch.Path, "frame.jpg", 92)).Value!;
+    private static FrameAnalysis Analyse(SensorModel sensor) => TestFrame.Analyse(sensor.Expose()).Value!;
 
     private static double Distance(double u, double v) => Math.Sqrt(Square(u - 0.5) + Square((v - 0.5) / 1.5));
 

@@ -6,13 +6,9 @@ using UnitsNet;
 
 namespace StudioKit.Field.Tests.Calibration;
 
-public sealed class PlannedReadingsTests : IDisposable
+public sealed class PlannedReadingsTests
 {
     private const string Head = "name,kind,flash,power,distance,f-number,iso,reading\n";
-
-    private readonly ScratchFolder _scratch = new();
-
-    public void Dispose() => _scratch.Dispose();
 
     /// <summary>
     /// Guide number 36 m means f/36 at 1 m and ISO 100 indoors; outdoors half a stop less: N² = 1296/√2, so the meter says f/30.3, which is
@@ -157,10 +153,10 @@ public sealed class PlannedReadingsTests : IDisposable
     private static FieldResult<IReadOnlyList<CalibrationReading>> Planned(string table) =>
         new PlannedReadings(PlannedKit.Plan()).Of(FieldReadingTable.Parse("readings.csv", table).Value!);
 
-    private FieldResult<CalibrationReading> ReadingOf(Plan plan, Plan truth, ShotSettings shot, int seed)
+    private static FieldResult<CalibrationReading> ReadingOf(Plan plan, Plan truth, ShotSettings shot, int seed)
     {
-        var path = PlannedKit.Camera(truth, shot, seed: seed).Save(_scratch.Path, $"{seed}.jpg", 92);
-        var place = new PlanSearch(plan, path).Frame("", "", null).Value!;
-        return FrameReading.Of(TestFrame.AnalyseBarePanel(path).Value!, place, shot, new ExpectedLight(plan));
+        var picture = PlannedKit.Camera(truth, shot, seed: seed).Expose();
+        var place = new PlanSearch(plan, picture.Name).Frame("", "", null).Value!;
+        return FrameReading.Of(TestFrame.AnalyseBarePanel(picture).Value!, place, shot, new ExpectedLight(plan));
     }
 }

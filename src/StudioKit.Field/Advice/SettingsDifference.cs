@@ -1,0 +1,31 @@
+using StudioKit.Field.Pictures;
+using StudioKit.Planning;
+
+namespace StudioKit.Field.Advice;
+
+/// <summary>Where a frame was not taken as its card says, so that nobody looks for the fault in the light.</summary>
+public static class SettingsDifference
+{
+    private const double SameStops = 0.1;
+
+    /// <summary>One sentence for each setting that differs.</summary>
+    /// <param name="settings">What the file says.</param>
+    /// <param name="planned">What the plan says.</param>
+    public static IEnumerable<string> Of(FrameSettings settings, ExposurePlan planned)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        ArgumentNullException.ThrowIfNull(planned);
+        if (settings.Aperture is { } aperture && Differ(2 * Math.Log2(aperture.Value / planned.Aperture.Value))
+            && Differ(2 * Math.Log2(aperture.Value / planned.EffectiveAperture.Value)))
+        {
+            yield return $"The frame was taken at {aperture.Nominal}; the plan says {planned.Aperture.Nominal}.";
+        }
+
+        if (settings.Iso is { } iso && Differ(Math.Log2(iso.Value / planned.Iso.Value)))
+        {
+            yield return $"The frame was taken at {iso.Nominal}; the plan says {planned.Iso.Nominal}.";
+        }
+    }
+
+    private static bool Differ(double stops) => Math.Abs(stops) > SameStops;
+}

@@ -1,0 +1,118 @@
+using StudioKit.Field.Analysis;
+using StudioKit.Field.Ladders;
+using StudioKit.Physics;
+using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Sources;
+using StudioKit.Planning.Expected;
+using UnitsNet;
+
+namespace StudioKit.Field.Advice;
+
+/// <summary>Turns what a test frame misses into what to turn on the flash beneath the panel.</summary>
+public static class TestFrameAdvice
+{
+    private const double Third = 1.0 / 3;
+
+    /// <summary>Advises after one frame.</summary>
+    /// <param name="analysis">The frame.</param>
+    /// <param name="flash">How the flash beneath stood.</param>
+    /// <param name="targetMargin">Margin over clipping that the darkest background should have, in stops [1]; ≥ 0.</param>
+    /// <remarks>
+    /// Power goes up in thirds of a stop, rounded up, since a stop too little shows and a third too much does not. Distance follows the inverse
+    /// square, d·2^(−s/2), unless a plan says what it does to the darkest place; a frame after the change tells. An all-white frame
+    /// does not show how far it lies over clipping, so only a power ladder can advise less.
+    /// </remarks>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The target is negative or not finite.</exception>
+    [Source("Derived", "inverse square law")]
+    public static WhiteAdvice After(FrameAnalysis analysis, BeneathFlash flash, double targetMargin)
+    {
+        ArgumentNullException.ThrowIfNull(analysis);
+        ArgumentNullException.ThrowIfNull(flash);
+        Guard.NonNegative(targetMargin);
+        if (analysis.Doubt is not null)
+        {
+            return new WhiteAdvice(0, null, null, 0, ["No advice from a frame whose background is not sure."]);
+        }
+
+        if (analysis.StopsMissing == 0)
+        {
+            return new WhiteAdvice(0, null, null, 0, ["The whole background is white: leave the lower flash as it is."]);
+        }
+
+        var change = ThirdsUp(analysis.StopsMissing + targetMargin);
+        return Change(change, flash, analysis.Regions.MaxBy(region => region.StopsMissing)!.Name);
+    }
+
+    /// <summary>Advises after a power ladder: up or down to where the darkest cell has the target margin.</summary>
+    /// <param name="map">The measured map.</param>
+    /// <param name="flash">How the flash beneath stands now.</param>
+    /// <param name="targetMargin">Margin over clipping that the darkest cell should have, in stops [1]; ≥ 0.</param>
+    /// <returns>Advice; none where the map knows nothing.</returns>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The target is negative or not finite.</exception>
+    [Source("Derived", "inverse square law")]
+    public static WhiteAdvice? After(MeasuredMarginMap map, BeneathFlash flash, double targetMargin)
+    {
+        ArgumentNullException.ThrowIfNull(map);
+        ArgumentNullException.ThrowIfNull(flash);
+        Guard.NonNegative(targetMargin);
+        if (map.WholeFrameClipsAtStops is not { } clips)
+        {
+            return null;
+        }
+
+        var change = ThirdsUp(clips + targetMargin + flash.Power.StopsBelowFull);
+        return change == 0
+            ? new WhiteAdvice(0, null, null, 0, ["The lower flash is right as it is."])
+            : Change(change, flash, "darkest cell");
+    }
+
+    // A hundredth of a stop over a third is still that third: no flash is truer than that.
+    private static double ThirdsUp(double stops) => Math.Ceiling((stops - 0.01) / Third) * Third;
+
+    private static WhiteAdvice Change(double change, BeneathFlash flash, string place)
+    {
+        var below = flash.Power.StopsBelowFull - change;
+        FlashPower? power = below >= -1e-9 && below <= flash.LowestPower.StopsBelowFull + 1e-9
+            ? FlashPower.FromStopsBelowFull(Math.Max(0, below)) : null;
+        var distance = flash.DarkestAt is { } darkestAt
+            ? MovedFlash.ByPlan(flash.Distance, change, flash.ShortestDistance, darkestAt)
+            : MovedFlash.ByInverseSquare(flash.Distance, change, flash.ShortestDistance);
+        return new WhiteAdvice(change, power, distance, change, [.. Sentences(change, flash, power, distance, place)]);
+    }
+
+    private static IEnumerable<string> Sentences(double change, BeneathFlash flash, FlashPower? power, Length? distance, string place)
+    {
+        var (way, stops) = (change > 0 ? "up" : "down", InThirds(Math.Abs(change)));
+        if (power is not null)
+        {
+            yield return $"Lower flash {way} {stops}, to {power.Value.Nominal}, for the {place}.";
+        }
+        else
+        {
+            yield return $"The {place} needs the lower flash {way} {stops}, which its power range does not reach.";
+        }
+
+        if (distance is { } to)
+        {
+            var centimetres = Math.Abs((flash.Distance - to).Centimeters);
+            yield return FormattableString.Invariant($"Or move it {centimetres:0} cm {(change > 0 ? "closer" : "away")}, to {to.Centimeters:0} cm.");
+        }
+
+        yield return $"Or ISO {way} {stops}, and the flashes above {(change > 0 ? "down" : "up")} by as much.";
+    }
+
+    private static string InThirds(double stops)
+    {
+        var thirds = (int)Math.Round(stops / Third);
+        var (whole, rest) = (thirds / 3, thirds % 3);
+        return (whole, rest) switch
+        {
+            (0, _) => $"{rest}/3 stop",
+            (1, 0) => "1 stop",
+            (_, 0) => $"{whole} stops",
+            _ => $"{whole} {rest}/3 stops",
+        };
+    }
+}

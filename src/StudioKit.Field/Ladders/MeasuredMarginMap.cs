@@ -1,0 +1,23 @@
+using StudioKit.Physics.Exposure;
+
+namespace StudioKit.Field.Ladders;
+
+/// <summary>Measured white margin over the frame, from a power ladder.</summary>
+/// <param name="Columns">Cells across [1].</param>
+/// <param name="Rows">Cells down [1].</param>
+/// <param name="Cells">The power at which each cell clips, row by row from the top left.</param>
+/// <param name="ResponseSlope">How many stops the picture brightens when the power goes up by one [1]; 1 for an unbent tone curve.</param>
+/// <param name="Caveats">What to bear in mind, one sentence each.</param>
+public sealed record MeasuredMarginMap(
+    int Columns, int Rows, IReadOnlyList<LadderCell> Cells, double ResponseSlope, IReadOnlyList<string> Caveats)
+{
+    /// <summary>White margin of each cell at a given power.</summary>
+    /// <param name="power">Power of the flash beneath the panel.</param>
+    /// <returns>Stops above clipping [1], negative under it; not a number where nothing is known.</returns>
+    public IReadOnlyList<double> MarginsAt(FlashPower power) =>
+        [.. Cells.Select(cell => cell.Kind == LadderCellKind.Unknown ? double.NaN : -power.StopsBelowFull - cell.ClipPowerStops)];
+
+    /// <summary>The power at which the last known cell clips, in stops above full power [1]; none where nothing is known.</summary>
+    public double? WholeFrameClipsAtStops =>
+        Cells.Where(cell => cell.Kind != LadderCellKind.Unknown).Select(cell => (double?)cell.ClipPowerStops).Max();
+}

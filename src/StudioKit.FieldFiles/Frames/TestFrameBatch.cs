@@ -1,0 +1,31 @@
+using StudioKit.Field;
+using StudioKit.Field.Analysis;
+
+namespace StudioKit.FieldFiles.Frames;
+
+/// <summary>Analyses many frames at once.</summary>
+public static class TestFrameBatch
+{
+    private static readonly FrameThumbnail NoThumbnail = new(0, 0, [], [], []);
+
+    /// <summary>Works through all frames, as many at a time as there are processors.</summary>
+    /// <param name="paths">Picture files.</param>
+    /// <param name="areBare">Whether they show the bare panel.</param>
+    /// <param name="areDrawn">Whether their pictures are wanted.</param>
+    /// <returns>One result a frame, in the order given.</returns>
+    public static async Task<IReadOnlyList<FieldResult<AnalysedFrame>>> AnalyseAsync(IReadOnlyList<string> paths, bool areBare, bool areDrawn)
+    {
+        ArgumentNullException.ThrowIfNull(paths);
+        var results = new FieldResult<AnalysedFrame>[paths.Count];
+        await Parallel.ForAsync(0, paths.Count, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, (i, _) =>
+        {
+            var frame = areBare ? TestFrameFile.AnalyseBarePanel(paths[i]) : TestFrameFile.Analyse(paths[i]);
+            results[i] = frame.IsSound
+                ? FieldResult<AnalysedFrame>.Sound(
+                    new AnalysedFrame(frame.Value with { Thumbnail = NoThumbnail }, areDrawn ? HatchedFrameImage.Png(HatchedFrame.Of(frame.Value)) : null), frame.Diagnostics)
+                : FieldResult<AnalysedFrame>.Refused(frame.Diagnostics);
+            return ValueTask.CompletedTask;
+        });
+        return results;
+    }
+}

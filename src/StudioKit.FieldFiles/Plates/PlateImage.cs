@@ -1,0 +1,102 @@
+using SkiaSharp;
+using StudioKit.Field;
+using StudioKit.Field.Log;
+using StudioKit.Field.Pictures;
+using StudioKit.FieldFiles.Pictures;
+
+namespace StudioKit.FieldFiles.Plates;
+
+/// <summary>A portrait made ready for print: turned as it is seen, no finer than paper shows, and without anything that the file says of itself.</summary>
+public static class PlateImage
+{
+    // Finer than a reader sees at hand (common practice, no source).
+    private const double PixelsPerMillimetre = 14;
+    private const int Quality = 92;
+
+    /// <summary>Finds a frame's file in a folder.</summary>
+    /// <param name="folder">Folder with the pictures.</param>
+    /// <param name="frame">The frame.</param>
+    /// <returns>Path and size in pixels, as seen; none where it is not there or cannot be read.</returns>
+    public static (string Path, int Wide, int High)? Find(string folder, FieldFrame frame)
+    {
+        ArgumentNullException.ThrowIfNull(frame);
+        var path = Path.Combine(folder, frame.FileName);
+        if (!File.Exists(path))
+        {
+            return null;
+        }
+
+        using var picture = FramePicture.Open(path).Value;
+        return picture is null ? null : (path, Seen(picture).Width, Seen(picture).Height);
+    }
+
+    /// <summary>Makes the picture ready.</summary>
+    /// <param name="path">Picture file.</param>
+    /// <param name="width">Width on paper, as seen [mm]; &gt; 0.</param>
+    /// <returns>A JPEG file, or why there is none.</returns>
+    public static FieldResult<byte[]> Jpeg(string path, double width)
+    {
+        return FramePicture.With(path, picture => Jpeg(picture, width));
+    }
+
+    private static FieldResult<byte[]> Jpeg(FramePicture picture, double width)
+    {
+        var step = Math.Max(1, (int)(Seen(picture).Width / (width * PixelsPerMillimetre)));
+        using var small = new SKBitmap(new SKImageInfo(picture.Width / step, picture.Height / step, SKColorType.Rgba8888, SKAlphaType.Opaque));
+        if (Shrink(picture, small, step) is { } broken)
+        {
+            return broken;
+        }
+
+        using var seen = Turned(small, picture.Settings.Orientation);
+        using var data = seen.Encode(SKEncodedImageFormat.Jpeg, Quality);
+        return data.ToArray();
+    }
+
+    private static SeenPicture Seen(FramePicture picture) => new(picture.Settings.Orientation, picture.Width, picture.Height);
+
+    // Means of step × step pixels, as the picture streams by: the whole of it is never in memory.
+    private static unsafe FieldDiagnostic? Shrink(FramePicture picture, SKBitmap small, int step)
+    {
+        var target = (byte*)small.GetPixels();
+        var sums = new int[small.Width * 4];
+        return picture.Read(band =>
+        {
+            for (var row = 0; row < band.Rows; row++)
+            {
+                var y = (band.FirstRow + row) / step;
+                Gather(band.Row(row), sums, step);
+                if ((band.FirstRow + row) % step == step - 1 && y < small.Height)
+                {
+                    for (var i = 0; i < sums.Length; i++)
+                    {
+                        target[((long)y * sums.Length) + i] = i % 4 == 3 ? (byte)255 : (byte)((sums[i] + (step * step / 2)) / (step * step));
+                    }
+
+                    Array.Clear(sums);
+                }
+            }
+        });
+    }
+
+    private static void Gather(ReadOnlySpan<byte> pixels, int[] sums, int step)
+    {
+        for (var i = 0; i < sums.Length / 4 * step; i++)
+        {
+            var sum = i / step * 4;
+            sums[sum] += pixels[4 * i];
+            sums[sum + 1] += pixels[(4 * i) + 1];
+            sums[sum + 2] += pixels[(4 * i) + 2];
+        }
+    }
+
+    private static SKBitmap Turned(SKBitmap stored, PictureOrientation orientation)
+    {
+        var place = new SeenPicture(orientation, stored.Width, stored.Height);
+        var seen = new SKBitmap(new SKImageInfo(place.Width, place.Height, SKColorType.Rgba8888, SKAlphaType.Opaque));
+        using var canvas = new SKCanvas(seen);
+        canvas.SetMatrix(StoredMatrix.Of(place).Invert());
+        canvas.DrawBitmap(stored, 0, 0, new SKSamplingOptions(SKFilterMode.Nearest));
+        return seen;
+    }
+}

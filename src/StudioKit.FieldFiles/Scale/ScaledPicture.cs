@@ -1,0 +1,10 @@
+using StudioKit.Field.Scale;
+
+namespace StudioKit.FieldFiles.Scale;
+
+/// <summary>A copy with its scale bar on.</summary>
+/// <param name="Path">The copy.</param>
+/// <param name="Sidecar">Its XMP sidecar.</param>
+/// <param name="Bar">The bar drawn.</param>
+/// <param name="IsWhite">Whether it was drawn white, on a dark corner.</param>
+public sealed record ScaledPicture(string Path, string Sidecar, ScaleBar Bar, bool IsWhite);

@@ -1,0 +1,54 @@
+using StudioKit.Field.Advice;
+using StudioKit.Field.Analysis;
+using StudioKit.Field.Ladders;
+using StudioKit.Physics.Exposure;
+using UnitsNet;
+
+namespace StudioKit.Field.Tests.Advice;
+
+public sealed class TestFrameAdviceTests
+{
+    private static readonly BeneathFlash Flash = new(
+        new FlashPower(1.0 / 8), new FlashPower(1.0 / 128), Length.FromCentimeters(25), Length.FromCentimeters(12));
+
+    /// <summary>A stop more light needs the distance divided by the root of two: 25 cm becomes 17.7 cm (inverse square law).</summary>
+    [Fact]
+    public void A_panel_two_thirds_under_with_a_third_to_spare_needs_one_stop()
+    {
+        var advice = TestFrameAdvice.After(Frame(-0.65), Flash, 1.0 / 3);
+
+        advice.ChangeStops.Should().BeApproximately(1, 1e-9);
+        advice.Power!.Value.Fraction.Should().BeApproximately(0.25, 1e-9);
+        advice.Distance!.Value.Centimeters.Should().BeApproximately(17.68, 0.01);
+        advice.Sentences.Should().Contain(sentence => sentence.Contains("up 1 stop")).And.Contain("Or move it 7 cm closer, to 18 cm.");
+    }
+
+    [Fact]
+    public void A_white_panel_is_left_alone() =>
+        TestFrameAdvice.After(Frame(0.8), Flash, 1.0 / 3).ChangeStops.Should().Be(0);
+
+    [Fact]
+    public void More_than_full_power_is_never_advised()
+    {
+        var advice = TestFrameAdvice.After(Frame(-4), Flash, 1.0 / 3);
+
+        advice.Power.Should().BeNull();
+        advice.Distance.Should().BeNull();
+        advice.Sentences.Should().Contain(sentence => sentence.Contains("does not reach")).And.Contain(sentence => sentence.Contains("ISO"));
+    }
+
+    [Fact]
+    public void A_ladder_can_advise_less_power()
+    {
+        // All cells clip at 1/32 of full power; at 1/8 with a third to spare that is 1 2/3 stops too much.
+        var map = new MeasuredMarginMap(1, 1, [new LadderCell(LadderCellKind.Bracketed, -5, 0.05)], 1, []);
+
+        var advice = TestFrameAdvice.After(map, Flash, 1.0 / 3)!;
+
+        advice.ChangeStops.Should().BeApproximately(-5.0 / 3, 1e-9);
+        advice.Sentences[0].Should().Contain("down 1 2/3 stops");
+    }
+
+    private static FrameAnalysis Frame(double margin) => TestFrame.AnalyseBarePanel(
+        new SensorModel(240, 160) { Margin = (_, _) => margin }.Expose()).Value!;
+}

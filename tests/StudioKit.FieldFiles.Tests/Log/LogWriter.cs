@@ -1,0 +1,47 @@
+using System.Globalization;
+using StudioKit.Field.Tests.Log;
+using StudioKit.FieldFiles.Log;
+
+namespace StudioKit.FieldFiles.Tests.Log;
+
+/// <summary>Run as a process of its own: writes random records for ever and prints the identifier of each once it is acknowledged.</summary>
+internal static class LogWriter
+{
+    public const string Command = "write-log";
+
+    public static int Main(string[] arguments)
+    {
+        if (arguments is not [Command, var path, var seed])
+        {
+            return 2;
+        }
+
+        var random = new Random(int.Parse(seed, CultureInfo.InvariantCulture));
+        var number = 0;
+        using var log = FieldLog.Open(path, new FixedTime(LogSamples.Now), () => string.Create(CultureInfo.InvariantCulture, $"{seed}-{++number}")).Value!;
+        var session = Said(log.Save(LogSamples.Session with { Id = "" }).Value!, kept => kept.Id);
+        var subject = Said(log.Save(LogSamples.Subject with { Id = "", SessionId = session.Id }).Value!, kept => kept.Id);
+        while (true)
+        {
+            switch (random.Next(4))
+            {
+                case 0:
+                    session = Said(log.Save(LogSamples.Session with { Id = "", Remarks = new string('r', random.Next(9000)) }).Value!, kept => kept.Id);
+                    break;
+                case 1:
+                    subject = Said(log.Save(LogSamples.Subject with { Id = "", SessionId = session.Id }).Value!, kept => kept.Id);
+                    break;
+                default:
+                    Said(log.Save(LogSamples.Measurement with { Id = "", SubjectId = subject.Id }).Value!, kept => kept.Id);
+                    break;
+            }
+        }
+    }
+
+    private static T Said<T>(T record, Func<T, string> id)
+    {
+        Console.Out.Write(id(record) + "\n");
+        Console.Out.Flush();
+        return record;
+    }
+}

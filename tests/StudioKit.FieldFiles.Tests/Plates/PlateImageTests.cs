@@ -1,0 +1,78 @@
+using SkiaSharp;
+using StudioKit.Field.Tests.Log;
+using StudioKit.FieldFiles.Plates;
+using StudioKit.FieldFiles.Tests.Pictures;
+
+namespace StudioKit.FieldFiles.Tests.Plates;
+
+public sealed class PlateImageTests : IDisposable
+{
+    private readonly ScratchFolder _scratch = new();
+
+    public void Dispose() => _scratch.Dispose();
+
+    /// <summary>Exif 2.3 (CIPA DC-008), tag 274: which side of the stored picture is up; the dark quarter ends where the tag puts it.</summary>
+    [Theory]
+    [InlineData(1, 0, 0)]
+    [InlineData(2, 1, 0)]
+    [InlineData(3, 1, 1)]
+    [InlineData(4, 0, 1)]
+    [InlineData(5, 0, 0)]
+    [InlineData(6, 1, 0)]
+    [InlineData(7, 1, 1)]
+    [InlineData(8, 0, 1)]
+    public void A_picture_is_printed_the_way_it_is_seen(ushort orientation, int darkRight, int darkDown)
+    {
+        var path = Quartered(orientation);
+
+        using var seen = SKBitmap.Decode(PlateImage.Jpeg(path, 300).Value!);
+
+        (seen.Width > seen.Height).Should().Be(orientation < 5);
+        for (var quarter = 0; quarter < 4; quarter++)
+        {
+            var (right, down) = (quarter % 2, quarter / 2);
+            var level = seen.GetPixel(seen.Width * ((2 * right) + 1) / 4, seen.Height * ((2 * down) + 1) / 4).Green;
+            (level < 60).Should().Be(right == darkRight && down == darkDown, $"that is quarter {quarter}");
+        }
+
+        PlateImage.Find(_scratch.Path, LogSamples.Frame with { FileName = Path.GetFileName(path) })!.Value.Wide.Should().Be(orientation < 5 ? 320 : 240);
+    }
+
+    [Fact]
+    public void White_stays_white_and_pixels_finer_than_print_are_averaged()
+    {
+        using var bitmap = new SKBitmap(new SKImageInfo(3000, 600, SKColorType.Rgba8888, SKAlphaType.Opaque));
+        bitmap.Erase(SKColors.White);
+        var path = Save(bitmap, "white.png", SKEncodedImageFormat.Png);
+
+        using var seen = SKBitmap.Decode(PlateImage.Jpeg(path, 50).Value!);
+
+        seen.Width.Should().BeInRange(700, 1000, "3000 pixels on 50 mm are four times as many as are printed");
+        seen.Pixels.Should().OnlyContain(pixel => pixel.Red == 255 && pixel.Green == 255 && pixel.Blue == 255);
+    }
+
+    [Fact]
+    public void A_frame_whose_file_is_not_at_hand_is_left_out() => PlateImage.Find(_scratch.Path, LogSamples.Frame).Should().BeNull();
+
+    private string Quartered(ushort orientation)
+    {
+        using var bitmap = new SKBitmap(new SKImageInfo(320, 240, SKColorType.Rgba8888, SKAlphaType.Opaque));
+        bitmap.Erase(SKColors.White);
+        using (var canvas = new SKCanvas(bitmap))
+        using (var dark = new SKPaint { Color = new SKColor(20, 20, 20) })
+        {
+            canvas.DrawRect(0, 0, 160, 120, dark);
+        }
+
+        var path = Save(bitmap, "stored.jpg", SKEncodedImageFormat.Jpeg);
+        new ExifBlock(true).Orientation(orientation).PutInto(path, _scratch.File("turned.jpg"));
+        return _scratch.File("turned.jpg");
+    }
+
+    private string Save(SKBitmap bitmap, string name, SKEncodedImageFormat format)
+    {
+        using var data = bitmap.Encode(format, 95);
+        File.WriteAllBytes(_scratch.File(name), data.ToArray());
+        return _scratch.File(name);
+    }
+}
