@@ -9,6 +9,7 @@ namespace StudioKit.Benchmarks;
 public class LightBenchmarks
 {
     private readonly LightScene _scene = LightStudio.WhiteSkirts;
+    private readonly LightBox _framed = LightBox.Prepare(FramedStudio.Panel, FramedStudio.Surround, FramedStudio.Grid);
     private LightBox _box = null!;
 
     /// <summary>Panel points a side.</summary>
@@ -26,4 +27,10 @@ public class LightBenchmarks
 
     [Benchmark]
     public LightMap Flashes_in_a_ready_box() => _box.Illuminate(_scene.Emitters);
+
+    [Benchmark]
+    public LightMap New_framed_box_lit() => LightBox.Prepare(FramedStudio.Panel, FramedStudio.Surround, FramedStudio.Grid).Illuminate([FramedStudio.Flash(0)]);
+
+    [Benchmark]
+    public LightMap Moved_flash_in_a_framed_box() => _framed.Illuminate([FramedStudio.Flash(0.05)]);
 }

@@ -13,4 +13,10 @@ if (args is ["light-search"])
     return;
 }
 
+if (args is ["light-reuse"])
+{
+    LightReuse.Print(Console.Out);
+    return;
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

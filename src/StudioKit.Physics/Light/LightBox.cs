@@ -5,43 +5,38 @@ using StudioKit.Physics.Sources;
 
 namespace StudioKit.Physics.Light;
 
-/// <summary>A panel and its surround made ready: all that does not depend on where the flashes stand is worked out once.</summary>
+/// <summary>A panel and its surround made ready: all that does not depend on the flashes is worked out once and kept.</summary>
 /// <remarks>
+/// Kept are, each by itself: the form factors of the bare box, which follow from panel, ground, skirts and points, and what each frame
+/// member blocks of them. A flash then adds what its body blocks and the light it throws from its place; its power only scales.
 /// Floor, skirts and panel are cut into a fixed number of diffuse patches, so the cost grows in step with the panel points.
-/// Light between patches follows closed forms where all surfaces are flat, Lambert's polygon sum under a swept panel.
+/// A box never changes and serves any number of threads.
 /// </remarks>
 public sealed class LightBox
 {
-    private const int PatchesPerSide = 8;
-    private const int SubPointsPerPatch = 9;
-    private static readonly double[] GaussNodes = [0.1127016653792583, 0.5, 0.8872983346207417];
-    private static readonly double[] GaussWeights = [5.0 / 18, 8.0 / 18, 5.0 / 18];
-
-    private readonly LightPanel _panel;
-    private readonly LightSurround _surround;
     private readonly ReceiverSet _points;
-    private readonly PatchMesh? _mesh;
-    private readonly ReceiverSet? _patchPoints;
-    private readonly double[] _areas = [];
-    private readonly double[] _gather = [];
-    private readonly int _gatherStride;
-    private readonly Radiosity? _radiosity;
+    private readonly BareBox? _bare;
+    private readonly Dictionary<Obstacle, ShadowSet> _shadows = [];
+    private readonly FormFactors? _factors;
 
-    private LightBox(LightPanel panel, LightSurround surround, ReceiverSet points, IReadOnlyList<Obstacle> shadows)
+    private LightBox(LightPanel panel, LightSurround surround, ReceiverSet points, BareBox? bare, Dictionary<Obstacle, ShadowSet> known)
     {
-        (_panel, _surround, _points) = (panel, surround, points);
-        if (!Reflects(surround))
+        (Panel, Surround, _points, _bare) = (panel, surround, points, bare);
+        if (bare is not null)
         {
-            return;
+            _shadows = Shadows(bare.Rays, surround.Frame, known);
+            _factors = bare.Factors.Without(_shadows.Values);
         }
-
-        _mesh = new PatchMesh(panel, surround, PatchesPerSide);
-        _patchPoints = new ReceiverSet([.. _mesh.Patches.SelectMany(SubPoints)]);
-        _areas = [.. _mesh.Patches.Select(patch => patch.Area)];
-        _gatherStride = VectorMath.Padded(_mesh.SenderCount);
-        _radiosity = new Radiosity(FormFactors.Between(_mesh, panel, shadows), [.. _mesh.Patches.Select(patch => patch.Reflectance)]);
-        _gather = FormFactors.FromPoints(_mesh, panel, _points, shadows);
     }
+
+    /// <summary>The sheet.</summary>
+    public LightPanel Panel { get; }
+
+    /// <summary>Ground, skirts and frame.</summary>
+    public LightSurround Surround { get; }
+
+    // None where points were given one by one.
+    private PanelGrid? Grid { get; init; }
 
     /// <summary>Makes a panel and its surround ready.</summary>
     /// <param name="panel">The sheet.</param>
@@ -49,117 +44,111 @@ public sealed class LightBox
     /// <param name="grid">Points of the panel to work out.</param>
     /// <exception cref="ArgumentException">The geometry is impossible; <see cref="SceneCheck"/> says beforehand how.</exception>
     [Source("Goral1984", "radiosity between diffuse patches")]
+    [Source("Howell", "configurations C-13, C-15, B-3 and B-4")]
     public static LightBox Prepare(LightPanel panel, LightSurround surround, PanelGrid grid)
     {
         ArgumentNullException.ThrowIfNull(grid);
         SceneCheck.Refuse(SceneCheck.Problems(panel, surround));
-        return Prepare(panel, surround, grid, surround.Frame);
+        var points = GridPoints(panel, grid);
+        return new LightBox(panel, surround, points, Bare(panel, surround, points), []) { Grid = grid };
     }
 
-    internal static LightBox Prepare(LightPanel panel, LightSurround surround, PanelGrid grid, IReadOnlyList<Obstacle> shadows) =>
-        new(panel, surround, GridPoints(panel, grid), shadows) { Grid = grid };
-
     /// <summary>A box ready for any points of the underside, each with the way it faces.</summary>
-    internal static LightBox At(LightPanel panel, LightSurround surround, IReadOnlyList<(Position Place, Direction Normal)> points) =>
-        new(panel, surround, new ReceiverSet(points), surround.Frame);
+    internal static LightBox At(LightPanel panel, LightSurround surround, IReadOnlyList<(Position Place, Direction Normal)> places)
+    {
+        var points = new ReceiverSet(places);
+        return new LightBox(panel, surround, points, Bare(panel, surround, points), []);
+    }
 
-    /// <summary>Points that it works out; none where they were given one by one.</summary>
-    private PanelGrid? Grid { get; init; }
+    /// <summary>The same box with another frame: only what members that were not there before block is worked out.</summary>
+    /// <param name="frame">Frame members and other fixed black bodies.</param>
+    /// <returns>A box equal in every bit to one prepared afresh.</returns>
+    public LightBox WithFrame(IReadOnlyList<Obstacle> frame)
+    {
+        ArgumentNullException.ThrowIfNull(frame);
+        return new LightBox(Panel, Surround with { Frame = [.. frame] }, _points, _bare, _shadows) { Grid = Grid };
+    }
 
-    /// <summary>Lights the panel with flashes.</summary>
+    /// <summary>Lights the panel with flashes; their bodies shade straight and interreflected light alike.</summary>
     /// <param name="emitters">The flashes at work.</param>
     /// <returns>Luminous exposure over the panel [lx·s].</returns>
     /// <exception cref="ArgumentException">A flash stands where it cannot; <see cref="SceneCheck"/> says beforehand how.</exception>
     [Source("Goral1984", "direct light, interreflection, final gather")]
     public LightMap Illuminate(IReadOnlyList<Emitter> emitters)
     {
-        SceneCheck.Refuse(SceneCheck.Problems(_panel, _surround, emitters));
-        return Light(emitters);
+        SceneCheck.Refuse(SceneCheck.Problems(Panel, Surround, emitters));
+        return new LightMap(Panel, Points, emitters, Flashes(emitters, Shaded(emitters)));
     }
 
-    internal LightMap Light(IReadOnlyList<Emitter> emitters) =>
-        new(_panel, Grid ?? throw new InvalidOperationException("This box has no grid."), emitters, Shine(emitters));
-
-    internal PointLight Shine(IReadOnlyList<Emitter> emitters)
+    /// <summary>The same in less time for a flash that is being dragged: its body's shadow is left out of the interreflected part.</summary>
+    /// <remarks>A little too bright; never to be printed or kept where <see cref="Illuminate"/> has an answer.</remarks>
+    /// <inheritdoc cref="Illuminate" path="/param"/>
+    /// <inheritdoc cref="Illuminate" path="/returns"/>
+    /// <exception cref="ArgumentException">A flash stands where it cannot; <see cref="SceneCheck"/> says beforehand how.</exception>
+    [Source("Goral1984", "direct light, interreflection, final gather")]
+    public LightMap Preview(IReadOnlyList<Emitter> emitters)
     {
-        Obstacle[] obstacles = [.. _surround.Frame, .. emitters.Select(emitter => emitter.Body).OfType<Obstacle>()];
-        var flashes = emitters.Select(emitter => new DirectLight(emitter, obstacles, NearestSurface(emitter))).ToArray();
-        var direct = flashes.Select(flash => Lit(flash, _points)).ToArray();
-        var interreflected = new double[_points.PaddedCount];
-        var balance = _mesh is null ? null : Interreflect(emitters, flashes, interreflected);
-        return new PointLight(direct, interreflected, balance);
+        SceneCheck.Refuse(SceneCheck.Problems(Panel, Surround, emitters));
+        return new LightMap(Panel, Points, emitters, Flashes(emitters, _factors));
     }
 
-    /// <summary>Full exposure of every patch and every point from given direct exposures of the patches [lx·s].</summary>
-    internal double[] Settle(double[] patchExposure, Span<double> pointExposure)
+    internal PointLight Shine(IReadOnlyList<Emitter> emitters) =>
+        PointLight.Of(Flashes(emitters, Shaded(emitters)), [.. emitters.Select(emitter => emitter.AxialIntensityTime)]);
+
+    internal Interreflection? Reflections => _factors is null ? null : new Interreflection(_bare!.Mesh, _factors);
+
+    internal PatchMesh? Mesh => _bare?.Mesh;
+
+    private PanelGrid Points => Grid ?? throw new InvalidOperationException("This box has no grid.");
+
+    private FormFactors? Shaded(IReadOnlyList<Emitter> emitters) =>
+        _factors?.Without([.. emitters.Select(emitter => emitter.Body).OfType<Obstacle>().Select(_bare!.Rays.Of)]);
+
+    private UnitLight[] Flashes(IReadOnlyList<Emitter> emitters, FormFactors? factors)
     {
-        var exitance = new double[_radiosity!.Stride];
-        _radiosity.Settle(patchExposure, exitance);
-        ReadOnlySpan<double> sent = exitance;
-        var senders = new double[_gatherStride];
-        sent[.._mesh!.SenderCount].CopyTo(senders);
-        for (var i = 0; i < _points.Count; i++)
+        Obstacle[] obstacles = [.. Surround.Frame, .. emitters.Select(emitter => emitter.Body).OfType<Obstacle>()];
+        var reflections = factors is null ? null : new Interreflection(_bare!.Mesh, factors);
+        return [.. emitters.Select(emitter => Flash(emitter, new DirectLight(emitter, obstacles, NearestSurface(emitter)), reflections))];
+    }
+
+    private UnitLight Flash(Emitter emitter, DirectLight flash, Interreflection? reflections)
+    {
+        var direct = new double[_points.PaddedCount];
+        flash.AddTo(_points, direct);
+        if (reflections is null)
         {
-            pointExposure[i] = VectorMath.Dot(_gather.AsSpan(i * _gatherStride, _gatherStride), senders);
+            return new UnitLight(direct, new double[_points.PaddedCount], null);
         }
 
-        return patchExposure;
-    }
-
-    internal PatchMesh? Mesh => _mesh;
-
-    private LightBalance Interreflect(IReadOnlyList<Emitter> emitters, DirectLight[] flashes, double[] interreflected)
-    {
-        var arriving = new double[_patchPoints!.PaddedCount];
-        foreach (var flash in flashes)
-        {
-            flash.AddTo(_patchPoints, arriving);
-        }
-
-        var exposure = new double[_areas.Length];
-        for (var i = 0; i < exposure.Length; i++)
-        {
-            exposure[i] = Mean(arriving.AsSpan(i * SubPointsPerPatch, SubPointsPerPatch));
-        }
-
-        return Balance(emitters, Settle(exposure, interreflected));
-    }
-
-    private LightBalance Balance(IReadOnlyList<Emitter> emitters, double[] exposure)
-    {
-        double Absorbed(BoxFace first, BoxFace last) => Enumerable
-            .Range(_mesh!.Start(first), _mesh.End(last) - _mesh.Start(first))
-            .Sum(i => exposure[i] * _areas[i] * (1 - _mesh.Patches[i].Reflectance));
-
-        return new LightBalance(
-            emitters.Sum(emitter => emitter.FluxTime),
-            Absorbed(BoxFace.Panel, BoxFace.Panel),
-            Absorbed(BoxFace.Left, BoxFace.Back),
-            Absorbed(BoxFace.Floor, BoxFace.Floor));
-    }
-
-    // Whether anything can send light back to the panel.
-    private static bool Reflects(LightSurround surround) => surround.SkirtReflectance is > 0 || surround.FloorReflectance > 0;
-
-    private static double[] Lit(DirectLight flash, ReceiverSet points)
-    {
-        var exposure = new double[points.PaddedCount];
-        flash.AddTo(points, exposure);
-        return exposure;
+        var exposure = _bare!.Samples.Exposures(flash);
+        var interreflected = reflections.Settle(exposure);
+        return new UnitLight(direct, interreflected, reflections.Balance(emitter.Lobe.FluxOverAxialIntensity, exposure));
     }
 
     private double NearestSurface(Emitter emitter)
     {
-        var up = _panel.Height.Meters - emitter.Centre.Z;
-        if (_mesh is not { HasSkirts: true })
+        var up = Panel.Height.Meters - emitter.Centre.Z;
+        if (_bare is not { Mesh.HasSkirts: true })
         {
             return up;
         }
 
-        var aside = (_panel.Width.Meters / 2) - Math.Abs(emitter.Centre.X);
-        var back = Math.Min(emitter.Centre.Y - new PanelSurface(_panel).FrontY, new PanelSurface(_panel).BackY - emitter.Centre.Y);
+        var (aside, surface) = ((Panel.Width.Meters / 2) - Math.Abs(emitter.Centre.X), new PanelSurface(Panel));
+        var back = Math.Min(emitter.Centre.Y - surface.FrontY, surface.BackY - emitter.Centre.Y);
         return Math.Min(up, Math.Min(aside, back));
     }
+
+    private static Dictionary<Obstacle, ShadowSet> Shadows(ShadowRays rays, IReadOnlyList<Obstacle> frame, Dictionary<Obstacle, ShadowSet> known)
+    {
+        Obstacle[] members = [.. frame.Distinct()];
+        var sets = new ShadowSet[members.Length];
+        ParallelWork.For(members.Length, i => sets[i] = known.TryGetValue(members[i], out var set) ? set : rays.Of(members[i]));
+        return members.Zip(sets).ToDictionary(pair => pair.First, pair => pair.Second);
+    }
+
+    // Without anything that sends light back to the panel there is nothing to keep.
+    private static BareBox? Bare(LightPanel panel, LightSurround surround, ReceiverSet points) =>
+        surround.SkirtReflectance is > 0 || surround.FloorReflectance > 0 ? new BareBox(panel, surround, points) : null;
 
     private static ReceiverSet GridPoints(LightPanel panel, PanelGrid grid)
     {
@@ -169,22 +158,5 @@ public sealed class LightBox
                                    let s = (row + 0.5) / grid.Rows * surface.Depth
                                    let x = (((column + 0.5) / grid.Columns) - 0.5) * surface.Width
                                    select (surface.At(x, s), -surface.NormalAt(s))]);
-    }
-
-    private static IEnumerable<(Position Place, Direction Normal)> SubPoints(Patch patch)
-    {
-        var normal = patch.Normal;
-        return from t in GaussNodes from s in GaussNodes select (patch.At(s, t), normal);
-    }
-
-    private static double Mean(ReadOnlySpan<double> subPoints)
-    {
-        var sum = 0.0;
-        for (var i = 0; i < SubPointsPerPatch; i++)
-        {
-            sum += GaussWeights[i / GaussWeights.Length] * GaussWeights[i % GaussWeights.Length] * subPoints[i];
-        }
-
-        return sum;
     }
 }

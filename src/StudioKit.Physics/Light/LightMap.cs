@@ -9,13 +9,13 @@ public sealed class LightMap
 {
     private readonly PanelSurface _surface;
     private readonly PanelExit _exit;
-    private readonly Position[] _flashes;
+    private readonly UnitLight[] _flashes;
     private readonly PointLight _light;
 
-    internal LightMap(LightPanel panel, PanelGrid grid, IReadOnlyList<Emitter> emitters, PointLight light)
+    internal LightMap(LightPanel panel, PanelGrid grid, IReadOnlyList<Emitter> emitters, UnitLight[] flashes)
     {
-        (Panel, Grid, _light) = (panel, grid, light);
-        _flashes = [.. emitters.Select(emitter => emitter.Centre)];
+        (Panel, Grid, _flashes, Emitters) = (panel, grid, flashes, [.. emitters]);
+        _light = PointLight.Of(flashes, [.. emitters.Select(emitter => emitter.AxialIntensityTime)]);
         (_surface, _exit) = (new PanelSurface(panel), new PanelExit(panel));
     }
 
@@ -24,6 +24,30 @@ public sealed class LightMap
 
     /// <summary>Where its points lie.</summary>
     public PanelGrid Grid { get; }
+
+    /// <summary>The flashes at work.</summary>
+    public ValueList<Emitter> Emitters { get; }
+
+    /// <summary>The same flashes in the same places at other intensities: light grows in step with them, so nothing is solved again.</summary>
+    /// <param name="axialIntensityTimes">Luminous intensity on each flash's axis times time, in the order of <see cref="Emitters"/> [cd·s]; ≥ 0.</param>
+    /// <returns>The map that lighting the box with them would give, bit for bit.</returns>
+    /// <exception cref="ArgumentException">There is not one intensity for each flash.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An intensity is negative or not finite.</exception>
+    [Source("Derived", "luminous exposure is proportional to luminous intensity")]
+    public LightMap AtIntensities(IReadOnlyList<double> axialIntensityTimes)
+    {
+        ArgumentNullException.ThrowIfNull(axialIntensityTimes);
+        if (axialIntensityTimes.Count != Emitters.Count)
+        {
+            throw new ArgumentException("There must be one intensity for each flash.", nameof(axialIntensityTimes));
+        }
+
+        Emitter[] emitters = [.. Emitters.Zip(axialIntensityTimes, (emitter, intensity) => emitter with
+        {
+            AxialIntensityTime = Guard.NonNegative(intensity, nameof(axialIntensityTimes)),
+        })];
+        return new LightMap(Panel, Grid, emitters, _flashes);
+    }
 
     /// <summary>Where the light went; none where nothing reflects and so only the panel was worked out.</summary>
     public LightBalance? Balance => _light.Balance;
@@ -73,9 +97,9 @@ public sealed class LightMap
     {
         var (cell, place, normal) = (Cell(x, s), _surface.At(x, s), _surface.NormalAt(s));
         var luminance = _exit.Even(cell.Of(_light.Interreflected));
-        for (var i = 0; i < _flashes.Length; i++)
+        for (var i = 0; i < Emitters.Count; i++)
         {
-            luminance += _exit.Straight(cell.Of(_light.Direct[i]), _flashes[i], place, normal, towards);
+            luminance += _exit.Straight(cell.Of(_light.Direct[i]), Emitters[i].Centre, place, normal, towards);
         }
 
         return luminance;

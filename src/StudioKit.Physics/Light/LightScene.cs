@@ -1,6 +1,6 @@
 namespace StudioKit.Physics.Light;
 
-/// <summary>Everything that decides how much light reaches the underside of the panel.</summary>
+/// <summary>Everything that decides how much light reaches the underside of the panel; equal where all of it is.</summary>
 public sealed record LightScene
 {
     /// <summary>The sheet.</summary>
@@ -10,5 +10,5 @@ public sealed record LightScene
     public LightSurround Surround { get; init; } = new();
 
     /// <summary>The flashes at work.</summary>
-    public required IReadOnlyList<Emitter> Emitters { get; init; }
+    public required ValueList<Emitter> Emitters { get; init; }
 }

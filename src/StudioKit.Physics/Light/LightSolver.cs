@@ -1,5 +1,4 @@
 using StudioKit.Physics.Light.Checks;
-using StudioKit.Physics.Light.Obstacles;
 using StudioKit.Physics.Sources;
 
 namespace StudioKit.Physics.Light;
@@ -10,7 +9,7 @@ public static class LightSolver
     /// <summary>Luminous exposure over the panel.</summary>
     /// <remarks>
     /// Every surface is an ideal diffuser; frame and flash bodies are black. The bodies of the flashes shade straight and
-    /// interreflected light alike.
+    /// interreflected light alike. Who solves more than one scene of a panel keeps the <see cref="LightBox"/>.
     /// </remarks>
     /// <param name="scene">Panel, surround and flashes.</param>
     /// <param name="grid">Points of the panel to work out.</param>
@@ -23,7 +22,6 @@ public static class LightSolver
         ArgumentNullException.ThrowIfNull(scene);
         ArgumentNullException.ThrowIfNull(grid);
         SceneCheck.Refuse(SceneCheck.Problems(scene));
-        Obstacle[] shadows = [.. scene.Surround.Frame, .. scene.Emitters.Select(emitter => emitter.Body).OfType<Obstacle>()];
-        return LightBox.Prepare(scene.Panel, scene.Surround, grid, shadows).Light(scene.Emitters);
+        return LightBox.Prepare(scene.Panel, scene.Surround, grid).Illuminate(scene.Emitters);
     }
 }

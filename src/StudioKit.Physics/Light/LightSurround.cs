@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace StudioKit.Physics.Light;
 
-/// <summary>What surrounds the light under the panel: ground, skirts and frame.</summary>
+/// <summary>What surrounds the light under the panel: ground, skirts and frame; equal where all of it is.</summary>
 public sealed record LightSurround
 {
     /// <summary>Diffuse reflectance of the ground or of the cloth on it [1]; 0 to 0.99.</summary>
@@ -16,5 +16,5 @@ public sealed record LightSurround
     public Length? OpenFloorMargin { get; init; }
 
     /// <summary>Frame members and other fixed black bodies.</summary>
-    public IReadOnlyList<Obstacle> Frame { get; init; } = [];
+    public ValueList<Obstacle> Frame { get; init; } = [];
 }

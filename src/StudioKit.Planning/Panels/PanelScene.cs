@@ -1,11 +1,12 @@
-using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
-using StudioKit.Physics.Exposure;
+using StudioKit.Kits;
 using StudioKit.Physics.Exposure.Flashes;
-using StudioKit.Physics.Light;
+using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Light.Lobes;
 using StudioKit.Physics.Light.Obstacles;
+using StudioKit.Physics.Light;
 using StudioKit.Physics.Structure.Frames;
+using StudioKit.Physics;
 using StudioKit.Planning.Exposures;
 using StudioKit.Planning.Frames;
 using UnitsNet;
@@ -107,7 +108,7 @@ internal static class PanelScene
         return body < ThinnestBody ? emitter : emitter.WithBody(body);
     }
 
-    private static IReadOnlyList<Obstacle> Pipes(KitSpec kit, PanelPlan panel, FrameResult frame)
+    private static ValueList<Obstacle> Pipes(KitSpec kit, PanelPlan panel, FrameResult frame)
     {
         var places = frame.Joints.ToDictionary(joint => joint.Label, joint => PlaceOf(joint.Position, panel), StringComparer.Ordinal);
         return [.. frame.Members.Select(member => new PipeObstacle(places[member.From], places[member.To], kit.Frame.Pipe.OutsideDiameter))];

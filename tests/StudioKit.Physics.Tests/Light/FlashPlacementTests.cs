@@ -31,7 +31,7 @@ public sealed class FlashPlacementTests
             {
                 Panel = Studio.Panel() with { Height = best.Candidate.PanelHeight },
                 Surround = best.Candidate.Surround,
-                Emitters = best.Candidate.Emitters(framing.Power),
+                Emitters = [.. best.Candidate.Emitters(framing.Power)],
             };
             var margins = WhiteMarginMap.Of(LightSolver.Solve(scene, new PanelGrid(30, 30)), framing.Framing.View, framing.Framing.Camera);
 

@@ -10,6 +10,8 @@ public sealed class LightLawsTests
 {
     private static readonly PanelGrid Coarse = new(5, 4);
 
+    private static readonly ReceiverSet NoPoints = new([]);
+
     private static readonly LightBox Skirted = LightBox.Prepare(Studio.Panel(), Studio.WhiteSkirts, Coarse);
     private static readonly LightBox Open = LightBox.Prepare(Studio.Panel(), Studio.BlackGround, Coarse);
 
@@ -74,12 +76,11 @@ public sealed class LightLawsTests
         var surround = new LightSurround { SkirtReflectance = Reflectance, FloorReflectance = Reflectance };
         var box = LightBox.Prepare(Studio.Panel(reflectance: Reflectance), surround, Coarse);
         double[] direct = [.. box.Mesh!.Patches.Select(_ => 1 - Reflectance)];
-        var reflectedAtPoints = new double[Coarse.Count];
 
-        var settled = box.Settle(direct, reflectedAtPoints);
+        var reflectedAtPoints = box.Reflections!.Settle(direct);
 
         // Gauss–Seidel stops when a sweep changes less than 1e-7; what is left over is at most a few times that.
-        settled.Should().AllSatisfy(exposure => exposure.Should().BeApproximately(1, 1e-6));
+        direct.Should().AllSatisfy(exposure => exposure.Should().BeApproximately(1, 1e-6));
         reflectedAtPoints.Should().AllSatisfy(exposure => exposure.Should().BeApproximately(Reflectance, 1e-6));
     }
 
@@ -87,7 +88,7 @@ public sealed class LightLawsTests
     public void Every_patch_of_a_closed_box_sends_all_its_light_to_the_others()
     {
         var mesh = new PatchMesh(Studio.Panel(), Studio.WhiteSkirts, 6);
-        var factors = FormFactors.Between(mesh, Studio.Panel(), []);
+        var factors = FormFactors.Of(mesh, Studio.Panel(), NoPoints).Exchange;
         var stride = factors.Length / mesh.Patches.Length;
 
         for (var i = 0; i < mesh.Patches.Length; i++)
@@ -102,7 +103,7 @@ public sealed class LightLawsTests
         var points = new ReceiverSet([(new Position(0.1, -0.05, 0.5), -Direction.Up), (new Position(-0.29, 0.2, 0.5), -Direction.Up)]);
         var mesh = new PatchMesh(Studio.Panel(), Studio.WhiteSkirts, 6);
 
-        var factors = FormFactors.FromPoints(mesh, Studio.Panel(), points, []);
+        var factors = FormFactors.Of(mesh, Studio.Panel(), points).Gather;
 
         factors.Chunk(factors.Length / 2).Should().AllSatisfy(row => row.Sum().Should().BeApproximately(1, 1e-9));
     }
@@ -113,7 +114,7 @@ public sealed class LightLawsTests
     {
         var mesh = new PatchMesh(Studio.Panel(), Studio.WhiteSkirts, 4);
         var stride = VectorMath.Padded(mesh.Patches.Length);
-        var closed = FormFactors.Between(mesh, Studio.Panel(), []);
+        var closed = FormFactors.Of(mesh, Studio.Panel(), NoPoints).Exchange;
         var summed = new double[closed.Length];
 
         PolygonExchange.Fill(mesh.Patches, summed, stride);
@@ -126,7 +127,7 @@ public sealed class LightLawsTests
     public void Exchange_between_patches_is_reciprocal()
     {
         var mesh = new PatchMesh(Studio.Panel(), Studio.WhiteSkirts, 5);
-        var factors = FormFactors.Between(mesh, Studio.Panel(), []);
+        var factors = FormFactors.Of(mesh, Studio.Panel(), NoPoints).Exchange;
         var stride = factors.Length / mesh.Patches.Length;
 
         Gen.Int[0, mesh.Patches.Length - 1].Select(Gen.Int[0, mesh.Patches.Length - 1]).Sample((i, j) =>
@@ -138,8 +139,8 @@ public sealed class LightLawsTests
         AnyFlash.Select(AnyFlash).Sample(
             (one, other) =>
             {
-                var both = Studio.All(Skirted.Light([one, other]));
-                var sum = Studio.All(Skirted.Light([one])).Zip(Studio.All(Skirted.Light([other])), (a, b) => a + b);
+                var both = Studio.All(Skirted.Illuminate([one, other]));
+                var sum = Studio.All(Skirted.Illuminate([one])).Zip(Studio.All(Skirted.Illuminate([other])), (a, b) => a + b);
                 return both.Zip(sum).All(pair => Math.Abs(pair.First - pair.Second) < 1e-5 * pair.First);
             },
             iter: 8);
@@ -149,8 +150,8 @@ public sealed class LightLawsTests
         AnyFlash.Select(Gen.Double[0.01, 100]).Sample(
             (flash, factor) =>
             {
-                var one = Studio.All(Skirted.Light([flash]));
-                var many = Studio.All(Skirted.Light([flash with { AxialIntensityTime = flash.AxialIntensityTime * factor }]));
+                var one = Studio.All(Skirted.Illuminate([flash]));
+                var many = Studio.All(Skirted.Illuminate([flash with { AxialIntensityTime = flash.AxialIntensityTime * factor }]));
                 return one.Zip(many).All(pair => Math.Abs((pair.First * factor) - pair.Second) < 1e-5 * pair.Second);
             },
             iter: 8);
@@ -160,8 +161,8 @@ public sealed class LightLawsTests
         AnyFlash.Sample(
             flash =>
             {
-                var here = Skirted.Light([flash]);
-                var mirrored = Skirted.Light([flash with { Centre = flash.Centre with { X = -flash.Centre.X } }]);
+                var here = Skirted.Illuminate([flash]);
+                var mirrored = Skirted.Illuminate([flash with { Centre = flash.Centre with { X = -flash.Centre.X } }]);
                 return Enumerable.Range(0, Coarse.Count).All(i =>
                 {
                     var (row, column) = Math.DivRem(i, Coarse.Columns);

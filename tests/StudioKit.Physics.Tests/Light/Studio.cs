@@ -29,7 +29,7 @@ internal static class Studio
     };
 
     public static LightScene Scene(LightPanel panel, LightSurround surround, params Emitter[] emitters) =>
-        new() { Panel = panel, Surround = surround, Emitters = emitters };
+        new() { Panel = panel, Surround = surround, Emitters = [.. emitters] };
 
     public static double[] All(LightMap map) =>
         [.. from row in Enumerable.Range(0, map.Grid.Rows) from column in Enumerable.Range(0, map.Grid.Columns) select map.Exposure(column, row)];

@@ -39,6 +39,14 @@ public sealed record TabulatedLobe : LightLobe
     [Source("Derived", "trapezoidal sum of the table over the sphere")]
     public override double FluxOverAxialIntensity { get; }
 
+    /// <inheritdoc/>
+    public bool Equals(TabulatedLobe? other) =>
+        other is not null && _polar.AsSpan().SequenceEqual(other._polar) && _azimuth.AsSpan().SequenceEqual(other._azimuth)
+        && _values.AsSpan().SequenceEqual(other._values);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(_polar.Length, _azimuth.Length, FluxOverAxialIntensity);
+
     internal override Vector<double> Relative(Vector<double> across, Vector<double> along, Vector<double> axial)
     {
         var result = Vector<double>.Zero;

@@ -17,6 +17,7 @@ public sealed record BoxObstacle : Obstacle
     /// <param name="depth">Size in the direction of the axis; &gt; 0 m.</param>
     /// <exception cref="ArgumentOutOfRangeException">A size is not above zero.</exception>
     public BoxObstacle(Position centre, Orientation orientation, Length width, Length height, Length depth)
+        : base(Corner(centre, orientation, (width, height, depth), -1), Corner(centre, orientation, (width, height, depth), 1))
     {
         (Centre, Orientation) = (centre, orientation);
         _halfWidth = Guard.Positive(width.Meters, nameof(width)) / 2;
@@ -30,13 +31,25 @@ public sealed record BoxObstacle : Obstacle
     /// <summary>How it lies.</summary>
     public Orientation Orientation { get; }
 
-    internal override bool Blocks(Position from, Position to)
+    private protected override bool Cuts(Position from, Position to)
     {
         var (enter, leave) = (0.0, 1.0);
         return Narrow(Orientation.Across, _halfWidth, from, to, ref enter, ref leave)
             && Narrow(Orientation.Along, _halfHeight, from, to, ref enter, ref leave)
             && Narrow(Orientation.Axis, _halfDepth, from, to, ref enter, ref leave)
             && leave > enter;
+    }
+
+    // Outermost corner along the studio's axes, a micrometre further out so that rounding never hides a ray that grazes the box.
+    private static Position Corner(Position centre, Orientation orientation, (Length Across, Length Along, Length Axis) size, int side)
+    {
+        double Reach(Func<Direction, double> share) => side * (1e-6 + (0.5 * (
+            (Math.Abs(share(orientation.Across)) * size.Across.Meters)
+            + (Math.Abs(share(orientation.Along)) * size.Along.Meters)
+            + (Math.Abs(share(orientation.Axis)) * size.Axis.Meters))));
+
+        return new Position(
+            centre.X + Reach(direction => direction.X), centre.Y + Reach(direction => direction.Y), centre.Z + Reach(direction => direction.Z));
     }
 
     // Keeps of the ray what lies between two opposite faces.

@@ -6,8 +6,6 @@ namespace StudioKit.Physics.Light.Obstacles;
 public sealed record PipeObstacle : Obstacle
 {
     private readonly double _radius;
-    private readonly Position _least;
-    private readonly Position _most;
 
     /// <summary>Makes a frame member.</summary>
     /// <param name="start">One end of the centre line.</param>
@@ -15,11 +13,10 @@ public sealed record PipeObstacle : Obstacle
     /// <param name="diameter">Outside diameter; &gt; 0 m.</param>
     /// <exception cref="ArgumentOutOfRangeException">The diameter is not above zero.</exception>
     public PipeObstacle(Position start, Position end, Length diameter)
+        : base(Least(start, end, diameter.Meters / 2), Most(start, end, diameter.Meters / 2))
     {
         (Start, End) = (start, end);
         _radius = Guard.Positive(diameter.Meters, nameof(diameter)) / 2;
-        _least = new Position(Math.Min(start.X, end.X) - _radius, Math.Min(start.Y, end.Y) - _radius, Math.Min(start.Z, end.Z) - _radius);
-        _most = new Position(Math.Max(start.X, end.X) + _radius, Math.Max(start.Y, end.Y) + _radius, Math.Max(start.Z, end.Z) + _radius);
     }
 
     /// <summary>One end of the centre line.</summary>
@@ -32,14 +29,13 @@ public sealed record PipeObstacle : Obstacle
     public Length Diameter => Length.FromMeters(2 * _radius);
 
     // A pipe blocks a ray that passes its centre line nearer than its radius (round ends included).
-    internal override bool Blocks(Position from, Position to) => Near(from, to) && SquareBetween(from, to) < _radius * _radius;
+    private protected override bool Cuts(Position from, Position to) => SquareBetween(from, to) < _radius * _radius;
 
-    // Most rays pass a pipe's bounding box by, which is quicker to see than the distance.
-    private bool Near(Position from, Position to) =>
-        Overlaps(from.X, to.X, _least.X, _most.X) && Overlaps(from.Y, to.Y, _least.Y, _most.Y) && Overlaps(from.Z, to.Z, _least.Z, _most.Z);
+    private static Position Least(Position start, Position end, double radius) =>
+        new(Math.Min(start.X, end.X) - radius, Math.Min(start.Y, end.Y) - radius, Math.Min(start.Z, end.Z) - radius);
 
-    private static bool Overlaps(double from, double to, double least, double most) =>
-        (from >= least || to >= least) && (from <= most || to <= most);
+    private static Position Most(Position start, Position end, double radius) =>
+        new(Math.Max(start.X, end.X) + radius, Math.Max(start.Y, end.Y) + radius, Math.Max(start.Z, end.Z) + radius);
 
     // Least squared distance of two segments: free minimum on both lines, clamped to one, then to the other.
     private double SquareBetween(Position from, Position to)

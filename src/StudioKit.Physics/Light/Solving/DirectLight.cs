@@ -5,8 +5,8 @@ using StudioKit.Physics.Sources;
 
 namespace StudioKit.Physics.Light.Solving;
 
-/// <summary>Light that goes straight from one flash's window to the surfaces.</summary>
-/// <remarks>H = Σ wₛ·I₀·f(u, v, w)·cos θ/d², the window cut into Gauss points s of weight wₛ; inverse square and cosine law a point.</remarks>
+/// <summary>Light that goes straight from one flash's window to the surfaces, its axial intensity·time being 1 cd·s.</summary>
+/// <remarks>H/I₀ = Σ wₛ·f(u, v, w)·cos θ/d², the window cut into Gauss points s of weight wₛ; inverse square and cosine law a point.</remarks>
 [Source("Walsh1958", "inverse square and cosine laws of illumination")]
 internal sealed class DirectLight
 {
@@ -29,10 +29,10 @@ internal sealed class DirectLight
                             .Along(emitter.Orientation.Along, along.GetAbscissa(j)),
                          Weight: across.GetWeight(i) * along.GetWeight(j) / (emitter.Width.Meters * emitter.Height.Meters));
         _places = [.. points.Select(point => point.Place)];
-        _weights = [.. points.Select(point => point.Weight * emitter.AxialIntensityTime)];
+        _weights = [.. points.Select(point => point.Weight)];
     }
 
-    /// <summary>Adds this flash's luminous exposure at every receiver [lx·s].</summary>
+    /// <summary>Adds this flash's luminous exposure at every receiver [lx·s a cd·s].</summary>
     public void AddTo(ReceiverSet receivers, Span<double> exposure)
     {
         for (var start = 0; start < receivers.PaddedCount; start += VectorMath.Lanes)
