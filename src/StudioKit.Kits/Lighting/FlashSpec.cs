@@ -37,6 +37,9 @@ public sealed record FlashSpec
     /// <summary>Time to recharge after a full-power flash with fresh cells.</summary>
     public Duration RecycleTime { get; init; } = Duration.FromSeconds(3);
 
+    /// <summary>Energy of a flash at full power; none where it was not given.</summary>
+    public Energy? Energy { get; init; }
+
     /// <summary>Full-power flashes from one set of cells [1].</summary>
     public int FlashesPerSet { get; init; } = 150;
 

@@ -35,6 +35,7 @@ internal static class LightingSections
             (flash, value) => flash with { FullPowerDuration = (Duration)value! }, flash => flash.FullPowerDuration, "1 µs", "1 s")
         .Optional("recycle-time", Kinds.Duration, "Time to recharge after a full-power flash with fresh cells.",
             (flash, value) => flash with { RecycleTime = (Duration)value! }, flash => flash.RecycleTime, "10 ms", "60 s")
+        .Free("energy", Kinds.Energy, "Energy of a flash at full power, e.g. '75 J'.", (flash, value) => flash with { Energy = (Energy)value! }, "0.1 J", "10 kJ")
         .Optional("flashes-per-set", Kinds.Count, "Full-power flashes from one set of cells.",
             (flash, value) => flash with { FlashesPerSet = (int)value! }, flash => flash.FlashesPerSet, "1", "100000")
         .Within("cell", Cell, "Cells it takes; leave out for a flash with its own battery.", (flash, value) => flash with { Cell = value })

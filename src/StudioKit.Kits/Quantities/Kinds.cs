@@ -39,6 +39,22 @@ internal static class Kinds
         value => $"{NumberText.Write(((UnitsNet.Temperature)value!).DegreesCelsius)} °C") with
     { TakesUncertainty = false };
 
+    public static readonly ValueKind TemperatureDifference = Of(
+        UnitDimension.TemperatureDifference, number => TemperatureDelta.FromKelvins(number), value => ((TemperatureDelta)value!).Kelvins, toSi: 1,
+        value => $"{NumberText.Write(((TemperatureDelta)value!).Kelvins)} K");
+
+    public static readonly ValueKind Force = Of(
+        UnitDimension.Force, number => UnitsNet.Force.FromNewtons(number), value => ((UnitsNet.Force)value!).Newtons, toSi: 1,
+        value => $"{NumberText.Write(((UnitsNet.Force)value!).Newtons)} N");
+
+    public static readonly ValueKind JointStiffness = Of(
+        UnitDimension.JointStiffness, number => RotationalStiffness.FromNewtonMetersPerRadian(number), value => ((RotationalStiffness)value!).NewtonMetersPerRadian, toSi: 1,
+        value => $"{NumberText.Write(((RotationalStiffness)value!).NewtonMetersPerRadian)} N·m/rad");
+
+    public static readonly ValueKind Energy = Of(
+        UnitDimension.Energy, number => UnitsNet.Energy.FromJoules(number), value => ((UnitsNet.Energy)value!).Joules, toSi: 1,
+        value => $"{NumberText.Write(((UnitsNet.Energy)value!).Joules)} J");
+
     public static readonly ValueKind Density = Of(
         UnitDimension.Density, number => UnitsNet.Density.FromKilogramsPerCubicMeter(number), value => ((UnitsNet.Density)value!).KilogramsPerCubicMeter, toSi: 1,
         value => $"{NumberText.Write(((UnitsNet.Density)value!).KilogramsPerCubicMeter)} kg/m³");

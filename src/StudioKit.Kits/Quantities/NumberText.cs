@@ -28,7 +28,7 @@ internal static class NumberText
                 return fault;
             }
 
-            var unit = UnitTable.At(text, cursor.Position)!;
+            var unit = UnitTable.At(text, cursor.Position, dimension)!;
             cursor.Position += unit.Symbol.Length;
             cursor.SkipSpaces();
             sign = last is null && number < 0 ? -1 : sign;
@@ -84,7 +84,7 @@ internal static class NumberText
             return NoUnit(text, text[..numberEnd], dimension);
         }
 
-        var unit = UnitTable.At(text, cursor.Position);
+        var unit = UnitTable.At(text, cursor.Position, dimension);
         if (unit is null || unit.Dimension != dimension)
         {
             return unit is null ? UnknownUnit(text, cursor, dimension) : WrongUnit(text, unit, dimension);

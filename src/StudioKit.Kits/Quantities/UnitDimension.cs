@@ -16,6 +16,10 @@ internal sealed record UnitDimension(string Noun, string Guess, string Example, 
     public static readonly UnitDimension Illuminance = new("an illuminance", "lx", "10000 lx");
     public static readonly UnitDimension OpticalPower = new("an optical power", "dpt", "+3 dpt");
     public static readonly UnitDimension Temperature = new("a temperature", "°C", "25 °C");
+    public static readonly UnitDimension TemperatureDifference = new("a difference of temperature", "K", "10 K");
+    public static readonly UnitDimension Force = new("a force", "N", "30 N");
+    public static readonly UnitDimension JointStiffness = new("a stiffness of a joint", "N·m/rad", "50 N·m/rad");
+    public static readonly UnitDimension Energy = new("an energy", "J", "75 J");
     public static readonly UnitDimension Density = new("a density", "kg/m³", "1190 kg/m³");
     public static readonly UnitDimension AreaDensity = new("a mass per area", "g/m²", "100 g/m²");
     public static readonly UnitDimension LinearDensity = new("a mass per length", "g/m", "122 g/m");

@@ -2,7 +2,7 @@ namespace StudioKit.Kits.Quantities;
 
 /// <summary>Every unit symbol that a kit may use.</summary>
 /// <remarks>
-/// The dimension's own units: mm, g, °, s, m/s, stops, lx, 1/m, °C, kg/m³, kg/m², kg/m, Pa, V, mAh, 1/K, pt. Lengths are kept in mm and masses in g
+/// The dimension's own units: mm, g, °, s, m/s, stops, lx, 1/m, °C, K, N, N·m/rad, J, kg/m³, kg/m², kg/m, Pa, V, mAh, 1/K, pt. Lengths are kept in mm and masses in g
 /// so that the numbers people write survive unchanged. Inch and pound are exact by definition (yard and pound agreement of 1959).
 /// </remarks>
 internal static class UnitTable
@@ -30,6 +30,10 @@ internal static class UnitTable
         new("°C", UnitDimension.Temperature, 1), new("degC", UnitDimension.Temperature, 1),
         new("°F", UnitDimension.Temperature, 1 / 1.8, -32 / 1.8), new("degF", UnitDimension.Temperature, 1 / 1.8, -32 / 1.8),
         new("K", UnitDimension.Temperature, 1, -273.15),
+        .. Of(UnitDimension.TemperatureDifference, ("K", 1), ("°C", 1), ("degC", 1), ("°F", 1 / 1.8), ("degF", 1 / 1.8)),
+        .. Of(UnitDimension.Force, ("N", 1), ("kN", 1000), ("kgf", StandardGravity), ("lbf", GramsPerPound / 1000 * StandardGravity)),
+        .. Of(UnitDimension.JointStiffness, ("N·m/rad", 1), ("N m/rad", 1), ("Nm/rad", 1), ("N·m/°", 180 / Math.PI), ("Nm/°", 180 / Math.PI), ("Nm/deg", 180 / Math.PI)),
+        .. Of(UnitDimension.Energy, ("J", 1), ("kJ", 1000), ("Ws", 1), ("W·s", 1), ("Wh", 3600)),
         .. Of(UnitDimension.Density, ("kg/m³", 1), ("kg/m3", 1), ("kg/m^3", 1), ("g/cm³", 1000), ("g/cm3", 1000), ("g/cm^3", 1000), ("kg/l", 1000),
             ("lb/ft³", PoundsPerCubicFoot), ("lb/ft3", PoundsPerCubicFoot)),
         .. Of(UnitDimension.AreaDensity, ("kg/m²", 1), ("kg/m2", 1), ("kg/m^2", 1), ("g/m²", 1e-3), ("g/m2", 1e-3), ("g/m^2", 1e-3),
@@ -48,14 +52,15 @@ internal static class UnitTable
     private const double PoundsPerCubicFoot = GramsPerPound / 1000 / (MetersPerFoot * MetersPerFoot * MetersPerFoot);
 
     /// <summary>The longest symbol that stands whole at a place in a text; none where no known symbol does.</summary>
-    public static Unit? At(string text, int position)
+    /// <remarks>A symbol may serve two dimensions, as °C a temperature and a difference of two: then the wanted one counts.</remarks>
+    public static Unit? At(string text, int position, UnitDimension wanted)
     {
         Unit? best = null;
         foreach (var unit in All)
         {
             if (string.CompareOrdinal(text, position, unit.Symbol, 0, unit.Symbol.Length) == 0
                 && EndsThere(text, position + unit.Symbol.Length, unit.Symbol)
-                && unit.Symbol.Length > (best?.Symbol.Length ?? 0))
+                && (unit.Symbol.Length > (best?.Symbol.Length ?? 0) || (unit.Symbol == best!.Symbol && unit.Dimension == wanted)))
             {
                 best = unit;
             }

@@ -18,6 +18,8 @@ internal static class SessionSections
             (session, value) => session with { Settling = (Duration)value! }, session => session.Settling, "0 s", "1 h")
         .Optional("frame-time", Kinds.Duration, "Shortest time from one frame to the next: look, focus, fire.",
             (session, value) => session with { FrameTime = (Duration)value! }, session => session.FrameTime, "0.1 s", "10 min")
+        .Free("longest-recycle", Kinds.Duration, "Longest that a flash may take to recharge between frames; else as long as its power takes.",
+            (session, value) => session with { LongestRecycle = (Duration)value! }, "0.1 s", "60 s")
         .Optional("test-frames", Kinds.Count, "Frames of the test object at each framing of a set-up.",
             (session, value) => session with { TestFrames = (int)value! }, session => session.TestFrames, "1", "100")
         .Optional("frames", Kinds.Count, "Frames of a subject in each set-up.", (session, value) => session with { Frames = (int)value! }, session => session.Frames, "1", "1000")
@@ -33,8 +35,12 @@ internal static class SessionSections
         .Optional("slope", Kinds.Angle, "Slope of the ground.", (site, value) => site with { Slope = (Angle)value! }, site => site.Slope, "0°", "45°")
         .Optional("ground-reflectance", Kinds.Ratio, "Diffuse reflectance of the ground under the panel.",
             (site, value) => site with { GroundReflectance = (double)value! }, site => site.GroundReflectance, "0", "1")
+        .Optional("ground-friction", Kinds.Plain, "Friction between feet and ground: the pull that drags the studio, over its weight.",
+            (site, value) => site with { GroundFriction = (double)value! }, site => site.GroundFriction, "0.05", "2")
         .Optional("temperature", Kinds.Temperature, "Air temperature of a warm day.",
             (site, value) => site with { Temperature = (Temperature)value! }, site => site.Temperature, "-40 °C", "60 °C")
+        .Optional("sun-warming", Kinds.TemperatureDifference, "How much warmer than the air the sun makes sheet and pipes, e.g. '10 K'.",
+            (site, value) => site with { SunWarming = (TemperatureDelta)value! }, site => site.SunWarming, "0 K", "50 K")
         .Optional("hand-speed", Kinds.Speed, "Speed at which a hand-held camera sways against the subject.",
             (site, value) => site with { HandSpeed = (Speed)value! }, site => site.HandSpeed, "0 m/s", "1 m/s")
         .Optional("outdoor-correction", Kinds.Stops, "What guide numbers lose outdoors, where no walls help; negative stops.",

@@ -26,6 +26,9 @@ public sealed record SessionSpec
     /// <summary>Shortest time from one frame to the next.</summary>
     public Duration FrameTime { get; init; } = Duration.FromSeconds(5);
 
+    /// <summary>Longest that a flash may take to recharge between frames; as long as its power takes where the kit gives none.</summary>
+    public Duration? LongestRecycle { get; init; }
+
     /// <summary>Frames of the test object at each framing of a set-up [1].</summary>
     public int TestFrames { get; init; } = 2;
 

@@ -21,8 +21,14 @@ public sealed record SiteSpec
     /// <summary>Diffuse reflectance of the ground under the panel [1]; 0 to 1.</summary>
     public double GroundReflectance { get; init; } = 0.1;
 
+    /// <summary>Friction between feet and ground: the pull that drags the studio, over its weight [1]; &gt; 0 (common practice, no source).</summary>
+    public double GroundFriction { get; init; } = 0.4;
+
     /// <summary>Air temperature of a warm day.</summary>
     public Temperature Temperature { get; init; } = Temperature.FromDegreesCelsius(25);
+
+    /// <summary>How much warmer than the air the sun makes sheet and pipes (common practice, no source).</summary>
+    public TemperatureDelta SunWarming { get; init; } = TemperatureDelta.FromKelvins(10);
 
     /// <summary>Speed at which a hand-held camera sways against the subject.</summary>
     public Speed HandSpeed { get; init; } = Speed.FromMillimetersPerSecond(5);

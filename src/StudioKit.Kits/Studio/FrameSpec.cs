@@ -36,6 +36,12 @@ public sealed record FrameSpec
     /// <summary>Centre line of the cradle rail to the bright window of the flash on it.</summary>
     public Length CradleStandOff { get; init; } = Length.FromMillimeters(60);
 
+    /// <summary>Rotational stiffness of one push fit; no source gives one, so the default is a floor to be measured against.</summary>
+    public RotationalStiffness JointStiffness { get; init; } = RotationalStiffness.FromNewtonMetersPerRadian(50);
+
+    /// <summary>How far a foot's screw turns out (common practice, no source).</summary>
+    public Length FootTravel { get; init; } = Length.FromMillimeters(120);
+
     /// <summary>Mass hung under the middle by cords from the top corners.</summary>
     public Mass Ballast { get; init; } = UnitsNet.Mass.Zero;
 

@@ -1,3 +1,4 @@
+using StudioKit.Physics.Structure;
 using UnitsNet;
 
 namespace StudioKit.Kits.Studio;
@@ -50,11 +51,23 @@ public sealed record PanelSpec
     /// <summary>Bending stress that it bears for long without crazing.</summary>
     public Pressure LongTermStress { get; init; } = Pressure.FromMegapascals(5);
 
+    /// <summary>Bending stress that it bears for a moment, a third of its flexural strength (ISO 178).</summary>
+    public Pressure ShortTermStress { get; init; } = Pressure.FromMegapascals(37);
+
+    /// <summary>How the sheet was made; how thin it may be by its standard depends on it.</summary>
+    public SheetMaking Making { get; init; } = SheetMaking.Cast;
+
     /// <summary>Linear thermal expansion.</summary>
     public CoefficientOfThermalExpansion ThermalExpansion { get; init; } = CoefficientOfThermalExpansion.FromPerKelvin(7.2e-5);
 
     /// <summary>Smallest radius it bends to cold, in thicknesses [1].</summary>
     public double ColdBendRatio { get; init; } = 330;
+
+    /// <summary>Push of an elbow leant on the panel or a rail (common practice, no source).</summary>
+    public Force ElbowLoad { get; init; } = Force.FromNewtons(30);
+
+    /// <summary>Mass of the heaviest subject with the box that holds it, which counts for more than most subjects (common practice, no source).</summary>
+    public Mass SubjectInBox { get; init; } = UnitsNet.Mass.FromGrams(200);
 
     /// <summary>Radius of the swept back; a flat panel where the kit gives none.</summary>
     public Length? SweepRadius { get; init; }

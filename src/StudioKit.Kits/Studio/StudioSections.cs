@@ -1,5 +1,6 @@
 using StudioKit.Kits.Description;
 using StudioKit.Kits.Quantities;
+using StudioKit.Physics.Structure;
 using StudioKit.Physics.Structure.Frames;
 using UnitsNet;
 
@@ -31,10 +32,18 @@ internal static class StudioSections
         .Optional("poisson-ratio", Kinds.Plain, "Poisson's ratio.", (panel, value) => panel with { PoissonRatio = (double)value! }, panel => panel.PoissonRatio, "0", "0.499")
         .Optional("long-term-stress", Kinds.Pressure, "Bending stress that it bears for long without crazing.",
             (panel, value) => panel with { LongTermStress = (Pressure)value! }, panel => panel.LongTermStress, "0.1 MPa", "1 GPa")
+        .Optional("short-term-stress", Kinds.Pressure, "Bending stress that it bears for a moment: a third of its flexural strength.",
+            (panel, value) => panel with { ShortTermStress = (Pressure)value! }, panel => panel.ShortTermStress, "0.1 MPa", "1 GPa")
+        .Optional("making", Kinds.Choice(typeof(SheetMaking), "a way of making sheet"), "How the sheet was made; how thin it may be by its standard depends on it.",
+            (panel, value) => panel with { Making = (SheetMaking)value! }, panel => panel.Making)
         .Optional("thermal-expansion", Kinds.Expansion, "Linear thermal expansion.",
             (panel, value) => panel with { ThermalExpansion = (CoefficientOfThermalExpansion)value! }, panel => panel.ThermalExpansion, "0 /K", "1e-3 /K")
         .Optional("cold-bend-ratio", Kinds.Plain, "Smallest radius it bends to cold, in thicknesses.",
             (panel, value) => panel with { ColdBendRatio = (double)value! }, panel => panel.ColdBendRatio, "1", "10000")
+        .Optional("elbow-load", Kinds.Force, "Push of an elbow leant on the panel or a rail.",
+            (panel, value) => panel with { ElbowLoad = (Force)value! }, panel => panel.ElbowLoad, "0 N", "2 kN")
+        .Optional("subject-in-box", Kinds.Mass, "Mass of the heaviest subject with the box that holds it.",
+            (panel, value) => panel with { SubjectInBox = (Mass)value! }, panel => panel.SubjectInBox, "0 g", "20 kg")
         .Free("sweep-angle", Kinds.Angle, "Angle that the swept back turns through; else what the lowest framing needs.",
             (panel, value) => panel with { SweepAngle = (Angle)value! }, "1°", "90°")
         .Optional("keep-direction", Kinds.YesNo, "Whether the panel keeps the stock sheet's direction when it is cut.",
@@ -101,6 +110,10 @@ internal static class StudioSections
             (frame, value) => frame with { Stretchers = (FrameStretchers)value! }, frame => frame.Stretchers)
         .Optional("cradle-stand-off", Kinds.Length, "Centre line of the cradle rail to the bright window of the flash on it.",
             (frame, value) => frame with { CradleStandOff = (Length)value! }, frame => frame.CradleStandOff, "0 mm", "500 mm")
+        .Optional("joint-stiffness", Kinds.JointStiffness, "Rotational stiffness of one push fit, as a spring balance on a lever tells it.",
+            (frame, value) => frame with { JointStiffness = (RotationalStiffness)value! }, frame => frame.JointStiffness, "1 N·m/rad", "100000 N·m/rad")
+        .Optional("foot-travel", Kinds.Length, "How far a foot's screw turns out.",
+            (frame, value) => frame with { FootTravel = (Length)value! }, frame => frame.FootTravel, "0 mm", "1 m")
         .Optional("ballast", Kinds.Mass, "Mass hung under the middle by cords from the top corners.",
             (frame, value) => frame with { Ballast = (Mass)value! }, frame => frame.Ballast, "0 g", "200 kg")
         .Within("pegs", Pegs, "Pegs through the feet.", (frame, value) => frame with { Pegs = value }, frame => frame.Pegs)
