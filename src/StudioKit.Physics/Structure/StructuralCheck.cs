@@ -5,7 +5,6 @@ namespace StudioKit.Physics.Structure;
 /// <summary>One check of the studio: what is asked of it, what it can bear, and where the rule comes from.</summary>
 /// <param name="Kind">What it is about.</param>
 /// <param name="Parts">Labels of the pipes and fittings that it is about; none where it is about the sheet or the studio as a whole.</param>
-/// <param name="Name">What is checked, as a heading.</param>
 /// <param name="Demand">What is asked, in the unit to print it in.</param>
 /// <param name="Capacity">What it can bear, in the same unit.</param>
 /// <param name="Ratio">Use of the capacity [1]; it holds up to 1.</param>
@@ -16,7 +15,6 @@ namespace StudioKit.Physics.Structure;
 public sealed record StructuralCheck(
     StructuralCheckKind Kind,
     IReadOnlyList<string> Parts,
-    string Name,
     IQuantity Demand,
     IQuantity Capacity,
     double Ratio,

@@ -1,4 +1,5 @@
 using StudioKit.Physics.Sources;
+using StudioKit.Physics.Structure.Checks;
 
 namespace StudioKit.Physics.Structure;
 

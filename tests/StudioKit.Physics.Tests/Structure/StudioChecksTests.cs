@@ -17,7 +17,6 @@ public sealed class StudioChecksTests
 
         checks.Should().OnlyContain(check => Bibliography.Entries.ContainsKey(check.SourceKey));
         checks.Should().OnlyContain(check => double.IsFinite(check.Ratio) && check.Ratio >= 0);
-        checks.Select(check => check.Name).Should().OnlyHaveUniqueItems();
         checks.Select(check => check.Kind).Should().OnlyHaveUniqueItems();
         checks.Should().OnlyContain(check => check.Holds == (check.Mend.Length == 0));
     }

@@ -1,3 +1,5 @@
+using StudioKit.Physics.Structure.Frames.Layout;
+
 namespace StudioKit.Physics.Structure.Frames;
 
 /// <summary>Refuses a frame case outside its documented ranges.</summary>

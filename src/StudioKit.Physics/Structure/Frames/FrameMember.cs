@@ -3,7 +3,8 @@ using UnitsNet;
 namespace StudioKit.Physics.Structure.Frames;
 
 /// <summary>A piece of pipe in its place.</summary>
-/// <param name="Label">Label on piece and drawing: a letter for its length and a number, A1.</param>
+/// <param name="Group">The letter that all pieces of this length share.</param>
+/// <param name="Number">Its number among them [1]; ≥ 1.</param>
 /// <param name="Role">What it does.</param>
 /// <param name="From">Label of the joint at its first end.</param>
 /// <param name="To">Label of the joint at its second end.</param>
@@ -15,7 +16,8 @@ namespace StudioKit.Physics.Structure.Frames;
 /// <param name="Part">Which part of a split member it is, counted from 1 [1].</param>
 /// <param name="Parts">Parts the member is split into [1].</param>
 public sealed record FrameMember(
-    string Label,
+    string Group,
+    int Number,
     FrameMemberRole Role,
     string From,
     string To,
@@ -27,6 +29,6 @@ public sealed record FrameMember(
     int Part,
     int Parts)
 {
-    /// <summary>The letter that all pieces of this length share.</summary>
-    public string Group => Label.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9');
+    /// <summary>Label on piece and drawing: letter and number, A1.</summary>
+    public string Label => FormattableString.Invariant($"{Group}{Number}");
 }

@@ -1,4 +1,5 @@
 using StudioKit.Physics.Sources;
+using StudioKit.Physics.Structure.Frames.Layout;
 using UnitsNet;
 
 namespace StudioKit.Physics.Structure.Frames;

@@ -1,4 +1,4 @@
-namespace StudioKit.Physics.Structure.Frames;
+namespace StudioKit.Physics.Structure.Frames.Layout;
 
 /// <summary>A pair of side stretchers and the cradle rails between them.</summary>
 /// <param name="Up">Centre line of the stretchers [m].</param>

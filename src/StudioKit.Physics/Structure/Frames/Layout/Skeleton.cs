@@ -1,4 +1,4 @@
-namespace StudioKit.Physics.Structure.Frames;
+namespace StudioKit.Physics.Structure.Frames.Layout;
 
 /// <summary>Centre lines of a frame while it is laid out: joints by number, lines between them.</summary>
 internal sealed class Skeleton

@@ -1,4 +1,4 @@
-namespace StudioKit.Physics.Structure.Frames;
+namespace StudioKit.Physics.Structure.Frames.Layout;
 
 /// <summary>Which fitting has sockets in given directions.</summary>
 internal static class FittingGeometry

@@ -1,4 +1,4 @@
-namespace StudioKit.Physics.Structure.Frames;
+namespace StudioKit.Physics.Structure.Frames.Layout;
 
 /// <summary>Splits lines whose pipe would not fit the pack into the fewest equal pieces.</summary>
 internal static class MemberSplit

@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace StudioKit.Physics.Structure.Frames;
+namespace StudioKit.Physics.Structure.Frames.Layout;
 
 /// <summary>Gives every flash below the panel a tee on a lower rail, in the order asked, where the rails before it leave room.</summary>
 /// <remarks>Flashes at one height share the side stretchers, those in one line across also the rail, and those in one place the tee.</remarks>

@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace StudioKit.Physics.Structure;
+namespace StudioKit.Physics.Structure.Checks;
 
 /// <summary>What the day's warmth leaves of a pipe's stiffness and strength.</summary>
 internal sealed class PipeWarmth
@@ -38,7 +38,6 @@ internal sealed class PipeWarmth
         yield return new StructuralCheck(
             StructuralCheckKind.PipeWarmth,
             [],
-            "Pipe in the sun",
             Temperature.FromDegreesCelsius(_celsius),
             hottest,
             _celsius / PvcTemperature.Hottest,

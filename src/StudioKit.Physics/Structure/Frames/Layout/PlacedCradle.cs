@@ -1,4 +1,4 @@
-namespace StudioKit.Physics.Structure.Frames;
+namespace StudioKit.Physics.Structure.Frames.Layout;
 
 /// <summary>A cradle that was asked for, and whether it can be had.</summary>
 /// <param name="Asked">What was asked for.</param>

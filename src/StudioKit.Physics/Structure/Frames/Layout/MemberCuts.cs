@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace StudioKit.Physics.Structure.Frames;
+namespace StudioKit.Physics.Structure.Frames.Layout;
 
 /// <summary>Cut lengths and labels of a skeleton's pipes.</summary>
 internal static class MemberCuts
@@ -22,9 +22,11 @@ internal static class MemberCuts
         var to = design.Fittings.Of(skeleton.KindOf(line.To)).TakeOff;
         var centreLine = skeleton.LengthOf(line);
         var cut = centreLine - from.Meters - to.Meters - (2 * design.InsertionGap.Meters);
+        var (letter, number) = Next(cut, counts);
 
         return new FrameMember(
-            NextLabel(cut, counts),
+            letter,
+            number,
             line.Role,
             JointLabel.For(line.From),
             JointLabel.For(line.To),
@@ -38,12 +40,12 @@ internal static class MemberCuts
     }
 
     // Pieces that agree to a hundredth of a millimetre share a letter.
-    private static string NextLabel(double cut, Dictionary<long, (string Letter, int Count)> counts)
+    private static (string Letter, int Number) Next(double cut, Dictionary<long, (string Letter, int Count)> counts)
     {
         var key = (long)Math.Round(cut * 1e5);
         var (letter, count) = counts.TryGetValue(key, out var known) ? known : (LetterFor(counts.Count), 0);
         counts[key] = (letter, count + 1);
-        return FormattableString.Invariant($"{letter}{count + 1}");
+        return (letter, count + 1);
     }
 
     private static string LetterFor(int group) => group < Letters.Length

@@ -1,4 +1,4 @@
-namespace StudioKit.Physics.Structure.Frames;
+namespace StudioKit.Physics.Structure.Frames.Layout;
 
 /// <summary>Lays out a frame's centre lines before they are split and cut.</summary>
 internal sealed class FrameLayout

@@ -1,4 +1,4 @@
-namespace StudioKit.Physics.Structure.Frames;
+namespace StudioKit.Physics.Structure.Frames.Layout;
 
 /// <summary>Labels of joints by their place in the skeleton.</summary>
 internal static class JointLabel

@@ -1,4 +1,4 @@
-namespace StudioKit.Physics.Structure.Frames;
+namespace StudioKit.Physics.Structure.Frames.Layout;
 
 /// <summary>Names the pieces that do not fit the pack or do not fill their sockets.</summary>
 internal static class MemberFit

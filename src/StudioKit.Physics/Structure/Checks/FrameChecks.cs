@@ -1,7 +1,7 @@
 using StudioKit.Physics.Structure.Frames;
 using UnitsNet;
 
-namespace StudioKit.Physics.Structure;
+namespace StudioKit.Physics.Structure.Checks;
 
 /// <summary>Checks of rails, legs and sway.</summary>
 internal static class FrameChecks
@@ -69,7 +69,6 @@ internal static class FrameChecks
         return new StructuralCheck(
             StructuralCheckKind.RailSag,
             rail.Labels,
-            "Rail sag, standing load",
             sag.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
             limit.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
             sag / limit,
@@ -91,7 +90,6 @@ internal static class FrameChecks
         return new StructuralCheck(
             StructuralCheckKind.RailStress,
             rail.Labels,
-            "Rail stress under a leaning elbow",
             stress.ToUnit(UnitsNet.Units.PressureUnit.Megapascal),
             capacity.ToUnit(UnitsNet.Units.PressureUnit.Megapascal),
             stress / capacity,
@@ -117,7 +115,6 @@ internal static class FrameChecks
         return new StructuralCheck(
             StructuralCheckKind.LegBuckling,
             Labels(studio.Frame, FrameMemberRole.Leg),
-            "Leg buckling",
             Force.FromNewtons((standing / creep) + studio.Elbow.Newtons + cord),
             Force.FromNewtons(critical / safety),
             ratio,
@@ -163,7 +160,6 @@ internal static class FrameChecks
         return new StructuralCheck(
             StructuralCheckKind.Sway,
             Labels(studio.Frame, FrameMemberRole.Leg),
-            "Sway in the gust",
             lean.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
             limit.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
             lean / limit,
@@ -179,7 +175,6 @@ internal static class FrameChecks
         return new StructuralCheck(
             StructuralCheckKind.Cords,
             [],
-            "Cords and pegs in the gust",
             push,
             hold,
             hold > Force.Zero ? push / hold : double.MaxValue,

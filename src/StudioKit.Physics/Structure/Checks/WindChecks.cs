@@ -1,7 +1,7 @@
 using StudioKit.Physics.Structure.Frames;
 using UnitsNet;
 
-namespace StudioKit.Physics.Structure;
+namespace StudioKit.Physics.Structure.Checks;
 
 /// <summary>Checks of tipping and sliding, for wind from the four sides.</summary>
 internal static class WindChecks
@@ -25,7 +25,6 @@ internal static class WindChecks
         return new StructuralCheck(
             StructuralCheckKind.Tipping,
             [],
-            "Tipping in the gust",
             worst.Overturning * studio.WindSafety,
             worst.Holding,
             ratio,
@@ -41,7 +40,6 @@ internal static class WindChecks
         return new StructuralCheck(
             StructuralCheckKind.Sliding,
             [],
-            "Sliding in the gust",
             worst.Force * studio.WindSafety,
             worst.Force * (worst.SlidingSafety ?? 0),
             ratio,

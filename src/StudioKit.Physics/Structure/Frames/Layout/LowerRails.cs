@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace StudioKit.Physics.Structure.Frames;
+namespace StudioKit.Physics.Structure.Frames.Layout;
 
 /// <summary>Heights of the lower stretchers and places of the flash cradles.</summary>
 /// <param name="Levels">Stretchers along the camera's view, the first flash's first; none where there are none.</param>

@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace StudioKit.Physics.Structure;
+namespace StudioKit.Physics.Structure.Checks;
 
 /// <summary>Checks of the panel: sag, stress, elbow, sweep, growth.</summary>
 internal static class PanelChecks
@@ -12,10 +12,10 @@ internal static class PanelChecks
     {
         var standing = Sag(studio, studio.Subject.Kilograms * PanelSag.Gravity);
         yield return SagCheck(studio, standing);
-        yield return Stress(StructuralCheckKind.PanelStress, "Panel stress, standing load", standing.Stress, studio.Sheet.LongTermStress, standing.Caveats, "AcrylicDesignNote", "long-term stress without crazing");
+        yield return Stress(StructuralCheckKind.PanelStress, standing.Stress, studio.Sheet.LongTermStress, standing.Caveats, "AcrylicDesignNote", "long-term stress without crazing");
 
         var leant = Sag(studio, (studio.Subject.Kilograms * PanelSag.Gravity) + studio.Elbow.Newtons);
-        yield return Stress(StructuralCheckKind.PanelStressUnderElbow, "Panel stress under a leaning elbow", leant.Stress, studio.Sheet.ShortTermStress, ElbowCaveats(leant), "Young2002", "table 11.4, case 1b");
+        yield return Stress(StructuralCheckKind.PanelStressUnderElbow, leant.Stress, studio.Sheet.ShortTermStress, ElbowCaveats(leant), "Young2002", "table 11.4, case 1b");
         if (studio.SweepRadius is { } radius)
         {
             yield return Sweep(studio.Sheet, radius);
@@ -50,7 +50,6 @@ internal static class PanelChecks
         return new StructuralCheck(
             StructuralCheckKind.PanelSag,
             [],
-            "Panel sag, its own weight and the subject",
             sag.FreeEdges.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
             limit.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
             ratio,
@@ -61,10 +60,9 @@ internal static class PanelChecks
     }
 
     private static StructuralCheck Stress(
-        StructuralCheckKind kind, string name, Pressure demand, Pressure capacity, IReadOnlyList<string> caveats, string key, string locator) => new(
+        StructuralCheckKind kind, Pressure demand, Pressure capacity, IReadOnlyList<string> caveats, string key, string locator) => new(
         kind,
         [],
-        name,
         demand.ToUnit(UnitsNet.Units.PressureUnit.Megapascal),
         capacity.ToUnit(UnitsNet.Units.PressureUnit.Megapascal),
         demand / capacity,
@@ -83,7 +81,6 @@ internal static class PanelChecks
         return new StructuralCheck(
             StructuralCheckKind.SweepBentCold,
             [],
-            "Sweep bent cold",
             least.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
             radius.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
             least / radius,
@@ -104,7 +101,6 @@ internal static class PanelChecks
         return new StructuralCheck(
             StructuralCheckKind.SheetGrowth,
             [],
-            "Sheet's growth in the sun, at each edge",
             room.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
             given.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
             ratio,

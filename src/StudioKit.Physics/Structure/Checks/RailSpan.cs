@@ -1,4 +1,4 @@
-namespace StudioKit.Physics.Structure;
+namespace StudioKit.Physics.Structure.Checks;
 
 /// <summary>A stretch of rail between the legs or posts that hold it.</summary>
 /// <param name="Metres">Centre line [m].</param>

@@ -1,4 +1,4 @@
-namespace StudioKit.Physics.Structure.Frames;
+namespace StudioKit.Physics.Structure.Frames.Layout;
 
 /// <summary>The lengths [m] that every layout starts from.</summary>
 internal sealed record FrameMeasures
