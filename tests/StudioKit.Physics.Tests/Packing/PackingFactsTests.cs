@@ -55,6 +55,7 @@ public sealed class PackingFactsTests
     [InlineData(CellKind.LithiumIon, 3.7, 26.8, 99.16, AirCellClass.Cabin)]
     [InlineData(CellKind.LithiumIon, 11.1, 9, 99.9, AirCellClass.Cabin)]
     [InlineData(CellKind.LithiumIon, 14.8, 10, 148, AirCellClass.AskAirline)]
+    [InlineData(CellKind.LithiumIon, 16, 10, 160, AirCellClass.AskAirline)]
     [InlineData(CellKind.LithiumIon, 14.8, 11, 162.8, AirCellClass.NotAllowed)]
     [InlineData(CellKind.NickelMetalHydride, 4.8, 2, 9.6, AirCellClass.NoEnergyLimit)]
     [InlineData(CellKind.LithiumMetal, 1.5, 3, 4.5, AirCellClass.Cabin)]

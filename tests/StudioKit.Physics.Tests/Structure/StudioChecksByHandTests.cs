@@ -140,6 +140,21 @@ public sealed class StudioChecksByHandTests
         skirted.Should().BeApproximately(1.5 * q * (rails + legs + edge + skirt), 1e-3);
     }
 
+    /// <summary>Acrylic outgrows PVC by (7.2 − 5.22)·10⁻⁵ a kelvin: half of 600 mm · 1.98·10⁻⁵ · ΔT at each edge.</summary>
+    [Theory]
+    [InlineData(25, 10, 20, 15)]
+    [InlineData(30, 12, 5, 37)]
+    [InlineData(5, 10, 20, 0)]
+    public void A_sheet_grows_by_what_the_day_and_the_sun_are_warmer_than_the_bench(double air, double sun, double built, double warming)
+    {
+        var check = Check(
+            Fen with { Air = Temperature.FromDegreesCelsius(air), SunWarming = TemperatureDelta.FromDegreesCelsius(sun), Built = Temperature.FromDegreesCelsius(built) },
+            StructuralCheckKind.SheetGrowth);
+
+        check.Demand.As(UnitsNet.Units.LengthUnit.Millimeter).Should().BeApproximately(600 * 1.98e-5 * warming / 2, 1e-9);
+        check.Capacity.As(UnitsNet.Units.LengthUnit.Millimeter).Should().BeApproximately(2, 1e-9);
+    }
+
     [Fact]
     public void Checks_of_the_rails_name_the_pieces_of_the_longest_rail()
     {
