@@ -10,6 +10,7 @@ internal sealed class ViewDrawing
     private const double FirstOffset = 9;
     private const double NextOffset = 8;
     private const double LongestOnPaper = 125;
+    private const double NamePitch = 3.5;
     private const double CentreLineOver = 0.02;
     private static readonly double[] Reductions = [1, 2, 5, 10, 20, 50, 100];
 
@@ -150,19 +151,17 @@ internal sealed class ViewDrawing
         }
     }
 
-    private IEnumerable<Primitive> FlashFromAbove()
-    {
-        return Windows().SelectMany(WindowFromAbove);
-    }
+    private IEnumerable<Primitive> FlashFromAbove() => Windows().SelectMany(WindowFromAbove);
 
-    private IEnumerable<Primitive> WindowFromAbove(FlashBelow flash)
+    // Names of flashes over each other stand under each other.
+    private IEnumerable<Primitive> WindowFromAbove(FlashBelow flash, int index)
     {
         var (width, height) = (flash.HeadWidth.Meters / 2, flash.HeadHeight.Meters / 2);
         var (right, back) = (flash.Window.Right, flash.Window.Back);
         yield return Polygon.Rectangle(Bounds.Of([At(right - width, back - height, 0), At(right + width, back + height, 0)]), Stroke.Hidden, Fill.White);
         yield return new Line(At(right - width - CentreLineOver, back, 0), At(right + width + CentreLineOver, back, 0), Stroke.Centre);
         yield return new Line(At(right, back - height - CentreLineOver, 0), At(right, back + height + CentreLineOver, 0), Stroke.Centre);
-        yield return new Label(At(right + width, back + height, 0).Plus(1, -1), $"flash {Name(flash)}", 8);
+        yield return new Label(At(right + width, back + height, 0).Plus(1, -1 - (index * NamePitch)), $"flash {Name(flash)}", 8);
     }
 
     // Flashes in one place are drawn once.
@@ -235,10 +234,7 @@ internal sealed class ViewDrawing
 
     private FramePoint BackOfSheet() => Sweep() is { } sweep ? SheetAt(sweep.Radius, sweep.Angle) : new FramePoint(0, _panel.FlatDepth.Meters / 2, _frame.Geometry.PanelHeight.Meters);
 
-    private IEnumerable<Primitive> FlashUpright()
-    {
-        return Windows().SelectMany(WindowUpright);
-    }
+    private IEnumerable<Primitive> FlashUpright() => Windows().SelectMany(WindowUpright);
 
     private IEnumerable<Primitive> WindowUpright(FlashBelow flash)
     {

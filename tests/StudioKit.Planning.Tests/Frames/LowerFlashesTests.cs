@@ -108,6 +108,47 @@ public sealed class LowerFlashesTests
         (frame.StandingMass - frame.Mass - Panel.Mass).Grams.Should().BeApproximately(grams, 1e-6);
     }
 
+    /// <summary>The middle of the panel is 300 mm from its left and 200 mm from its front edge, the sheet lies 500 mm over the ground.</summary>
+    [Fact]
+    public void A_flash_is_measured_from_the_panels_left_and_front_edge()
+    {
+        var flash = Frame("430 mm", "{flash: willow, role: below, distance: 200 mm, offset-right: 40 mm, offset-back: -30 mm}").LowerFlashes[1];
+
+        (flash.Window - new FramePoint(0.040, -0.030, 0.300)).Norm.Should().BeLessThan(1e-12);
+        flash.FromLeft.Millimeters.Should().BeApproximately(340, 1e-9);
+        flash.FromFront.Millimeters.Should().BeApproximately(170, 1e-9);
+        flash.BelowPanel.Millimeters.Should().BeApproximately(200, 1e-9);
+    }
+
+    /// <summary>A sheet of 600 × 400 × 3 mm that weighs 1.2 kg: what its density would have to be for the checks.</summary>
+    [Fact]
+    public void A_weighed_panel_presses_on_its_rails_with_what_it_weighs()
+    {
+        var kit = Kit("430 mm", "{flash: sedge, role: below, distance: 430 mm}", "no");
+        var (weighed, computed) = (Panel with { Mass = Mass.FromKilograms(1.2) }, Panel with { Mass = Mass.FromKilograms(1.2), MassOrigin = MassOrigin.FromGeometry });
+        var frame = FramePlanner.Plan(kit, weighed, new PlanningServices());
+
+        double Density(PanelPlan panel) => FrameLoads.CaseOf(kit, panel, frame.Geometry, frame.StandingMass).Sheet.Density.KilogramsPerCubicMeter;
+
+        Density(weighed).Should().BeApproximately(1.2 / (0.600 * 0.400 * 0.003), 1e-6);
+        Density(computed).Should().Be(kit.Panel.Density.KilogramsPerCubicMeter);
+    }
+
+    /// <summary>
+    /// Side rails of 880 mm carry (12.6 N + 2 N)/2 and themselves, 9.5 N/m, and sag 5·9.5·0.88⁴/(384·10.9) m = 7 mm, over a two-hundredth; those of 380 mm less than
+    /// half a millimetre, and cross rails of 580 mm 1.4 mm of the 2.9 mm allowed.
+    /// </summary>
+    [Theory]
+    [InlineData(400, 4)]
+    [InlineData(900, 6)]
+    public void Legs_stand_under_the_middle_of_rails_that_sag_too_far_without(double depth, int feet)
+    {
+        var panel = Panel with { RequiredDepth = Length.FromMillimeters(depth), Depth = Length.FromMillimeters(depth), MassOrigin = MassOrigin.FromGeometry };
+
+        FramePlanner.Plan(Kit("430 mm", "{flash: sedge, role: below, distance: 430 mm}", "no"), panel, new PlanningServices())
+            .Geometry.Feet.Should().HaveCount(feet);
+    }
+
     /// <summary>By hand: hems of 20 mm at either side and 50 mm round the rail less 10 mm off the ground, on a base of 580 + 20 by 380 + 20 mm: 2·(640 + 440) mm × 540 mm at 120 g/m².</summary>
     [Fact]
     public void Skirts_weigh_the_same_in_the_bag_and_on_the_frame()

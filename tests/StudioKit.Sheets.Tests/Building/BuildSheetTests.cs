@@ -61,6 +61,30 @@ public sealed class BuildSheetTests
         drawing.Marks.OfType<Dimension>().Select(dimension => dimension.Text).Should().Contain(["600 mm", "700 mm", "320 mm", "350 mm"]);
     }
 
+    /// <summary>Windows 300, 200 and 420 mm under a panel 500 mm up, 20 mm right, 50 mm left and in the middle of 600 mm, in the middle and 80 mm behind it of 700 mm.</summary>
+    [Fact]
+    public void Every_flash_below_is_drawn_measured_and_said_to_be_held()
+    {
+        var plan = BuiltKit.ThreeBelow;
+        var views = BuildDrawings.Views(plan, plan.Frame!, Metric).ToDictionary(view => view.Name, view => view.Drawing);
+
+        Texts(views["frame-plan"]).Should().Contain(["320 mm", "250 mm", "300 mm", "350 mm", "430 mm"]);
+        Texts(views["frame-front"]).Should().Contain(["300 mm, window to panel", "200 mm, window to panel", "420 mm, window to panel", "140 mm", "240 mm"]);
+        views["frame-plan"].Marks.OfType<Label>().Select(label => label.Text).Should().Contain(["flash sedge, white", "flash willow, pale", "flash willow, soft"]);
+        foreach (var view in views.Values)
+        {
+            view.Marks.OfType<Dimension>().Select(dimension => (dimension.Offset, dimension.From, dimension.To)).Should().OnlyHaveUniqueItems();
+        }
+
+        var file = SheetSet.Write(plan, new SheetOptions()).Single(file => file.Name == "build-sheet.pdf");
+        using var document = PdfDocument.Open(file.Content.ToArray());
+        var text = string.Join(' ', document.GetPages().Select(page => page.Text));
+        text.Should().Contain("What holds the flashes below").And.Contain($"its cradle, {plan.Frame!.LowerFlashes[0].CradleJoint}")
+            .And.Contain($"its cradle, {plan.Frame.LowerFlashes[1].CradleJoint}").And.Contain("the ground");
+
+        static IEnumerable<string> Texts(Drawing drawing) => drawing.Marks.OfType<Dimension>().Select(dimension => dimension.Text);
+    }
+
     [Fact]
     public void The_check_square_is_100_mm_in_the_pdf()
     {

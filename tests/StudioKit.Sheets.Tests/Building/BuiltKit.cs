@@ -10,7 +10,14 @@ internal static class BuiltKit
 
     public static Plan Swept { get; } = Of("kind: swept-table", "sweep-radius: 1 m\n  sweep-angle: 35°");
 
-    public static Plan Of(string frame, string panel, string name = "Reed margin") => KitPlanner.Plan(KitReader.Parse(
+    /// <summary>A second set-up whose flash stands higher and to the left, and a third with one on the ground.</summary>
+    public static Plan ThreeBelow { get; } = Of(
+        "kind: table",
+        "skirts: no",
+        more: "- {name: pale, kind: white-background, lights: [{flash: willow, role: below, distance: 200 mm, offset-right: -50 mm, offset-back: 80 mm}]}\n"
+            + "  - {name: soft, kind: white-background, lights: [{flash: willow, role: below, distance: 420 mm}]}");
+
+    public static Plan Of(string frame, string panel, string name = "Reed margin", string more = "") => KitPlanner.Plan(KitReader.Parse(
         $$"""
         kit: {{name}}
         camera: {name: body R, sensor: 36 mm x 24 mm, pixels: 6000 x 4000}
@@ -37,6 +44,7 @@ internal static class BuiltKit
           - name: white
             kind: white-background
             lights: [{flash: sedge, role: below, distance: 30 cm, offset-right: 20 mm}, {flash: willow, role: above, modifier: small box, distance: 40 cm}]
+          {{more}}
         """,
         "reed.yaml",
         PartsLibrary.Embedded));
