@@ -20,7 +20,8 @@ public static class StudioChecks
         return
         [
             .. PanelChecks.Of(studio),
-            .. FrameChecks.Of(studio, warmth),
+            .. RailChecks.Of(studio, warmth),
+            .. LegChecks.Of(studio, warmth),
             .. warmth.Checks(),
             .. WindChecks.Of(studio),
         ];
