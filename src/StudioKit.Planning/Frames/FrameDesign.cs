@@ -12,12 +12,6 @@ internal static class FrameDesign
     // Longest piece where the kit has no bag: what lies across a usual 60 l backpack (common practice, no source).
     private static readonly Length UsualLongestPiece = Length.FromMillimeters(600);
 
-    // What a usual screw through a cap gives (common practice, no source).
-    private static readonly Length FootTravel = Length.FromMillimeters(120);
-
-    /// <summary>Rotational stiffness of a dry push fit that nobody measured (common practice, no source).</summary>
-    public static RotationalStiffness JointStiffness { get; } = RotationalStiffness.FromNewtonMetersPerRadian(50);
-
     /// <summary>The longest piece that the pack takes.</summary>
     public static Length LongestPiece(KitSpec kit) =>
         kit.Frame.LongestPiece
@@ -47,8 +41,8 @@ internal static class FrameDesign
         Pad = kit.Frame.Pad,
         EdgeClearance = kit.Frame.EdgeClearance,
         Stretchers = kit.Frame.Stretchers,
-        JointStiffness = JointStiffness,
-        FootTravel = FootTravel,
+        JointStiffness = kit.Frame.JointStiffness,
+        FootTravel = kit.Frame.FootTravel,
     };
 
     /// <summary>A kit's pipe as the structure calculations want it.</summary>

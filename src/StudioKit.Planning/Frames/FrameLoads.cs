@@ -10,14 +10,6 @@ namespace StudioKit.Planning.Frames;
 /// <summary>What a frame weighs and carries, and the studio to be checked with it.</summary>
 internal static class FrameLoads
 {
-    // Subjects weigh little; the box that holds one counts for more (common practice, no source).
-    private static readonly Mass SubjectInItsBox = Mass.FromGrams(200);
-
-    // An elbow leant on the panel, feet on grass, pipe in the sun (common practice, no source).
-    private static readonly Force Elbow = Force.FromNewtons(30);
-    private static readonly TemperatureDelta SunWarming = TemperatureDelta.FromDegreesCelsius(10);
-    private const double Friction = 0.4;
-
     /// <summary>Pipe and fittings.</summary>
     public static MassStatement FrameMass(KitSpec kit, FrameResult frame) =>
         StudioMass.Of(frame, FrameDesign.PipeOf(kit.Frame.Pipe), FrameDesign.CaseOf(kit.Frame.Fittings), kit.Frame.Mass);
@@ -42,11 +34,11 @@ internal static class FrameLoads
         Guyed = kit.Frame.Pegs.Guys,
         Gust = kit.Site.Wind,
         Air = kit.Site.Temperature,
-        SunWarming = SunWarming,
-        Subject = SubjectInItsBox,
-        Elbow = Elbow,
-        Friction = Friction,
-        JointStiffness = FrameDesign.JointStiffness,
+        SunWarming = kit.Site.SunWarming,
+        Subject = kit.Panel.SubjectInBox,
+        Elbow = kit.Panel.ElbowLoad,
+        Friction = kit.Site.GroundFriction,
+        JointStiffness = kit.Frame.JointStiffness,
         SkirtHeight = kit.Panel.Skirts ? kit.Frame.Height : Length.Zero,
     };
 
@@ -57,7 +49,9 @@ internal static class FrameLoads
         Density = panel.Density,
         YoungsModulus = panel.YoungsModulus,
         PoissonRatio = panel.PoissonRatio,
+        Making = panel.Making,
         LongTermStress = panel.LongTermStress,
+        ShortTermStress = panel.ShortTermStress,
         ThermalExpansion = panel.ThermalExpansion,
         ColdBendRatio = panel.ColdBendRatio,
     };

@@ -74,6 +74,8 @@ public sealed class BuildSheetTests
         foreach (var view in views.Values)
         {
             view.Marks.OfType<Dimension>().Select(dimension => (dimension.Offset, dimension.From, dimension.To)).Should().OnlyHaveUniqueItems();
+            var labels = view.Marks.OfType<Label>().ToList();
+            labels.SelectMany((label, i) => labels.Skip(i + 1).Where(other => Covers(label.Bounds, other.Bounds)).Select(other => $"{label.Text} and {other.Text}")).Should().BeEmpty();
         }
 
         var file = SheetSet.Write(plan, new SheetOptions()).Single(file => file.Name == "build-sheet.pdf");
