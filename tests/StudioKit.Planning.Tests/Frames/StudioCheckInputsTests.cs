@@ -65,6 +65,18 @@ public sealed class StudioCheckInputsTests
         Check(StructuralCheckKind.LegBuckling, frame: "joint-stiffness: 200 N·m/rad").Ratio.Should().BeLessThan(Check(StructuralCheckKind.LegBuckling).Ratio);
     }
 
+    /// <summary>A nudge of 10 N on four legs of 236 mm: 10·0.236²/(4·50) is 2.8 mm, over a hundredth of the height; joints a hundred times stiffer leave the 1 mm that the legs bend.</summary>
+    [Theory]
+    [InlineData("50 N·m/rad", true)]
+    [InlineData("5000 N·m/rad", false)]
+    public void Stretchers_are_put_in_where_the_kits_joints_lean_too_far(string stiffness, bool stretched)
+    {
+        var yaml = Yaml.Replace("height: 500 mm, stretchers: never", $"height: 300 mm, joint-stiffness: {stiffness}", StringComparison.Ordinal)
+            .Replace("430 mm", "240 mm", StringComparison.Ordinal).Replace("PANEL", "", StringComparison.Ordinal).Replace("FRAME", "", StringComparison.Ordinal).Replace("SITE", "", StringComparison.Ordinal);
+
+        Plan(KitText.Read(yaml).Kit!).Geometry.Members.Any(member => member.Role == Physics.Structure.Frames.FrameMemberRole.Stretcher).Should().Be(stretched);
+    }
+
     /// <summary>Ground of 5° under legs 580 × 380 mm apart asks for tan 5°·693 mm = 61 mm.</summary>
     [Fact]
     public void A_foot_turns_no_further_than_its_screw()
