@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using StudioKit.Kits;
+using StudioKit.Physics.Exposure;
 using StudioKit.Planning;
 
 namespace StudioKit.Field.Tests;
@@ -8,6 +9,12 @@ namespace StudioKit.Field.Tests;
 internal static class PlannedKit
 {
     public const string Framing = "reed 50 at 1:2";
+
+    private const int Columns = 96;
+    private const int Rows = 64;
+
+    // The light of a plan is solved once for all pictures taken of it: power shifts it as a whole.
+    private static readonly ConcurrentDictionary<(Plan Truth, ShotSettings Shot), double[,]> Truths = new();
 
     private static readonly ConcurrentDictionary<(double GuideNumber, string Pitch, string More), Plan> Plans = new();
 
@@ -46,10 +53,13 @@ internal static class PlannedKit
     /// <summary>A camera over the bare panel of a plan.</summary>
     public static SensorModel Camera(Plan truth, ShotSettings shot, double gain = 0, int seed = 1)
     {
-        const int Columns = 96;
-        const int Rows = 64;
-        var setUp = truth.Kit.SetUps[0];
-        var margins = new ExpectedLight(truth).OnSensor(setUp, Framing, setUp.CameraPitches[0], isUpright: false, shot)!.MarginsAt(Columns, Rows);
-        return new SensorModel(480, 320) { Margin = (u, v) => margins[(int)(v * Rows), (int)(u * Columns)] + gain, Seed = seed };
+        var margins = Truths.GetOrAdd((truth, shot with { Power = FlashPower.Full }), AtFullPower);
+        return new SensorModel(480, 320) { Margin = (u, v) => margins[(int)(v * Rows), (int)(u * Columns)] - shot.Power.StopsBelowFull + gain, Seed = seed };
+    }
+
+    private static double[,] AtFullPower((Plan Truth, ShotSettings Shot) at)
+    {
+        var setUp = at.Truth.Kit.SetUps[0];
+        return new ExpectedLight(at.Truth).OnSensor(setUp, Framing, setUp.CameraPitches[0], isUpright: false, at.Shot)!.MarginsAt(Columns, Rows);
     }
 }

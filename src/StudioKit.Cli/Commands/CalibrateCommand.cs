@@ -72,9 +72,16 @@ internal sealed class CalibrateCommand
             return ExitCode.BadInput;
         }
 
+        // A slip in the table is told before the plan, which takes longer.
+        var table = Table(parsed);
+        if (table is { IsSound: false })
+        {
+            return FieldFaults.Print(_host, table.Diagnostics);
+        }
+
         var plan = KitPlanner.Plan(read);
         var (readings, faults) = (new List<CalibrationReading>(), new List<FieldDiagnostic>());
-        AddTable(parsed, plan, readings, faults);
+        AddTable(table?.Value ?? [], plan, readings, faults);
         AddFrames(parsed, plan, powers, readings, faults);
         if (faults.Count > 0)
         {
@@ -109,15 +116,14 @@ internal sealed class CalibrateCommand
         return false;
     }
 
-    private void AddTable(ParseResult parsed, Plan plan, List<CalibrationReading> readings, List<FieldDiagnostic> faults)
+    private FieldResult<IReadOnlyList<FieldReading>>? Table(ParseResult parsed) =>
+        parsed.GetValue(_table) is { } path ? FieldReadingTable.Parse(path, InputFile.Text(path)) : null;
+
+    private static void AddTable(IReadOnlyList<FieldReading> table, Plan plan, List<CalibrationReading> readings, List<FieldDiagnostic> faults)
     {
-        if (parsed.GetValue(_table) is { } path)
-        {
-            var table = FieldReadingTable.Parse(path, InputFile.Text(path));
-            var planned = table.IsSound ? new PlannedReadings(plan).Of(table.Value) : null;
-            readings.AddRange(planned?.Value ?? []);
-            faults.AddRange(planned?.Diagnostics ?? table.Diagnostics);
-        }
+        var planned = new PlannedReadings(plan).Of(table);
+        readings.AddRange(planned.Value ?? []);
+        faults.AddRange(planned.Diagnostics);
     }
 
     private void AddFrames(ParseResult parsed, Plan plan, List<FlashPower> powers, List<CalibrationReading> readings, List<FieldDiagnostic> faults)

@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using StudioKit.FieldFiles;
 
 namespace StudioKit.Cli.Files;
 
@@ -60,13 +61,13 @@ internal sealed class WrittenFiles
         foreach (var (name, content) in files)
         {
             var path = Path.Combine(_folder, name);
-            Guarded(path, "write", () => WriteWhole(path, content));
+            WriteWhole(path, content);
             _hashes[name] = Hash(content.Span);
         }
 
         var list = Path.Combine(_folder, ListName);
         var lines = string.Concat(_hashes.Select(pair => $"{pair.Value} {pair.Key}\n"));
-        Guarded(list, "write", () => WriteWhole(list, System.Text.Encoding.UTF8.GetBytes(lines)));
+        WriteWhole(list, System.Text.Encoding.UTF8.GetBytes(lines));
         return [.. files.Select(file => Path.Combine(_folder, file.Name))];
     }
 
@@ -87,27 +88,11 @@ internal sealed class WrittenFiles
         }
     }
 
-    // Temporary file in the same folder, flushed to disk, then renamed over: a reader sees the old file or the new one, never half.
-    private static bool WriteWhole(string path, ReadOnlyMemory<byte> content)
+    private static void WriteWhole(string path, ReadOnlyMemory<byte> content) => Guarded(path, "write", () =>
     {
-        var temporary = path + ".part";
-        try
-        {
-            using (var stream = new FileStream(temporary, FileMode.Create, FileAccess.Write, FileShare.None))
-            {
-                stream.Write(content.Span);
-                stream.Flush(flushToDisk: true);
-            }
-
-            File.Move(temporary, path, overwrite: true);
-            return true;
-        }
-        catch
-        {
-            File.Delete(temporary);
-            throw;
-        }
-    }
+        WholeFile.Write(path, stream => stream.Write(content.Span));
+        return true;
+    });
 
     private static string Hash(ReadOnlySpan<byte> content) => Convert.ToHexStringLower(SHA256.HashData(content));
 

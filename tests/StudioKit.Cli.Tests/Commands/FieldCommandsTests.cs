@@ -1,5 +1,8 @@
+using System.CommandLine;
 using System.Text.Json;
 using SkiaSharp;
+using StudioKit.Cli.Commands;
+using StudioKit.Kits;
 using UglyToad.PdfPig;
 
 namespace StudioKit.Cli.Tests.Commands;
@@ -9,6 +12,19 @@ public sealed class FieldCommandsTests : IDisposable
     private readonly TemporaryFolder _folder = new();
 
     public void Dispose() => _folder.Dispose();
+
+    [Theory]
+    [InlineData(1.0)]
+    [InlineData(0.5, "--target", "1/2 stop")]
+    public void Photo_aims_for_the_set_ups_own_margin_unless_another_is_asked_for(double target, params string[] more)
+    {
+        var options = new PhotoOptions(new CommandHost { Output = TextWriter.Null, Error = TextWriter.Null });
+        var command = new Command("photo");
+        options.AddTo(command);
+        var setUp = KitReader.Parse(SmallKit, "kit.yaml", PartsLibrary.Embedded).Kit!.SetUps[0];
+
+        options.TargetOf(command.Parse(["a.jpg", .. more]), setUp).Should().Be(target);
+    }
 
     /// <summary>Code 188 is half of saturation on the sRGB curve (IEC 61966-2-1): one stop under.</summary>
     [Fact]
@@ -54,6 +70,38 @@ public sealed class FieldCommandsTests : IDisposable
     [Fact]
     public void Scale_without_a_scale_is_bad_usage() =>
         CommandRun.Of("scale", Picture("spider.jpg", 240), "--out", _folder.File("scaled")).ExitCode.Should().Be(2);
+
+    [Fact]
+    public void A_given_pixel_size_is_taken_with_its_unit() =>
+        CommandRun.Of("scale", Picture("spider.png", 240), "--pixel-size", "5 um", "--out", _folder.File("scaled")).Output
+            .Should().Contain("bar 500 µm, 5 µm per pixel", "a quarter of 400 pixels of 5 µm is 500 µm");
+
+    [Fact]
+    public void A_held_animal_at_its_limit_is_called_out_and_rings_by_its_exit_code()
+    {
+        var (log, clock) = (_folder.File("field.log"), new MovedClock());
+        var session = CommandRun.At(clock, "log", "session", "--log", log).Output.Trim();
+        var subject = CommandRun.At(clock, "log", "subject", session, "--log", log, "--name", "Dolomedes").Output.Trim();
+        CommandRun.At(clock, "log", "hold", "start", subject, "--log", log, "--limit", "10 min").ExitCode.Should().Be(0);
+
+        clock.Now += TimeSpan.FromMinutes(9.5);
+        CommandRun.At(clock, "log", "hold", "status", "--log", log).ExitCode.Should().Be(0);
+        clock.Now += TimeSpan.FromMinutes(0.5);
+        var status = CommandRun.At(clock, "log", "hold", "status", "--log", log);
+
+        status.ExitCode.Should().Be(1);
+        status.Output.Should().Contain("held 10.0 min of 10 min: LET IT GO NOW");
+    }
+
+    [Fact]
+    public void A_sessions_place_keeps_its_uncertainty_apart_from_its_height()
+    {
+        var log = _folder.File("field.log");
+        CommandRun.Of("log", "session", "--log", log, "--latitude", "52.6", "--longitude", "-21.5", "--uncertainty-m", "30", "--elevation-m", "2").ExitCode.Should().Be(0);
+
+        JsonDocument.Parse(CommandRun.Of("log", "list", "--log", log, "--json").Output).RootElement.GetProperty("sessions")[0]
+            .GetProperty("coordinateUncertaintyM").GetDouble().Should().Be(30);
+    }
 
     [Fact]
     public void Log_keeps_a_session_and_gives_it_back()
@@ -113,13 +161,12 @@ public sealed class FieldCommandsTests : IDisposable
     [Fact]
     public void Calibrate_writes_a_correction_that_the_plan_uses_and_leaves_the_kit()
     {
-        var kit = _folder.File("kit.yaml");
-        CommandRun.Of("new", kit).ExitCode.Should().Be(0);
+        var kit = Kit();
         var before = File.ReadAllText(kit);
         var light = JsonDocument.Parse(CommandRun.Of("plan", kit, "--json").Output).RootElement.GetProperty("exposures")[0].GetProperty("lights")[0];
         var flash = light.GetProperty("flash").GetString();
 
-        // The starter kit's flash below promises what its guide number says; the meter reads half a stop less than the plan's own lines give.
+        // The kit's flash below promises what its guide number says; the meter reads half a stop less than the plan's own lines give.
         var promised = light.GetProperty("lightBudget").EnumerateArray().Where(line => InBeam.Contains(line.GetProperty("item").GetString()))
             .Sum(line => line.GetProperty("stops").GetDouble());
         var reading = Math.Pow(2, promised - 0.5).ToString("0.####", System.Globalization.CultureInfo.InvariantCulture);
@@ -141,13 +188,26 @@ public sealed class FieldCommandsTests : IDisposable
         TextOf("sheets/cards-A6.pdf").Should().Contain("corrected 2026-05-09");
     }
 
+    /// <summary>Codes 137 and 188 are a quarter and a half of saturation (IEC 61966-2-1), a stop apart like the two powers: both are as far off the plan.</summary>
+    [Fact]
+    public void Calibrate_takes_each_frame_at_its_own_power()
+    {
+        var run = CommandRun.Of(
+            "calibrate", Kit(), "--frame", Picture("a.png", 137), "--power", "1/32", "--frame", Picture("b.png", 188), "--power", "1/16", "--framing", "reed 50 at 1:2", "--json");
+
+        run.ExitCode.Should().Be(0, run.Error);
+        var readings = JsonDocument.Parse(run.Output).RootElement.GetProperty("readings");
+        var off = readings.EnumerateArray().Select(reading => reading.GetProperty("beforeStops").GetDouble()).ToList();
+        off.Should().HaveCount(2);
+        off[0].Should().BeApproximately(off[1], 0.02);
+    }
+
     [Theory]
     [InlineData("name,kind,power,reading\na,flash-meter,1/1,much\n", "readings.csv(2)")]
     [InlineData("name,kind,power,reding\n", "Did you mean 'reading'?")]
     public void Calibrate_says_where_a_table_is_wrong(string table, string said)
     {
-        var kit = _folder.File("kit.yaml");
-        CommandRun.Of("new", kit).ExitCode.Should().Be(0);
+        var kit = Kit();
         File.WriteAllText(_folder.File("readings.csv"), table);
 
         var run = CommandRun.Of("calibrate", kit, "--readings", _folder.File("readings.csv"));
@@ -176,11 +236,11 @@ public sealed class FieldCommandsTests : IDisposable
     }
 
     [Theory]
-    [InlineData("", "reed 55 at 1:2")]
-    [InlineData("reed 55 at 1:3", "Did you mean")]
+    [InlineData("", "reed 50 at 1:2")]
+    [InlineData("reed 50 at 1:3", "Did you mean")]
     public void Photo_asks_which_framing(string framing, string said)
     {
-        var run = CommandRun.Of("photo", Picture("panel.png", 188), "--bare", "--kit", DemoKit, "--framing", framing);
+        var run = CommandRun.Of("photo", Picture("panel.png", 188), "--bare", "--kit", Kit(), "--framing", framing);
 
         run.ExitCode.Should().Be(2);
         run.Error.Should().Contain(said);
@@ -199,7 +259,7 @@ public sealed class FieldCommandsTests : IDisposable
     {
         var run = CommandRun.Of(
             "photo", Picture("a.png", 99), Picture("b.png", 137), Picture("c.png", 188), "--ladder", "1/32", "--ladder", "1/16", "--ladder", "1/8",
-            "--kit", DemoKit, "--framing", "reed 55 at 1:2", "--pitch", "90°", "--json", "--out", _folder.File("maps"));
+            "--kit", Kit(), "--framing", "reed 50 at 1:2", "--json", "--out", _folder.File("maps"));
 
         run.ExitCode.Should().Be(0, run.Error);
         var root = JsonDocument.Parse(run.Output).RootElement;
@@ -213,15 +273,52 @@ public sealed class FieldCommandsTests : IDisposable
         File.ReadAllText(_folder.File("maps/white-margin.svg")).Should().Contain("Measured less planned");
     }
 
+    private sealed class MovedClock : TimeProvider
+    {
+        public DateTimeOffset Now { get; set; } = new(2026, 5, 9, 14, 0, 0, TimeSpan.Zero);
+
+        public override TimeZoneInfo LocalTimeZone => TimeZoneInfo.Utc;
+
+        public override DateTimeOffset GetUtcNow() => Now;
+    }
+
     private string TextOf(string file)
     {
         using var document = PdfDocument.Open(File.ReadAllBytes(_folder.File(file)));
         return string.Join(' ', document.GetPages().SelectMany(page => page.GetWords()).Select(word => word.Text));
     }
 
+    private const string SmallKit =
+        """
+        kit: Reed margin
+        camera: {name: body R, sensor: 36 mm x 24 mm, pixels: 6000 x 4000}
+        lenses:
+          - {name: reed 50, focal-length: 50 mm, focusing: unit, aperture: f/2.8 to f/22, largest-magnification: 1:2, magnifications: [1:2, 1:4]}
+        flashes:
+          - {name: sedge, guide-number: 30 m @ ISO 100, head: 70 mm x 40 mm, cell: aa-nimh-2000, mass: 300 g}
+          - {name: willow, guide-number: 36 m @ ISO 100, cell: aa-nimh-2000, mass: 300 g}
+        panel: {width: 600 mm, depth: 400 mm, skirts: yes, transmittance: 0.5}
+        frame: {kind: table, height: 500 mm, pipe: pvc-u-20x1.5, fittings: pvc-u-20}
+        subjects: [{name: moth, group: flying-insects, length: 40 mm}]
+        set-ups:
+          - name: white
+            kind: white-background
+            aperture: f/16
+            iso: 400
+            camera-pitch: 60°
+            target-white-margin: 1 stop
+            lights: [{flash: sedge, role: below, distance: 30 cm}, {flash: willow, role: above, distance: 40 cm}]
+        """;
+
     private static string DemoKit => Repository.Kit("fen-edge.yaml");
 
     private static readonly string[] InBeam = ["Guide number", "Power", "Outdoor correction", "Modifier", "Distance", "Head close by"];
+
+    private string Kit()
+    {
+        File.WriteAllText(_folder.File("kit.yaml"), SmallKit);
+        return _folder.File("kit.yaml");
+    }
 
     private string Picture(string name, byte code)
     {

@@ -50,7 +50,7 @@ public sealed partial class PlanCommandTests
     [Fact]
     public void Plan_prints_the_keys_that_scripts_rely_on()
     {
-        var root = Root(CommandRun.Of("plan", Repository.Kit("fen-edge.yaml"), "--json"));
+        var root = Root(CommandRun.Once("plan", Repository.Kit("fen-edge.yaml"), "--json"));
 
         Names(root).Should().Contain(["kit", "contentHash", "stands", "panel", "framings", "exposures", "depthCurves", "pack", "checks", "defaults"]);
         Names(root.GetProperty("framings")[0]).Should().Contain(["name", "lens", "magnification", "reached", "workingDistanceMm", "fieldWidthMm"]);
@@ -67,7 +67,7 @@ public sealed partial class PlanCommandTests
     {
         foreach (var kit in new[] { "fen-edge.yaml", "heath-ultralight.yaml" })
         {
-            Root(CommandRun.Of("plan", Repository.Kit(kit), "--json")).GetProperty("exposures").EnumerateArray()
+            Root(CommandRun.Once("plan", Repository.Kit(kit), "--json")).GetProperty("exposures").EnumerateArray()
                 .Where(exposure => !exposure.GetProperty("works").GetBoolean())
                 .Select(exposure => $"{kit}: {exposure.GetProperty("setUp")} {exposure.GetProperty("framing")}: {exposure.GetProperty("bindingLimit")}")
                 .Should().BeEmpty();
@@ -77,7 +77,7 @@ public sealed partial class PlanCommandTests
     [Fact]
     public void Why_prints_every_line_of_every_flash_with_its_source()
     {
-        var run = CommandRun.Of("plan", Repository.Kit("fen-edge.yaml"), "--why", Framing, "--set-up", "white");
+        var run = CommandRun.Once("plan", Repository.Kit("fen-edge.yaml"), "--why", Framing, "--set-up", "white");
 
         run.ExitCode.Should().Be(0);
         run.Output.Should().ContainAll("Guide number", "Panel transmittance", "Close focus", "white margin", "Modifier", "[1] ", "ISO 12232", "give or take");
@@ -86,8 +86,8 @@ public sealed partial class PlanCommandTests
     [Fact]
     public void Why_as_JSON_holds_the_same_budget_as_the_plan()
     {
-        var why = Root(CommandRun.Of("plan", Repository.Kit("fen-edge.yaml"), "--why", Framing, "--set-up", "white", "--json"));
-        var plan = Root(CommandRun.Of("plan", Repository.Kit("fen-edge.yaml"), "--json"));
+        var why = Root(CommandRun.Once("plan", Repository.Kit("fen-edge.yaml"), "--why", Framing, "--set-up", "white", "--json"));
+        var plan = Root(CommandRun.Once("plan", Repository.Kit("fen-edge.yaml"), "--json"));
 
         var same = plan.GetProperty("exposures").EnumerateArray().Single(exposure =>
             exposure.GetProperty("setUp").GetString() == "white" && exposure.GetProperty("framing").GetString() == Framing);
@@ -97,7 +97,7 @@ public sealed partial class PlanCommandTests
     [Fact]
     public void Why_helps_with_a_mistyped_framing()
     {
-        var run = CommandRun.Of("plan", Repository.Kit("fen-edge.yaml"), "--why", "red 55 at 1:1");
+        var run = CommandRun.Once("plan", Repository.Kit("fen-edge.yaml"), "--why", "red 55 at 1:1");
 
         run.ExitCode.Should().Be(2);
         run.Output.Should().BeEmpty();
@@ -111,7 +111,7 @@ public sealed partial class PlanCommandTests
     [Fact]
     public void Compare_puts_two_kits_side_by_side()
     {
-        var run = CommandRun.Of("plan", Repository.Kit("fen-edge.yaml"), "--compare", Repository.Kit("heath-ultralight.yaml"));
+        var run = CommandRun.Once("plan", Repository.Kit("fen-edge.yaml"), "--compare", Repository.Kit("heath-ultralight.yaml"));
 
         run.ExitCode.Should().Be(0);
         run.Output.Should().ContainAll("Fen edge", "Heath ultralight", "mass", "panel", "lighter");
@@ -121,7 +121,7 @@ public sealed partial class PlanCommandTests
     public void A_kit_compared_with_itself_differs_in_nothing()
     {
         var kit = Repository.Kit("fen-edge.yaml");
-        var root = Root(CommandRun.Of("plan", kit, "--compare", kit, "--json"));
+        var root = Root(CommandRun.Once("plan", kit, "--compare", kit, "--json"));
 
         root.GetProperty("massDifferenceG").GetDouble().Should().Be(0);
         root.GetProperty("lines").EnumerateArray().Should().NotContain(line => line.GetProperty("differs").GetBoolean());
@@ -130,7 +130,7 @@ public sealed partial class PlanCommandTests
     [Fact]
     public void Every_number_of_an_explanation_carries_its_unit()
     {
-        var output = CommandRun.Of("plan", Repository.Kit("fen-edge.yaml"), "--why", Framing, "--set-up", "dusk").Output;
+        var output = CommandRun.Once("plan", Repository.Kit("fen-edge.yaml"), "--why", Framing, "--set-up", "dusk").Output;
 
         // Notes below the tables are sentences; a number in one must not stand bare before a full stop or comma.
         var notes = output.Split('\n').Where(line => line.StartsWith("Ambient", StringComparison.Ordinal) || line.StartsWith("The whole", StringComparison.Ordinal)).ToList();

@@ -55,6 +55,23 @@ public sealed class TestFrameTests
         tint.BlueStops.Should().BeApproximately(-0.2, 0.02);
     }
 
+    /// <summary>A background is white only where its last channel clips: blue, 0.4 stop behind, misses 0.9 where green misses 0.5.</summary>
+    [Fact]
+    public void A_tinted_background_misses_what_its_darkest_channel_misses()
+    {
+        var sensor = new SensorModel(600, 400) { Margin = (_, _) => -0.5, BlueGain = Math.Pow(2, -0.4) };
+
+        var analysis = TestFrame.AnalyseBarePanel(sensor.Expose()).Value!;
+
+        analysis.StopsMissing.Should().BeApproximately(0.9, 0.03);
+        analysis.Cells[0].Light.Should().BeApproximately(Math.Pow(2, -0.9), 0.01);
+    }
+
+    [Fact]
+    public void A_background_whose_blue_is_short_of_clipping_is_not_white() =>
+        TestFrame.AnalyseBarePanel(new SensorModel(600, 400) { Margin = (_, _) => 0.2, BlueGain = Math.Pow(2, -0.5) }.Expose()).Value!
+            .ClippedShare.Should().Be(0);
+
     [Fact]
     public void Veil_is_no_more_than_the_light_on_the_darkest_parts()
     {

@@ -44,6 +44,21 @@ public sealed class PlannedReadingsTests
         (planned[1].Planned - planned[0].Planned).Should().BeApproximately(Math.Log2(5), 1e-9);
     }
 
+    /// <summary>A white margin is that of the darkest place: the smallest over a fine grid on the planned frame, whose middles fall a little short of its corners.</summary>
+    [Fact]
+    public void A_white_margin_stands_beside_the_darkest_place_of_the_planned_frame()
+    {
+        var plan = PlannedKit.Plan();
+        var setUp = plan.Kit.SetUps[0];
+        var margins = new ExpectedLight(plan).OnSensor(setUp, PlannedKit.Framing, setUp.CameraPitches[0], isUpright: false, new ShotSettings(FlashPower.FromStopsBelowFull(5)))!
+            .MarginsAt(96, 64).Cast<double>().Where(double.IsFinite).ToList();
+
+        var planned = Planned("name,kind,power,reading\nbare,white-margin,1/32,-1 stop\n").Value!.Single().Planned;
+
+        planned.Should().BeApproximately(margins.Min(), 0.02);
+        planned.Should().BeLessThan(margins.Average() - 0.03, "the frame is not even");
+    }
+
     [Fact]
     public void Faults_of_a_table_name_its_lines_and_the_nearest_words()
     {

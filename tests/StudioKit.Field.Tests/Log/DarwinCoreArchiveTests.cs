@@ -95,6 +95,17 @@ public sealed class DarwinCoreArchiveTests
     /// <summary>
     /// A tenth of a degree at 52.6° N is 11.13 km north to south and 6.76 km east to west; half the cell's diagonal is 6.51 km, and 30 m come on top.
     /// </summary>
+    /// <summary>SI units, as the term measurementUnit recommends: ten minutes are 600 s.</summary>
+    [Fact]
+    public void Facts_that_are_exported_as_measurements_say_their_unit()
+    {
+        using var zip = new ZipArchive(Write(LogSamples.Snapshot), ZipArchiveMode.Read);
+        using var reader = new StreamReader(zip.GetEntry("measurementorfact.csv")!.Open());
+        var facts = CsvText.Read(reader.ReadToEnd()).Skip(1).Select(row => (row[2].Text, row[3].Text, row[4].Text)).ToList();
+
+        facts.Should().Contain([("hold limit", "600", "s"), ("exposure time", "0.005", "s"), ("focal length", "100", "mm"), ("pixel size at the subject", "5.625", "µm")]);
+    }
+
     [Fact]
     public void A_sensitive_place_is_made_coarser_and_says_so()
     {
