@@ -2,7 +2,6 @@ using StudioKit.Kits.Cameras;
 using StudioKit.Kits.Carrying;
 using StudioKit.Kits.Description;
 using StudioKit.Kits.Lighting;
-using StudioKit.Kits.Quantities;
 using StudioKit.Kits.Session;
 using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Stock;
@@ -18,8 +17,9 @@ internal static class KitSection
     public static readonly Section<KitSpec> Kit = new Section<KitSpec>(
         "kit", "A portable field studio: camera, lighting, panel, frame, pack, subjects and ways of lighting.",
         new() { Name = "", Camera = new() { Name = "", SensorWidth = Length.Zero, SensorHeight = Length.Zero }, Lenses = [] })
-        .Required("kit", Kinds.Name, "Name of the kit, printed on every sheet.", (kit, value) => kit with { Name = (string)value! })
-        .Optional("description", Kinds.Sentence, "A sentence about what the kit is for.", (kit, value) => kit with { Description = (string)value! }, kit => kit.Description)
+        .Required("kit", "Name of the kit, printed on every sheet.").Name((kit, value) => kit with { Name = value })
+        .Optional("description", "A sentence about what the kit is for.")
+            .Sentence((kit, value) => kit with { Description = value }, kit => kit.Description)
         .Within("camera", CameraSections.Camera, "The camera body.", (kit, value) => kit with { Camera = value }, isRequired: true)
         .Many("lenses", CameraSections.Lens, "Lenses, each with the magnifications it is used at.", (kit, value) => kit with { Lenses = value }, isRequired: true)
         .Within("accessories", CameraSections.Accessories, "Extension tubes, close-up lenses, teleconverters and filters.",

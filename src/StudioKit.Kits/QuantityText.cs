@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using StudioKit.Kits.Cards;
+using StudioKit.Kits.Description;
 using StudioKit.Kits.Quantities;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Optics;
@@ -22,7 +23,7 @@ public static class QuantityText
     public static bool TryLength(string text, out Length value, out string problem)
     {
         var isGood = Try(Kinds.Length, text, out var read, out problem);
-        value = isGood ? (Length)read! : default;
+        value = isGood ? OwnUnits.Length(read) : default;
         return isGood;
     }
 
@@ -34,7 +35,7 @@ public static class QuantityText
     public static bool TryMass(string text, out Mass value, out string problem)
     {
         var isGood = Try(Kinds.Mass, text, out var read, out problem);
-        value = isGood ? (Mass)read! : default;
+        value = isGood ? OwnUnits.Mass(read) : default;
         return isGood;
     }
 
@@ -46,7 +47,7 @@ public static class QuantityText
     public static bool TryAngle(string text, out Angle value, out string problem)
     {
         var isGood = Try(Kinds.Angle, text, out var read, out problem);
-        value = isGood ? (Angle)read! : default;
+        value = isGood ? OwnUnits.Angle(read) : default;
         return isGood;
     }
 
@@ -58,7 +59,7 @@ public static class QuantityText
     public static bool TryDuration(string text, out Duration value, out string problem)
     {
         var isGood = Try(Kinds.Duration, text, out var read, out problem);
-        value = isGood ? (Duration)read! : default;
+        value = isGood ? OwnUnits.Duration(read) : default;
         return isGood;
     }
 
@@ -70,7 +71,7 @@ public static class QuantityText
     public static bool TrySpeed(string text, out Speed value, out string problem)
     {
         var isGood = Try(Kinds.Speed, text, out var read, out problem);
-        value = isGood ? (Speed)read! : default;
+        value = isGood ? OwnUnits.Speed(read) : default;
         return isGood;
     }
 
@@ -82,7 +83,7 @@ public static class QuantityText
     public static bool TryWind(string text, out Speed value, out string problem)
     {
         var isGood = Try(Kinds.Wind, text, out var read, out problem);
-        value = isGood ? (Speed)read! : default;
+        value = isGood ? OwnUnits.Speed(read) : default;
         return isGood;
     }
 
@@ -94,7 +95,7 @@ public static class QuantityText
     public static bool TryTemperature(string text, out Temperature value, out string problem)
     {
         var isGood = Try(Kinds.Temperature, text, out var read, out problem);
-        value = isGood ? (Temperature)read! : default;
+        value = isGood ? OwnUnits.Temperature(read) : default;
         return isGood;
     }
 
@@ -106,7 +107,7 @@ public static class QuantityText
     public static bool TryDensity(string text, out Density value, out string problem)
     {
         var isGood = Try(Kinds.Density, text, out var read, out problem);
-        value = isGood ? (Density)read! : default;
+        value = isGood ? OwnUnits.Density(read) : default;
         return isGood;
     }
 
@@ -118,7 +119,7 @@ public static class QuantityText
     public static bool TryAreaDensity(string text, out AreaDensity value, out string problem)
     {
         var isGood = Try(Kinds.AreaDensity, text, out var read, out problem);
-        value = isGood ? (AreaDensity)read! : default;
+        value = isGood ? OwnUnits.AreaDensity(read) : default;
         return isGood;
     }
 
@@ -130,7 +131,7 @@ public static class QuantityText
     public static bool TryLinearDensity(string text, out LinearDensity value, out string problem)
     {
         var isGood = Try(Kinds.LinearDensity, text, out var read, out problem);
-        value = isGood ? (LinearDensity)read! : default;
+        value = isGood ? OwnUnits.LinearDensity(read) : default;
         return isGood;
     }
 
@@ -142,7 +143,7 @@ public static class QuantityText
     public static bool TryPressure(string text, out Pressure value, out string problem)
     {
         var isGood = Try(Kinds.Pressure, text, out var read, out problem);
-        value = isGood ? (Pressure)read! : default;
+        value = isGood ? OwnUnits.Pressure(read) : default;
         return isGood;
     }
 
@@ -154,7 +155,7 @@ public static class QuantityText
     public static bool TryOpticalPower(string text, out ReciprocalLength value, out string problem)
     {
         var isGood = Try(Kinds.OpticalPower, text, out var read, out problem);
-        value = isGood ? (ReciprocalLength)read! : default;
+        value = isGood ? OwnUnits.OpticalPower(read) : default;
         return isGood;
     }
 
@@ -166,7 +167,7 @@ public static class QuantityText
     public static bool TryVoltage(string text, out ElectricPotential value, out string problem)
     {
         var isGood = Try(Kinds.Voltage, text, out var read, out problem);
-        value = isGood ? (ElectricPotential)read! : default;
+        value = isGood ? OwnUnits.Voltage(read) : default;
         return isGood;
     }
 
@@ -178,7 +179,7 @@ public static class QuantityText
     public static bool TryCharge(string text, out ElectricCharge value, out string problem)
     {
         var isGood = Try(Kinds.Charge, text, out var read, out problem);
-        value = isGood ? (ElectricCharge)read! : default;
+        value = isGood ? OwnUnits.Charge(read) : default;
         return isGood;
     }
 
@@ -190,7 +191,7 @@ public static class QuantityText
     public static bool TryExpansion(string text, out CoefficientOfThermalExpansion value, out string problem)
     {
         var isGood = Try(Kinds.Expansion, text, out var read, out problem);
-        value = isGood ? (CoefficientOfThermalExpansion)read! : default;
+        value = isGood ? OwnUnits.Expansion(read) : default;
         return isGood;
     }
 
@@ -201,9 +202,7 @@ public static class QuantityText
     /// <returns>Whether the text was read.</returns>
     public static bool TryRatio(string text, out double value, out string problem)
     {
-        var isGood = Try(Kinds.Ratio, text, out var read, out problem);
-        value = isGood ? (double)read! : default;
-        return isGood;
+        return Try(Kinds.Ratio, text, out value, out problem);
     }
 
     /// <summary>Reads a factor [1], e.g. <c>1.4</c>, <c>1.4x</c>.</summary>
@@ -213,9 +212,7 @@ public static class QuantityText
     /// <returns>Whether the text was read.</returns>
     public static bool TryFactor(string text, out double value, out string problem)
     {
-        var isGood = Try(Kinds.Factor, text, out var read, out problem);
-        value = isGood ? (double)read! : default;
-        return isGood;
+        return Try(Kinds.Factor, text, out value, out problem);
     }
 
     /// <summary>Reads a number of stops, e.g. <c>+1/3</c>, <c>-0.5 stop</c>, <c>1 1/3 stops</c>.</summary>
@@ -226,7 +223,7 @@ public static class QuantityText
     public static bool TryStops(string text, out Stops value, out string problem)
     {
         var isGood = Try(Kinds.Stops, text, out var read, out problem);
-        value = isGood ? (Stops)read! : default;
+        value = isGood ? new Stops(read) : default;
         return isGood;
     }
 
@@ -238,7 +235,7 @@ public static class QuantityText
     public static bool TryFNumber(string text, out FNumber value, out string problem)
     {
         var isGood = Try(Kinds.FNumber, text, out var read, out problem);
-        value = isGood ? (FNumber)read! : default;
+        value = isGood ? new FNumber(read) : default;
         return isGood;
     }
 
@@ -250,7 +247,7 @@ public static class QuantityText
     public static bool TryShutter(string text, out ShutterSpeed value, out string problem)
     {
         var isGood = Try(Kinds.Shutter, text, out var read, out problem);
-        value = isGood ? (ShutterSpeed)read! : default;
+        value = isGood ? new ShutterSpeed(read) : default;
         return isGood;
     }
 
@@ -262,7 +259,7 @@ public static class QuantityText
     public static bool TryIso(string text, out IsoSpeed value, out string problem)
     {
         var isGood = Try(Kinds.Iso, text, out var read, out problem);
-        value = isGood ? (IsoSpeed)read! : default;
+        value = isGood ? new IsoSpeed(read) : default;
         return isGood;
     }
 
@@ -274,7 +271,7 @@ public static class QuantityText
     public static bool TryPower(string text, out FlashPower value, out string problem)
     {
         var isGood = Try(Kinds.Power, text, out var read, out problem);
-        value = isGood ? (FlashPower)read! : default;
+        value = isGood ? new FlashPower(read) : default;
         return isGood;
     }
 
@@ -286,7 +283,7 @@ public static class QuantityText
     public static bool TryGuideNumber(string text, out GuideNumber value, out string problem)
     {
         var isGood = Try(Kinds.GuideNumber, text, out var read, out problem);
-        value = isGood ? (GuideNumber)read! : default;
+        value = isGood ? LightKeys.Of(read!) : default;
         return isGood;
     }
 
@@ -298,7 +295,7 @@ public static class QuantityText
     public static bool TryExposureValue(string text, out ExposureValue value, out string problem)
     {
         var isGood = Try(Kinds.ExposureValue, text, out var read, out problem);
-        value = isGood ? (ExposureValue)read! : default;
+        value = isGood ? new ExposureValue(read) : default;
         return isGood;
     }
 
@@ -310,7 +307,7 @@ public static class QuantityText
     public static bool TryMagnification(string text, out Magnification value, out string problem)
     {
         var isGood = Try(Kinds.Magnification, text, out var read, out problem);
-        value = isGood ? (Magnification)read! : default;
+        value = isGood ? new Magnification(read) : default;
         return isGood;
     }
 
@@ -323,7 +320,7 @@ public static class QuantityText
     public static bool TrySize(string text, out Length first, out Length second, out string problem)
     {
         var isGood = Try(Kinds.SensorSize, text, out var read, out problem);
-        (first, second) = isGood ? (((Size)read!).First, ((Size)read).Second) : default;
+        (first, second) = (read.First, read.Second);
         return isGood;
     }
 
@@ -334,12 +331,10 @@ public static class QuantityText
     /// <returns>Whether the text was read.</returns>
     public static bool TryCardSize(string text, [NotNullWhen(true)] out CardSize? value, out string problem)
     {
-        var isGood = Try(CardSizeText.Kind, text, out var read, out problem);
-        value = isGood ? (CardSize)read! : null;
-        return isGood;
+        return Try(CardSizeText.Kind, text, out value, out problem);
     }
 
-    private static bool Try(ValueKind kind, string text, out object? value, out string problem)
+    private static bool Try<T>(ValueKind<T> kind, string text, [MaybeNullWhen(false)] out T value, out string problem)
     {
         ArgumentNullException.ThrowIfNull(text);
 

@@ -17,8 +17,6 @@ public sealed class ValueList<T> : IReadOnlyList<T>, IEquatable<ValueList<T>>
     /// <inheritdoc/>
     public int Count => _elements.Length;
 
-    internal static ValueList<T> Empty { get; } = new([]);
-
     /// <inheritdoc/>
     public T this[int index] => _elements[index];
 

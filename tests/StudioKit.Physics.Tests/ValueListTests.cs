@@ -67,6 +67,9 @@ public sealed class ValueListTests
     }
 
     [Fact]
+    public void A_list_can_be_made_of_other_things_one_by_one() => ValueList.From([3, 1, 2], number => number * 10).Should().Equal(30, 10, 20);
+
+    [Fact]
     public void A_list_shows_its_elements()
     {
         ValueList<string> list = ["reed", "sedge"];

@@ -10,8 +10,6 @@ internal static class CardTemplateSection
     private const string LeastType = "6.5 pt";
     private const string MostType = "120 pt";
 
-    private static readonly ValueKind Block = Kinds.Choice(typeof(CardBlock), "a block of a card");
-
     private static readonly Section<CardTypeSizes> Type = new Section<CardTypeSizes>("type", "Largest sizes of type.", new())
         .Size("set-up", "Name of the set-up.", (type, size) => type with { SetUp = size }, type => type.SetUp)
         .Size("framing", "The framing.", (type, size) => type with { Framing = size }, type => type.Framing)
@@ -26,18 +24,24 @@ internal static class CardTemplateSection
 
     public static readonly Section<CardTemplate> Template = new Section<CardTemplate>(
         "card template", "How starting-exposure cards look.", new() { Name = "", Size = CardSize.A6, Front = [] })
-        .Required("template", Kinds.Name, "Name of the template, printed on the sheet and used in file names.", (card, value) => card with { Name = (string)value! })
-        .Required("size", CardSizeText.Kind, "Size after trimming: ID-1, A7, A6, 3x5in, 4x6in, or two lengths.", (card, value) => card with { Size = (CardSize)value! }, "40 mm", "300 mm")
-        .Optional("orientation", Kinds.Choice(typeof(CardOrientation), "an orientation"), "How the card is held: upright or lying.",
-            (card, value) => card with { Orientation = (CardOrientation)value! }, card => card.Orientation)
-        .Optional("margin", Kinds.Length, "Between the card's edge and what is printed.", (card, value) => card with { Margin = (Length)value! }, card => card.Margin, "0 mm", "20 mm")
-        .Optional("lamination-margin", Kinds.Length, "Seal of the pouch that is to stay around the card.",
-            (card, value) => card with { LaminationMargin = (Length)value! }, card => card.LaminationMargin, "0 mm", "20 mm")
-        .Optional("hole", Kinds.Length, "Diameter of the hole for the ring; '0 mm' for none.", (card, value) => card with { Hole = (Length)value! }, card => card.Hole, "0 mm", "12 mm")
-        .Values("front", Block, "Blocks of the front in their order.", (card, values) => card with { Front = [.. values.Cast<CardBlock>()] }, _ => [])
-        .Values("back", Block, "Blocks of the back in their order; left out, the card has one side.", (card, values) => card with { Back = [.. values.Cast<CardBlock>()] }, _ => [])
+        .Required("template", "Name of the template, printed on the sheet and used in file names.").Name((card, value) => card with { Name = value })
+        .Required("size", "Size after trimming: ID-1, A7, A6, 3x5in, 4x6in, or two lengths.", "40 mm", "300 mm")
+            .Value(CardSizeText.Kind, (card, value) => card with { Size = value }, null)
+        .Optional("orientation", "How the card is held: upright or lying.")
+            .Choice<CardOrientation>("an orientation", (card, value) => card with { Orientation = value }, card => card.Orientation)
+        .Optional("margin", "Between the card's edge and what is printed.", "0 mm", "20 mm")
+            .Length((card, value) => card with { Margin = value }, card => card.Margin)
+        .Optional("lamination-margin", "Seal of the pouch that is to stay around the card.", "0 mm", "20 mm")
+            .Length((card, value) => card with { LaminationMargin = value }, card => card.LaminationMargin)
+        .Optional("hole", "Diameter of the hole for the ring; '0 mm' for none.", "0 mm", "12 mm")
+            .Length((card, value) => card with { Hole = value }, card => card.Hole)
+        .Optional("front", "Blocks of the front in their order.")
+            .Choices<CardBlock>("a block of a card", (card, values) => card with { Front = values })
+        .Optional("back", "Blocks of the back in their order; left out, the card has one side.")
+            .Choices<CardBlock>("a block of a card", (card, values) => card with { Back = values })
         .Within("type", Type, "Largest sizes of type.", (card, value) => card with { Type = value }, card => card.Type)
-        .Optional("index", Kinds.YesNo, "Whether the ring begins with a card that lists the others.", (card, value) => card with { Index = (bool)value! }, card => card.Index)
+        .Optional("index", "Whether the ring begins with a card that lists the others.")
+            .YesNo((card, value) => card with { Index = value }, card => card.Index)
         .Check(card => card.Front.Contains(CardBlock.Settings)
             ? null
             : new Fault("front", "The front does not show the settings.", "Put 'settings' among its blocks: they must be seen first."))
@@ -46,7 +50,7 @@ internal static class CardTemplateSection
 
     private static Section<CardTypeSizes> Size(
         this Section<CardTypeSizes> section, string key, string doc, Func<CardTypeSizes, Length, CardTypeSizes> set, Func<CardTypeSizes, Length> get) =>
-        section.Optional(key, Kinds.TypeSize, doc, (type, value) => set(type, (Length)value!), type => get(type), LeastType, MostType);
+        section.Optional(key, doc, LeastType, MostType).TypeSize(set, get);
 
     private static Fault? Twice(string side, IReadOnlyList<CardBlock> blocks) =>
         blocks.GroupBy(block => block).FirstOrDefault(same => same.Count() > 1) is { } twice

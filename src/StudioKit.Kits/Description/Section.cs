@@ -26,34 +26,19 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
 
     public IEnumerable<ISection> Inner => _entries.OfType<IHasSection>().Select(entry => entry.Inner);
 
-    /// <summary>Adds a key that must be there.</summary>
-    public Section<T> Required(
-        string key, ValueKind kind, string doc, Func<T, object?, T> set, string? least = null, string? most = null) =>
-        Add(new ValueEntry<T>(key, doc, kind, set, null, new ValueBounds(least, most), isRequired: true));
+    /// <summary>Begins a key that must be there; what it takes follows.</summary>
+    public OpenKey<T> Required(string key, string doc, string? least = null, string? most = null) => new(this, key, doc, new ValueBounds(least, most), isRequired: true);
 
-    /// <summary>Adds a key whose default stands in the record.</summary>
-    public Section<T> Optional(
-        string key, ValueKind kind, string doc, Func<T, object?, T> set, Func<T, object?> get, string? least = null, string? most = null) =>
-        Add(new ValueEntry<T>(key, doc, kind, set, get, new ValueBounds(least, most), isRequired: false));
-
-    /// <summary>Adds a key that may be left out without anything standing in for it.</summary>
-    public Section<T> Free(
-        string key, ValueKind kind, string doc, Func<T, object?, T> set, string? least = null, string? most = null) =>
-        Add(new ValueEntry<T>(key, doc, kind, set, null, new ValueBounds(least, most), isRequired: false));
-
-    /// <summary>Adds a key that takes one value or a list of them.</summary>
-    public Section<T> Values(
-        string key, ValueKind kind, string doc, Func<T, object?[], T> set, Func<T, object?[]> get,
-        string? least = null, string? most = null) =>
-        Add(new ValuesEntry<T>(key, doc, kind, set, get, new ValueBounds(least, most), refersTo: null));
+    /// <summary>Begins a key that may be left out; what it takes follows, and where its default stands in the record if anything stands in for it.</summary>
+    public OpenKey<T> Optional(string key, string doc, string? least = null, string? most = null) => new(this, key, doc, new ValueBounds(least, most), isRequired: false);
 
     /// <summary>Adds a key that names one thing described elsewhere in the kit.</summary>
     public Section<T> Reference(string key, string refersTo, string doc, Func<T, string, T> set, bool isRequired = false) =>
-        Add(new ValueEntry<T>(key, doc, Kinds.Name, (owner, value) => set(owner, (string)value!), null, new ValueBounds(null, null), isRequired, refersTo));
+        Add(new ValueEntry<T, string>(key, doc, Kinds.Name, set, null, new ValueBounds(null, null), isRequired, refersTo));
 
     /// <summary>Adds a key that names one or more things described elsewhere in the kit.</summary>
     public Section<T> References(string key, string refersTo, string doc, Func<T, ValueList<string>, T> set) =>
-        Add(new ValuesEntry<T>(key, doc, Kinds.Name, (owner, values) => set(owner, [.. values.Cast<string>()]), _ => [], new ValueBounds(null, null), refersTo));
+        Add(new ValuesEntry<T, string>(key, doc, Kinds.Name, (owner, values) => set(owner, [.. values]), null, new ValueBounds(null, null), refersTo));
 
     /// <summary>Adds a section within this one.</summary>
     public Section<T> Within<TInner>(
@@ -64,6 +49,13 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
     public Section<T> Many<TInner>(
         string key, Section<TInner> section, string doc, Func<T, ValueList<TInner>, T> set, bool isRequired = false)
         where TInner : class => Add(new SectionListEntry<T, TInner>(key, doc, section, set, isRequired));
+
+    /// <summary>Adds a key.</summary>
+    public Section<T> Add(Entry<T> entry)
+    {
+        _entries.Add(entry);
+        return this;
+    }
 
     /// <summary>Adds a check between values, which runs once all of them were read without fault.</summary>
     public Section<T> Check(Func<T, Fault?> check)
@@ -249,12 +241,6 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
                 context.Diagnostics.Error(DiagnosticCodes.Contradiction, at, fault.Message, fault.Hint);
             }
         }
-    }
-
-    private Section<T> Add(Entry<T> entry)
-    {
-        _entries.Add(entry);
-        return this;
     }
 
     private IEnumerable<string> Keys() => PartKind is null ? _entries.Select(entry => entry.Key) : _entries.Select(entry => entry.Key).Prepend("part");

@@ -9,7 +9,7 @@ internal sealed record ValueBounds(string? Least, string? Most)
     private const double Slack = 1e-9;
 
     /// <summary>Whether a value lies within the bounds.</summary>
-    public bool Hold(ValueKind kind, object? value)
+    public bool Hold<T>(ValueKind<T> kind, T value)
     {
         if (kind.Measure is null || kind.ReadMeasure is null)
         {

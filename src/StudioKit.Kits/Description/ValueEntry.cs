@@ -5,8 +5,8 @@ using StudioKit.Kits.Yaml;
 namespace StudioKit.Kits.Description;
 
 /// <summary>A key with a single value.</summary>
-internal sealed class ValueEntry<TOwner>(
-    string key, string doc, ValueKind kind, Func<TOwner, object?, TOwner> set, Func<TOwner, object?>? get, ValueBounds bounds, bool isRequired, string? refersTo = null)
+internal sealed class ValueEntry<TOwner, T>(
+    string key, string doc, ValueKind<T> kind, Func<TOwner, T, TOwner> set, Func<TOwner, T>? get, ValueBounds bounds, bool isRequired, string? refersTo = null)
     : Entry<TOwner>(key, doc, isRequired)
 {
     public override TOwner Read(TOwner owner, YamlNode node, string path, ReadContext context)

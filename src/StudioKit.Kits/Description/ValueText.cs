@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using StudioKit.Kits.Quantities;
 using StudioKit.Kits.Text;
 using StudioKit.Kits.Yaml;
@@ -9,9 +10,9 @@ internal static class ValueText
 {
     private static readonly string[] PlusMinus = ["±", "+/-"];
 
-    public static bool TryRead(ValueKind kind, ValueBounds bounds, YamlNode node, string path, ReadContext context, out object? value)
+    public static bool TryRead<T>(ValueKind<T> kind, ValueBounds bounds, YamlNode node, string path, ReadContext context, [MaybeNullWhen(false)] out T value)
     {
-        value = null;
+        value = default;
         if (Scalar(kind, node, path, context) is not { } scalar)
         {
             return false;

@@ -5,14 +5,15 @@ using StudioKit.Kits.Yaml;
 namespace StudioKit.Kits.Description;
 
 /// <summary>A key with one value or a list of them.</summary>
-internal sealed class ValuesEntry<TOwner>(
-    string key, string doc, ValueKind kind, Func<TOwner, object?[], TOwner> set, Func<TOwner, object?[]> get, ValueBounds bounds, string? refersTo)
+internal sealed class ValuesEntry<TOwner, T>(
+    string key, string doc, ValueKind<T> kind, Func<TOwner, T[], TOwner> set, Func<TOwner, T[]>? get, ValueBounds bounds, string? refersTo)
     : Entry<TOwner>(key, doc, isRequired: false)
 {
     public override TOwner Read(TOwner owner, YamlNode node, string path, ReadContext context)
     {
         var items = node is ListNode list ? list.Items : [node];
-        var values = new List<object?>(items.Count);
+        var values = new T[items.Count];
+        var count = 0;
         for (var i = 0; i < items.Count; i++)
         {
             var place = node is ListNode ? FormattableString.Invariant($"{path}[{i}]") : path;
@@ -21,21 +22,27 @@ internal sealed class ValuesEntry<TOwner>(
                 continue;
             }
 
-            values.Add(value);
+            values[count++] = value;
             if (refersTo is not null)
             {
                 context.AddReference(refersTo, kind.Write(value), items[i]);
             }
         }
 
-        return set(owner, [.. values]);
+        return set(owner, First(values, count));
     }
 
     public override void NoteDefaults(TOwner owner, string path, ReadContext context)
     {
-        if (get(owner) is { Length: > 0 } values)
+        if (get?.Invoke(owner) is { Length: > 0 } values)
         {
-            context.Defaults.Add(new DefaultUsed(path, string.Join(", ", values.Select(kind.Write)), Doc));
+            var texts = new string[values.Length];
+            for (var i = 0; i < texts.Length; i++)
+            {
+                texts[i] = kind.Write(values[i]);
+            }
+
+            context.Defaults.Add(new DefaultUsed(path, string.Join(", ", texts), Doc));
         }
     }
 
@@ -53,5 +60,22 @@ internal sealed class ValuesEntry<TOwner>(
         json.WriteEndObject();
         json.WriteEndObject();
         json.WriteEndArray();
+    }
+
+    // Loops here and above, as the library's own over an array of numbers would have to be compiled at every start.
+    private static T[] First(T[] values, int count)
+    {
+        if (count == values.Length)
+        {
+            return values;
+        }
+
+        var first = new T[count];
+        for (var i = 0; i < count; i++)
+        {
+            first[i] = values[i];
+        }
+
+        return first;
     }
 }

@@ -1,7 +1,3 @@
-using StudioKit.Physics.Exposure;
-using StudioKit.Physics.Optics;
-using UnitsNet;
-
 namespace StudioKit.Kits.Quantities;
 
 /// <summary>Values of exposure and magnification as they stand on cameras and flashes.</summary>
@@ -23,38 +19,38 @@ internal static class LightText
         return $"{(stops < 0 ? "-" : "")}{(whole > 0 ? NumberText.Write(whole) + " " : "")}{NumberText.Write(thirds % 3)}/3";
     }
 
-    public static Reading<object?> FNumber(string text)
+    public static Reading<double> FNumber(string text)
     {
         var cursor = new TextCursor(text);
         cursor.SkipSpaces();
         if (!cursor.Take("f/", StringComparison.OrdinalIgnoreCase) && !cursor.Take("f", StringComparison.OrdinalIgnoreCase))
         {
-            return NumberText.Bare(text, "an f-number", "f/16").Then(number => Reading<object?>.Bad(
+            return NumberText.Bare(text, "an f-number", "f/16").Then(number => Reading<double>.Bad(
                 $"'{text}' is a bare number; an f-number is needed.", $"Did you mean 'f/{NumberText.Write(number)}'?"));
         }
 
         return NumberText.Bare(cursor.Rest, "an f-number", "f/16").Then(number => number > 0
-            ? Reading<object?>.Good(new FNumber(ThirdStopMarks.FNumber(number)))
-            : Reading<object?>.Bad($"'{text}' is not an f-number: it must be above zero.", "Write for example 'f/16'."));
+            ? Reading<double>.Good(ThirdStopMarks.FNumber(number))
+            : Reading<double>.Bad($"'{text}' is not an f-number: it must be above zero.", "Write for example 'f/16'."));
     }
 
-    public static Reading<object?> Shutter(string text) =>
+    public static Reading<double> Shutter(string text) =>
         NumberText.Quantity(text, UnitDimension.Time).Then(seconds => seconds > 0
-            ? Reading<object?>.Good(new ShutterSpeed(ThirdStopMarks.Time(seconds)))
-            : Reading<object?>.Bad($"'{text}' is not a shutter speed: it must be above zero.", "Write for example '1/125 s'."));
+            ? Reading<double>.Good(ThirdStopMarks.Time(seconds))
+            : Reading<double>.Bad($"'{text}' is not a shutter speed: it must be above zero.", "Write for example '1/125 s'."));
 
-    public static Reading<object?> Iso(string text)
+    public static Reading<double> Iso(string text)
     {
         var cursor = new TextCursor(text);
         cursor.SkipSpaces();
         var number = cursor.Take("ISO", StringComparison.OrdinalIgnoreCase) ? cursor.Rest : text;
         return NumberText.Bare(number, "an ISO speed", "400").Then(value => value > 0
-            ? Reading<object?>.Good(new IsoSpeed(value))
-            : Reading<object?>.Bad($"'{text}' is not an ISO speed: it must be above zero.", "Write for example '400'."));
+            ? Reading<double>.Good(value)
+            : Reading<double>.Bad($"'{text}' is not an ISO speed: it must be above zero.", "Write for example '400'."));
     }
 
     /// <summary>A fraction of full power, and stops more or less: <c>1/8 +1/3</c>.</summary>
-    public static Reading<object?> Power(string text)
+    public static Reading<double> Power(string text)
     {
         var cursor = new TextCursor(text);
         cursor.SkipSpaces();
@@ -77,8 +73,6 @@ internal static class LightText
         return StopCount(cursor.Rest).Then(stops => Share(text, fraction, stops));
     }
 
-    public static Reading<object?> Stops(string text) => StopCount(text).Then(value => (object?)new Stops(value));
-
     /// <summary>A plain number of stops.</summary>
     public static Reading<double> StopCount(string text)
     {
@@ -88,31 +82,31 @@ internal static class LightText
     }
 
     /// <summary>Brightness as an exposure value or as illuminance.</summary>
-    public static Reading<object?> ExposureValue(string text)
+    public static Reading<double> ExposureValue(string text)
     {
         var trimmed = text.Trim();
         if (trimmed.StartsWith("EV", StringComparison.OrdinalIgnoreCase))
         {
-            return NumberText.Bare(trimmed[2..], "an exposure value", "EV 12").Then(value => (object?)new ExposureValue(value));
+            return NumberText.Bare(trimmed[2..], "an exposure value", "EV 12");
         }
 
         if (trimmed.EndsWith("EV", StringComparison.OrdinalIgnoreCase))
         {
-            return NumberText.Bare(trimmed[..^2], "an exposure value", "EV 12").Then(value => (object?)new ExposureValue(value));
+            return NumberText.Bare(trimmed[..^2], "an exposure value", "EV 12");
         }
 
         if (NumberText.Bare(text, "", "").IsGood)
         {
-            return Reading<object?>.Bad($"'{text}' has no unit; ambient light needs one.", $"Did you mean 'EV {trimmed}' or '{trimmed} lx'?");
+            return Reading<double>.Bad($"'{text}' has no unit; ambient light needs one.", $"Did you mean 'EV {trimmed}' or '{trimmed} lx'?");
         }
 
         return NumberText.Quantity(text, UnitDimension.Illuminance).Then(lux => lux > 0
-            ? Reading<object?>.Good(new ExposureValue(Math.Log2(lux / LuxAtZero)))
-            : Reading<object?>.Bad($"'{text}' is not an illuminance above zero.", "Write for example '10000 lx' or 'EV 12'."));
+            ? Reading<double>.Good(Math.Log2(lux / LuxAtZero))
+            : Reading<double>.Bad($"'{text}' is not an illuminance above zero.", "Write for example '10000 lx' or 'EV 12'."));
     }
 
     /// <summary>Image to object, as <c>1:2</c> or as a number.</summary>
-    public static Reading<object?> Magnification(string text)
+    public static Reading<double> Magnification(string text)
     {
         const string Noun = "a magnification";
         const string Example = "1:2";
@@ -122,8 +116,8 @@ internal static class LightText
             : NumberText.Bare(text[..colon], Noun, Example).Then(image =>
                 NumberText.Bare(text[(colon + 1)..], Noun, Example).Then(subject => image / subject));
         return ratio.Then(value => double.IsFinite(value) && value > 0
-            ? Reading<object?>.Good(new Magnification(value))
-            : Reading<object?>.Bad($"'{text}' is not a magnification: it must be above zero.", "Write for example '1:2' or '0.5'."));
+            ? Reading<double>.Good(value)
+            : Reading<double>.Bad($"'{text}' is not a magnification: it must be above zero.", "Write for example '1:2' or '0.5'."));
     }
 
     /// <summary>A factor such as a converter's, <c>1.4</c> or <c>1.4x</c>.</summary>
@@ -135,40 +129,40 @@ internal static class LightText
         : NumberText.Bare(text, "a ratio", "0.5");
 
     /// <summary>A guide number with the ISO speed and zoom it is quoted at; any speed is brought to ISO 100 by the square root.</summary>
-    public static Reading<object?> GuideNumber(string text)
+    public static Reading<GuideNumberMark> GuideNumber(string text)
     {
         var at = text.IndexOf('@', StringComparison.Ordinal);
         var distance = (at < 0 ? text : text[..at]).Trim();
         distance = distance.StartsWith("GN", StringComparison.OrdinalIgnoreCase) ? distance[2..].TrimStart() : distance;
         if (NumberText.Bare(distance, "", "").IsGood)
         {
-            return Reading<object?>.Bad(
+            return Reading<GuideNumberMark>.Bad(
                 $"'{text}' has no unit; a guide number is a length.", $"Did you mean '{distance} m{(at < 0 ? " @ ISO 100" : " " + text[at..])}'?");
         }
 
         var iso = 100.0;
-        Length? zoom = null;
+        double? zoom = null;
         foreach (var condition in at < 0 ? [] : text[(at + 1)..].Split(','))
         {
             var fault = Condition(condition.Trim(), ref iso, ref zoom);
             if (fault is { IsGood: false })
             {
-                return Reading<object?>.Bad(fault.Value.Problem!, fault.Value.Hint);
+                return Reading<GuideNumberMark>.Bad(fault.Value.Problem!, fault.Value.Hint);
             }
         }
 
         return NumberText.Quantity(distance, UnitDimension.Length).Then(millimeters => millimeters > 0
-            ? Reading<object?>.Good(new GuideNumber(Length.FromMeters(millimeters / 1000 / Math.Sqrt(iso / 100)), zoom))
-            : Reading<object?>.Bad($"'{text}' is not a guide number: it must be above zero.", "Write for example '38 m @ ISO 100, 35 mm'."));
+            ? Reading<GuideNumberMark>.Good(new GuideNumberMark(millimeters / 1000 / Math.Sqrt(iso / 100), zoom))
+            : Reading<GuideNumberMark>.Bad($"'{text}' is not a guide number: it must be above zero.", "Write for example '38 m @ ISO 100, 35 mm'."));
     }
 
-    private static Reading<double>? Condition(string text, ref double iso, ref Length? zoom)
+    private static Reading<double>? Condition(string text, ref double iso, ref double? zoom)
     {
         if (text.StartsWith("ISO", StringComparison.OrdinalIgnoreCase))
         {
             var speed = Iso(text);
-            iso = speed.Value is IsoSpeed value ? value.Value : iso;
-            return speed.Then(_ => 0.0);
+            iso = speed.IsGood ? speed.Value : iso;
+            return speed;
         }
 
         var length = NumberText.Quantity(text, UnitDimension.Length);
@@ -177,24 +171,24 @@ internal static class LightText
             return Reading<double>.Bad($"'{text}' is not a zoom setting: it must be above zero.", "Write for example '38 m @ ISO 100, 35 mm'.");
         }
 
-        zoom = length.IsGood ? Length.FromMillimeters(length.Value) : zoom;
+        zoom = length.IsGood ? length.Value : zoom;
         return length;
     }
 
-    private static Reading<object?> Share(string text, double fraction, double stops)
+    private static Reading<double> Share(string text, double fraction, double stops)
     {
         var share = fraction > 0 ? Math.Pow(2, Math.Log2(ThirdStopMarks.Power(fraction)) + Thirds(stops)) : 0;
         return share is > 0 and <= 1 + 1e-9
-            ? Reading<object?>.Good(new FlashPower(Math.Min(share, 1)))
-            : Reading<object?>.Bad($"'{text}' is not a flash power: it must be above 0 and at most 1/1.", "Write for example '1/8 +1/3'.");
+            ? Reading<double>.Good(Math.Min(share, 1))
+            : Reading<double>.Bad($"'{text}' is not a flash power: it must be above 0 and at most 1/1.", "Write for example '1/8 +1/3'.");
     }
 
     // Displays show a third of a stop as 0.3 and two thirds as 0.7.
     private static double Thirds(double stops) =>
         Math.Abs(Math.Round(stops * 3) - (stops * 3)) <= 0.11 ? Math.Round(stops * 3) / 3 : stops;
 
-    private static Reading<object?> NoPower(string text) =>
-        Reading<object?>.Bad($"'{text}' is not a flash power.", "Write for example '1/6.4' or '1/8 +1/3'.");
+    private static Reading<double> NoPower(string text) =>
+        Reading<double>.Bad($"'{text}' is not a flash power.", "Write for example '1/6.4' or '1/8 +1/3'.");
 
     private static string WithoutTimes(string text) => text.TrimEnd() is { Length: > 0 } trimmed && trimmed[^1] is 'x' or '×' ? trimmed[..^1] : text;
 }

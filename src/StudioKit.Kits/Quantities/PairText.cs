@@ -1,5 +1,4 @@
 using StudioKit.Physics.Exposure;
-using UnitsNet;
 
 namespace StudioKit.Kits.Quantities;
 
@@ -9,67 +8,67 @@ internal static class PairText
     private static readonly char[] Times = ['x', '×'];
 
     /// <summary>Two lengths, with an example that fits the key.</summary>
-    public static ValueKind Size(string example) => new(
-        "two lengths", example, text => Lengths(text, example, 2).Then(all => (object?)new Size(Length.FromMillimeters(all[0]), Length.FromMillimeters(all[1]))),
-        value => $"{Kinds.Length.Write(((Size)value!).First)} x {Kinds.Length.Write(((Size)value).Second)}")
+    public static ValueKind<Size> Size(string example) => new(
+        "two lengths", example, text => Lengths(text, example, 2).Then(all => new Size(OwnUnits.Length(all[0]), OwnUnits.Length(all[1]))),
+        value => $"{Kinds.Length.Write(OwnUnits.Of(value.First))} x {Kinds.Length.Write(OwnUnits.Of(value.Second))}")
     {
         Pattern = () => Patterns.Sizes(2),
-        Measure = value => Ends(((Size)value!).First.Millimeters, ((Size)value).Second.Millimeters),
+        Measure = value => Ends(OwnUnits.Of(value.First), OwnUnits.Of(value.Second)),
         ReadMeasure = text => NumberText.Quantity(text, UnitDimension.Length),
     };
 
     /// <summary>Three lengths.</summary>
-    public static ValueKind Box(string example) => new(
+    public static ValueKind<Box> Box(string example) => new(
         "three lengths", example, text => Lengths(text, example, 3).Then(all =>
-            (object?)new Box(Length.FromMillimeters(all[0]), Length.FromMillimeters(all[1]), Length.FromMillimeters(all[2]))),
-        value => $"{Kinds.Length.Write(((Box)value!).First)} x {Kinds.Length.Write(((Box)value).Second)} x {Kinds.Length.Write(((Box)value).Third)}")
+            new Box(OwnUnits.Length(all[0]), OwnUnits.Length(all[1]), OwnUnits.Length(all[2]))),
+        value => $"{Kinds.Length.Write(OwnUnits.Of(value.First))} x {Kinds.Length.Write(OwnUnits.Of(value.Second))} x {Kinds.Length.Write(OwnUnits.Of(value.Third))}")
     {
         Pattern = () => Patterns.Sizes(3),
-        Measure = value => Ends(((Box)value!).First.Millimeters, ((Box)value).Second.Millimeters, ((Box)value).Third.Millimeters),
+        Measure = value => Ends(OwnUnits.Of(value.First), OwnUnits.Of(value.Second), OwnUnits.Of(value.Third)),
         ReadMeasure = text => NumberText.Quantity(text, UnitDimension.Length),
     };
 
-    public static readonly ValueKind Pixels = new(
-        "two whole numbers", "8192 x 5464", ReadPixels, value => $"{NumberText.Write(((PixelCount)value!).Wide)} x {NumberText.Write(((PixelCount)value).High)}")
+    public static readonly ValueKind<PixelCount> Pixels = new(
+        "two whole numbers", "8192 x 5464", ReadPixels, value => $"{NumberText.Write(value.Wide)} x {NumberText.Write(value.High)}")
     {
         Pattern = () => @"\d+\s*[x×]\s*\d+",
-        Measure = value => Ends(((PixelCount)value!).Wide, ((PixelCount)value).High),
+        Measure = value => Ends(value.Wide, value.High),
         ReadMeasure = text => NumberText.Bare(text, "a number", "6000"),
     };
 
-    public static ValueKind Apertures(ValueKind kind) => new(
+    public static ValueKind<ApertureRange> Apertures(ValueKind<double> kind) => new(
         "a range, an f-number to an f-number", "f/2.8 to f/32",
-        text => Ends(text, kind, "f/2.8 to f/32").Then(ends => (object?)new ApertureRange((FNumber)ends[0]!, (FNumber)ends[1]!)),
-        value => $"{kind.Write(((ApertureRange)value!).Widest)} to {kind.Write(((ApertureRange)value).Smallest)}")
+        text => Ends(text, kind, "f/2.8 to f/32").Then(ends => new ApertureRange(new FNumber(ends[0]), new FNumber(ends[1]))),
+        value => $"{kind.Write(value.Widest.Value)} to {kind.Write(value.Smallest.Value)}")
     {
         Pattern = () => kind.Pattern!() + Patterns.To + kind.Pattern!(),
-        Measure = value => new Extent(((ApertureRange)value!).Widest.Value, ((ApertureRange)value).Smallest.Value),
+        Measure = value => new Extent(value.Widest.Value, value.Smallest.Value),
         ReadMeasure = kind.ReadMeasure,
     };
 
-    public static ValueKind Isos(ValueKind kind) => new(
+    public static ValueKind<IsoRange> Isos(ValueKind<double> kind) => new(
         "a range, an ISO speed to an ISO speed", "100 to 6400",
-        text => Ends(text, kind, "100 to 6400").Then(ends => (object?)new IsoRange((IsoSpeed)ends[0]!, (IsoSpeed)ends[1]!)),
-        value => $"{kind.Write(((IsoRange)value!).Lowest)} to {kind.Write(((IsoRange)value).Highest)}")
+        text => Ends(text, kind, "100 to 6400").Then(ends => new IsoRange(new IsoSpeed(ends[0]), new IsoSpeed(ends[1]))),
+        value => $"{kind.Write(value.Lowest.Value)} to {kind.Write(value.Highest.Value)}")
     {
         Pattern = () => kind.Pattern!() + Patterns.To + kind.Pattern!(),
-        Measure = value => new Extent(((IsoRange)value!).Lowest.Value, ((IsoRange)value).Highest.Value),
+        Measure = value => new Extent(value.Lowest.Value, value.Highest.Value),
         ReadMeasure = kind.ReadMeasure,
     };
 
     // Both ends of a range, of which the smaller comes first.
-    private static Reading<object?[]> Ends(string text, ValueKind kind, string example)
+    private static Reading<double[]> Ends(string text, ValueKind<double> kind, string example)
     {
         var middle = text.IndexOf(" to ", StringComparison.Ordinal);
         if (middle < 0)
         {
-            return Reading<object?[]>.Bad($"'{text}' is not {kind.Noun} to {kind.Noun}.", $"Write for example '{example}'.");
+            return Reading<double[]>.Bad($"'{text}' is not {kind.Noun} to {kind.Noun}.", $"Write for example '{example}'.");
         }
 
         return kind.Read(text[..middle].Trim()).Then(low => kind.Read(text[(middle + 4)..].Trim()).Then(high =>
-            kind.Measure!(low).Least <= kind.Measure(high).Least
-                ? Reading<object?[]>.Good([low, high])
-                : Reading<object?[]>.Bad($"'{text}' runs backwards.", $"Write the smaller number first, for example '{example}'.")));
+            low <= high
+                ? Reading<double[]>.Good([low, high])
+                : Reading<double[]>.Bad($"'{text}' runs backwards.", $"Write the smaller number first, for example '{example}'.")));
     }
 
     private static Reading<double[]> Lengths(string text, string example, int count)
@@ -106,12 +105,12 @@ internal static class PairText
         return cursor.Rest;
     }
 
-    private static Reading<object?> ReadPixels(string text)
+    private static Reading<PixelCount> ReadPixels(string text)
     {
         var parts = text.Split(Times);
         return parts.Length != 2
-            ? Reading<object?>.Bad($"'{text}' is not two whole numbers.", "Write for example '8192 x 5464'.")
-            : NumberText.Whole(parts[0].Trim()).Then(wide => NumberText.Whole(parts[1].Trim()).Then(high => (object?)new PixelCount(wide, high)));
+            ? Reading<PixelCount>.Bad($"'{text}' is not two whole numbers.", "Write for example '8192 x 5464'.")
+            : NumberText.Whole(parts[0].Trim()).Then(wide => NumberText.Whole(parts[1].Trim()).Then(high => new PixelCount(wide, high)));
     }
 
     private static Extent Ends(double first, double second) => new(Math.Min(first, second), Math.Max(first, second));

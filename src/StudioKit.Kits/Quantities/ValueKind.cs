@@ -1,14 +1,9 @@
 namespace StudioKit.Kits.Quantities;
 
-/// <summary>One kind of value: how it is read, written, bounded and described to an editor.</summary>
+/// <summary>One kind of value, whatever type it is read into: how it is bounded and described to people and editors.</summary>
 /// <param name="Noun">With its article, for messages and documentation.</param>
 /// <param name="Example">A value as people write it.</param>
-/// <param name="Read">Reads the text without any uncertainty.</param>
-/// <param name="Write">Writes a value so that <paramref name="Read"/> reads it again.</param>
-/// <remarks>
-/// Values travel as objects: code that is generic over another assembly's value types cannot be compiled ahead, and would triple the time it takes to start.
-/// </remarks>
-internal sealed record ValueKind(string Noun, string Example, Func<string, Reading<object?>> Read, Func<object?, string> Write)
+internal abstract record ValueKind(string Noun, string Example)
 {
     /// <summary>Makes a regular expression for editors, without anchors; none where any text may stand.</summary>
     /// <remarks>Made on demand, as only the schema needs it and reading a kit must start at once.</remarks>
@@ -20,10 +15,7 @@ internal sealed record ValueKind(string Noun, string Example, Func<string, Readi
     /// <summary>Type that an editor's YAML reader may see besides a string: <c>number</c>, <c>integer</c> or <c>boolean</c>.</summary>
     public string? JsonType { get; init; }
 
-    /// <summary>Smallest and largest number in the value, in the unit table's units; none where bounds make no sense.</summary>
-    public Func<object?, Extent>? Measure { get; init; }
-
-    /// <summary>Reads a bound or an uncertainty, in the unit table's units.</summary>
+    /// <summary>Reads a bound or an uncertainty, in the unit table's units; none where bounds make no sense.</summary>
     public Func<string, Reading<double>>? ReadMeasure { get; init; }
 
     /// <summary>SI value of one of the unit table's units.</summary>

@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace StudioKit.Kits.Quantities;
 
 /// <summary>Wind as a speed or by the Beaufort scale.</summary>
@@ -9,16 +7,16 @@ internal static class WindText
     private static readonly double[] UpperBounds = [0.3, 1.5, 3.3, 5.4, 7.9, 10.7, 13.8, 17.1, 20.7, 24.4, 28.4, 32.6];
 
     /// <summary>Reads a speed; a Beaufort force stands for the upper bound of its band, as the worst that it may mean.</summary>
-    public static Reading<object?> Read(string text)
+    public static Reading<double> Read(string text)
     {
         if (Force(text.Trim()) is not { } force)
         {
-            return NumberText.Quantity(text, UnitDimension.Speed).Then(speed => (object?)Speed.FromMetersPerSecond(speed));
+            return NumberText.Quantity(text, UnitDimension.Speed);
         }
 
         return NumberText.Whole(force).Then(number => number >= 0 && number < UpperBounds.Length
-            ? Reading<object?>.Good(Speed.FromMetersPerSecond(UpperBounds[number]))
-            : Reading<object?>.Bad($"'{text}' is no band of the Beaufort scale with an upper bound.", "Write 'Beaufort 0' to 'Beaufort 11', or a speed in m/s."));
+            ? Reading<double>.Good(UpperBounds[number])
+            : Reading<double>.Bad($"'{text}' is no band of the Beaufort scale with an upper bound.", "Write 'Beaufort 0' to 'Beaufort 11', or a speed in m/s."));
     }
 
     private static string? Force(string text)

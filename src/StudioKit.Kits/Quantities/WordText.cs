@@ -5,29 +5,29 @@ namespace StudioKit.Kits.Quantities;
 /// <summary>Values that are words: names, choices, yes and no.</summary>
 internal static class WordText
 {
-    public static Reading<object?> Line(string text, int longest)
+    public static Reading<string> Line(string text, int longest)
     {
         var line = text.Trim();
         if (line.Length == 0)
         {
-            return Reading<object?>.Bad("There is no text here.", "Write a few words, or leave the key out.");
+            return Reading<string>.Bad("There is no text here.", "Write a few words, or leave the key out.");
         }
 
         if (line.AsSpan().IndexOfAnyInRange('\0', '\u001F') >= 0)
         {
-            return Reading<object?>.Bad("The text has a line break or a control character.", "Write it on one line, in plain letters.");
+            return Reading<string>.Bad("The text has a line break or a control character.", "Write it on one line, in plain letters.");
         }
 
         return line.Length <= longest
-            ? Reading<object?>.Good(line)
-            : Reading<object?>.Bad($"The text has {line.Length} characters.", $"At most {longest} fit on the sheets.");
+            ? Reading<string>.Good(line)
+            : Reading<string>.Bad($"The text has {line.Length} characters.", $"At most {longest} fit on the sheets.");
     }
 
-    public static Reading<object?> YesNo(string text) => text.Trim().ToUpperInvariant() switch
+    public static Reading<bool> YesNo(string text) => text.Trim().ToUpperInvariant() switch
     {
-        "YES" or "TRUE" => Reading<object?>.Good(true),
-        "NO" or "FALSE" => Reading<object?>.Good(false),
-        _ => Reading<object?>.Bad($"'{text}' is neither yes nor no.", "Write 'yes' or 'no'."),
+        "YES" or "TRUE" => Reading<bool>.Good(true),
+        "NO" or "FALSE" => Reading<bool>.Good(false),
+        _ => Reading<bool>.Bad($"'{text}' is neither yes nor no.", "Write 'yes' or 'no'."),
     };
 
     public static Reading<int> Choice(string text, string noun, string[] words)
@@ -43,15 +43,15 @@ internal static class WordText
         return Reading<int>.Bad($"'{text}' is not {noun}.", nearest is null ? $"Choose one of: {all}." : $"Did you mean '{nearest}'? Known: {all}.");
     }
 
-    public static Reading<object?> Price(string text) => NumberText.Bare(text, "a price", "4.20").Then(value =>
+    public static Reading<double> Price(string text) => NumberText.Bare(text, "a price", "4.20").Then(value =>
         Math.Abs(value) < 1e9
-            ? Reading<object?>.Good((decimal)value)
-            : Reading<object?>.Bad($"'{text}' is too large a price.", "Write a price in the stock's currency, for example '4.20'."));
+            ? Reading<double>.Good(value)
+            : Reading<double>.Bad($"'{text}' is too large a price.", "Write a price in the stock's currency, for example '4.20'."));
 
-    public static Reading<object?> Currency(string text) =>
+    public static Reading<string> Currency(string text) =>
         text.Trim() is { Length: 3 } code && code.All(char.IsAsciiLetterUpper)
-            ? Reading<object?>.Good(code)
-            : Reading<object?>.Bad($"'{text}' is not a currency code.", "Write the three capital letters of ISO 4217, for example 'EUR'.");
+            ? Reading<string>.Good(code)
+            : Reading<string>.Bad($"'{text}' is not a currency code.", "Write the three capital letters of ISO 4217, for example 'EUR'.");
 
     /// <summary>Turns <c>WhiteBackground</c> into <c>white-background</c>.</summary>
     public static string Hyphenated(string member)

@@ -3,7 +3,6 @@ using StudioKit.Kits.Quantities;
 using StudioKit.Kits.Text;
 using StudioKit.Kits.Yaml;
 using StudioKit.Physics;
-using UnitsNet;
 
 namespace StudioKit.Kits.Subjects;
 
@@ -15,15 +14,15 @@ internal static class HandlingSections
 
     private static readonly Section<HandlingLineSpec> Line = new Section<HandlingLineSpec>(
         "line", "One piece of advice.", new() { Topic = HandlingTopic.Holding, Text = "" })
-        .Required("topic", Kinds.Choice(typeof(HandlingTopic), "a topic of handling"), "What it is about.", (line, value) => line with { Topic = (HandlingTopic)value! })
-        .Required("text", Kinds.Sentence, "The advice, a sentence.", (line, value) => line with { Text = (string)value! })
-        .Free("source", Kinds.Sentence, "Where it is published; else common practice.", (line, value) => line with { Source = (string)value! });
+        .Required("topic", "What it is about.").Choice<HandlingTopic>("a topic of handling", (line, value) => line with { Topic = value })
+        .Required("text", "The advice, a sentence.").Sentence((line, value) => line with { Text = value })
+        .Optional("source", "Where it is published; else common practice.").Sentence((line, value) => line with { Source = value });
 
     private static readonly Section<HandlingSpec> Guide = new Section<HandlingSpec>(
         "handling guide", "How living things of one group are handled.", new() { Name = "", Lines = [] }, partKind: Folder)
-        .Required("name", Kinds.Name, "Name of the group on the card.", (guide, value) => guide with { Name = (string)value! })
-        .Free("examples", Kinds.Sentence, "What belongs to it.", (guide, value) => guide with { Examples = (string)value! })
-        .Free("hold-limit", Kinds.Duration, "Most time that one is held.", (guide, value) => guide with { HoldLimit = (Duration)value! }, "1 s", "4 h")
+        .Required("name", "Name of the group on the card.").Name((guide, value) => guide with { Name = value })
+        .Optional("examples", "What belongs to it.").Sentence((guide, value) => guide with { Examples = value })
+        .Optional("hold-limit", "Most time that one is held.", "1 s", "4 h").Duration((guide, value) => guide with { HoldLimit = value })
         .Many("lines", Line, "The advice, line by line.", (guide, value) => guide with { Lines = value }, isRequired: true);
 
     /// <summary>Reads what goes for every group and the guide of each group that a subject belongs to.</summary>
