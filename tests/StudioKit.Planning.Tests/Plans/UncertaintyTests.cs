@@ -22,6 +22,28 @@ public sealed class UncertaintyTests
         ((usual * usual) - (measured * measured)).Should().BeApproximately((1 / 9.0) - 0.01, 1e-9);
     }
 
+    // Light goes with the square of the guide number: a tenth more of it is 2·log₂ 1.1 = 0.275 stop.
+    [Fact]
+    public void A_tenth_of_a_guide_number_is_a_quarter_of_a_stop_and_a_little()
+    {
+        var usual = Of(KitTexts.Base);
+        var measured = Of(KitTexts.Base.Replace("\"30 m @ ISO 100, 35 mm\"", "\"30 m @ ISO 100, 35 mm ± 10 %\"", StringComparison.Ordinal));
+
+        ((usual * usual) - (measured * measured)).Should().BeApproximately((1 / 9.0) - (0.27500705 * 0.27500705), 1e-7);
+    }
+
+    // Light goes with the inverse square of the distance: 5 % is the usual figure, so 2·log₂ 1.05; 4.5 cm of 45 cm, a tenth, make 2·log₂ 1.1 of it.
+    [Theory]
+    [InlineData("± 4.5 cm")]
+    [InlineData("± 10 %")]
+    public void A_distance_counts_twice_in_stops(string known)
+    {
+        var usual = Of(KitTexts.Base);
+        var measured = Of(KitTexts.Base, $"45 cm {known}");
+
+        ((measured * measured) - (usual * usual)).Should().BeApproximately((0.27500705 * 0.27500705) - Math.Pow(2 * Math.Log2(1.05), 2), 1e-7);
+    }
+
     [Theory]
     [InlineData("transmittance: 0.5", "transmittance: 0.5 ± 0.05", 0.1)]
     [InlineData("transmittance: 0.5", "transmittance: 0.5 ± 10 %", 0.1)]
@@ -43,14 +65,14 @@ public sealed class UncertaintyTests
         metered.Should().BeLessThan(guessed);
     }
 
-    private static double Of(string text) => KitPlanner.Plan(KitTexts.Read(text +
-        """
+    private static double Of(string text, string distance = "45 cm") => KitPlanner.Plan(KitTexts.Read(text +
+        $$"""
         set-ups:
           - name: white
             kind: white-background
             ambient: EV 10
             iso: 500
-            lights: [{flash: one, role: below, distance: 45 cm}, {flash: two, role: above, modifier: dome, distance: 20 cm}]
+            lights: [{flash: one, role: below, distance: {{distance}}}, {flash: two, role: above, modifier: dome, distance: 20 cm}]
         """)).Exposures[0].Uncertainty.Value;
 
     private static ExposurePlan Dusk(string ambient) => KitTexts.PlanOf(

@@ -1,0 +1,63 @@
+namespace StudioKit.Planning.Tests.ByHand;
+
+/// <summary>The set of cells in the flash is carried too: with n spare sets there are n + 1.</summary>
+public sealed class CellSetTests
+{
+    private const string Sections =
+        """
+        subjects:
+          - {name: crane fly, group: flying-insects, length: 30 mm, height: 6 mm, speed: 0 m/s}
+        session: {frame-time: 2 s, test-frames: 4, frames: 26, rounds: ROUNDS}
+
+        """;
+
+    private const string Cell = "flashes-per-set: 100, cell: {name: cell, chemistry: nickel-metal-hydride, voltage: 1.2 V, capacity: 2 Ah, mass: 27 g}, cell-count: 4";
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(3)]
+    public void With_so_many_spare_sets_one_more_is_carried(int spare)
+    {
+        var plan = PlanOf(spare, rounds: 1);
+
+        plan.Session!.Flashes.Single(use => use.Flash == "one").SetsCarried.Should().Be(spare + 1);
+        var stock = plan.Pack.Cells.Single();
+        (stock.Count, stock.Spare, stock.FullPowerFlashes).Should().Be((4 * (spare + 1), 4 * spare, 100 * (spare + 1)));
+        plan.Pack.Items.Where(item => item.CellsOf == "one").Sum(item => item.Mass.Grams).Should().BeApproximately(27 * 4 * (spare + 1), 1e-9);
+    }
+
+    // A set gives 100 flashes at full power, 100/P at power P, and a fifth of it stays in reserve (common practice). The card counts without reserve.
+    [Fact]
+    public void The_flashes_carried_are_those_of_all_sets()
+    {
+        var (none, one) = (PlanOf(0, rounds: 1), PlanOf(1, rounds: 1));
+        var power = none.Exposures.Single().Lights.Single(light => light.Flash == "one").Power!.Value.Fraction;
+
+        none.Session!.Flashes.Single(use => use.Flash == "one").FlashesCarried.Should().Be((int)Math.Floor(80 / power));
+        one.Session!.Flashes.Single(use => use.Flash == "one").FlashesCarried.Should().Be((int)Math.Floor(160 / power));
+        Card(none).Should().Be((int)Math.Floor(100 / power));
+        Card(one).Should().Be(2 * Card(none));
+    }
+
+    // 30 frames a round. At power P a set lasts 80/(30·P) rounds: one round fewer is enough, one more is not.
+    [Theory]
+    [InlineData(0, true)]
+    [InlineData(1, false)]
+    public void The_set_in_the_flash_alone_is_enough_for_as_many_rounds_as_it_lasts(int more, bool enough)
+    {
+        var power = PlanOf(0, rounds: 1).Exposures.Single().Lights.Single(light => light.Flash == "one").Power!.Value.Fraction;
+        var lasts = (int)Math.Floor(80 / (30 * power));
+
+        var plan = PlanOf(0, lasts + more);
+
+        plan.Session!.Flashes.Single(use => use.Flash == "one").Enough.Should().Be(enough);
+        plan.Checks.Single(check => check.Name == "Cells of one").Passed.Should().Be(enough);
+    }
+
+    private static int Card(Plan plan) => plan.Exposures.Single().Lights.Single(light => light.Flash == "one").FlashesCarried!.Value;
+
+    private static Plan PlanOf(int spare, int rounds) => HandKit.Plan(
+        Sections.Replace("ROUNDS", FormattableString.Invariant($"{rounds}"), StringComparison.Ordinal) + HandKit.White,
+        one: FormattableString.Invariant($"{Cell}, spare-sets: {spare}"));
+}
