@@ -15,9 +15,11 @@ internal static class KitText
 
         """;
 
-    private static readonly ConcurrentDictionary<string, Plan> Demos = new(StringComparer.Ordinal);
+    private static readonly ConcurrentDictionary<string, Lazy<Plan>> Plans = new(StringComparer.Ordinal);
+    private static readonly ConcurrentDictionary<string, Lazy<Plan>> Demos = new(StringComparer.Ordinal);
 
-    public static Plan Plan(string yaml) => KitPlanner.Plan(Read(yaml));
+    /// <summary>A kit, planned once for all tests that write the same: a plan never changes.</summary>
+    public static Plan Plan(string yaml) => Plans.GetOrAdd(yaml, text => new Lazy<Plan>(() => KitPlanner.Plan(Read(text)))).Value;
 
     public static KitReadResult Read(string yaml)
     {
@@ -27,7 +29,7 @@ internal static class KitText
     }
 
     /// <summary>A demo kit, planned once for all tests.</summary>
-    public static Plan Demo(string name) => Demos.GetOrAdd(name, PlanDemo);
+    public static Plan Demo(string name) => Demos.GetOrAdd(name, demo => new Lazy<Plan>(() => PlanDemo(demo))).Value;
 
     private static Plan PlanDemo(string name)
     {

@@ -18,7 +18,8 @@ public sealed class PackPlannerTests
           - {name: sedge, guide-number: "30 m @ ISO 100, 35 mm", mass: 310 g, cell: {name: cell, chemistry: nickel-metal-hydride, voltage: 1.2 V, capacity: 2000 mAh, mass: 27 g}, cell-count: 4, spare-sets: 2}
         modifiers:
           - {name: dome, kind: dome, mass: 25 g}
-        panel: {width: 500 mm, depth: 400 mm, mass: 720 g, skirts: no}
+        panel: {width: 500 mm, depth: 400 mm, underside-reflectance: 0, mass: 720 g, skirts: no}
+        site: {ground-reflectance: 0}
         frame: {mass: 1450 g}
         pack:
           bags:

@@ -9,18 +9,28 @@ public sealed class PlacementPlannerTests
     private static readonly Lazy<PlacementPlan> Found = new(() => PlacementPlanner.Search(Studio, "white")!);
 
     [Fact]
-    public void The_search_finds_nothing_worse_than_the_kits_own_placement_and_always_the_same()
+    public void The_search_finds_nothing_worse_than_the_kits_own_placement()
     {
-        var first = Found.Value;
-        var second = PlacementPlanner.Search(Studio, "white")!;
+        var found = Found.Value;
 
-        first.Own.Limit.Should().Be(PlacementLimit.None);
-        first.Recommended!.FullPowerFlashes.Should().BeLessThanOrEqualTo(first.Own.FullPowerFlashes);
-        first.EnergySaved!.Value.Should().BeInRange(0, 1);
-        second.Recommended!.FullPowerFlashes.Should().Be(first.Recommended.FullPowerFlashes);
+        found.Own.Limit.Should().Be(PlacementLimit.None);
+        found.Recommended!.FullPowerFlashes.Should().BeLessThanOrEqualTo(found.Own.FullPowerFlashes);
+        found.EnergySaved!.Value.Should().BeInRange(0, 1);
+        found.Frontier.Select(choice => choice.FullPowerFlashes).Should().BeInAscendingOrder();
+        found.Frontier.Select(choice => choice.Spread.Value).Should().BeInDescendingOrder();
+    }
+
+    // Black skirts: the same places are looked at, each in a tenth of the time.
+    [Fact]
+    public void The_search_finds_always_the_same()
+    {
+        var black = LightKit.Plan(LightKit.Yaml(head: "70 mm x 40 mm", pitch: "60°").Replace("skirts: no", "skirts: no, skirt-reflectance: 0", StringComparison.Ordinal));
+
+        var (first, second) = (PlacementPlanner.Search(black, "white")!, PlacementPlanner.Search(black, "white")!);
+
+        second.Recommended!.FullPowerFlashes.Should().Be(first.Recommended!.FullPowerFlashes);
         second.KitLines.Should().Equal(first.KitLines);
-        first.Frontier.Select(choice => choice.FullPowerFlashes).Should().BeInAscendingOrder();
-        first.Frontier.Select(choice => choice.Spread.Value).Should().BeInDescendingOrder();
+        second.Frontier.Should().BeEquivalentTo(first.Frontier, places => places.WithStrictOrdering());
     }
 
     /// <summary>Plain words to plain deeds: what the search prints is put into the kit and read again.</summary>

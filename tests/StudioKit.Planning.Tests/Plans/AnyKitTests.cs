@@ -1,3 +1,4 @@
+using System.Globalization;
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
 
@@ -6,7 +7,8 @@ namespace StudioKit.Planning.Tests.Plans;
 /// <summary>Whatever a kit file may hold, the plan says something true of it.</summary>
 public sealed class AnyKitTests
 {
-    private const int Kits = 25;
+    // A whole night may draw more of them: STUDIOKIT_RANDOM_KITS=5000.
+    private static readonly int Kits = int.TryParse(Environment.GetEnvironmentVariable("STUDIOKIT_RANDOM_KITS"), CultureInfo.InvariantCulture, out var kits) ? kits : 60;
 
     [Fact]
     public void Any_readable_kit_is_planned_without_a_number_that_is_none() =>
@@ -14,21 +16,22 @@ public sealed class AnyKitTests
             kit => PlanNumbers.NotFinite(PlanOf(kit)).Should().BeEmpty(), iter: Kits, threads: 1);
 
     [Fact]
-    public void What_works_keeps_every_limit_that_a_camera_and_a_flash_have() =>
+    public void What_works_keeps_every_limit_that_a_camera_and_a_flash_have_and_what_does_not_says_why() =>
         LikelyKits.Any.Sample(kit =>
         {
-            foreach (var exposure in PlanOf(kit).Exposures.Where(exposure => exposure.Works))
+            foreach (var exposure in PlanOf(kit).Exposures)
             {
-                KeepsTheCamera(kit, exposure);
-                KeepsTheFlashes(kit, exposure);
+                if (exposure.Works)
+                {
+                    KeepsTheCamera(kit, exposure);
+                    KeepsTheFlashes(kit, exposure);
+                }
+                else
+                {
+                    exposure.BindingLimit!.Length.Should().BeGreaterThanOrEqualTo(20);
+                }
             }
         }, iter: Kits, threads: 1);
-
-    [Fact]
-    public void What_does_not_work_says_why() =>
-        LikelyKits.Any.Sample(
-            kit => PlanOf(kit).Exposures.Where(exposure => !exposure.Works).Should().NotContain(exposure => exposure.BindingLimit!.Length < 20),
-            iter: Kits, threads: 1);
 
     private static Plan PlanOf(KitSpec kit) => KitPlanner.Plan(new KitReadResult(kit, [], [], new()));
 

@@ -1,5 +1,3 @@
-using StudioKit.Kits;
-
 namespace StudioKit.Planning.Tests.Plans;
 
 /// <summary>Kit files written out in tests.</summary>
@@ -29,14 +27,10 @@ internal static class KitTexts
 
         """;
 
-    /// <summary>Plans the base kit with set-ups.</summary>
-    public static Plan PlanOf(string setUps) => KitPlanner.Plan(Read(Base + setUps));
+    /// <summary>The base kit where nothing throws light back: planned in a hundredth of the time, for what doesn't ask how light goes round under a sheet.</summary>
+    public static readonly string Dark =
+        Base.Replace("panel: {transmittance: 0.5", "site: {ground-reflectance: 0}\npanel: {underside-reflectance: 0, transmittance: 0.5", StringComparison.Ordinal);
 
-    /// <summary>Reads a kit that must be sound.</summary>
-    public static KitReadResult Read(string text)
-    {
-        var read = KitReader.Parse(text, "kit.yaml", PartsLibrary.Embedded);
-        read.HasErrors.Should().BeFalse(string.Join(' ', read.Diagnostics.Select(diagnostic => diagnostic.Message)));
-        return read;
-    }
+    /// <summary>Plans the base kit with set-ups.</summary>
+    public static Plan PlanOf(string setUps) => KitText.Plan(Base + setUps);
 }

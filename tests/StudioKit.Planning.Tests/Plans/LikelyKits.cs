@@ -1,7 +1,9 @@
 using StudioKit.Kits;
 using StudioKit.Kits.Cameras;
 using StudioKit.Kits.Lighting;
+using StudioKit.Kits.Session;
 using StudioKit.Kits.SetUps;
+using StudioKit.Kits.Studio;
 using StudioKit.Kits.Subjects;
 using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
@@ -23,6 +25,7 @@ internal static class LikelyKits
         from iso in Gen.Double[100, 3200]
         from ambient in Gen.Double[4, 13]
         from fill in Gen.Double[-2, 0]
+        from reflecting in Gen.Frequency((1, Gen.Const(true)), (3, Gen.Const(false)))
         from sync in Gen.OneOf(Gen.Const(1.0 / 160), Gen.Const(1.0 / 250))
         select new KitSpec
         {
@@ -37,6 +40,9 @@ internal static class LikelyKits
             },
             Lenses = [new LensSpec { Name = "lens", FocalLength = Length.FromMillimeters(100), LargestMagnification = new Magnification(1.5), Magnifications = [new Magnification(magnification)] }],
             Flashes = [Flash("one", guideNumber), Flash("two", guideNumber)],
+            // How often light goes to and fro under the sheet is nothing to the limits, and costs nearly all of the time: a few such kits will do.
+            Panel = reflecting ? new PanelSpec() : new PanelSpec { UndersideReflectance = 0 },
+            Site = reflecting ? new SiteSpec() : new SiteSpec { GroundReflectance = 0 },
             Subjects = [new SubjectSpec { Name = "moth", Group = SubjectGroup.FlyingInsects, Length = Length.FromMillimeters(20) }],
             SetUps = [new SetUpSpec
             {

@@ -10,14 +10,14 @@ public sealed class UncertaintyTests
     {
         var expected = Math.Sqrt((2 / 9.0) + (3 / 36.0) + Math.Pow(2 * Math.Log2(1.05), 2) + Math.Pow(Math.Log2(1.2), 2));
 
-        Of(KitTexts.Base).Should().BeApproximately(expected, 1e-9);
+        Of(KitTexts.Dark).Should().BeApproximately(expected, 1e-9);
     }
 
     [Fact]
     public void A_measured_guide_number_makes_the_exposure_surer_by_just_its_share()
     {
-        var usual = Of(KitTexts.Base);
-        var measured = Of(KitTexts.Base.Replace("\"30 m @ ISO 100, 35 mm\"", "\"30 m @ ISO 100, 35 mm ± 0.1 stop\"", StringComparison.Ordinal));
+        var usual = Of(KitTexts.Dark);
+        var measured = Of(KitTexts.Dark.Replace("\"30 m @ ISO 100, 35 mm\"", "\"30 m @ ISO 100, 35 mm ± 0.1 stop\"", StringComparison.Ordinal));
 
         ((usual * usual) - (measured * measured)).Should().BeApproximately((1 / 9.0) - 0.01, 1e-9);
     }
@@ -26,8 +26,8 @@ public sealed class UncertaintyTests
     [Fact]
     public void A_tenth_of_a_guide_number_is_a_quarter_of_a_stop_and_a_little()
     {
-        var usual = Of(KitTexts.Base);
-        var measured = Of(KitTexts.Base.Replace("\"30 m @ ISO 100, 35 mm\"", "\"30 m @ ISO 100, 35 mm ± 10 %\"", StringComparison.Ordinal));
+        var usual = Of(KitTexts.Dark);
+        var measured = Of(KitTexts.Dark.Replace("\"30 m @ ISO 100, 35 mm\"", "\"30 m @ ISO 100, 35 mm ± 10 %\"", StringComparison.Ordinal));
 
         ((usual * usual) - (measured * measured)).Should().BeApproximately((1 / 9.0) - (0.27500705 * 0.27500705), 1e-7);
     }
@@ -38,8 +38,8 @@ public sealed class UncertaintyTests
     [InlineData("± 10 %")]
     public void A_distance_counts_twice_in_stops(string known)
     {
-        var usual = Of(KitTexts.Base);
-        var measured = Of(KitTexts.Base, $"45 cm {known}");
+        var usual = Of(KitTexts.Dark);
+        var measured = Of(KitTexts.Dark, $"45 cm {known}");
 
         ((measured * measured) - (usual * usual)).Should().BeApproximately((0.27500705 * 0.27500705) - Math.Pow(2 * Math.Log2(1.05), 2), 1e-7);
     }
@@ -49,8 +49,8 @@ public sealed class UncertaintyTests
     [InlineData("transmittance: 0.5", "transmittance: 0.5 ± 10 %", 0.1)]
     public void A_measured_transmittance_counts_in_stops(string written, string measured, double share)
     {
-        var usual = Of(KitTexts.Base);
-        var surer = Of(KitTexts.Base.Replace(written, measured, StringComparison.Ordinal));
+        var usual = Of(KitTexts.Dark);
+        var surer = Of(KitTexts.Dark.Replace(written, measured, StringComparison.Ordinal));
 
         ((usual * usual) - (surer * surer)).Should().BeApproximately(
             Math.Pow(Math.Log2(1.2), 2) - Math.Pow(Math.Log2(1 + share), 2), 1e-9);
@@ -65,7 +65,7 @@ public sealed class UncertaintyTests
         metered.Should().BeLessThan(guessed);
     }
 
-    private static double Of(string text, string distance = "45 cm") => KitPlanner.Plan(KitTexts.Read(text +
+    private static double Of(string text, string distance = "45 cm") => KitText.Plan(text +
         $$"""
         set-ups:
           - name: white
@@ -73,7 +73,7 @@ public sealed class UncertaintyTests
             ambient: EV 10
             iso: 500
             lights: [{flash: one, role: below, distance: {{distance}}}, {flash: two, role: above, modifier: dome, distance: 20 cm}]
-        """)).Exposures[0].Uncertainty.Value;
+        """).Exposures[0].Uncertainty.Value;
 
     private static ExposurePlan Dusk(string ambient) => KitTexts.PlanOf(
         $$"""

@@ -14,7 +14,8 @@ public sealed class SessionPlannerTests
         flashes:
           - {name: sedge, guide-number: "30 m @ ISO 100, 35 mm", recycle-time: 3 s, flashes-per-set: 150, spare-sets: 1}
           - {name: willow, guide-number: "38 m @ ISO 100, 35 mm", recycle-time: 3.5 s, flashes-per-set: 140, spare-sets: 1}
-        panel: {width: 600 mm, depth: 500 mm}
+        panel: {width: 600 mm, depth: 500 mm, underside-reflectance: 0}
+        site: {ground-reflectance: 0}
         subjects:
           - {name: weevil, group: crawling-insects-and-spiders, length: 8 mm}
           - {name: frog, group: amphibians, length: 60 mm}
