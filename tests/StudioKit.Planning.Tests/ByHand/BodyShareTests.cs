@@ -1,3 +1,5 @@
+using StudioKit.Planning.Checks;
+
 namespace StudioKit.Planning.Tests.ByHand;
 
 /// <summary>What a person carries, bag included, over the person's body mass.</summary>
@@ -24,7 +26,7 @@ public sealed class BodyShareTests
         plan.Pack.Total.Kilograms.Should().BeApproximately(12, 1e-9);
         plan.Pack.Bags.Single().ShareOfBodyMass.Should().BeApproximately(share, 1e-9);
         plan.Pack.People.Single().Share.Should().BeApproximately(share, 1e-9);
-        var check = plan.Checks.Single(check => check.Name == "Load on Ada");
+        var check = plan.Checks.Single(check => check.Kind == PlanCheckKind.Burden);
         check.Passed.Should().Be(passes);
         check.Ratio.Should().BeApproximately(share / allowed, 1e-9);
     }

@@ -1,3 +1,5 @@
+using StudioKit.Planning.Checks;
+
 namespace StudioKit.Planning.Tests.ByHand;
 
 /// <summary>The set of cells in the flash is carried too: with n spare sets there are n + 1.</summary>
@@ -52,7 +54,7 @@ public sealed class CellSetTests
         var plan = PlanOf(0, lasts + more);
 
         plan.Session!.Flashes.Single(use => use.Flash == "one").Enough.Should().Be(enough);
-        plan.Checks.Single(check => check.Name == "Cells of one").Passed.Should().Be(enough);
+        plan.Checks.Single(check => check.Kind == PlanCheckKind.Cells && check.Parts.SequenceEqual(["one"])).Passed.Should().Be(enough);
     }
 
     private static int Card(Plan plan) => plan.Exposures.Single().Lights.Single(light => light.Flash == "one").FlashesCarried!.Value;

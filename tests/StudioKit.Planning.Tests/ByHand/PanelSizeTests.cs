@@ -1,3 +1,5 @@
+using StudioKit.Planning.Checks;
+
 namespace StudioKit.Planning.Tests.ByHand;
 
 /// <summary>The panel behind a frame, by plain trigonometry.</summary>
@@ -37,6 +39,6 @@ public sealed class PanelSizeTests
     {
         var plan = HandKit.Plan(HandKit.White, panel: FormattableString.Invariant($"width: {width} mm, depth: {depth} mm"));
 
-        plan.Checks.Single(check => check.Name == "Panel size").Passed.Should().Be(enough);
+        plan.Checks.Single(check => check.Kind == PlanCheckKind.PanelSize).Passed.Should().Be(enough);
     }
 }
