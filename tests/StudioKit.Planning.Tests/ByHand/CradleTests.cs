@@ -4,8 +4,8 @@ namespace StudioKit.Planning.Tests.ByHand;
 public sealed class CradleTests
 {
     // The sheet lies 500 mm over the ground. A rail stands 60 mm under the bright window (the kit's default), and a flash on the ground has its window
-    // about 40 mm up (common practice, no source): from 500 − 60 − 40 = 400 mm under the sheet on it lies there, and a frame that was asked for a rail so low
-    // would have to say that it has no room for one.
+    // about 40 mm up (common practice, no source): from 500 − 60 − 40 = 400 mm under the sheet on it lies there, and a
+    // frame that was asked for a rail so low would have to send it to a stand of its own.
     [Theory]
     [InlineData(250, true)]
     [InlineData(330, true)]
@@ -18,8 +18,7 @@ public sealed class CradleTests
             HandKit.White.Replace("distance: 45 cm", FormattableString.Invariant($"distance: {distance} mm"), StringComparison.Ordinal),
             panel: "width: 400 mm, depth: 400 mm");
 
-        plan.Frame!.Geometry.Problems.Should().BeEmpty();
-        (plan.Frame.Geometry.Cradle is not null).Should().Be(held);
-        plan.Frame.Assembly.Any(step => step.StartsWith("Lay the flash on the ground", StringComparison.Ordinal)).Should().Be(!held);
+        plan.Frame!.LowerFlashes.Single().Support.Should().Be(held ? FlashSupport.Cradle : FlashSupport.Ground);
+        plan.Frame.Assembly.Any(step => step.StartsWith("Lay ", StringComparison.Ordinal) && step.Contains("on the ground", StringComparison.Ordinal)).Should().Be(!held);
     }
 }

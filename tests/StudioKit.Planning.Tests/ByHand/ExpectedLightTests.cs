@@ -91,6 +91,40 @@ public sealed class ExpectedLightTests
             .Value.Should().BeApproximately(expected, 0.005);
     }
 
+    // Each asked of one and the same account, which must not take the light of one distance for that of another: half as far is four times as bright
+    // (3 %: nearer, the sheet's points stand farther apart for the slope of the light).
+    [Fact]
+    public void Light_of_another_distance_is_worked_out_anew()
+    {
+        var plan = HandKit.Plan(HandKit.White, panel: Size);
+        var expected = new ExpectedLight(plan);
+        var above = Light(plan, LightRole.Above);
+
+        expected.OnPanel(plan.Kit.SetUps[0], new ShotSettings(Quarter)).Should().BeApproximately(1580, 16);
+        expected.OnPanel(plan.Kit.SetUps[0], new ShotSettings(Quarter, Length.FromMillimeters(225))).Should().BeApproximately(4 * 1580, 0.03 * 4 * 1580);
+        (expected.OfCard(plan.Kit.SetUps[0], "rush 60 at 1:2", above, 0.18, new ShotSettings(Quarter, Length.FromCentimeters(20)))
+            - expected.OfCard(plan.Kit.SetUps[0], "rush 60 at 1:2", above, 0.18, new ShotSettings(Quarter))).Value.Should().BeApproximately(2, 0.01);
+    }
+
+    [Fact]
+    public void Outdoors_a_meter_in_the_beam_reads_less()
+    {
+        var plan = KitText.Plan(HandKit.Of(HandKit.White, panel: Size).Replace("outdoor-correction: 0 stops", "outdoor-correction: -1 stop", StringComparison.Ordinal));
+
+        new ExpectedLight(plan).InBeam(Light(plan, LightRole.Above), new ShotSettings(Quarter, Length.FromCentimeters(50))).Should().BeApproximately(1280, 3);
+    }
+
+    // 72 mm × 48 mm about a flash that stands 60 mm to the left: the last of 25 cells to the right lies 60 + 0.48·48 = 83.0 mm away from it
+    // in an upright frame, 60 + 0.48·72 = 94.6 mm in a lying one. At 20 cm that is a cosine of 0.9235 against 0.9041, cosⁿ⁺³ with n = 5.9: 0.274 stop.
+    [Fact]
+    public void An_upright_frame_reaches_less_far_aside()
+    {
+        var plan = HandKit.Plan(HandKit.White.Replace("distance: 45 cm", "distance: 20 cm, offset-right: -60 mm", StringComparison.Ordinal), panel: Size);
+        var upright = new ExpectedLight(plan).OnSensor(plan.Kit.SetUps[0], "rush 60 at 1:2", Angle.FromDegrees(90), isUpright: true, new ShotSettings(Quarter))!;
+
+        (upright.MarginsAt(25, 25)[12, 24] - Frame(plan, Quarter).MarginsAt(25, 25)[12, 24]).Should().BeApproximately(0.274, 0.02);
+    }
+
     private static LightSpec Light(Plan plan, LightRole role) => plan.Kit.SetUps[0].Lights.Single(light => light.Role == role);
 
     private static ExpectedFrame Frame(Plan plan, FlashPower power, IsoSpeed? iso = null, FNumber? aperture = null) => new ExpectedLight(plan).OnSensor(

@@ -6,7 +6,7 @@ namespace StudioKit.Planning.Tests.ByHand;
 /// </summary>
 internal static class HandKit
 {
-    /// <summary>Two set-ups of one flash below, to stand where only panel, frame or pack count.</summary>
+    /// <summary>A white background by one flash below and one above, the camera looking straight down.</summary>
     public const string White =
         """
         set-ups:
@@ -30,24 +30,26 @@ internal static class HandKit
           - {name: rush 60, focal-length: 60 mm, aperture: f/2.8 to f/32, largest-magnification: 1:1, magnifications: [1:2], mass: 300 g LENS}
         flashes:
           - {name: one, guide-number: "32 m @ ISO 100, 35 mm", head: 10 mm x 10 mm, mass: 300 g ONE}
-          - {name: two, guide-number: "32 m @ ISO 100, 35 mm", head: 10 mm x 10 mm, mass: 300 g}
+          - {name: two, guide-number: "32 m @ ISO 100, 35 mm", head: 10 mm x 10 mm, mass: 300 g TWO}
         panel: {transmittance: 0.5, underside-reflectance: 0 PANEL}
-        frame: {height: 500 mm}
+        frame: {height: 500 mm FRAME}
         site: {ground-reflectance: 0, outdoor-correction: 0 stops, ambient: EV 0, hand-speed: 0 m/s}
 
         """;
 
-    /// <summary>The kit with more said of its parts: further keys of camera, lens, first flash and panel, further sections.</summary>
-    public static string Of(string sections, string camera = "", string lens = "", string one = "", string panel = "") => Text
+    /// <summary>The kit with more said of its parts: further keys of camera, lens, flashes, panel and frame, further sections.</summary>
+    public static string Of(string sections, string camera = "", string lens = "", string one = "", string two = "", string panel = "", string frame = "") => Text
         .Replace(" CAMERA", More(camera), StringComparison.Ordinal)
         .Replace(" LENS", More(lens), StringComparison.Ordinal)
         .Replace(" ONE", More(one), StringComparison.Ordinal)
+        .Replace(" TWO", More(two), StringComparison.Ordinal)
         .Replace(" PANEL", More(panel), StringComparison.Ordinal)
+        .Replace(" FRAME", More(frame), StringComparison.Ordinal)
         + sections;
 
     /// <summary>The kit of <see cref="Of"/>, planned.</summary>
-    public static Plan Plan(string sections, string camera = "", string lens = "", string one = "", string panel = "") =>
-        KitText.Plan(Of(sections, camera, lens, one, panel));
+    public static Plan Plan(string sections, string camera = "", string lens = "", string one = "", string two = "", string panel = "", string frame = "") =>
+        KitText.Plan(Of(sections, camera, lens, one, two, panel, frame));
 
     private static string More(string keys) => keys.Length == 0 ? "" : $", {keys}";
 }

@@ -56,6 +56,23 @@ public sealed class UncertaintyTests
             Math.Pow(Math.Log2(1.2), 2) - Math.Pow(Math.Log2(1 + share), 2), 1e-9);
     }
 
+    // A modifier's transmittance of 0.7 ± 0.1 is known to log₂ 1.143 = 0.193 stop; the shape of its beam stays a guess of a third, and both add in quadrature.
+    [Fact]
+    public void A_measured_modifier_keeps_the_doubt_about_its_beam()
+    {
+        double Above(string transmittance) => KitText.Plan(KitTexts.Dark.Replace("loss: 1.7 stops", $"transmittance: {transmittance}", StringComparison.Ordinal) +
+            """
+            set-ups:
+              - name: white
+                kind: white-background
+                ambient: EV 10
+                iso: 500
+                lights: [{flash: one, role: below, distance: 45 cm}, {flash: two, role: above, modifier: dome, distance: 20 cm}]
+            """).Exposures[0].Lights[1].Budget.Uncertainty.Value;
+
+        (Math.Pow(Above("0.7 ± 0.1"), 2) - Math.Pow(Above("0.7"), 2)).Should().BeApproximately(Math.Pow(Math.Log2(0.8 / 0.7), 2), 1e-9);
+    }
+
     [Fact]
     public void Metered_ambient_light_makes_available_light_surer()
     {
