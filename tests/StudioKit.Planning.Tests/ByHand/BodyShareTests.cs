@@ -31,6 +31,27 @@ public sealed class BodyShareTests
         check.Ratio.Should().BeApproximately(share / allowed, 1e-9);
     }
 
+    // 1.6 kg of camera, lens and flashes, 3 kg of seats, 2 kg of water, a bag of 1.4 kg: 8 kg. To come to 5.5 kg with the bag all three seats stay at home.
+    [Fact]
+    public void A_target_counts_the_bags_too()
+    {
+        var plan = HandKit.Plan(
+            """
+            pack:
+              bags: [{name: rucksack, inside: 700 mm x 400 mm x 300 mm, mass: 1.4 kg}]
+              items:
+                - {name: water, mass: 2 kg}
+                - {name: stool, mass: 1 kg, essential: no}
+                - {name: chair, mass: 1 kg, essential: no}
+                - {name: crate, mass: 1 kg, essential: no}
+              target-mass: 5.5 kg
+
+            """ + HandKit.White, panel: "mass: 1 g", frame: "mass: 1 g");
+
+        plan.Pack.LeaveAtHome!.Left.Should().BeEquivalentTo(["stool", "chair", "crate"]);
+        plan.Pack.LeaveAtHome.Mass.Kilograms.Should().BeApproximately(5.0, 0.01);
+    }
+
     // Two bags on one back: 3 kg and 9 kg of things that may go nowhere else, 1 kg each for the bags, 1.6 kg of camera and flashes.
     [Fact]
     public void Who_carries_two_bags_carries_both()

@@ -37,6 +37,15 @@ public sealed class ExpectedLightTests
         new ExpectedLight(plan).OnPanel(plan.Kit.SetUps[0], new ShotSettings(Quarter)).Should().BeApproximately(1580, 16);
     }
 
+    // Under a sheet that is swept up behind, "straight above the flash" is over the middle of the flat part: 400 mm of 800 mm.
+    [Fact]
+    public void A_meter_on_a_swept_sheet_lies_over_the_flash()
+    {
+        var plan = HandKit.Plan(HandKit.White, panel: "width: 400 mm, depth: 800 mm, sweep-radius: 1 m, sweep-angle: 22.91831°", frame: "kind: swept-table");
+
+        new ExpectedLight(plan).OnPanel(plan.Kit.SetUps[0], new ShotSettings(Quarter)).Should().BeApproximately(1580, 30);
+    }
+
     // The plan's promise, at its own settings: two ways to one number. 0.02 stop is what a meter's eye can tell.
     [Fact]
     public void A_frame_of_the_bare_panel_is_as_dark_and_as_bright_as_the_plan_promises()

@@ -161,6 +161,18 @@ public sealed class SetUpTermsTests
         key.DistancePowers.Count(row => row.Power is not null).Should().BeGreaterThan(3);
     }
 
+    // Under the sheet too: the patch that is seen is small against the distance, so its corners add little to the inverse square.
+    [Fact]
+    public void From_another_distance_below_the_power_goes_nearly_with_the_square()
+    {
+        var below = Only(HandKit.Of(HandKit.White, panel: "width: 400 mm, depth: 400 mm")).Lights[0];
+
+        var rows = below.DistancePowers.Where(row => row.Power is not null && Math.Abs(row.Distance.Millimeters - 450) > 1).ToList();
+        rows.Should().NotBeEmpty();
+        rows.Should().OnlyContain(row => Math.Abs(
+            Math.Log2(row.Power!.Value.Fraction / below.Power!.Value.Fraction) - (2 * Math.Log2(row.Distance / below.Distance))) < 0.5);
+    }
+
     private static string Dark(string sections = "", string more = "", string key = "", string? iso = null) => HandKit.Of(
         sections + Black.Replace("MORE", more, StringComparison.Ordinal).Replace(" KEY", key, StringComparison.Ordinal)
             .Replace("iso: 400, ", iso ?? "iso: 400, ", StringComparison.Ordinal));
