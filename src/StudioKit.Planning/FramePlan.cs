@@ -38,6 +38,12 @@ public sealed record FramePlan
     /// <summary>Where each flash under the panel goes and what holds it there, in the order of the set-ups.</summary>
     public IReadOnlyList<FlashBelow> LowerFlashes { get; init; } = [];
 
+    /// <summary>How the sheet rises behind the flat part; none for a flat sheet.</summary>
+    public SheetSweep? Sweep { get; init; }
+
+    /// <summary>What the skirts' sheets have for their seams; none without skirts.</summary>
+    public SkirtSeams? Seams { get; init; }
+
     /// <summary>Outside diameter of the pipe.</summary>
     public Length PipeDiameter { get; init; }
 

@@ -39,7 +39,7 @@ internal static class SamplePlan
             Checks =
             [
                 Check(PlanCheckKind.PanelSize, true, Sides(302, 262), Sides(320, 280), 0.94),
-                Check(PlanCheckKind.Tipping, false, new CheckAmount.Quantity(Torque.FromNewtonMeters(5.1)), new CheckAmount.Quantity(Torque.FromNewtonMeters(3.9)), 1.31)
+                Check(PlanCheckKind.Tipping, false, new CheckAmount.Measure(Torque.FromNewtonMeters(5.1)), new CheckAmount.Measure(Torque.FromNewtonMeters(3.9)), 1.31)
                     with { Findings = [new CheckFinding(null, "hang 2 kg under the panel, or widen the base by 90 mm")] },
             ],
             Defaults = [new PlanDefault("panel.transmittance", "0.5"), new PlanDefault("site.outdoor-correction", "-0.5 stop")],
@@ -233,7 +233,7 @@ internal static class SamplePlan
         Stage = stage,
     };
 
-    private static CheckAmount.Rectangle Sides(double width, double depth) => new(Length.FromMillimeters(width), Length.FromMillimeters(depth));
+    private static CheckAmount.TwoSides Sides(double width, double depth) => new(Length.FromMillimeters(width), Length.FromMillimeters(depth));
 
     private static PlanCheck Check(PlanCheckKind kind, bool passed, CheckAmount demand, CheckAmount capacity, double ratio) => new()
     {

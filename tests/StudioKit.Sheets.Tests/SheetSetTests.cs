@@ -10,9 +10,11 @@ public sealed class SheetSetTests
 {
     private static readonly SheetOptions Options = new() { Date = new DateOnly(2026, 5, 17) };
 
+    private static readonly Lazy<IReadOnlyList<SheetFile>> Written = new(() => SheetSet.Write(SamplePlan.Plan, Options));
+
     [Fact]
     public void A_plan_gives_its_sheets_and_each_drawing_as_svg() =>
-        SheetSet.Write(SamplePlan.Plan, Options).Select(file => file.Name).Should().Equal(
+        Written.Value.Select(file => file.Name).Should().Equal(
             "plan-report.pdf", "build-sheet.pdf", "cut-list.pdf", "cards-A6.pdf", "cards-3x5in.pdf", "pack-list.pdf",
             "pipe-cuts.svg", "sheet-cuts-1.svg", "panel.svg",
             "pipe-cuts.csv", "sheet-cuts.csv", "shopping.csv", "pack-list.csv");
@@ -20,7 +22,7 @@ public sealed class SheetSetTests
     [Fact]
     public void The_same_plan_gives_the_same_bytes()
     {
-        var first = SheetSet.Write(SamplePlan.Make("Fen edge kit"), Options);
+        var first = Written.Value;
         var second = SheetSet.Write(SamplePlan.Make("Fen edge kit"), Options);
 
         second.Should().HaveSameCount(first);
@@ -30,7 +32,7 @@ public sealed class SheetSetTests
     [Fact]
     public void Every_page_names_kit_hash_and_date()
     {
-        foreach (var file in Pdfs(SamplePlan.Plan))
+        foreach (var file in Pdfs())
         {
             using var document = PdfDocument.Open(file.Content.ToArray());
             document.GetPages().Should().OnlyContain(page => Text(page).Contains("4f3a90c1") && Text(page).Contains("2026-05-17"), file.Name);
@@ -40,7 +42,7 @@ public sealed class SheetSetTests
     [Fact]
     public void Drawings_are_well_formed_and_true_to_size()
     {
-        var panel = SheetSet.Write(SamplePlan.Plan, Options).Single(file => file.Name == "panel.svg");
+        var panel = Written.Value.Single(file => file.Name == "panel.svg");
 
         var root = XDocument.Parse(Encoding.UTF8.GetString(panel.Content.Span)).Root!;
 
@@ -51,7 +53,7 @@ public sealed class SheetSetTests
     [Fact]
     public void The_pack_list_has_every_item_once_with_its_mass()
     {
-        using var document = PdfDocument.Open(Pdfs(SamplePlan.Plan).Single(file => file.Name == "pack-list.pdf").Content.ToArray());
+        using var document = PdfDocument.Open(Pdfs().Single(file => file.Name == "pack-list.pdf").Content.ToArray());
         var text = string.Join(' ', document.GetPages().Select(Text));
 
         foreach (var item in SamplePlan.Plan.Pack.Items)
@@ -64,7 +66,7 @@ public sealed class SheetSetTests
     [Fact]
     public void The_cut_list_gives_every_piece_its_length_and_says_how_it_was_planned()
     {
-        using var document = PdfDocument.Open(Pdfs(SamplePlan.Plan).Single(file => file.Name == "cut-list.pdf").Content.ToArray());
+        using var document = PdfDocument.Open(Pdfs().Single(file => file.Name == "cut-list.pdf").Content.ToArray());
         var text = string.Join(' ', document.GetPages().Select(Text));
 
         text.Should().ContainAll("402.5", "262", "181.5", "44").And.Contain("first-fit decreasing");
@@ -98,8 +100,8 @@ public sealed class SheetSetTests
         SheetSet.Write(plan, Options with { Cards = [CardTemplates.Of("A6")] }).Select(file => file.Name).Should().Equal("plan-report.pdf", "pack-list.pdf", "pack-list.csv");
     }
 
-    private static IEnumerable<SheetFile> Pdfs(Plan plan) =>
-        SheetSet.Write(plan, Options).Where(file => file.Name.EndsWith(".pdf", StringComparison.Ordinal));
+    private static IEnumerable<SheetFile> Pdfs() =>
+        Written.Value.Where(file => file.Name.EndsWith(".pdf", StringComparison.Ordinal));
 
     private static string Text(UglyToad.PdfPig.Content.Page page) => string.Join(' ', page.GetWords().Select(word => word.Text));
 }

@@ -12,27 +12,27 @@ public abstract record CheckAmount
     }
 
     /// <summary>What is no matter of how much.</summary>
-    public static CheckAmount Unmeasured { get; } = new Nothing();
+    public static CheckAmount Unmeasured { get; } = new Unstated();
 
     /// <summary>What is no matter of how much.</summary>
-    public sealed record Nothing : CheckAmount;
+    public sealed record Unstated : CheckAmount;
 
     /// <summary>A quantity with its unit.</summary>
     /// <param name="Value">The quantity, in the unit to show it in.</param>
-    public sealed record Quantity(IQuantity Value) : CheckAmount;
+    public sealed record Measure(IQuantity Value) : CheckAmount;
 
     /// <summary>A number of things.</summary>
     /// <param name="Value">How many [1].</param>
-    public sealed record Count(int Value) : CheckAmount;
+    public sealed record Number(int Value) : CheckAmount;
 
     /// <summary>A share of a whole.</summary>
     /// <param name="Value">Part over whole [1].</param>
-    public sealed record Share(double Value) : CheckAmount;
+    public sealed record Portion(double Value) : CheckAmount;
 
     /// <summary>Two sides.</summary>
     /// <param name="Width">Across the camera's view.</param>
     /// <param name="Depth">Along the camera's view.</param>
-    public sealed record Rectangle(Length Width, Length Depth) : CheckAmount;
+    public sealed record TwoSides(Length Width, Length Depth) : CheckAmount;
 
     /// <summary>An image over its object.</summary>
     /// <param name="Value">The magnification.</param>
@@ -52,7 +52,7 @@ public abstract record CheckAmount
     /// <param name="Mass">Mass of the bags.</param>
     /// <param name="ShareOfBody">That mass over the person's [1].</param>
     /// <param name="Band">How that is borne.</param>
-    public sealed record Burden(Mass Mass, double ShareOfBody, LoadBand Band) : CheckAmount;
+    public sealed record OnBody(Mass Mass, double ShareOfBody, LoadBand Band) : CheckAmount;
 
     /// <summary>Sets of cells and what they give.</summary>
     /// <param name="Sets">Sets [1].</param>

@@ -26,7 +26,7 @@ internal static class FramingChecks
         Kind = PlanCheckKind.RoomBeforeLens,
         Parts = [framing.Name],
         Passed = false,
-        Capacity = new CheckAmount.Quantity(framing.WorkingDistance),
+        Capacity = new CheckAmount.Measure(framing.WorkingDistance),
         SourceKey = "Derived",
         SourceLocator = "working distance of the optical stack",
         Remedy = new CheckRemedy(CheckRemedyKind.LowerMagnification) { Keys = ["lenses.magnifications"] },

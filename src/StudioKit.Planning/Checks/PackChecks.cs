@@ -40,8 +40,8 @@ internal static class PackChecks
         {
             Kind = PlanCheckKind.LongestPiece,
             Passed = longest <= allowed,
-            Demand = new CheckAmount.Quantity(longest),
-            Capacity = new CheckAmount.Quantity(allowed),
+            Demand = new CheckAmount.Measure(longest),
+            Capacity = new CheckAmount.Measure(allowed),
             Ratio = longest / allowed,
             SourceKey = Practice,
             SourceLocator = "longest piece asked for",
@@ -54,7 +54,7 @@ internal static class PackChecks
         Kind = PlanCheckKind.LongThing,
         Parts = [piece.Name, piece.Bag],
         Passed = !piece.SticksOut,
-        Demand = new CheckAmount.Quantity(piece.Length),
+        Demand = new CheckAmount.Measure(piece.Length),
         Capacity = new CheckAmount.LongRoom(piece.LongestInside, piece.Placement),
         Ratio = piece.LongestInside.Meters > 0 ? piece.Length / piece.LongestInside : null,
         SourceKey = "Derived",
@@ -67,8 +67,8 @@ internal static class PackChecks
     {
         Kind = PlanCheckKind.Places,
         Passed = pack.Misfits.Count == 0,
-        Demand = new CheckAmount.Count(pack.Items.Count),
-        Capacity = new CheckAmount.Count(pack.Items.Count - pack.Misfits.Count),
+        Demand = new CheckAmount.Number(pack.Items.Count),
+        Capacity = new CheckAmount.Number(pack.Items.Count - pack.Misfits.Count),
         SourceKey = "Derived",
         SourceLocator = "box inside a box along its sides",
         Findings = [.. pack.Misfits.Select(misfit => new CheckFinding(null, misfit))],
@@ -79,8 +79,8 @@ internal static class PackChecks
         Kind = PlanCheckKind.BagMass,
         Parts = [bag.Name],
         Passed = bag.Mass <= bag.HighestLoad!.Value,
-        Demand = new CheckAmount.Quantity(bag.Mass),
-        Capacity = new CheckAmount.Quantity(bag.HighestLoad.Value),
+        Demand = new CheckAmount.Measure(bag.Mass),
+        Capacity = new CheckAmount.Measure(bag.HighestLoad.Value),
         Ratio = bag.Mass / bag.HighestLoad.Value,
         SourceKey = Practice,
         SourceLocator = "the bag's own limit",
@@ -93,7 +93,7 @@ internal static class PackChecks
         Parts = [bag.Name],
         Passed = bag.VolumeShare <= 1,
         Demand = new CheckAmount.BagFill(bag.VolumeShare, plan.Kit.Pack.PackingFactor),
-        Capacity = new CheckAmount.Share(1),
+        Capacity = new CheckAmount.Portion(1),
         Ratio = bag.VolumeShare,
         SourceKey = Practice,
         SourceLocator = "volume of odd sizes in a bag",
@@ -108,8 +108,8 @@ internal static class PackChecks
             Kind = PlanCheckKind.Burden,
             Parts = [person.Person],
             Passed = person.Share <= limit,
-            Demand = new CheckAmount.Burden(person.Mass, person.Share, person.Band),
-            Capacity = new CheckAmount.Share(limit),
+            Demand = new CheckAmount.OnBody(person.Mass, person.Share, person.Band),
+            Capacity = new CheckAmount.Portion(limit),
             Ratio = person.Share / limit,
             SourceKey = person.Band == LoadBand.Refused ? "Genitrini2022" : "Simpson2011",
             SourceLocator = "share of body mass: a fifth already changes posture; over two fifths for nobody",
@@ -121,8 +121,8 @@ internal static class PackChecks
     {
         Kind = PlanCheckKind.TargetMass,
         Passed = pack.Total <= target,
-        Demand = new CheckAmount.Quantity(pack.Total),
-        Capacity = new CheckAmount.Quantity(target),
+        Demand = new CheckAmount.Measure(pack.Total),
+        Capacity = new CheckAmount.Measure(target),
         Ratio = pack.Total / target,
         SourceKey = Practice,
         SourceLocator = "the kit's own target",
@@ -131,5 +131,5 @@ internal static class PackChecks
 
     private static CheckRemedy Leave(LeaveAtHomePlan home) => home.Left.Count == 0
         ? new CheckRemedy(CheckRemedyKind.NothingToLeave)
-        : new CheckRemedy(CheckRemedyKind.LeaveAtHome) { Parts = home.Left, Amount = new CheckAmount.Count(home.Lost.Count) };
+        : new CheckRemedy(CheckRemedyKind.LeaveAtHome) { Parts = home.Left, Amount = new CheckAmount.Number(home.Lost.Count) };
 }

@@ -28,13 +28,13 @@ internal static class PlanChecks
     private static PlanCheck PanelSize(PanelPlan panel)
     {
         var enough = panel.Width >= panel.RequiredWidth && panel.Depth >= panel.RequiredDepth;
-        var required = new CheckAmount.Rectangle(panel.RequiredWidth, panel.RequiredDepth);
+        var required = new CheckAmount.TwoSides(panel.RequiredWidth, panel.RequiredDepth);
         return new PlanCheck
         {
             Kind = PlanCheckKind.PanelSize,
             Passed = enough,
             Demand = required,
-            Capacity = new CheckAmount.Rectangle(panel.Width, panel.Depth),
+            Capacity = new CheckAmount.TwoSides(panel.Width, panel.Depth),
             Ratio = Math.Max(panel.RequiredWidth / panel.Width, panel.RequiredDepth / panel.Depth),
             SourceKey = "Derived",
             SourceLocator = "camera's frustum cut with the panel plane, over all framings and pitches",
@@ -87,7 +87,7 @@ internal static class PlanChecks
         {
             Kind = PlanCheckKind.LowCameraAngles,
             Passed = false,
-            Demand = new CheckAmount.Quantity(radius),
+            Demand = new CheckAmount.Measure(radius),
             SourceKey = "Derived",
             SourceLocator = "camera's frustum cut with the panel plane",
             Remedy = new CheckRemedy(CheckRemedyKind.SweptTable) { Keys = ["frame.kind", "set-ups.camera-pitch"] },
@@ -102,8 +102,8 @@ internal static class PlanChecks
             Kind = PlanCheckKind.Exposure,
             Parts = [setUp.Key],
             Passed = failing.Count == 0,
-            Demand = new CheckAmount.Count(setUp.Count()),
-            Capacity = new CheckAmount.Count(setUp.Count() - failing.Count),
+            Demand = new CheckAmount.Number(setUp.Count()),
+            Capacity = new CheckAmount.Number(setUp.Count() - failing.Count),
             SourceKey = "Iso12232",
             SourceLocator = "image-plane exposure against 78/S",
             Findings = [.. failing.Select(exposure => new CheckFinding(exposure.Framing.Name, exposure.BindingLimit!))],

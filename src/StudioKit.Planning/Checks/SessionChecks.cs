@@ -14,8 +14,8 @@ internal static class SessionChecks
         Kind = PlanCheckKind.HoldTime,
         Parts = [subject.Name],
         Passed = subject.WithinLimit,
-        Demand = new CheckAmount.Quantity(subject.HoldTime),
-        Capacity = new CheckAmount.Quantity(subject.HoldLimit!.Value),
+        Demand = new CheckAmount.Measure(subject.HoldTime),
+        Capacity = new CheckAmount.Measure(subject.HoldLimit!.Value),
         Ratio = subject.HoldTime / subject.HoldLimit.Value,
         SourceKey = Practice,
         SourceLocator = "the kit's limit, or the handling guide's",
@@ -34,7 +34,7 @@ internal static class SessionChecks
         SourceLocator = "energy of a flash goes with its power; a fifth of each set kept in reserve",
         Remedy = flash.Enough ? null : new CheckRemedy(CheckRemedyKind.MoreCells)
         {
-            Amount = new CheckAmount.Count(flash.SetsNeeded - flash.SetsCarried), Keys = ["flashes.spare-sets"],
+            Amount = new CheckAmount.Number(flash.SetsNeeded - flash.SetsCarried), Keys = ["flashes.spare-sets"],
         },
     };
 }

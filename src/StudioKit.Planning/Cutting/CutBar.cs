@@ -8,6 +8,7 @@ namespace StudioKit.Planning.Cutting;
 /// <param name="StockLabel">The stock's name.</param>
 /// <param name="StockLength">Length before the squaring trim.</param>
 /// <param name="Price">Price of the bar [1].</param>
+/// <param name="Trim">What squaring takes off the end; the marks count from there.</param>
 /// <param name="Marks">Pieces in order from the squared end.</param>
 /// <param name="Offcut">What is left after the last cut.</param>
 /// <param name="SawCuts">Strokes of the saw, squaring included [1].</param>
@@ -17,6 +18,7 @@ public sealed record CutBar(
     string StockLabel,
     Length StockLength,
     decimal Price,
+    Length Trim,
     IReadOnlyList<CutMark> Marks,
     Length Offcut,
     int SawCuts);

@@ -37,6 +37,8 @@ internal static class FramePlanner
             SheetParts = parts,
             Softboxes = softboxes,
             LowerFlashes = lowerFlashes,
+            Sweep = SheetSweeps.Of(panel, frame),
+            Seams = SheetParts.Seams(kit),
             PipeDiameter = kit.Frame.Pipe.OutsideDiameter,
             Studios = kit.Stock.Studios,
             PipeCuts = pipeCuts,

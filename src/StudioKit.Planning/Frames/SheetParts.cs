@@ -38,6 +38,9 @@ internal static class SheetParts
                modifier.Name, flash.Name, flash.HeadWidth + HeadPlay, flash.HeadHeight + HeadPlay, modifier.Width, modifier.Height, modifier.Reach, Flap),
     ];
 
+    /// <summary>What the skirts have for their seams; none without skirts.</summary>
+    public static SkirtSeams? Seams(KitSpec kit) => kit.Panel.Skirts ? new SkirtSeams(Hem, RoundTheRail) : null;
+
     /// <summary>The panel's material as a shop asks for it.</summary>
     public static string PanelMaterial(PanelPlan panel) => $"{panel.Material}, {PlanFormat.Millimetres(panel.Thickness)}";
 

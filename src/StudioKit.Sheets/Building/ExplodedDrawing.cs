@@ -1,6 +1,7 @@
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Fonts;
 
 namespace StudioKit.Sheets.Building;
 
@@ -89,13 +90,8 @@ internal static class ExplodedDrawing
         var (middle, length) = (Middle(from, to), from.DistanceTo(to));
         var half = Math.Min(member.CutLength.Millimeters * scale, length - (2 * JointRadius) - 1) / 2;
         var (ux, uy) = ((to.X - from.X) / length, (to.Y - from.Y) / length);
-        return new Polygon(
-            [
-                middle.Plus((half * ux) - (PipeHalf * uy), (half * uy) + (PipeHalf * ux)), middle.Plus((half * ux) + (PipeHalf * uy), (half * uy) - (PipeHalf * ux)),
-                middle.Plus((-half * ux) + (PipeHalf * uy), (-half * uy) - (PipeHalf * ux)), middle.Plus((-half * ux) - (PipeHalf * uy), (-half * uy) + (PipeHalf * ux)),
-            ],
-            Stroke.Edge,
-            Fill.White);
+        var bar = BarCorners.Of(middle.Plus(-half * ux, -half * uy), middle.Plus(half * ux, half * uy), PipeHalf);
+        return new Polygon([bar.ToRight, bar.ToLeft, bar.FromLeft, bar.FromRight], Stroke.Edge, Fill.White);
     }
 
     private static Point Middle(Point from, Point to) => new((from.X + to.X) / 2, (from.Y + to.Y) / 2);

@@ -1,6 +1,6 @@
-using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Fonts;
 
 namespace StudioKit.Sheets.Building;
 
@@ -77,21 +77,19 @@ internal static class Templates
     }
 
     /// <summary>The curve that the swept sheet follows.</summary>
-    public static Drawing? SweepCurve(FramePlan frame, PanelPlan panel, Measures measures)
+    public static Drawing? SweepCurve(FramePlan frame, Measures measures)
     {
-        if (frame.Geometry.Shape != FrameShape.SweptTable || panel.SweepRadius is not { } sheet)
+        if (frame.Sweep is not { } sweep)
         {
             return null;
         }
 
-        var radius = sheet.Millimeters;
-        var angle = (frame.Geometry.SheetLength - panel.FlatDepth) / sheet;
-        var centre = new Point(0, -radius);
+        var radius = sweep.Radius.Millimeters;
         return new Drawing(
             $"Sweep of the sheet's underside, radius {measures.Of(radius)}",
             "The arc that the underside of the sheet follows, from the flat to its upper edge",
             [
-                new Arc(centre, radius, Math.PI / 2, -angle, Stroke.Edge),
+                new Arc(new Point(0, -radius), radius, Math.PI / 2, -sweep.Angle.Radians, Stroke.Edge),
                 new Line(new Point(-30, 0), new Point(0, 0), Stroke.Edge),
                 new Line(new Point(0, -8), new Point(0, 8), Stroke.Thin),
                 new Label(new Point(2, 7), "the flat ends here", 8),
@@ -101,23 +99,22 @@ internal static class Templates
     /// <summary>The upper corner of a skirt with its hem and its fold round the rail.</summary>
     public static Drawing? SkirtCorner(FramePlan frame)
     {
-        if (!frame.SheetParts.Any(part => part.Kind == SheetPartKind.Skirt))
+        if (frame.Seams is not { } seams)
         {
             return null;
         }
 
-        const double Hem = 20;
-        const double Wrap = 50;
+        var (hem, wrap) = (seams.SideHem.Millimeters, seams.RoundRail.Millimeters);
         return new Drawing(
             "Upper corner of a skirt, full size",
             "The corner of a skirt with its hem and the fold round the rail",
             [
                 new Polyline([new Point(0, 95), new Point(0, 0), new Point(120, 0)], Stroke.Edge),
-                new Line(new Point(Hem, 0), new Point(Hem, 95), Stroke.Hidden),
-                new Line(new Point(0, Wrap), new Point(120, Wrap), Stroke.Hidden),
-                new Label(new Point(Hem + 3, 8), "fold the side hem and sew it", 8),
-                new Label(new Point(Hem + 3, Wrap - 3), "goes round the rail, outwards", 8),
-                new Label(new Point(Hem + 3, Wrap + 7), "hangs down", 8),
+                new Line(new Point(hem, 0), new Point(hem, 95), Stroke.Hidden),
+                new Line(new Point(0, wrap), new Point(120, wrap), Stroke.Hidden),
+                new Label(new Point(hem + 3, 8), "fold the side hem and sew it", 8),
+                new Label(new Point(hem + 3, wrap - 3), "goes round the rail, outwards", 8),
+                new Label(new Point(hem + 3, wrap + 7), "hangs down", 8),
             ]);
     }
 

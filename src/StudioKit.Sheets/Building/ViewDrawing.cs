@@ -96,14 +96,13 @@ internal sealed class ViewDrawing
     private Primitive Pipe(Point from, Point to, double? thick = null)
     {
         var half = (thick ?? Thick) / 2;
-        var length = from.DistanceTo(to);
-        if (length < 1e-6)
+        if (from.DistanceTo(to) < 1e-6)
         {
             return new Circle(from, half, Stroke.Edge, Fill.White);
         }
 
-        var (dx, dy) = (half * (to.Y - from.Y) / length, half * (from.X - to.X) / length);
-        return new Polygon([from.Plus(dx, dy), to.Plus(dx, dy), to.Plus(-dx, -dy), from.Plus(-dx, -dy)], Stroke.Edge, Fill.White);
+        var bar = BarCorners.Of(from, to, half);
+        return new Polygon([bar.FromLeft, bar.ToLeft, bar.ToRight, bar.FromRight], Stroke.Edge, Fill.White);
     }
 
     // Of pieces that lie behind each other, the nearest is named.
@@ -138,7 +137,7 @@ internal sealed class ViewDrawing
 
     private IEnumerable<Primitive> PanelFromAbove()
     {
-        var (right, half, back) = (_panel.Width.Meters / 2, _panel.FlatDepth.Meters / 2, BackOfSheet().Back);
+        var (right, half, back) = (_panel.Width.Meters / 2, _panel.FlatDepth.Meters / 2, BackOfSheet());
         yield return Polygon.Rectangle(Bounds.Of([At(-right, -half, 0), At(right, back, 0)]), Stroke.Heavy);
         if (back > half + 0.001)
         {
@@ -182,7 +181,7 @@ internal sealed class ViewDrawing
 
     private List<Primitive> PlanMeasures()
     {
-        var (right, half, back) = (_panel.Width.Meters / 2, _panel.FlatDepth.Meters / 2, BackOfSheet().Back);
+        var (right, half, back) = (_panel.Width.Meters / 2, _panel.FlatDepth.Meters / 2, BackOfSheet());
         List<Primitive> marks =
         [
             Across(-right, right, -half, FirstOffset, _measures.Of(_panel.Width)),
@@ -216,23 +215,15 @@ internal sealed class ViewDrawing
 
     private IEnumerable<Primitive> SweptEdge()
     {
-        if (Sweep() is { } sweep)
+        if (_frame.Sweep is { } sweep)
         {
-            yield return new Polyline([.. Enumerable.Range(0, 25).Select(i => At(SheetAt(sweep.Radius, sweep.Angle * i / 24)))], Stroke.Heavy);
-            var middle = At(SheetAt(sweep.Radius, sweep.Angle / 2));
-            yield return new Label(middle.Plus(-3, -3), $"R {_measures.Of(1000 * sweep.Radius)}", 8, TextAnchor.End);
+            yield return new Polyline([.. sweep.Profile.Select(At)], Stroke.Heavy);
+            var middle = At(sweep.Profile[sweep.Profile.Count / 2]);
+            yield return new Label(middle.Plus(-3, -3), $"R {_measures.Of(sweep.Radius)}", 8, TextAnchor.End);
         }
     }
 
-    private (double Radius, double Angle)? Sweep() =>
-        _frame.Geometry.Shape == FrameShape.SweptTable && _panel.SweepRadius is { } radius
-            ? (radius.Meters, (_frame.Geometry.SheetLength.Meters - _panel.FlatDepth.Meters) / radius.Meters)
-            : null;
-
-    private FramePoint SheetAt(double radius, double angle) => new(
-        0, (_panel.FlatDepth.Meters / 2) + (radius * Math.Sin(angle)), _frame.Geometry.PanelHeight.Meters + (radius * (1 - Math.Cos(angle))));
-
-    private FramePoint BackOfSheet() => Sweep() is { } sweep ? SheetAt(sweep.Radius, sweep.Angle) : new FramePoint(0, _panel.FlatDepth.Meters / 2, _frame.Geometry.PanelHeight.Meters);
+    private double BackOfSheet() => _frame.Sweep?.Profile[^1].Back ?? _panel.FlatDepth.Meters / 2;
 
     private IEnumerable<Primitive> FlashUpright() => Windows().SelectMany(WindowUpright);
 
@@ -272,7 +263,7 @@ internal sealed class ViewDrawing
             new Dimension(At(0, front, up), At(0, front, 0), FirstOffset, _measures.Of(1000 * up)),
             Ground(front, back),
         ];
-        if (Sweep() is not null)
+        if (_frame.Sweep is not null)
         {
             var top = _frame.Geometry.Joints.Max(joint => joint.Position.Up);
             marks.Add(new Dimension(At(0, back, 0), At(0, back, top), FirstOffset, $"{_measures.Of(1000 * top)}, rail of the sweep"));

@@ -1,5 +1,6 @@
 using StudioKit.Physics.Exposure;
 using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Cards;

@@ -2,6 +2,7 @@ using StudioKit.Kits.Cards;
 using StudioKit.Kits.SetUps;
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Cards;
@@ -49,7 +50,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardPlace Place, Stamp 
     private IEnumerable<Block> One(CardBlock name, CardType type) => name switch
     {
         CardBlock.SetUp => [new CardHead(Exposure.SetUp, Place.Says, type.SetUp)],
-        CardBlock.Framing => [IsBack ? new Paragraph(Exposure.Framing.Name, type.Text, TextWeight.Bold) : Framing(type), new Rule(Stroke.Heavy)],
+        CardBlock.Framing => [IsBack ? new Paragraph(Exposure.Framing.Name, type.Text, TextWeight.Bold) : Framing(type), new DividingLine(Stroke.Heavy)],
         CardBlock.Settings => [Settings(type)],
         CardBlock.Flashes => Exposure.Lights.SelectMany(light => Flash(light, type)),
         CardBlock.Check => [new BoxedText("Check", Exposure.Check, type.Text)],
@@ -86,7 +87,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardPlace Place, Stamp 
 
     private static IEnumerable<Block> Flash(LightPlan light, CardType type) =>
     [
-        new Rule(Stroke.Thin),
+        new DividingLine(Stroke.Thin),
         new FlashRow(LightNames.Role(light.Role), LightNames.WithModifier(light), light.PowerMark, (PlanFormat.CentimetreFigure(light.Distance), "cm"), type),
     ];
 

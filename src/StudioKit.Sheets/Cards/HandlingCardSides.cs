@@ -2,6 +2,7 @@ using StudioKit.Kits.Cards;
 using StudioKit.Kits.Subjects;
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Cards;
@@ -43,9 +44,9 @@ internal static class HandlingCardSides
             .. card.Examples.Length > 0 ? (Block[])[new Paragraph(card.Examples, size)] : [],
             .. card.Subjects.Select(subject => new Paragraph(
                 subject.HoldLimit is { } limit ? $"{subject.Name}: at most {PlanFormat.Minutes(limit)}" : $"{subject.Name}: not held", 1.2 * size, TextWeight.Bold)),
-            new Rule(Stroke.Thin),
+            new DividingLine(Stroke.Thin),
             .. card.Lines.GroupBy(line => line.Topic).SelectMany(topic => Topic(topic.Key, [.. topic], sources, size)),
-            new Rule(Stroke.Thin),
+            new DividingLine(Stroke.Thin),
             new Paragraph("Lines without a number are common practice, no published source.", Math.Max(TypeScale.Smallest, 0.8 * size)),
             .. sources.Select((source, i) => new Paragraph(FormattableString.Invariant($"[{i + 1}] {source}."), Math.Max(TypeScale.Smallest, 0.8 * size))),
         ];

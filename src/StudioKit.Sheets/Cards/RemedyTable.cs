@@ -1,5 +1,5 @@
 using StudioKit.Planning;
-using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Cards;

@@ -41,10 +41,9 @@ internal static class BarCutDrawing
             : FormattableString.Invariant($"Bars {string.Join(", ", alike.Select(same => same.Number))}: {bar.StockLabel}, {alike.Count} cut alike");
         yield return new Label(new Point(0, -2), title, LabelPt, Weight: TextWeight.Bold);
 
-        // Where nothing was squared off, the bar's own end is the zero of the running measures.
+        // Where nothing is squared off, the bar's own end is the zero of the running measures.
         var end = bar.Marks.Count == 0 ? 0 : bar.Marks[^1].End.Millimeters;
-        var trim = bar.StockLength.Millimeters - end - bar.Offcut.Millimeters - (LastKerf(bar, end));
-        var start = Math.Max(0, trim) * scale;
+        var start = bar.Trim.Millimeters * scale;
         yield return Polygon.Rectangle(new Bounds(start + (end * scale), 0, bar.StockLength.Millimeters * scale, BarHeight), Stroke.Edge, Fill.Hatch);
         foreach (var mark in bar.Marks.SelectMany(mark => Piece(mark, start, scale)).Concat(Measures(bar, start, scale)))
         {
@@ -53,13 +52,6 @@ internal static class BarCutDrawing
 
         yield return Polygon.Rectangle(new Bounds(0, 0, bar.StockLength.Millimeters * scale, BarHeight), Stroke.Edge);
     }
-
-    private static double LastKerf(CutBar bar, double end) =>
-        bar.Offcut.Millimeters > 0 ? Math.Max(0, Kerf(bar)) : 0;
-
-    // Two neighbours lie one kerf apart; with a single piece the drawing leaves the kerf out, thinner than a line as it is.
-    private static double Kerf(CutBar bar) =>
-        bar.Marks.Count < 2 ? 0 : (bar.Marks[1].Start - bar.Marks[0].End).Millimeters;
 
     private static IEnumerable<Primitive> Piece(CutMark mark, double start, double scale)
     {

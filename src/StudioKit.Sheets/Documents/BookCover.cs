@@ -1,5 +1,6 @@
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Documents;
@@ -15,7 +16,7 @@ internal sealed record BookCover(Plan Plan, Stamp Stamp, IReadOnlyList<Chapter> 
             new Spacer(Above),
             new Paragraph(Stamp.KitName, 30, TextWeight.Bold),
             new Paragraph("Field book", 18),
-            new Cards.Rule(Stroke.Heavy),
+            new Cards.DividingLine(Stroke.Heavy),
             .. Plan.Kit.Description.Length == 0 ? (Block[])[] : [new Paragraph(Plan.Kit.Description, 12)],
             .. Plan.Kit.Site.Name.Length == 0 ? (Block[])[] : [new Paragraph($"Place: {Plan.Kit.Site.Name}", 12)],
             .. Stamp.Date is null ? (Block[])[] : [new Paragraph($"Date: {Stamp.DateText}", 12)],

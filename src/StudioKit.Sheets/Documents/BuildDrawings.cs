@@ -42,7 +42,7 @@ internal static class BuildDrawings
     /// <summary>Templates spread over pages.</summary>
     public static IEnumerable<NamedDrawing> LargeTemplates(Plan plan, FramePlan frame, Measures measures)
     {
-        if (Building.Templates.SweepCurve(frame, plan.Panel, measures) is { } sweep)
+        if (Building.Templates.SweepCurve(frame, measures) is { } sweep)
         {
             yield return new NamedDrawing("template-sweep", sweep);
         }

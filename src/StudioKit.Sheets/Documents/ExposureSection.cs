@@ -49,7 +49,7 @@ internal static class ExposureSection
         var items = lights.SelectMany(one => one.Budget.Lines.Select(line => line.Item)).Distinct();
         return new Stack(
             [
-                new Paragraph($"Light budget, {LightNames.Role(lights[0].Role).ToLowerInvariant()}: {string.Join("; ", names)}. Stops.", TypeScale.Small, Drawings.TextWeight.Bold),
+                new Paragraph($"Light budget, {LightNames.Role(lights[0].Role).ToLowerInvariant()}: {string.Join("; ", names)}. Stops.", TypeScale.Small, Fonts.TextWeight.Bold),
                 new Table(
                     [new Column("Gain or loss"), .. exposures.Select(exposure => new Column(exposure.Framing.Name, ColumnKind.Right))],
                     [

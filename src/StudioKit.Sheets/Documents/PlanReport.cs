@@ -1,6 +1,6 @@
 using StudioKit.Physics.Sources;
 using StudioKit.Planning;
-using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
 using StudioKit.Sheets.Plots;
 using StudioKit.Sheets.Wording;

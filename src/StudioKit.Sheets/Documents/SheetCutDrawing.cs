@@ -1,6 +1,7 @@
 using StudioKit.Planning;
 using StudioKit.Planning.Cutting;
 using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Fonts;
 
 namespace StudioKit.Sheets.Documents;
 

@@ -1,5 +1,6 @@
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Fonts;
 
 namespace StudioKit.Sheets.Documents;
 
@@ -68,14 +69,13 @@ internal sealed class StudioSectionDrawing
     {
         var (from, to) = (At(pipe.From), At(pipe.To));
         var radius = pipe.Diameter.Millimeters / 2 / _scale;
-        var length = from.DistanceTo(to);
-        if (length < 0.01)
+        if (from.DistanceTo(to) < 0.01)
         {
             return new Circle(from, radius, Stroke.Thin, Fill.LightGrey);
         }
 
-        var (nx, ny) = (-(to.Y - from.Y) / length * radius, (to.X - from.X) / length * radius);
-        return new Polygon([from.Plus(nx, ny), to.Plus(nx, ny), to.Plus(-nx, -ny), from.Plus(-nx, -ny)], Stroke.Thin, Fill.LightGrey);
+        var bar = BarCorners.Of(from, to, radius);
+        return new Polygon([bar.FromRight, bar.ToRight, bar.ToLeft, bar.FromLeft], Stroke.Thin, Fill.LightGrey);
     }
 
     private Polygon Head(FlashBelowPlan flash)
@@ -145,9 +145,9 @@ internal sealed class StudioSectionDrawing
         yield return new Dimension(At(x, height), At(x, up), -2.5, PlanFormat.Millimetres(flash.Distance));
         yield return new Dimension(At(0, 0), At(x, 0), 8, PlanFormat.Millimetres(flash.FromFront));
         yield return new Dimension(At(0, 0), At(Back, 0), 15, FormattableString.Invariant($"{Back:0} mm"));
-        if (_shown?.DarkestView.Sight is { Pupil: var pupil, Aim: var aim })
+        if (_shown?.DarkestView.Sight is { } sight)
         {
-            var distance = PlanFormat.Millimetres(UnitsNet.Length.FromMillimeters(Distance(pupil, aim)));
+            var distance = PlanFormat.Millimetres(sight.PupilDistance);
             var text = $"Entrance pupil to subject {distance}. Dashed: edges of the frame. Thin: light to the edges of what the darkest view sees.";
             foreach (var (line, number) in Layout.TextWrap.Lines(text, NoteWidth, NotePt, TextWeight.Regular).Select((line, number) => (line, number)))
             {
@@ -155,7 +155,4 @@ internal sealed class StudioSectionDrawing
             }
         }
     }
-
-    private static double Distance(SidePoint from, SidePoint to) =>
-        double.Hypot((to.FromFront - from.FromFront).Millimeters, (to.Up - from.Up).Millimeters);
 }

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using StudioKit.Sheets.Drawings;
 
 namespace StudioKit.Sheets.Fonts;
 

@@ -1,4 +1,5 @@
 using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Fonts;
 
 namespace StudioKit.Sheets.Layout;
 

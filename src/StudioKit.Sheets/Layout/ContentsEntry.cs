@@ -1,5 +1,6 @@
 using System.Globalization;
 using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Fonts;
 
 namespace StudioKit.Sheets.Layout;
 

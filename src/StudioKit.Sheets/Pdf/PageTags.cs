@@ -1,6 +1,7 @@
 using PdfSharp.Pdf;
 using PdfSharp.UniversalAccessibility;
 using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Pdf;

@@ -11,14 +11,14 @@ internal static class AmountText
 {
     public static string Of(CheckAmount amount) => amount switch
     {
-        CheckAmount.Quantity quantity => Of(quantity.Value),
-        CheckAmount.Count count => count.Value.ToString(CultureInfo.InvariantCulture),
-        CheckAmount.Share share => PlanFormat.Percent(share.Value),
-        CheckAmount.Rectangle sides => PlanFormat.Rectangle(sides.Width, sides.Depth),
+        CheckAmount.Measure quantity => Of(quantity.Value),
+        CheckAmount.Number count => count.Value.ToString(CultureInfo.InvariantCulture),
+        CheckAmount.Portion share => PlanFormat.Percent(share.Value),
+        CheckAmount.TwoSides sides => PlanFormat.Rectangle(sides.Width, sides.Depth),
         CheckAmount.Enlargement enlargement => enlargement.Value.Nominal,
         CheckAmount.LongRoom room => $"{Words(room.Placement)} up to {PlanFormat.Millimetres(room.Longest)}",
         CheckAmount.BagFill fill => $"{PlanFormat.Percent(Math.Round(fill.Filled, 2))} of the usable volume",
-        CheckAmount.Burden burden =>
+        CheckAmount.OnBody burden =>
             $"{PlanFormat.Mass(burden.Mass)}, {PlanFormat.Percent(Math.Round(burden.ShareOfBody, 3))} of body mass, {Words(burden.Band)}",
         CheckAmount.CellSets cells => FormattableString.Invariant($"{cells.Sets} {(cells.Sets == 1 ? "set" : "sets")}"),
         _ => "–",

@@ -27,7 +27,7 @@ public sealed class PlanChecksTests
         var check = Kit("width: 120 mm\n  depth: 90 mm", "height: 500 mm").Checks.Single(check => check.Kind == PlanCheckKind.PanelSize);
 
         check.Passed.Should().BeFalse();
-        var (asked, given) = ((CheckAmount.Rectangle)check.Demand, (CheckAmount.Rectangle)check.Capacity);
+        var (asked, given) = ((CheckAmount.TwoSides)check.Demand, (CheckAmount.TwoSides)check.Capacity);
         (given.Width.Millimeters, given.Depth.Millimeters).Should().Be((120, 90));
         check.Ratio.Should().Be(Math.Max(asked.Width.Millimeters / 120, asked.Depth.Millimeters / 90));
         check.Remedy!.Amount.Should().Be(asked);

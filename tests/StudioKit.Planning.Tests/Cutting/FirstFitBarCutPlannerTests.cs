@@ -22,6 +22,18 @@ public sealed class FirstFitBarCutPlannerTests
         plan.Proof.ProvenOptimal.Should().BeTrue();
     }
 
+    /// <summary>Plain sums: 1,000 mm less 10 mm squared off, kerf 3 mm after each piece of 200 mm, one stroke to square and one a piece.</summary>
+    [Fact]
+    public void Running_measures_on_a_bar_take_one_kerf_after_each_piece()
+    {
+        var bar = Planner.Plan(Job(1000, 3, (200, 3)) with { Trim = Length.FromMillimeters(10) }).Bars.Single();
+
+        bar.Marks.Select(mark => (mark.Start.Millimeters, mark.End.Millimeters)).Should().Equal((0, 200), (203, 403), (406, 606));
+        bar.Trim.Millimeters.Should().Be(10);
+        bar.Offcut.Millimeters.Should().Be(381);
+        bar.SawCuts.Should().Be(4);
+    }
+
     /// <summary>Scholl N1C1W1_A: first-fit decreasing needs 25 bars, which is also the optimum (BPPLIB bounds file).</summary>
     [Fact]
     public void First_fit_meets_the_published_figure_of_Scholl_N1C1W1_A()

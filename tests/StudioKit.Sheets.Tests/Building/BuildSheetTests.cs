@@ -3,6 +3,7 @@ using StudioKit.Sheets.Building;
 using StudioKit.Sheets.Documents;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
+using StudioKit.Sheets.Layout;
 using UglyToad.PdfPig;
 
 namespace StudioKit.Sheets.Tests.Building;
@@ -90,7 +91,7 @@ public sealed class BuildSheetTests
     [Fact]
     public void The_check_square_is_100_mm_in_the_pdf()
     {
-        var file = SheetSet.Write(BuiltKit.Table, new SheetOptions()).Single(file => file.Name == "build-sheet.pdf");
+        var file = BuiltKit.TableFiles.Single(file => file.Name == "build-sheet.pdf");
         file.Problems.Should().BeEmpty();
         using var document = PdfDocument.Open(file.Content.ToArray());
         var page = document.GetPages().Single(page => page.Text.Contains("100 mm by 100 mm", StringComparison.Ordinal));
@@ -100,18 +101,6 @@ public sealed class BuildSheetTests
 
         // A PDF keeps three decimals of a point: 0.0004 mm.
         boxes.Should().ContainSingle(box => Math.Abs(box.Width - 100) < 0.005 && Math.Abs(box.Height - 100) < 0.005);
-    }
-
-    [Fact]
-    public void Every_page_of_a_tiled_template_has_a_bar_of_100_mm_and_its_lines_meet_those_of_the_next()
-    {
-        var pattern = SoftboxPattern.Of(BuiltKit.Table.Frame!.Softboxes.Single());
-        var whole = pattern.Bounds;
-        var left = ClippedLines.Of(pattern.PlainMarks(), whole with { Right = 5 });
-        var right = ClippedLines.Of(pattern.PlainMarks(), whole with { Left = 5 });
-
-        static double Length(IEnumerable<Line> lines) => lines.Sum(line => line.From.DistanceTo(line.To));
-        Length(left.Concat(right)).Should().BeApproximately(Length(ClippedLines.Of(pattern.PlainMarks(), whole)), 1e-6);
     }
 
     /// <summary>Worked by hand: the flap edges of a fold must be as long as the neighbouring side's cut edge they are glued to.</summary>
@@ -142,8 +131,7 @@ public sealed class BuildSheetTests
     [Fact]
     public void Inches_stand_beside_millimetres_on_request()
     {
-        var file = SheetSet.Write(BuiltKit.Swept, new SheetOptions { Units = SheetUnits.Both }).Single(file => file.Name == "build-sheet.pdf");
-        using var document = PdfDocument.Open(file.Content.ToArray());
+        using var document = Pages.Read(Built(BuiltKit.Swept, SheetUnits.Both).Document);
 
         // 500 mm are 19.685 in, nearest 19 11/16.
         document.GetPages().Select(page => page.Text).Should().Contain(text => text.Contains("500 mm (19 11/16 in)", StringComparison.Ordinal));
@@ -152,22 +140,25 @@ public sealed class BuildSheetTests
     [Fact]
     public void A_long_name_leaves_nothing_out()
     {
-        var plan = BuiltKit.Of("kind: table", "skirts: yes", "The very long name of a kit that somebody wrote on a rainy evening");
+        var plan = BuiltKit.Table with { Kit = BuiltKit.Table.Kit with { Name = "The very long name of a kit that somebody wrote on a rainy evening" } };
 
-        SheetSet.Write(plan, new SheetOptions()).Single(file => file.Name == "build-sheet.pdf").Problems.Should().BeEmpty();
+        Built(plan, SheetUnits.Metric).Problems.Should().BeEmpty();
     }
 
     [Fact]
     public void Tables_of_cuts_and_shopping_have_a_row_for_every_piece_and_line()
     {
         var frame = BuiltKit.Table.Frame!;
-        var files = SheetSet.Write(BuiltKit.Table, new SheetOptions()).Where(file => file.Name.EndsWith(".csv", StringComparison.Ordinal))
+        var files = BuiltKit.TableFiles.Where(file => file.Name.EndsWith(".csv", StringComparison.Ordinal))
             .ToDictionary(file => file.Name, file => Rows(System.Text.Encoding.UTF8.GetString(file.Content.Span)));
 
         files["pipe-cuts.csv"].Should().HaveCount(1 + frame.Geometry.Members.Count);
         files["shopping.csv"].Should().HaveCount(1 + frame.Shopping.Count);
         files["sheet-cuts.csv"].Should().HaveCount(1 + frame.SheetParts.Sum(part => part.Count));
     }
+
+    private static LaidDocument Built(Plan plan, SheetUnits units) => Paginator.Lay(BuildSheet.Make(
+        plan, plan.Frame!, new Stamp(plan.Kit.Name, plan.ContentHash, new DateOnly(2026, 5, 17)), new PageSetup(Paper.A4), units));
 
     private static string[] Rows(string text) => text.Split(["\r\n", "\n"], StringSplitOptions.RemoveEmptyEntries);
 

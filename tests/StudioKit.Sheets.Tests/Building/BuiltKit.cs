@@ -8,6 +8,9 @@ internal static class BuiltKit
 {
     public static Plan Table { get; } = Of("kind: table", "skirts: yes");
 
+    /// <summary>All files of the table, written once.</summary>
+    public static IReadOnlyList<SheetFile> TableFiles => Files.Value;
+
     public static Plan Swept { get; } = Of("kind: swept-table", "sweep-radius: 1 m\n  sweep-angle: 35°");
 
     /// <summary>A second set-up whose flash stands higher and to the left, and a third with one on the ground.</summary>
@@ -16,6 +19,8 @@ internal static class BuiltKit
         "skirts: no",
         more: "- {name: pale, kind: white-background, lights: [{flash: willow, role: below, distance: 200 mm, offset-right: -50 mm, offset-back: 80 mm}]}\n"
             + "  - {name: soft, kind: white-background, lights: [{flash: willow, role: below, distance: 420 mm}]}");
+
+    private static readonly Lazy<IReadOnlyList<SheetFile>> Files = new(() => SheetSet.Write(Table, new SheetOptions()));
 
     public static Plan Of(string frame, string panel, string name = "Reed margin", string more = "") => KitPlanner.Plan(KitReader.Parse(
         $$"""

@@ -1,4 +1,5 @@
 using StudioKit.Kits;
+using StudioKit.Physics.Exposure;
 using StudioKit.Planning;
 using StudioKit.Sheets.Documents;
 using StudioKit.Sheets.Drawings;
@@ -56,6 +57,42 @@ public sealed class LightDrawingsTests
         drawing.Marks.OfType<Polyline>().Should().OnlyContain(line => Within(line.Bounds, sheet));
         drawing.Marks.OfType<Polyline>().Should().NotBeEmpty();
         Dimensions(drawing).Should().BeEquivalentTo("400 mm", "300 mm");
+    }
+
+    /// <summary>
+    /// An invented map on a panel of 400 × 300 mm: −1 stop along the front edge, rising evenly to +1 along the back. Front at the bottom of the paper,
+    /// the clipped half is the upper one; by plain proportion its lower edge lies half-way.
+    /// </summary>
+    [Fact]
+    public void The_front_of_the_panel_is_at_the_bottom_of_the_map()
+    {
+        const int Columns = 5;
+        const int Rows = 7;
+        var margins = Enumerable.Range(0, Rows).SelectMany(row => Enumerable.Repeat(-1 + (2.0 * row / (Rows - 1)), Columns)).ToList();
+        var grid = new MarginGrid(Columns, Rows, margins, new Stops(1), [new Stops(0)]);
+        var light = Light with { Framings = [.. Light.Framings.Select(framing => framing with { Grid = grid, HighestMargin = new Stops(5) })], TargetMargin = new Stops(9) };
+
+        var marks = LightMapDrawing.Of(light)!.Marks;
+
+        var sheet = marks.OfType<Polygon>().First().Bounds;
+        var clipped = marks.OfType<Polygon>().Single(mark => mark is { Fill: Fill.LightGrey, Stroke: null } && mark.Bounds.Width > sheet.Width / 2).Bounds;
+        clipped.Top.Should().BeApproximately(sheet.Top, 1e-6);
+        clipped.Bottom.Should().BeApproximately(sheet.Height / 2, 1e-6);
+        var zero = marks.OfType<Polyline>().Single(line => line.Bounds.Width > sheet.Width / 2).Bounds;
+        zero.Top.Should().BeApproximately(sheet.Height / 2, 1e-6);
+        marks.OfType<Label>().Single(label => label.Text.StartsWith("front", StringComparison.Ordinal)).At.Y.Should().BeGreaterThan(sheet.Bottom);
+    }
+
+    /// <summary>The flash stands 240 mm from the left edge and 150 mm from the front one, so its window lies right of the middle on paper.</summary>
+    [Fact]
+    public void Left_and_right_of_the_map_are_as_the_photographer_sees_them()
+    {
+        var marks = LightMapDrawing.Of(Light)!.Marks;
+
+        var sheet = marks.OfType<Polygon>().First().Bounds;
+        var window = marks.OfType<Polygon>().Single(mark => mark.Stroke == Stroke.Hidden && Math.Abs(mark.Bounds.Width - (sheet.Width * 70 / 400)) < 1e-6).Bounds;
+        ((window.Left + window.Right) / 2).Should().BeApproximately(sheet.Width * 240 / 400, 1e-6);
+        ((window.Top + window.Bottom) / 2).Should().BeApproximately(sheet.Height / 2, 1e-6);
     }
 
     [Fact]

@@ -13,27 +13,27 @@ public sealed class CheckTextTests
     {
         Kind = PlanCheckKind.PanelSag,
         Passed = true,
-        Demand = new CheckAmount.Quantity(Length.FromMillimeters(1)),
-        Capacity = new CheckAmount.Quantity(Length.FromMillimeters(4)),
+        Demand = new CheckAmount.Measure(Length.FromMillimeters(1)),
+        Capacity = new CheckAmount.Measure(Length.FromMillimeters(4)),
         SourceKey = "Timoshenko1959",
         SourceLocator = "art. 30",
     };
 
     public static TheoryData<CheckAmount, string> Amounts => new()
     {
-        { new CheckAmount.Quantity(Length.FromMeters(0.4235)), "424 mm" },
-        { new CheckAmount.Quantity(Mass.FromGrams(1340)), "1.34 kg" },
-        { new CheckAmount.Quantity(Duration.FromSeconds(150)), "2.5 min" },
-        { new CheckAmount.Quantity(Torque.FromNewtonMeters(5.12)), "5.12 N·m" },
-        { new CheckAmount.Quantity(Pressure.FromPascals(4.2e6)), "4.2 MPa" },
-        { new CheckAmount.Quantity(Temperature.FromDegreesCelsius(48)), "48 °C" },
-        { new CheckAmount.Count(12), "12" },
-        { new CheckAmount.Share(0.2), "20 %" },
-        { new CheckAmount.Rectangle(Length.FromMillimeters(302), Length.FromMillimeters(262)), "302 × 262 mm" },
+        { new CheckAmount.Measure(Length.FromMeters(0.4235)), "424 mm" },
+        { new CheckAmount.Measure(Mass.FromGrams(1340)), "1.34 kg" },
+        { new CheckAmount.Measure(Duration.FromSeconds(150)), "2.5 min" },
+        { new CheckAmount.Measure(Torque.FromNewtonMeters(5.12)), "5.12 N·m" },
+        { new CheckAmount.Measure(Pressure.FromPascals(4.2e6)), "4.2 MPa" },
+        { new CheckAmount.Measure(Temperature.FromDegreesCelsius(48)), "48 °C" },
+        { new CheckAmount.Number(12), "12" },
+        { new CheckAmount.Portion(0.2), "20 %" },
+        { new CheckAmount.TwoSides(Length.FromMillimeters(302), Length.FromMillimeters(262)), "302 × 262 mm" },
         { new CheckAmount.Enlargement(new Magnification(0.5)), "1:2" },
         { new CheckAmount.LongRoom(Length.FromMillimeters(650.1), LongItemPlacement.CornerToCorner), "inside corner to corner, up to 650 mm" },
         { new CheckAmount.BagFill(0.834, 0.7), "83 % of the usable volume" },
-        { new CheckAmount.Burden(Mass.FromKilograms(7.42), 0.1184, LoadBand.Comfortable), "7.42 kg, 11.8 % of body mass, comfortable" },
+        { new CheckAmount.OnBody(Mass.FromKilograms(7.42), 0.1184, LoadBand.Comfortable), "7.42 kg, 11.8 % of body mass, comfortable" },
         { new CheckAmount.CellSets(1, 90, 1), "1 set" },
         { new CheckAmount.CellSets(3, 90, 1), "3 sets" },
     };
@@ -64,14 +64,14 @@ public sealed class CheckTextTests
     {
         foreach (var kind in Enum.GetValues<CheckRemedyKind>())
         {
-            CheckText.Remedy(Sag with { Passed = false, Remedy = new CheckRemedy(kind) { Parts = ["stool"], Amount = new CheckAmount.Count(2) } })
+            CheckText.Remedy(Sag with { Passed = false, Remedy = new CheckRemedy(kind) { Parts = ["stool"], Amount = new CheckAmount.Number(2) } })
                 .Should().EndWith(".", kind.ToString());
         }
     }
 
     [Fact]
     public void A_remedy_names_its_amount_and_parts() =>
-        CheckText.Remedy(Sag with { Passed = false, Remedy = new CheckRemedy(CheckRemedyKind.LeaveAtHome) { Parts = ["stool", "hide"], Amount = new CheckAmount.Count(2) } })
+        CheckText.Remedy(Sag with { Passed = false, Remedy = new CheckRemedy(CheckRemedyKind.LeaveAtHome) { Parts = ["stool", "hide"], Amount = new CheckAmount.Number(2) } })
             .Should().Be("Leave at home: stool, hide; that loses 2 of the set-ups at framings.");
 
     [Fact]

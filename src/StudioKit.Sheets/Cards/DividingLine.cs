@@ -4,7 +4,7 @@ using StudioKit.Sheets.Layout;
 namespace StudioKit.Sheets.Cards;
 
 /// <summary>A line across, between the parts of a card.</summary>
-internal sealed record Rule(Stroke Stroke) : Block
+internal sealed record DividingLine(Stroke Stroke) : Block
 {
     private const double Room = 0.6;
 

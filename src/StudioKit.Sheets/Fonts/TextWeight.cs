@@ -1,4 +1,4 @@
-namespace StudioKit.Sheets.Drawings;
+namespace StudioKit.Sheets.Fonts;
 
 /// <summary>How heavy letters are.</summary>
 public enum TextWeight
