@@ -62,6 +62,27 @@ public sealed partial class PlanCommandTests
         Names(exposure.GetProperty("lights")[0].GetProperty("lightBudget")[0]).Should().Equal("item", "stops", "uncertaintyStops", "detail", "source");
     }
 
+    /// <remarks>A lens that stops at 1:2 can't reach life size, and nothing else is on hand: the kit is sound, its plan is not.</remarks>
+    [Fact]
+    public void A_plan_that_fails_a_check_says_which_and_leaves_with_one()
+    {
+        using var folder = new TemporaryFolder();
+        var kit = folder.File("pool.yaml");
+        File.WriteAllText(kit, """
+            kit: Heath pool
+            camera: {name: body R, sensor: 36 mm x 24 mm}
+            lenses: [{name: reed 50, focal-length: 50 mm, focusing: unit, aperture: f/2.8 to f/22, largest-magnification: 1:2, magnifications: [1:1]}]
+            flashes: [{name: sedge, guide-number: "30 m @ ISO 100"}]
+            set-ups: [{name: dark, kind: dark-background, lights: [{flash: sedge, role: key, distance: 40 cm}, {flash: sedge, role: rim, distance: 40 cm}]}]
+            """);
+
+        var run = CommandRun.Of("plan", kit);
+
+        run.ExitCode.Should().Be(1);
+        run.Error.Should().Contain("check fails: Magnification, reed 50: 1:1 asked, not reached given.");
+        run.Output.Should().Contain("FAILS");
+    }
+
     [Fact]
     public void Every_set_up_of_every_demo_kit_works()
     {

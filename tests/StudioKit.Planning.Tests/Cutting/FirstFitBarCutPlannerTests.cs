@@ -34,6 +34,23 @@ public sealed class FirstFitBarCutPlannerTests
         bar.SawCuts.Should().Be(4);
     }
 
+    /// <summary>
+    /// Ten pieces of 300 mm and ten of 205 mm take 5,250 mm with a kerf of 10 mm each; the cheapest length costs 10 for 1,010 mm, kerf lent: 51.98 at least.
+    /// Without the kerf it would be 50.
+    /// </summary>
+    [Fact]
+    public void The_bound_of_a_proof_counts_the_kerf()
+    {
+        var plan = Planner.Plan(new BarCutRequest
+        {
+            Pieces = [new BarPiece("long", Length.FromMillimeters(300), 10), new BarPiece("short", Length.FromMillimeters(205), 10)],
+            Stock = [new StockBar("whole", Length.FromMillimeters(1000), 10m), new StockBar("half", Length.FromMillimeters(500), 6m)],
+            Kerf = Length.FromMillimeters(10),
+        });
+
+        plan.Proof.LowerBound.Should().BeGreaterThanOrEqualTo(51.9m).And.BeLessThanOrEqualTo(plan.Proof.Value);
+    }
+
     /// <summary>Scholl N1C1W1_A: first-fit decreasing needs 25 bars, which is also the optimum (BPPLIB bounds file).</summary>
     [Fact]
     public void First_fit_meets_the_published_figure_of_Scholl_N1C1W1_A()

@@ -68,7 +68,8 @@ public sealed class CardImpositionTests
                 backs[card].X.Should().BeApproximately(pages[0].WidthMm - front.X, 1e-9, $"{card} on {template.Name}");
                 backs[card].Y.Should().BeApproximately(front.Y, 1e-9, $"{card} on {template.Name}");
             }
-        });
+        },
+        print: pair => $"{pair.Item1.Name} on {pair.Item2}");
 
     [Fact]
     public void Cards_neither_touch_each_other_nor_the_edge_of_the_paper() =>

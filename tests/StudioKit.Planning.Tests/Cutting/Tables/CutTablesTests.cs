@@ -1,4 +1,6 @@
+using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Cutting.Tables;
+using UnitsNet;
 
 namespace StudioKit.Planning.Tests.Cutting.Tables;
 
@@ -14,6 +16,22 @@ public sealed class CutTablesTests
         table.Rows[0].Label.Should().Be("leg, \"left\"");
         table.Rows[0].Length.Millimeters.Should().BeApproximately(19.05, 1e-9);
         table.Rows[1].Should().Match<StudioKit.Planning.Cutting.BarPiece>(piece => piece.Label == "foot" && piece.Count == 1);
+    }
+
+    /// <summary>Plain sums: 1,000 mm less 10 mm squared off, two pieces of 200 mm, kerf 3 mm after each.</summary>
+    [Fact]
+    public void The_table_of_a_plan_says_where_each_piece_starts_and_ends()
+    {
+        var plan = new FirstFitBarCutPlanner().Plan(new BarCutRequest
+        {
+            Pieces = [new BarPiece("leg", Length.FromMillimeters(200), 2)],
+            Stock = [new StockBar("pipe", Length.FromMillimeters(1000), 4m)],
+            Kerf = Length.FromMillimeters(3),
+            Trim = Length.FromMillimeters(10),
+        });
+
+        CutPlanTables.Of(plan).ReplaceLineEndings("\n").Should().Be(
+            "bar,stock,stockLengthMm,price,piece,lengthMm,startMm,endMm,offcutMm\n1,pipe,1000,4,leg,200,0,200,584\n1,pipe,1000,4,leg,200,203,403,584\n");
     }
 
     [Fact]

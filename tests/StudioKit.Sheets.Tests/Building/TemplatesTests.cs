@@ -1,0 +1,51 @@
+using StudioKit.Sheets.Building;
+using StudioKit.Sheets.Drawings;
+
+namespace StudioKit.Sheets.Tests.Building;
+
+public sealed class TemplatesTests
+{
+    /// <summary>Common practice, as the sheets are cut for it: 20 mm of hem at either side, 50 mm round the rail.</summary>
+    [Fact]
+    public void A_skirt_is_folded_20_mm_in_at_its_side_and_50_mm_down_at_its_top()
+    {
+        var folds = Templates.SkirtCorner(BuiltKit.Table.Frame!)!.Marks.OfType<Line>().Where(line => line.Stroke == Stroke.Hidden).ToList();
+
+        folds.Should().HaveCount(2);
+        folds.Should().ContainSingle(fold => fold.From.X == 20 && fold.To.X == 20, "the side hem is sewn along an upright fold");
+        folds.Should().ContainSingle(fold => fold.From.Y == 50 && fold.To.Y == 50, "the fold round the rail is level");
+    }
+
+    [Fact]
+    public void An_insertion_mark_lies_its_depth_from_the_edge_that_goes_to_the_pipes_end()
+    {
+        var frame = BuiltKit.Table.Frame!;
+
+        var marks = Templates.InsertionGauge(frame).Marks;
+
+        var end = marks.OfType<Label>().Single(label => label.Text.StartsWith("end of the pipe", StringComparison.Ordinal)).At.Y;
+        var lines = marks.OfType<Line>().Where(line => line.Stroke == Stroke.Heavy).Select(line => line.From.Y).ToList();
+        var depths = frame.Fittings.Select(fitting => frame.InsertionDepths[fitting.Kind].Millimeters).Distinct();
+        lines.Should().HaveSameCount(depths);
+        depths.Should().OnlyContain(depth => lines.Exists(line => Math.Abs(line - depth) < 0.01));
+        marks.OfType<Polygon>().First().Bounds.Top.Should().Be(0);
+        end.Should().BeLessThan(lines.Min(), "the words stand at the edge that the depths count from");
+    }
+
+    /// <summary>Closed form: an arc of radius r and length s turns through s/r, spans a chord of 2·r·sin(s/2r) and rises r·(1 − cos(s/r)).</summary>
+    [Fact]
+    public void The_sweep_of_the_sheet_runs_along_an_arc_from_the_flat_to_its_upper_edge()
+    {
+        var (frame, panel) = (BuiltKit.Swept.Frame!, BuiltKit.Swept.Panel);
+        var sweep = frame.Sweep!;
+        var (radius, arc) = (panel.SweepRadius!.Value.Meters, (frame.Geometry.SheetLength - panel.FlatDepth).Meters);
+
+        var (first, last) = (sweep.Profile[0], sweep.Profile[^1]);
+
+        first.Back.Should().BeApproximately(panel.FlatDepth.Meters / 2, 1e-12);
+        first.Up.Should().BeApproximately(frame.Geometry.PanelHeight.Meters, 1e-12);
+        (last - first).Norm.Should().BeApproximately(2 * radius * Math.Sin(arc / 2 / radius), 1e-9);
+        (last.Up - first.Up).Should().BeApproximately(radius * (1 - Math.Cos(arc / radius)), 1e-9);
+        sweep.Angle.Radians.Should().BeApproximately(arc / radius, 1e-12);
+    }
+}
