@@ -66,7 +66,21 @@ public sealed class LightLawsTests
                 var balance = Skirted.Illuminate([flash]).Balance!;
                 return Math.Abs(balance.Rest) < 0.001 * balance.Emitted;
             },
-            iter: 8);
+            iter: 40);
+
+    /// <summary>A window level with the middle of the skirts' patches: its light begins half way up each of them.</summary>
+    [Theory]
+    [InlineData(0.15625, 1)]
+    [InlineData(0.155, 1)]
+    [InlineData(0.155, 1.5)]
+    [InlineData(0.09375, 1)]
+    [InlineData(0.25, 1)]
+    public void In_a_closed_box_light_that_only_grazes_the_skirts_is_accounted_for(double height, double exponent)
+    {
+        var balance = Skirted.Illuminate([Studio.Flash(z: height, exponent: exponent)]).Balance!;
+
+        balance.Rest.Should().BeApproximately(0, 0.0005 * balance.Emitted, "walls, ground and panel take all that the flash emits");
+    }
 
     /// <summary>White furnace: where every surface is lit just enough to make up what it absorbs, all stay equally bright.</summary>
     [Fact]

@@ -32,6 +32,9 @@ internal sealed class DirectLight
         _weights = [.. points.Select(point => point.Weight)];
     }
 
+    /// <summary>Where the flash's window lies and the way it faces.</summary>
+    public (Position Place, Direction Axis) Window => (_emitter.Centre, _emitter.Orientation.Axis);
+
     /// <summary>Adds this flash's luminous exposure at every receiver [lx·s a cd·s].</summary>
     public void AddTo(ReceiverSet receivers, Span<double> exposure)
     {

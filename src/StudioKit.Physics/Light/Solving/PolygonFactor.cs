@@ -22,7 +22,8 @@ internal static class PolygonFactor
         return Math.Abs(sum) / (2 * Math.PI);
     }
 
-    private static int Clip(Position point, Direction normal, ReadOnlySpan<Position> corners, Span<Position> above)
+    /// <summary>What of a polygon lies on a plane's front side, corners in order.</summary>
+    public static int Clip(Position point, Direction normal, ReadOnlySpan<Position> corners, Span<Position> above)
     {
         var count = 0;
         for (var i = 0; i < corners.Length; i++)
