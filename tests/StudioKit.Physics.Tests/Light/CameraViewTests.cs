@@ -53,6 +53,20 @@ public sealed class CameraViewTests
         patch.Outline.Max(place => place.AlongSheet.Millimeters).Should().BeApproximately(225 + 18, 1e-9);
     }
 
+    /// <summary>A rectangle turned by an angle: each corner by hand, (±w/2, ±h/2) turned with the right side towards the photographer.</summary>
+    [Theory]
+    [InlineData(20)]
+    [InlineData(-35)]
+    public void A_rolled_camera_looking_straight_down_sees_the_same_rectangle_turned(double degrees)
+    {
+        var patch = VisiblePatch.Of(Studio.Panel(), View(90) with { Roll = Angle.FromDegrees(degrees) });
+
+        var (sin, cos) = Math.SinCos(degrees * Math.PI / 180);
+        var reach = patch.Outline.Max(place => place.Across.Millimeters);
+        reach.Should().BeApproximately((18 * cos) + (12 * Math.Abs(sin)), 1e-6, "the frame's top turns along with its right side");
+        patch.Outline.Max(place => place.AlongSheet.Millimeters).Should().BeApproximately(225 + (18 * Math.Abs(sin)) + (12 * cos), 1e-6);
+    }
+
     [Fact]
     public void A_level_camera_sees_past_a_flat_panel_but_not_past_a_swept_one()
     {

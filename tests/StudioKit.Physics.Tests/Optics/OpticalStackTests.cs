@@ -293,6 +293,19 @@ public sealed class OpticalStackTests
         OpticalStack.At(stack with { Extension = Length.FromMillimeters(100) }, 1).EffectiveFNumber.Value.Should().BeApproximately(24, 1e-9);
     }
 
+    /// <summary>Greivenkamp (2004): N·(1 + m/p); the camera reports just that for its own lens, so nothing is left to correct.</summary>
+    [Theory]
+    [InlineData(0.6)]
+    [InlineData(1.4)]
+    public void A_reported_effective_f_number_counts_the_lenss_own_pupils(double pupilRatio)
+    {
+        var plain = Case(100, 1) with { Aperture = new FNumber(16), Lens = Case(100, 1).Lens with { PupilRatio = pupilRatio } };
+
+        OpticalStack.At(plain, 1).EffectiveFNumber.Value.Should().BeApproximately(16 * (1 + (1 / pupilRatio)), 1e-9);
+        OpticalStack.At(plain with { ApertureIsEffective = true }, 1).EffectiveFNumber.Value
+            .Should().BeApproximately(16, 1e-9, "the camera has allowed for its lens's pupil ratio already");
+    }
+
     [Fact]
     public void Far_away_the_stack_is_a_lens_at_infinity()
     {

@@ -133,6 +133,28 @@ public sealed class SetUpTests
     public void Background_distance_follows_the_inverse_square_law(double flash, double stops, double behind) =>
         DarkBackgroundSetUp.BackgroundDistance(Length.FromMeters(flash), new Stops(stops)).Meters.Should().BeApproximately(behind, 1e-12);
 
+    /// <summary>Light adds: half from each of two makes the whole, and log2(1/2) = −1 stop.</summary>
+    [Fact]
+    public void Two_lights_of_one_role_share_the_level_and_give_one_stop_less_each()
+    {
+        var bright = DaylightFillSetUp.Solve(Scenes.Daylight);
+
+        bright.Lights.Should().AllSatisfy(light => light.Power.Target.Value.Should().BeApproximately(
+            Scenes.Daylight.FillLevel.Value - 1, 1e-9, "two equal lights share the level"));
+    }
+
+    /// <summary>Light adds: where daylight gives a share of the exposure, flash gives the rest, log2(1 − share).</summary>
+    [Fact]
+    public void The_flashes_leave_out_what_ambient_light_already_gives()
+    {
+        var shaded = WhiteBackgroundSetUp.Solve(Scenes.White with { Ambient = new ExposureValue(12.5), AmbientBelowFlash = new Stops(1) });
+
+        var share = Math.Pow(2, shaded.AmbientLevel.Value);
+        share.Should().BeInRange(0.1, 0.5, "else this shows nothing");
+        shaded.Lights[1].Power.Target.Value.Should().BeApproximately(
+            Math.Log2(1 - share), 1e-9, "the flash above adds only what daylight leaves to be added");
+    }
+
     [Fact]
     public void The_ISO_comes_last_and_its_price_is_counted_in_stops()
     {
