@@ -25,11 +25,4 @@ public static class CombinedLight
     /// <returns>2^d/(1 + 2^d) [1]; 0 to 1.</returns>
     [Source("Derived", "superposition of light")]
     public static double ShareOf(Stops difference) => 1 / (1 + Math.Pow(2, -difference.Value));
-
-    /// <summary>Ratio of the side lit by key and fill to the side lit by the fill alone.</summary>
-    /// <param name="fillUnderKey">Stops by which the fill lies under the key where each is alone; ≥ 0.</param>
-    /// <returns>(2^s + 1), to 1 [1].</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The fill lies above the key.</exception>
-    [Source("CommonPractice", "lighting ratio (key + fill) to fill")]
-    public static double LightingRatio(Stops fillUnderKey) => Math.Pow(2, Guard.NonNegative(fillUnderKey.Value)) + 1;
 }

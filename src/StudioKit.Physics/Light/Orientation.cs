@@ -40,11 +40,6 @@ public readonly record struct Orientation
             Angle.FromRadians(Math.Acos(Math.Clamp(axis.Z, -1, 1))), Angle.FromRadians(Math.Atan2(axis.Y, axis.X)));
     }
 
-    /// <summary>Turned about its own axis.</summary>
-    /// <param name="roll">Angle, from width to height.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The angle is not finite.</exception>
-    public Orientation Rolled(Angle roll) => Turned(Axis, Guard.Finite(roll.Radians, nameof(roll)));
-
     private Orientation Turned(Direction pivot, double angle) => new(
         Across.TurnedAbout(pivot, angle), Along.TurnedAbout(pivot, angle), Axis.TurnedAbout(pivot, angle));
 }

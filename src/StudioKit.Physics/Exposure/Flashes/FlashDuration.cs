@@ -30,14 +30,6 @@ public static class FlashDuration
         return Duration.FromSeconds(Math.Min(full, Math.Max(floor, CutOff(tau, power.Fraction))));
     }
 
-    /// <summary>t0.1 at full power from the t0.5 that makers like to print.</summary>
-    /// <param name="halfPeak">t0.5 at full power; &gt; 0 s.</param>
-    /// <returns>t0.5·ln 10/ln 2 [s].</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The time is not above zero.</exception>
-    [Source("Derived", "exponential decay: 2.303 τ over 0.693 τ")]
-    public static Duration FullTenthFromHalf(Duration halfPeak) =>
-        Duration.FromSeconds(Guard.Positive(halfPeak.Seconds, nameof(halfPeak)) * Math.Log(10) / Math.Log(2));
-
     // At full power the decay is never cut, and t0.1 alone counts.
     private static double CutOff(double tau, double power) =>
         power >= 1 ? double.MaxValue : -tau * Math.Log(1 - power);

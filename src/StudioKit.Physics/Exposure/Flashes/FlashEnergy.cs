@@ -10,15 +10,6 @@ public static class FlashEnergy
     /// <summary>Even a small charge takes this long to start and report.</summary>
     public static readonly Duration ShortestRecycle = Duration.FromSeconds(0.1);
 
-    /// <summary>Energy of a charged capacitor.</summary>
-    /// <param name="capacitance">Capacitance C [F]; &gt; 0.</param>
-    /// <param name="voltage">Voltage U; &gt; 0 V.</param>
-    /// <returns>C·U²/2 [J].</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is not above zero.</exception>
-    [Source("CommonPractice", "physics textbooks: energy of a capacitor")]
-    public static Energy OfCapacitor(double capacitance, ElectricPotential voltage) => Energy.FromJoules(
-        Guard.Positive(capacitance) * Math.Pow(Guard.Positive(voltage.Volts, nameof(voltage)), 2) / 2);
-
     /// <summary>Time to be ready again.</summary>
     /// <param name="afterFullPower">Recycle time after a full-power flash; &gt; 0 s.</param>
     /// <param name="power">Power setting P.</param>

@@ -61,17 +61,4 @@ public static class FlashExposure
     public static Length ScaledGuideNumber(Length guideNumber, FlashPower power, IsoSpeed iso, Stops correction = default) =>
         Length.FromMeters(Guard.Positive(guideNumber.Meters, nameof(guideNumber))
             * Math.Sqrt(power.Fraction * iso.Value / 100 * correction.Ratio));
-
-    /// <summary>Guide number of several flashes that light the subject from one distance.</summary>
-    /// <param name="guideNumbers">Guide numbers at one speed; at least one, each &gt; 0 m.</param>
-    /// <returns>√ΣGN² [m].</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The list is empty or a guide number is not above zero.</exception>
-    [Source("Derived", "luminous exposures add, and each is proportional to GN²")]
-    public static Length CombinedGuideNumber(IReadOnlyList<Length> guideNumbers)
-    {
-        ArgumentNullException.ThrowIfNull(guideNumbers);
-        ArgumentOutOfRangeException.ThrowIfZero(guideNumbers.Count, nameof(guideNumbers));
-
-        return Length.FromMeters(Math.Sqrt(guideNumbers.Sum(gn => Math.Pow(Guard.Positive(gn.Meters, nameof(guideNumbers)), 2))));
-    }
 }

@@ -34,14 +34,8 @@ public static class DarkBackgroundSetUp
     public static Length BackgroundDistance(Length flashDistance, Stops under) => Length.FromMeters(
         Guard.Positive(flashDistance.Meters, nameof(flashDistance)) * (Math.Pow(2, Guard.NonNegative(under.Value, nameof(under)) / 2) - 1));
 
-    private static SetUpResult SolveAt(DarkBackgroundCase setUp, CameraCase camera)
-    {
-        var shutter = SetUpCamera.WithinSync(camera.Shutter, setUp.Limits);
-        var result = SolveWith(setUp, camera with { Shutter = shutter });
-        return result.Works || shutter.Seconds <= setUp.Limits.FlashSync.Seconds
-            ? result
-            : SolveWith(setUp, camera with { Shutter = setUp.Limits.FlashSync });
-    }
+    private static SetUpResult SolveAt(DarkBackgroundCase setUp, CameraCase camera) =>
+        SetUpCamera.InSync(setUp, camera, inSync => SolveWith(setUp, inSync));
 
     private static SetUpResult SolveWith(DarkBackgroundCase setUp, CameraCase camera)
     {

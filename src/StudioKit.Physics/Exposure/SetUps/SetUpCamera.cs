@@ -37,6 +37,16 @@ internal static class SetUpCamera
     public static ShutterSpeed WithinSync(ShutterSpeed wanted, SetUpLimits limits) =>
         wanted.Seconds < limits.FlashSync.Seconds ? limits.FlashSync : wanted;
 
+    /// <summary>Solves with the shutter asked for, slowed to sync where it is too fast, and with the sync speed where that slower one fails.</summary>
+    public static SetUpResult InSync(SetUpCase setUp, CameraCase camera, Func<CameraCase, SetUpResult> solve)
+    {
+        var shutter = WithinSync(camera.Shutter, setUp.Limits);
+        var result = solve(camera with { Shutter = shutter });
+        return result.Works || shutter.Seconds <= setUp.Limits.FlashSync.Seconds
+            ? result
+            : solve(camera with { Shutter = setUp.Limits.FlashSync });
+    }
+
     /// <summary>Ambient level at ISO 100, filters counted [stops]; a speed adds its own stops.</summary>
     public static double AmbientAtIso100(ExposureValue ambient, CameraCase camera, ShutterSpeed shutter) =>
         AmbientLight.Level(ambient, camera.Effective, shutter, new IsoSpeed(100)).Value - camera.FilterLoss.Value;

@@ -26,19 +26,13 @@ public static class WhiteBackgroundSetUp
     public static IReadOnlyList<SetUpChange> Changes(WhiteBackgroundCase setUp, int most = 3) =>
         SetUpChanges.Cheapest(setUp, changed => Solve((WhiteBackgroundCase)changed), most);
 
-    private static SetUpResult SolveAt(WhiteBackgroundCase setUp, CameraCase camera)
-    {
-        var shutter = SetUpCamera.WithinSync(camera.Shutter, setUp.Limits);
-        var result = SolveAt(setUp, camera with { Shutter = shutter }, shutter);
-        return result.Works || shutter.Seconds <= setUp.Limits.FlashSync.Seconds
-            ? result
-            : SolveAt(setUp, camera with { Shutter = setUp.Limits.FlashSync }, setUp.Limits.FlashSync);
-    }
+    private static SetUpResult SolveAt(WhiteBackgroundCase setUp, CameraCase camera) =>
+        SetUpCamera.InSync(setUp, camera, inSync => SolveWith(setUp, inSync));
 
-    private static SetUpResult SolveAt(WhiteBackgroundCase setUp, CameraCase camera, ShutterSpeed shutter)
+    private static SetUpResult SolveWith(WhiteBackgroundCase setUp, CameraCase camera)
     {
         var below = Panel(setUp, camera);
-        var ambient = SetUpCamera.AmbientAtIso100(setUp.Ambient, camera, shutter);
+        var ambient = SetUpCamera.AmbientAtIso100(setUp.Ambient, camera, camera.Shutter);
         var window = Window(setUp, camera, below, ambient);
         var iso = window.Choose(IsoWindow.StopsOf(camera.Iso), setUp.Limits, out var conflict);
         var set = camera with { Iso = IsoWindow.SpeedAt(iso) };
