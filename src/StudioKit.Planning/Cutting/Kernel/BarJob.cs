@@ -1,5 +1,3 @@
-using StudioKit.Physics;
-
 namespace StudioKit.Planning.Cutting.Kernel;
 
 /// <summary>A request of bars in whole numbers: equal lengths merged, impossible pieces set aside.</summary>
@@ -7,23 +5,12 @@ namespace StudioKit.Planning.Cutting.Kernel;
 /// Every piece carries one kerf and every bar lends one, so that n pieces fit where Σ(l + k) ≤ L − trim + k:
 /// the planners below see a job without kerf.
 /// </remarks>
-internal sealed class BarJob
+internal sealed class BarJob : CutJob
 {
     private BarJob(BarCutRequest request, StockPrices prices)
-    {
-        Request = request;
-        Prices = prices;
-        Kerf = Tenths.Up(request.Kerf, nameof(request.Kerf));
-        Trim = Tenths.Up(request.Trim, nameof(request.Trim));
-    }
+        : base(prices, request.Kerf, request.Trim) => Request = request;
 
     public BarCutRequest Request { get; }
-
-    public StockPrices Prices { get; }
-
-    public int Kerf { get; }
-
-    public int Trim { get; }
 
     /// <summary>Different piece lengths with one kerf added [tenths of a millimetre], longest first.</summary>
     public int[] Lengths { get; private set; } = [];
@@ -42,15 +29,11 @@ internal sealed class BarJob
     public static BarJob From(BarCutRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
-        if (request.Pieces.Count == 0)
-        {
-            throw new ArgumentOutOfRangeException(nameof(request), "A job needs at least one piece.");
-        }
-
+        RefuseNone(request.Pieces.Count);
         var job = new BarJob(request, StockPrices.From([.. request.Stock.Select(bar => bar.Price)]));
         var longest = request.Stock.Where(bar => bar.Count is null or > 0).Select(job.Capacity).DefaultIfEmpty(0).Max();
-        var groups = request.Pieces.Select(Checked)
-            .GroupBy(piece => Tenths.Up(piece.Length, nameof(piece.Length)) + job.Kerf)
+        var groups = request.Pieces
+            .GroupBy(piece => job.Needed(piece.Length))
             .OrderByDescending(group => group.Key)
             .ToLookup(group => group.Key <= longest);
         job.SetPieces(groups[true]);
@@ -96,33 +79,20 @@ internal sealed class BarJob
         return Math.Max(continuous, bars * Stock.Min(bar => bar.Cost));
     }
 
-    private static BarPiece Checked(BarPiece piece)
-    {
-        Guard.Positive(piece.Length.Millimeters, nameof(piece));
-        return piece.Count >= 1
-            ? piece
-            : throw new ArgumentOutOfRangeException(nameof(piece), piece.Count, "A piece is wanted at least once.");
-    }
-
     private static UncutPiece TooLongPiece(BarPiece piece) => new(
-        piece.Label, Tenths.Text(Tenths.Up(piece.Length, nameof(piece.Length))), piece.Count, UncutReason.TooLarge);
+        piece.Label, Tenths.Text(Tenths.Up(piece.Length, nameof(piece.Length))), Wanted(piece.Count), UncutReason.TooLarge);
 
     private int Capacity(StockBar bar)
     {
-        Guard.Positive(bar.Length.Millimeters, nameof(bar));
-        if (bar.Count < 0)
-        {
-            throw new ArgumentOutOfRangeException(nameof(bar), bar.Count, "Stock is counted from zero up.");
-        }
-
-        return Tenths.Down(bar.Length, nameof(bar.Length)) - Trim + Kerf;
+        OnHand(bar.Count);
+        return Given(bar.Length);
     }
 
     private void SetPieces(IEnumerable<IGrouping<int, BarPiece>> groups)
     {
         var ordered = groups.ToArray();
         Lengths = [.. ordered.Select(group => group.Key)];
-        Pieces = [.. ordered.Select(group => group.SelectMany(piece => Enumerable.Repeat(piece, piece.Count)).ToArray())];
+        Pieces = [.. ordered.Select(group => group.SelectMany(piece => Enumerable.Repeat(piece, Wanted(piece.Count))).ToArray())];
         Demand = [.. Pieces.Select(pieces => pieces.Length)];
     }
 

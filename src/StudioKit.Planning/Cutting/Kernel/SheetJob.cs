@@ -1,4 +1,3 @@
-using StudioKit.Physics;
 using UnitsNet;
 
 namespace StudioKit.Planning.Cutting.Kernel;
@@ -8,23 +7,12 @@ namespace StudioKit.Planning.Cutting.Kernel;
 /// Where every cut goes from edge to edge and takes the same kerf, adding one kerf to both sides of every piece and of
 /// every sheet gives a job without kerf that has the same plans.
 /// </remarks>
-internal sealed class SheetJob
+internal sealed class SheetJob : CutJob
 {
     private SheetJob(SheetCutRequest request, StockPrices prices)
-    {
-        Request = request;
-        Prices = prices;
-        Kerf = Tenths.Up(request.Kerf, nameof(request.Kerf));
-        Trim = Tenths.Up(request.Trim, nameof(request.Trim));
-    }
+        : base(prices, request.Kerf, request.Trim) => Request = request;
 
     public SheetCutRequest Request { get; }
-
-    public StockPrices Prices { get; }
-
-    public int Kerf { get; }
-
-    public int Trim { get; }
 
     /// <summary>Kinds of piece, the largest area first.</summary>
     public SheetKind[] Kinds { get; private set; } = [];
@@ -37,11 +25,7 @@ internal sealed class SheetJob
     public static SheetJob From(SheetCutRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
-        if (request.Pieces.Count == 0)
-        {
-            throw new ArgumentOutOfRangeException(nameof(request), "A job needs at least one piece.");
-        }
-
+        RefuseNone(request.Pieces.Count);
         var job = new SheetJob(request, StockPrices.From([.. request.Stock.Select(sheet => sheet.Price)]));
         var stock = request.Stock.Select(job.ToStock).Where(sheet => sheet.Available > 0).ToArray();
         var kinds = request.Pieces.Select(job.ToKind)
@@ -81,37 +65,15 @@ internal sealed class SheetJob
 
     private SheetKind ToKind(SheetPiece piece)
     {
-        Guard.Positive(piece.Width.Millimeters, nameof(piece));
-        Guard.Positive(piece.Height.Millimeters, nameof(piece));
-        if (piece.Count < 1)
-        {
-            throw new ArgumentOutOfRangeException(nameof(piece), piece.Count, "A piece is wanted at least once.");
-        }
-
-        var width = Tenths.Up(piece.Width, nameof(piece)) + Kerf;
-        var height = Tenths.Up(piece.Height, nameof(piece)) + Kerf;
+        var (width, height) = (Needed(piece.Width), Needed(piece.Height));
         var turns = piece.MayTurn && width != height;
         return new SheetKind(
             turns ? Math.Max(width, height) : width,
             turns ? Math.Min(width, height) : height,
             turns,
-            [.. Enumerable.Repeat(piece, piece.Count)]);
+            [.. Enumerable.Repeat(piece, Wanted(piece.Count))]);
     }
 
-    private SheetStock ToStock(StockSheet sheet, int row)
-    {
-        Guard.Positive(sheet.Width.Millimeters, nameof(sheet));
-        Guard.Positive(sheet.Height.Millimeters, nameof(sheet));
-        if (sheet.Count < 0)
-        {
-            throw new ArgumentOutOfRangeException(nameof(sheet), sheet.Count, "Stock is counted from zero up.");
-        }
-
-        return new SheetStock(
-            row,
-            Tenths.Down(sheet.Width, nameof(sheet)) - Trim + Kerf,
-            Tenths.Down(sheet.Height, nameof(sheet)) - Trim + Kerf,
-            Prices.Ticks[row],
-            sheet.Count ?? int.MaxValue);
-    }
+    private SheetStock ToStock(StockSheet sheet, int row) =>
+        new(row, Given(sheet.Width), Given(sheet.Height), Prices.Ticks[row], OnHand(sheet.Count) ?? int.MaxValue);
 }
