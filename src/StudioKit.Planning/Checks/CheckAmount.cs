@@ -23,7 +23,7 @@ public abstract record CheckAmount
 
     /// <summary>A number of things.</summary>
     /// <param name="Value">How many [1].</param>
-    public sealed record Number(int Value) : CheckAmount;
+    public sealed record HowMany(int Value) : CheckAmount;
 
     /// <summary>A share of a whole.</summary>
     /// <param name="Value">Part over whole [1].</param>

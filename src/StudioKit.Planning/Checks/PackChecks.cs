@@ -67,8 +67,8 @@ internal static class PackChecks
     {
         Kind = PlanCheckKind.Places,
         Passed = pack.Misfits.Count == 0,
-        Demand = new CheckAmount.Number(pack.Items.Count),
-        Capacity = new CheckAmount.Number(pack.Items.Count - pack.Misfits.Count),
+        Demand = new CheckAmount.HowMany(pack.Items.Count),
+        Capacity = new CheckAmount.HowMany(pack.Items.Count - pack.Misfits.Count),
         SourceKey = "Derived",
         SourceLocator = "box inside a box along its sides",
         Findings = [.. pack.Misfits.Select(misfit => new CheckFinding(null, misfit))],
@@ -131,5 +131,5 @@ internal static class PackChecks
 
     private static CheckRemedy Leave(LeaveAtHomePlan home) => home.Left.Count == 0
         ? new CheckRemedy(CheckRemedyKind.NothingToLeave)
-        : new CheckRemedy(CheckRemedyKind.LeaveAtHome) { Parts = home.Left, Amount = new CheckAmount.Number(home.Lost.Count) };
+        : new CheckRemedy(CheckRemedyKind.LeaveAtHome) { Parts = home.Left, Amount = new CheckAmount.HowMany(home.Lost.Count) };
 }

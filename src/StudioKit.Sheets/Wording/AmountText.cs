@@ -12,7 +12,7 @@ internal static class AmountText
     public static string Of(CheckAmount amount) => amount switch
     {
         CheckAmount.Measure quantity => Of(quantity.Value),
-        CheckAmount.Number count => count.Value.ToString(CultureInfo.InvariantCulture),
+        CheckAmount.HowMany count => count.Value.ToString(CultureInfo.InvariantCulture),
         CheckAmount.Portion share => PlanFormat.Percent(share.Value),
         CheckAmount.TwoSides sides => PlanFormat.Rectangle(sides.Width, sides.Depth),
         CheckAmount.Enlargement enlargement => enlargement.Value.Nominal,

@@ -27,7 +27,7 @@ public sealed class CheckTextTests
         { new CheckAmount.Measure(Torque.FromNewtonMeters(5.12)), "5.12 N·m" },
         { new CheckAmount.Measure(Pressure.FromPascals(4.2e6)), "4.2 MPa" },
         { new CheckAmount.Measure(Temperature.FromDegreesCelsius(48)), "48 °C" },
-        { new CheckAmount.Number(12), "12" },
+        { new CheckAmount.HowMany(12), "12" },
         { new CheckAmount.Portion(0.2), "20 %" },
         { new CheckAmount.TwoSides(Length.FromMillimeters(302), Length.FromMillimeters(262)), "302 × 262 mm" },
         { new CheckAmount.Enlargement(new Magnification(0.5)), "1:2" },
@@ -64,14 +64,14 @@ public sealed class CheckTextTests
     {
         foreach (var kind in Enum.GetValues<CheckRemedyKind>())
         {
-            CheckText.Remedy(Sag with { Passed = false, Remedy = new CheckRemedy(kind) { Parts = ["stool"], Amount = new CheckAmount.Number(2) } })
+            CheckText.Remedy(Sag with { Passed = false, Remedy = new CheckRemedy(kind) { Parts = ["stool"], Amount = new CheckAmount.HowMany(2) } })
                 .Should().EndWith(".", kind.ToString());
         }
     }
 
     [Fact]
     public void A_remedy_names_its_amount_and_parts() =>
-        CheckText.Remedy(Sag with { Passed = false, Remedy = new CheckRemedy(CheckRemedyKind.LeaveAtHome) { Parts = ["stool", "hide"], Amount = new CheckAmount.Number(2) } })
+        CheckText.Remedy(Sag with { Passed = false, Remedy = new CheckRemedy(CheckRemedyKind.LeaveAtHome) { Parts = ["stool", "hide"], Amount = new CheckAmount.HowMany(2) } })
             .Should().Be("Leave at home: stool, hide; that loses 2 of the set-ups at framings.");
 
     [Fact]
