@@ -2,6 +2,7 @@ using System.CommandLine;
 using StudioKit.Cli.Commands;
 using StudioKit.Cli.Files;
 using StudioKit.Kits;
+using StudioKit.Planning.Expected;
 using StudioKit.Planning;
 using UnitsNet;
 

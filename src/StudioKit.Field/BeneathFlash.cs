@@ -1,6 +1,7 @@
 using StudioKit.Kits.SetUps;
-using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.Series;
+using StudioKit.Physics.Exposure;
+using StudioKit.Planning.Expected;
 using StudioKit.Planning;
 using UnitsNet;
 

@@ -13,6 +13,12 @@ public sealed record ExposurePlan
     /// <summary>Which way of lighting.</summary>
     public required SetUpKind Kind { get; init; }
 
+    /// <summary>Whether the subject stands on the panel, lit from below.</summary>
+    public bool OnPanel { get; init; }
+
+    /// <summary>Whether the subject is photographed where it sits, with its habitat behind.</summary>
+    public bool WhereItSits { get; init; }
+
     /// <summary>The framing.</summary>
     public required FramingPlan Framing { get; init; }
 

@@ -1,6 +1,5 @@
-using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Light.Placements;
-using StudioKit.Planning.Panels;
+using StudioKit.Planning.Studio.Placing;
 
 namespace StudioKit.Planning;
 
@@ -18,8 +17,8 @@ public static class PlacementPlanner
         Plan plan, string setUp, IProgress<PlacementProgress>? progress = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        var spec = plan.Kit.SetUps.FirstOrDefault(candidate => candidate.Name == setUp && candidate.Kind == SetUpKind.WhiteBackground);
-        var search = spec is null ? null : PlacementSearch.For(plan, spec);
+        var spec = plan.Kit.SetUps.FirstOrDefault(candidate => candidate.Name == setUp);
+        var search = spec is null || plan.PanelLights.All(light => light.SetUp != setUp) ? null : PlacementSearch.For(plan, spec);
         return search?.Run(progress, cancellation);
     }
 }

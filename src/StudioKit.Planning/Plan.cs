@@ -1,4 +1,6 @@
 using StudioKit.Kits;
+using StudioKit.Planning.Framing;
+using StudioKit.Planning.Studio.Lights;
 
 namespace StudioKit.Planning;
 
@@ -46,6 +48,12 @@ public sealed record Plan
 
     /// <summary>Corrections measured in the field that the plan is made with; none where the kit stands as written.</summary>
     public MeasuredCorrections? Corrections { get; init; }
+
+    /// <summary>The framings with the optics behind them.</summary>
+    public IReadOnlyList<PlannedFraming> PlannedFramings { get; init; } = [];
+
+    /// <summary>The studio's light, which the exposures were worked out in; whoever asks for other distances or powers reads it too. None in a plan written by hand.</summary>
+    public StudioLight? Light { get; init; }
 
     /// <summary>Whether every check passes.</summary>
     public bool Stands => Checks.All(check => check.Passed);

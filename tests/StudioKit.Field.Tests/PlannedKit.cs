@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning;
+using StudioKit.Planning.Expected;
 
 namespace StudioKit.Field.Tests;
 

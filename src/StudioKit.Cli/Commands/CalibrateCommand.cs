@@ -3,12 +3,13 @@ using System.Globalization;
 using System.Text;
 using StudioKit.Cli.Files;
 using StudioKit.Cli.Tables;
-using StudioKit.Field;
 using StudioKit.Field.Calibration;
+using StudioKit.Field;
 using StudioKit.FieldFiles.Frames;
 using StudioKit.Kits;
-using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.Series;
+using StudioKit.Physics.Exposure;
+using StudioKit.Planning.Expected;
 using StudioKit.Planning;
 using UnitsNet;
 

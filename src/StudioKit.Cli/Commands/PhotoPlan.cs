@@ -1,6 +1,7 @@
-using StudioKit.Field;
 using StudioKit.Field.Analysis;
+using StudioKit.Field;
 using StudioKit.Physics.Exposure;
+using StudioKit.Planning.Expected;
 using StudioKit.Planning;
 using UnitsNet;
 

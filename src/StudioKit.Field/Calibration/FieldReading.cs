@@ -1,4 +1,4 @@
-using StudioKit.Planning;
+using StudioKit.Planning.Expected;
 using UnitsNet;
 
 namespace StudioKit.Field.Calibration;

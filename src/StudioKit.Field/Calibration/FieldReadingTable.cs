@@ -1,8 +1,8 @@
-using StudioKit.Kits;
 using StudioKit.Kits.Quantities;
-using StudioKit.Physics.Exposure;
+using StudioKit.Kits;
 using StudioKit.Physics.Exposure.Series;
-using StudioKit.Planning;
+using StudioKit.Physics.Exposure;
+using StudioKit.Planning.Expected;
 using StudioKit.Planning.Tables;
 using UnitsNet;
 

@@ -1,6 +1,6 @@
 using StudioKit.Field.Analysis;
 using StudioKit.Physics.Sources;
-using StudioKit.Planning;
+using StudioKit.Planning.Expected;
 
 namespace StudioKit.Field.Calibration;
 

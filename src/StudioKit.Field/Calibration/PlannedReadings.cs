@@ -1,4 +1,5 @@
 using StudioKit.Physics.Exposure;
+using StudioKit.Planning.Expected;
 using StudioKit.Planning;
 
 namespace StudioKit.Field.Calibration;

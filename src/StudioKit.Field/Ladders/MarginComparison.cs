@@ -1,6 +1,6 @@
 using StudioKit.Field.Analysis;
 using StudioKit.Physics.Exposure;
-using StudioKit.Planning;
+using StudioKit.Planning.Expected;
 
 namespace StudioKit.Field.Ladders;
 

@@ -16,6 +16,8 @@ internal sealed class BagModel
     // Filled anew by every call of Use, which runs millions of times.
     private readonly double[] _people;
 
+    private readonly bool[] _outside;
+
     public BagModel(PackCase pack)
     {
         Check(pack);
@@ -26,6 +28,7 @@ internal sealed class BagModel
         _limits = [.. names.Select(name => 1000 * pack.HighestShare * (pack.Carriers.FirstOrDefault(person => person.Name == name)?.BodyMass.Kilograms ?? UsualBodyKg))];
         _bagLimits = [.. pack.Bags.Select(bag => bag.HighestLoad?.Grams ?? double.PositiveInfinity)];
         _people = new double[_limits.Length];
+        _outside = [.. pack.Items.SelectMany(item => pack.Bags.Select(bag => item.Size is { } size && !bag.Inside.Takes(size)))];
         Grams = [.. pack.Items.Select(item => item.TotalMass.Grams)];
         Empty = [.. pack.Bags.Select(bag => bag.Mass.Grams)];
         Allowed = [.. pack.Items.Select(AllowedFor)];
@@ -52,8 +55,7 @@ internal sealed class BagModel
     public double OneGram => 1 / Math.Max(1, _limits.Concat(_bagLimits).Where(double.IsFinite).Max());
 
     /// <summary>A thing longer than the bag's inside travels outside and takes no room.</summary>
-    public bool Outside(int item, int bag) =>
-        _pack.Items[item].Size is { } size && !_pack.Bags[bag].Inside.Takes(size);
+    public bool Outside(int item, int bag) => _outside[(item * _pack.Bags.Count) + bag];
 
     /// <summary>Use of the most used limit.</summary>
     public double Use(ReadOnlySpan<double> grams, ReadOnlySpan<double> liters)

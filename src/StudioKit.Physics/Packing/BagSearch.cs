@@ -9,6 +9,9 @@ internal sealed class BagSearch
     private readonly double[] _liters;
     private readonly int[] _bagOf;
     private readonly double _slack;
+
+    // A row of choices for each depth: the search runs through a hundred thousand nodes and must not allocate at each.
+    private readonly (int Bag, double Use)[] _choices;
     private int _nodesLeft;
 
     public BagSearch(BagModel model, int nodes)
@@ -23,6 +26,7 @@ internal sealed class BagSearch
         // Items with no choice first, then the heaviest, so that bounds bite early; ties by place in the list keep it repeatable.
         _order = [.. Enumerable.Range(0, model.Grams.Length).Where(item => model.Allowed[item].Length > 0)
             .OrderBy(item => model.Allowed[item].Length == 1 ? 0 : 1).ThenByDescending(item => model.Grams[item]).ThenBy(item => item)];
+        _choices = new (int, double)[_order.Length * _grams.Length];
         Best = [.. _bagOf];
     }
 
@@ -55,29 +59,55 @@ internal sealed class BagSearch
             return;
         }
 
-        foreach (var bag in Choices(_order[depth]))
+        var choices = _choices.AsSpan(depth * _grams.Length, _grams.Length);
+        var count = Choose(_order[depth], choices);
+        for (var i = 0; i < count; i++)
         {
-            Move(_order[depth], bag, 1);
+            Move(_order[depth], choices[i].Bag, 1);
             Place(depth + 1);
-            Move(_order[depth], bag, -1);
+            Move(_order[depth], choices[i].Bag, -1);
         }
     }
 
-    // The bag that ends up least used first; of bags alike and so far equally full only the first.
-    private List<int> Choices(int item)
+    // The bag that ends up least used first, of equal ones the first; of bags alike and so far equally full only the first.
+    private int Choose(int item, Span<(int Bag, double Use)> choices)
     {
-        var choices = new List<(int Bag, double Use)>();
+        var count = 0;
         foreach (var bag in _model.Allowed[item])
         {
-            if (!choices.Exists(other => SameSoFar(other.Bag, bag)))
+            if (IsNew(bag, choices[..count]))
             {
                 Move(item, bag, 1);
-                choices.Add((bag, _model.Use(_grams, _liters)));
+                Insert((bag, _model.Use(_grams, _liters)), choices, count++);
                 Move(item, bag, -1);
             }
         }
 
-        return [.. choices.OrderBy(choice => choice.Use).ThenBy(choice => choice.Bag).Select(choice => choice.Bag)];
+        return count;
+    }
+
+    private static void Insert((int Bag, double Use) choice, Span<(int Bag, double Use)> choices, int count)
+    {
+        var place = count;
+        for (; place > 0 && choices[place - 1].Use > choice.Use; place--)
+        {
+            choices[place] = choices[place - 1];
+        }
+
+        choices[place] = choice;
+    }
+
+    private bool IsNew(int bag, ReadOnlySpan<(int Bag, double Use)> choices)
+    {
+        foreach (var (other, _) in choices)
+        {
+            if (SameSoFar(other, bag))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     private bool SameSoFar(int one, int other) =>

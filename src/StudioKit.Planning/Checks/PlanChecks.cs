@@ -10,10 +10,10 @@ internal static class PlanChecks
     private const string Practice = "CommonPractice";
 
     /// <summary>Every check in the order of the work: optics, panel, light, exposure, frame, cuts, pack.</summary>
-    public static IReadOnlyList<PlanCheck> Of(Plan plan, IReadOnlyList<string> lightProblems) =>
+    public static IReadOnlyList<PlanCheck> Of(Plan plan) =>
     [
         .. FramingChecks.Of(plan.Framings),
-        .. NeedsPanel(plan) ? new[] { PanelSize(plan.Panel), FlashBelow(lightProblems) } : [],
+        .. NeedsPanel(plan) ? new[] { PanelSize(plan.Panel), FlashBelow(LightProblems(plan)) } : [],
         .. LowCameraAngles(plan),
         .. plan.Panel.Unfilled.Count > 0 ? new[] { CameraAngles(plan.Panel) } : [],
         .. plan.Frame is null && NeedsPanel(plan) && FramePlanner.Obstacle(plan.Kit, plan.Panel) is { } obstacle ? new[] { FrameRoom(obstacle) } : [],
@@ -46,6 +46,9 @@ internal static class PlanChecks
             },
         };
     }
+
+    private static IReadOnlyList<string> LightProblems(Plan plan) =>
+        [.. plan.PanelLights.SelectMany(light => light.Problems.Select(problem => $"{light.SetUp}: {problem}"))];
 
     private static PlanCheck FlashBelow(IReadOnlyList<string> problems) => new()
     {

@@ -1,4 +1,5 @@
 using StudioKit.Kits.Cameras;
+using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Optics;
 
 namespace StudioKit.Planning.Framing;
@@ -7,4 +8,8 @@ namespace StudioKit.Planning.Framing;
 /// <param name="Plan">What the plan says of it.</param>
 /// <param name="Stack">The focused stack.</param>
 /// <param name="Lens">The lens as the kit has it.</param>
-internal sealed record PlannedFraming(FramingPlan Plan, OpticalStackResult Stack, LensSpec Lens);
+public sealed record PlannedFraming(FramingPlan Plan, OpticalStackResult Stack, LensSpec Lens)
+{
+    /// <summary>Whether it is reached and a set-up uses its lens.</summary>
+    public bool IsUsedIn(SetUpSpec setUp) => Plan.Reached && (setUp.Lenses.Count == 0 || setUp.Lenses.Contains(Lens.Name));
+}

@@ -1,5 +1,4 @@
 using StudioKit.Kits;
-using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Packing;
 using UnitsNet;
 
@@ -10,7 +9,7 @@ internal static class HomeChoice
 {
     /// <summary>The choice that loses the fewest set-ups at framings; none where the kit has no target, or is under it.</summary>
     /// <remarks>Each exposure that works counts one; things that no exposure needs and that the kit calls dispensable count nothing.</remarks>
-    public static LeaveAtHomePlan? Of(KitSpec kit, IReadOnlyList<PackedItem> items, Mass total, IReadOnlyList<ExposurePlan> exposures)
+    public static LeaveAtHomePlan? Of(KitSpec kit, IReadOnlyList<PackedItem> items, Mass total, IReadOnlyList<GearUse> uses)
     {
         if (kit.Pack.TargetMass is not { } target || total <= target)
         {
@@ -19,7 +18,7 @@ internal static class HomeChoice
 
         var bags = Mass.FromGrams(kit.Pack.Bags.Sum(bag => bag.Mass.Grams));
         var rest = target > bags ? target - bags : Mass.Zero;
-        var choice = LeaveAtHome.Choose(PackCases.Carried(items), [.. exposures.Where(exposure => exposure.Works).Select(exposure => Capability(exposure, items))], rest);
+        var choice = LeaveAtHome.Choose(PackCases.Carried(items), [.. uses.Where(use => use.Works).Select(use => Capability(use, items))], rest);
         return new LeaveAtHomePlan
         {
             Target = target,
@@ -31,18 +30,5 @@ internal static class HomeChoice
         };
     }
 
-    /// <summary>Things beside the camera that an exposure cannot do without.</summary>
-    public static IReadOnlyList<string> Needs(ExposurePlan exposure, IReadOnlyList<PackedItem> items) =>
-    [
-        exposure.Framing.Lens,
-        .. exposure.Framing.Accessories,
-        .. exposure.Lights.Select(light => light.Flash),
-        .. items.Where(item => item is { CellsOf: not null, InFlash: false } && exposure.Lights.Any(light => light.Flash == item.CellsOf)).Select(item => item.Name),
-        .. exposure.Lights.Select(light => light.Modifier).OfType<string>(),
-        .. exposure.Filter is { } filter ? new[] { filter } : [],
-        .. exposure.Kind == SetUpKind.WhiteBackground ? items.Where(item => item.Part is not null).Select(item => item.Name) : [],
-    ];
-
-    private static Capability Capability(ExposurePlan exposure, IReadOnlyList<PackedItem> items) =>
-        new($"{exposure.SetUp}, {exposure.Framing.Name}", 1, [.. Needs(exposure, items).Distinct(StringComparer.Ordinal)]);
+    private static Capability Capability(GearUse use, IReadOnlyList<PackedItem> items) => new($"{use.SetUp}, {use.Framing}", 1, [.. use.Needs(items)]);
 }

@@ -13,8 +13,8 @@ internal static class PackNotes
     private static readonly BoxSize CabinBag = new(Length.FromMillimeters(560), Length.FromMillimeters(450), Length.FromMillimeters(250));
 
     /// <summary>Every note, one sentence or two each.</summary>
-    public static IEnumerable<string> Of(KitSpec kit, PackPlan pack, IReadOnlyList<ExposurePlan> exposures) =>
-        Masses(pack).Concat(Places(kit, pack)).Concat(Dispensable(kit, pack, exposures)).Concat(Missing(kit)).Concat(Air(kit, pack));
+    public static IEnumerable<string> Of(KitSpec kit, PackPlan pack, IReadOnlyList<GearUse> uses) =>
+        Masses(pack).Concat(Places(kit, pack)).Concat(Dispensable(kit, pack, uses)).Concat(Missing(kit)).Concat(Air(kit, pack));
 
     private static IEnumerable<string> Masses(PackPlan pack)
     {
@@ -67,9 +67,9 @@ internal static class PackNotes
             $"Volume counts {100 * kit.Pack.PackingFactor:0} % of a bag as usable; {sized} lines have no size and are left out of it, {pack.Items.Count(item => item.SizeAssumed)} have a usual one.");
     }
 
-    private static IEnumerable<string> Dispensable(KitSpec kit, PackPlan pack, IReadOnlyList<ExposurePlan> exposures)
+    private static IEnumerable<string> Dispensable(KitSpec kit, PackPlan pack, IReadOnlyList<GearUse> uses)
     {
-        var needed = exposures.SelectMany(exposure => HomeChoice.Needs(exposure, pack.Items)).ToHashSet(StringComparer.Ordinal);
+        var needed = uses.SelectMany(use => use.Needs(pack.Items)).ToHashSet(StringComparer.Ordinal);
         var gear = kit.Lenses.Select(lens => lens.Name)
             .Concat(kit.Accessories.ExtensionTubes.Select(tube => tube.Name))
             .Concat(kit.Accessories.CloseUpLenses.Select(lens => lens.Name))
@@ -78,7 +78,7 @@ internal static class PackNotes
             .Concat(kit.Flashes.Select(flash => flash.Name))
             .Concat(kit.Modifiers.Select(modifier => modifier.Name));
         var idle = gear.Where(name => !needed.Contains(name)).ToList();
-        if (idle.Count > 0 && exposures.Count > 0)
+        if (idle.Count > 0 && uses.Count > 0)
         {
             yield return $"No set-up needs these at any framing: {string.Join(", ", idle)}.";
         }

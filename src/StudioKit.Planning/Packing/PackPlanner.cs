@@ -11,7 +11,7 @@ namespace StudioKit.Planning.Packing;
 internal static class PackPlanner
 {
     /// <summary>Plans the pack.</summary>
-    public static PackPlan Plan(KitSpec kit, PanelPlan panel, FramePlan? frame, IReadOnlyList<ExposurePlan> exposures)
+    public static PackPlan Plan(KitSpec kit, PanelPlan panel, FramePlan? frame, IReadOnlyList<GearUse> uses)
     {
         var inventory = KitInventory.Of(kit, panel, frame);
         var pack = kit.Pack.Bags.Count == 0 ? null : PackCases.Of(kit, inventory);
@@ -28,11 +28,11 @@ internal static class PackPlanner
             Cells = [.. kit.Flashes.Where(flash => flash.Cell is not null).Select(CellsOf)],
             ProvenMostEven = shared?.ProvenOptimal ?? true,
             Misfits = [.. items.Where(item => item.Bag is null && kit.Pack.Bags.Count > 0).Select(Misfit)],
-            LeaveAtHome = HomeChoice.Of(kit, items, total, exposures),
+            LeaveAtHome = HomeChoice.Of(kit, items, total, uses),
         };
         var placed = draft with { LongPieces = frame is null ? [] : LongPieces.Of(kit, panel, frame, items) };
         placed = placed with { Items = [.. items.Select(item => LongPieces.GoesInside(placed.LongPieces, item) ? item with { Outside = false } : item)] };
-        return placed with { Notes = [.. PackNotes.Of(kit, placed, exposures)] };
+        return placed with { Notes = [.. PackNotes.Of(kit, placed, uses)] };
     }
 
     // What rides outside follows from the assignment; the panel that no bag takes is strapped on by PackCases.

@@ -1,6 +1,7 @@
 using StudioKit.Field.Analysis;
 using StudioKit.Field.Calibration;
 using StudioKit.Physics.Exposure;
+using StudioKit.Planning.Expected;
 using StudioKit.Planning;
 using UnitsNet;
 

@@ -1,7 +1,7 @@
 using StudioKit.Field.Analysis;
 using StudioKit.Field.Ladders;
 using StudioKit.Physics.Exposure;
-using StudioKit.Planning;
+using StudioKit.Planning.Expected;
 using UnitsNet;
 
 namespace StudioKit.Field.Tests.Ladders;

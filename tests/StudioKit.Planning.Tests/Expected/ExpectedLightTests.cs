@@ -1,6 +1,7 @@
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
+using StudioKit.Planning.Expected;
 using UnitsNet;
 
 namespace StudioKit.Planning.Tests.Expected;

@@ -1,6 +1,7 @@
 using StudioKit.Kits.Subjects;
-using StudioKit.Planning.Sessions;
+using StudioKit.Planning.Session;
 using UnitsNet;
+
 
 namespace StudioKit.Planning.Tests.Sessions;
 

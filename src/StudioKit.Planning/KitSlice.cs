@@ -1,0 +1,134 @@
+using StudioKit.Kits.Cameras;
+using StudioKit.Kits.Carrying;
+using StudioKit.Kits.Lighting;
+using StudioKit.Kits.Session;
+using StudioKit.Kits.SetUps;
+using StudioKit.Kits.Studio;
+using StudioKit.Kits;
+using StudioKit.Physics.Exposure;
+using UnitsNet;
+
+namespace StudioKit.Planning;
+
+/// <summary>What of a kit each stage of a plan looks at; all else is put back to nothing, so that kits that differ only there are equal to that stage.</summary>
+/// <remarks>A stage is handed its slice and never the whole kit: what is not in the slice cannot change what it works out.</remarks>
+internal static class KitSlice
+{
+    private static readonly KitSpec Nothing = new()
+    {
+        Name = "",
+        Camera = new CameraSpec { Name = "", SensorWidth = Length.Zero, SensorHeight = Length.Zero },
+        Lenses = [],
+    };
+
+    /// <summary>The camera's size, lenses, and what goes between them.</summary>
+    public static KitSpec ForFramings(KitSpec kit) => Nothing with
+    {
+        Camera = Nothing.Camera with
+        {
+            SensorWidth = kit.Camera.SensorWidth,
+            SensorHeight = kit.Camera.SensorHeight,
+            FlangeDistance = kit.Camera.FlangeDistance,
+            ReportsEffectiveFNumber = kit.Camera.ReportsEffectiveFNumber,
+        },
+        Lenses = [.. kit.Lenses.Select(lens => lens with { Mass = null })],
+        Accessories = kit.Accessories with { Filters = [], RailPitch = null },
+    };
+
+    /// <summary>The sheet, and from where it is looked at.</summary>
+    public static KitSpec ForPanel(KitSpec kit) => Nothing with
+    {
+        Panel = kit.Panel,
+        Subjects = kit.Subjects,
+        Frame = new FrameSpec { Kind = kit.Frame.Kind },
+        SetUps = [.. kit.SetUps.Select(setUp => Named(setUp) with
+        {
+            Lenses = setUp.Lenses,
+            CameraPitches = setUp.CameraPitches,
+            CameraRolls = setUp.CameraRolls,
+        })],
+    };
+
+    /// <summary>Frame, sheet, site and stock, what hangs on the frame and what lies under it; of a bag only how long it is inside.</summary>
+    public static KitSpec ForFrame(KitSpec kit) => Nothing with
+    {
+        Panel = kit.Panel,
+        Frame = kit.Frame,
+        Site = kit.Site with { Ambient = default, OutdoorCorrection = default },
+        Stock = kit.Stock,
+        Modifiers = kit.Modifiers,
+        Flashes = [.. kit.Flashes.Select(flash => Body(flash))],
+        Pack = new PackSpec { Bags = [.. kit.Pack.Bags.Select(bag => new BagSpec { Name = "", InsideLength = bag.InsideLength, InsideWidth = Length.Zero, InsideDepth = Length.Zero })] },
+        SetUps = [.. kit.SetUps.Select(setUp => Named(setUp) with { Lights = setUp.Lights })],
+    };
+
+    /// <summary>Sheet, ground and pipes as light meets them, flashes and what is before them.</summary>
+    public static KitSpec ForLight(KitSpec kit) => Nothing with
+    {
+        Panel = kit.Panel,
+        Frame = new FrameSpec { Height = kit.Frame.Height, Pipe = kit.Frame.Pipe },
+        Site = new SiteSpec { GroundReflectance = kit.Site.GroundReflectance, OutdoorCorrection = kit.Site.OutdoorCorrection },
+        Flashes = kit.Flashes,
+        Modifiers = kit.Modifiers,
+        Subjects = kit.Subjects,
+    };
+
+    /// <summary>One set-up with its camera, flashes, filters and subjects, and the light of the place.</summary>
+    public static KitSpec ForExposures(KitSpec kit, SetUpSpec setUp) => Nothing with
+    {
+        Camera = kit.Camera with { Name = "", Mass = null },
+        Accessories = new AccessoriesSpec { Filters = kit.Accessories.Filters, RailPitch = kit.Accessories.RailPitch },
+        Flashes = kit.Flashes,
+        Modifiers = kit.Modifiers,
+        Panel = new PanelSpec { Transmittance = kit.Panel.Transmittance },
+        Site = new SiteSpec { Ambient = kit.Site.Ambient, HandSpeed = kit.Site.HandSpeed, OutdoorCorrection = kit.Site.OutdoorCorrection },
+        Subjects = kit.Subjects,
+        Session = kit.Session,
+        SetUps = [setUp],
+    };
+
+    /// <summary>One set-up and the studio that it is looked at in.</summary>
+    public static KitSpec ForPanelLights(KitSpec kit, SetUpSpec setUp) => ForExposures(kit, setUp) with
+    {
+        Panel = kit.Panel,
+        Frame = new FrameSpec { Height = kit.Frame.Height, Pipe = kit.Frame.Pipe },
+    };
+
+    /// <summary>Everything that is carried, and who carries it.</summary>
+    public static KitSpec ForPack(KitSpec kit) => Nothing with
+    {
+        Camera = Nothing.Camera with { Name = kit.Camera.Name, Mass = kit.Camera.Mass },
+        Lenses = kit.Lenses,
+        Accessories = kit.Accessories,
+        Flashes = kit.Flashes,
+        Modifiers = kit.Modifiers,
+        Panel = kit.Panel,
+        Frame = kit.Frame,
+        Pack = kit.Pack,
+        SetUps = [.. kit.SetUps.Select(setUp => Named(setUp) with { Lights = setUp.Lights })],
+    };
+
+    /// <summary>Subjects, how they are held, and what there is time and energy for.</summary>
+    public static KitSpec ForSession(KitSpec kit) => Nothing with
+    {
+        Subjects = kit.Subjects,
+        Handling = kit.Handling,
+        Session = kit.Session,
+        Flashes = kit.Flashes,
+        SetUps = [.. kit.SetUps.Select(setUp => Named(setUp) with { Subjects = setUp.Subjects })],
+    };
+
+    private static SetUpSpec Named(SetUpSpec setUp) => new() { Name = setUp.Name, Kind = setUp.Kind };
+
+    // What a flash weighs and how big its head is, whatever light it gives.
+    private static FlashSpec Body(FlashSpec flash) => new()
+    {
+        Name = flash.Name,
+        GuideNumber = new GuideNumber(Length.FromMeters(1)),
+        HeadWidth = flash.HeadWidth,
+        HeadHeight = flash.HeadHeight,
+        Mass = flash.Mass,
+        Cell = flash.Cell,
+        CellCount = flash.CellCount,
+    };
+}

@@ -1,0 +1,11 @@
+using StudioKit.Kits;
+using StudioKit.Physics;
+
+namespace StudioKit.Planning.Packing;
+
+/// <summary>What a pack follows from.</summary>
+/// <param name="Kit">What of the kit counts.</param>
+/// <param name="Panel">The panel.</param>
+/// <param name="Frame">The frame.</param>
+/// <param name="Uses">What the exposures need.</param>
+internal sealed record PackInputs(KitSpec Kit, PanelPlan Panel, FramePlan? Frame, ValueList<GearUse> Uses);

@@ -1,0 +1,113 @@
+using StudioKit.Kits;
+using StudioKit.Physics;
+using StudioKit.Planning.Cutting;
+using StudioKit.Planning.Framing;
+using StudioKit.Planning.Handling;
+using StudioKit.Planning.Packing;
+using StudioKit.Planning.SetUps;
+using StudioKit.Planning.Studio.Lights;
+
+namespace StudioKit.Planning;
+
+/// <summary>Makes plans of a kit that changes: every stage's result is kept by the value of what went in, so that a changed value costs what depends on it.</summary>
+/// <remarks>
+/// A plan is the same whatever was planned before it. Not safe for use by several threads at once; an explorer of designs gives each its own.
+/// </remarks>
+public sealed class PlanSession
+{
+    private readonly PlanningServices _services;
+    private readonly LightStore _lit = new();
+    private readonly Kept<KitSpec, IReadOnlyList<PlannedFraming>> _framings = new();
+    private readonly Kept<(KitSpec Kit, IReadOnlyList<PlannedFraming> Framings), PanelPlan> _panels = new();
+    private readonly Kept<(KitSpec Kit, PanelPlan Panel), FramePlan?> _frames = new();
+    private readonly Kept<(KitSpec Kit, PanelPlan Panel, FramePlan? Frame), StudioLight> _lights = new();
+    private readonly Kept<ExposureInputs, IReadOnlyList<ExposurePlan>> _exposures = new(64);
+    private readonly Kept<PanelLightInputs, PanelLightPlan> _panelLights = new();
+    private readonly Kept<PackInputs, PackPlan> _packs = new();
+    private readonly Kept<(KitSpec Kit, ValueList<ExposurePlan> Exposures), SessionPlan?> _sessions = new();
+
+    /// <summary>Starts a session.</summary>
+    /// <param name="services">Cut planners; the plain ones where none are given.</param>
+    public PlanSession(PlanningServices? services = null)
+    {
+        var given = services ?? new PlanningServices();
+        _services = new PlanningServices { Bars = new KeptBarCuts(given.Bars), Sheets = new KeptSheetCuts(given.Sheets) };
+    }
+
+    /// <summary>Works out everything: framings, panel, frame, light, exposures, pack, session and checks.</summary>
+    /// <param name="read">A kit as it was read, without errors.</param>
+    /// <param name="progress">Told each stage as it begins; none where nobody watches.</param>
+    /// <param name="cancellation">Stops between two stages or two set-ups; what was worked out until then is kept.</param>
+    /// <exception cref="ArgumentException">The reading holds no kit.</exception>
+    /// <exception cref="OperationCanceledException">The plan was stopped.</exception>
+    public Plan Plan(KitReadResult read, IProgress<PlanStage>? progress = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(read);
+        var kit = read.Kit ?? throw new ArgumentException("The kit could not be read; see its diagnostics.", nameof(read));
+
+        Begin(PlanStage.Framings);
+        var framings = _framings.Get(KitSlice.ForFramings(kit), PlanStages.Framings);
+        Begin(PlanStage.Panel);
+        var panel = _panels.Get((KitSlice.ForPanel(kit), framings), static of => PlanStages.Panel(of.Kit, of.Framings));
+        Begin(PlanStage.Frame);
+        var frame = _frames.Get((KitSlice.ForFrame(kit), panel), of => PlanStages.Frame(of.Kit, of.Panel, _services));
+        Begin(PlanStage.Light);
+        var light = _lights.Get((KitSlice.ForLight(kit), panel, frame), of => new StudioLight(of.Kit, of.Panel, of.Frame?.Geometry, _lit));
+        Begin(PlanStage.Exposures);
+        var exposures = Exposures(read, framings, light, cancellation);
+        var panelLights = PanelLights(new PanelLightInputs(kit, panel, frame, light, framings, []), exposures, cancellation);
+        Begin(PlanStage.Pack);
+        var pack = _packs.Get(new PackInputs(KitSlice.ForPack(kit), panel, frame, [.. exposures.Select(GearUse.Of)]), static of => PackPlanner.Plan(of.Kit, of.Panel, of.Frame, of.Uses));
+        Begin(PlanStage.Session);
+        var session = _sessions.Get((KitSlice.ForSession(kit), [.. exposures]), static of => PlanStages.Session(of.Kit, of.Exposures));
+        Begin(PlanStage.Checks);
+        var draft = new Plan
+        {
+            Kit = kit,
+            ContentHash = read.ContentHash,
+            Corrections = read.Corrections,
+            Framings = [.. framings.Select(framing => framing.Plan)],
+            PlannedFramings = framings,
+            Panel = panel,
+            Light = light,
+            PanelLights = panelLights,
+            Exposures = exposures,
+            DepthCurves = DepthCurves.Of(kit, exposures),
+            Frame = frame,
+            Pack = pack,
+            Handling = HandlingPlanner.Of(kit),
+            Session = session,
+            Checks = [],
+            Defaults = [.. read.Defaults.Select(entry => new PlanDefault(entry.Path, entry.Value))],
+        };
+        return draft with { Checks = PlanStages.Checks(draft) };
+
+        void Begin(PlanStage stage)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            progress?.Report(stage);
+        }
+    }
+
+    private IReadOnlyList<ExposurePlan> Exposures(
+        KitReadResult read, IReadOnlyList<PlannedFraming> framings, StudioLight light, CancellationToken cancellation)
+    {
+        var known = new KnownInputs(read.Kit!, read.Uncertainties);
+        return [.. read.Kit!.SetUps.SelectMany(setUp =>
+        {
+            cancellation.ThrowIfCancellationRequested();
+            var onPanel = SetUpPlanners.Of(setUp).LightsPanel;
+            return _exposures.Get(
+                new ExposureInputs(KitSlice.ForExposures(read.Kit, setUp), known.Of(setUp), framings, onPanel ? light : null), ExposureInputs.Solve);
+        })];
+    }
+
+    private IReadOnlyList<PanelLightPlan> PanelLights(PanelLightInputs studio, IReadOnlyList<ExposurePlan> exposures, CancellationToken cancellation) =>
+        [.. PlanStages.OnPanel(studio.Kit).Select(setUp =>
+        {
+            cancellation.ThrowIfCancellationRequested();
+            return _panelLights.Get(
+                studio with { Kit = KitSlice.ForPanelLights(studio.Kit, setUp), Exposures = [.. exposures.Where(exposure => exposure.SetUp == setUp.Name)] },
+                PanelLightInputs.Plan);
+        })];
+}

@@ -1,0 +1,95 @@
+using StudioKit.Kits;
+using StudioKit.Kits.SetUps;
+using StudioKit.Planning.Checks;
+using StudioKit.Planning.Frames;
+using StudioKit.Planning.Framing;
+using StudioKit.Planning.Packing;
+using StudioKit.Planning.Session;
+using StudioKit.Planning.SetUps;
+using StudioKit.Planning.Studio.Lights;
+using StudioKit.Planning.Studio.Panels;
+
+namespace StudioKit.Planning;
+
+/// <summary>The stages of a plan, each a pure step: the same kit and the same earlier results give the same result.</summary>
+/// <remarks>
+/// <see cref="KitSlice"/> says which parts of the kit a step looks at; <see cref="PlanSession"/> hands a step no more than that, and keeps what came of it.
+/// </remarks>
+public static class PlanStages
+{
+    /// <summary>Every lens combination at every magnification that the kit asks for.</summary>
+    /// <param name="kit">The kit.</param>
+    /// <returns>The framings, smallest magnification first.</returns>
+    public static IReadOnlyList<PlannedFraming> Framings(KitSpec kit) => FramingPlanner.Plan(kit);
+
+    /// <summary>The sheet that fills every frame of the set-ups that stand on it.</summary>
+    /// <param name="kit">The kit.</param>
+    /// <param name="framings">Its framings.</param>
+    /// <returns>The panel; of no size where no set-up uses it and the kit gives none.</returns>
+    public static PanelPlan Panel(KitSpec kit, IReadOnlyList<PlannedFraming> framings) => PanelPlanner.Plan(kit, OnPanel(kit), framings);
+
+    /// <summary>The pipe frame that carries the panel.</summary>
+    /// <param name="kit">The kit.</param>
+    /// <param name="panel">Its panel.</param>
+    /// <param name="services">Cut planners.</param>
+    /// <returns>The frame; none where no set-up stands on the panel, or none can be drawn.</returns>
+    public static FramePlan? Frame(KitSpec kit, PanelPlan panel, PlanningServices services) =>
+        OnPanel(kit).Count > 0 && panel.Width.Meters > 0 && panel.Depth.Meters > 0 && FramePlanner.Obstacle(kit, panel) is null
+            ? FramePlanner.Plan(kit, panel, services)
+            : null;
+
+    /// <summary>The studio's light: nothing is lit before somebody looks.</summary>
+    /// <param name="kit">The kit.</param>
+    /// <param name="panel">Its panel.</param>
+    /// <param name="frame">Its frame.</param>
+    public static StudioLight Light(KitSpec kit, PanelPlan panel, FramePlan? frame) => new(kit, panel, frame?.Geometry, new LightStore());
+
+    /// <summary>Starting exposures of every set-up at every framing that it uses.</summary>
+    /// <param name="kit">The kit.</param>
+    /// <param name="uncertainties">What the kit writes after ±, by the path of the value.</param>
+    /// <param name="framings">Its framings.</param>
+    /// <param name="light">Its studio's light.</param>
+    public static IReadOnlyList<ExposurePlan> Exposures(
+        KitSpec kit, IReadOnlyDictionary<string, Uncertainty> uncertainties, IReadOnlyList<PlannedFraming> framings, StudioLight light)
+    {
+        ArgumentNullException.ThrowIfNull(kit);
+        var known = new KnownInputs(kit, uncertainties);
+        return [.. kit.SetUps.SelectMany(setUp => ExposurePlanner.Plan(kit, setUp, framings, light, known.Of(setUp)))];
+    }
+
+    /// <summary>What each framing sees of the lit panel at the planned powers.</summary>
+    /// <param name="kit">The kit.</param>
+    /// <param name="panel">Its panel.</param>
+    /// <param name="frame">Its frame.</param>
+    /// <param name="light">Its studio's light.</param>
+    /// <param name="framings">Its framings.</param>
+    /// <param name="exposures">Its exposures.</param>
+    /// <returns>A plan for each set-up that stands on the panel.</returns>
+    public static IReadOnlyList<PanelLightPlan> PanelLights(
+        KitSpec kit, PanelPlan panel, FramePlan? frame, StudioLight light, IReadOnlyList<PlannedFraming> framings, IReadOnlyList<ExposurePlan> exposures)
+    {
+        var planner = new PanelLightPlanner(kit, panel, light, frame?.Geometry);
+        return [.. OnPanel(kit).Select(setUp => planner.Of(setUp, framings, [.. exposures.Where(exposure => exposure.SetUp == setUp.Name)]))];
+    }
+
+    /// <summary>What is carried, in which bag, by whom.</summary>
+    /// <param name="kit">The kit.</param>
+    /// <param name="panel">Its panel.</param>
+    /// <param name="frame">Its frame.</param>
+    /// <param name="exposures">Its exposures, which say what each thing is needed for.</param>
+    public static PackPlan Pack(KitSpec kit, PanelPlan panel, FramePlan? frame, IReadOnlyList<ExposurePlan> exposures) =>
+        PackPlanner.Plan(kit, panel, frame, [.. exposures.Select(GearUse.Of)]);
+
+    /// <summary>The order of subjects and set-ups in the field.</summary>
+    /// <param name="kit">The kit.</param>
+    /// <param name="exposures">Its exposures.</param>
+    /// <returns>The session; none where no subject can be photographed whole.</returns>
+    public static SessionPlan? Session(KitSpec kit, IReadOnlyList<ExposurePlan> exposures) => SessionPlanner.Plan(kit, exposures);
+
+    /// <summary>Everything that a plan is checked for.</summary>
+    /// <param name="plan">The plan, without its checks.</param>
+    public static IReadOnlyList<PlanCheck> Checks(Plan plan) => PlanChecks.Of(plan);
+
+    /// <summary>Set-ups whose flashes stand below the panel.</summary>
+    internal static IReadOnlyList<SetUpSpec> OnPanel(KitSpec kit) => [.. kit.SetUps.Where(setUp => SetUpPlanners.Of(setUp).LightsPanel)];
+}

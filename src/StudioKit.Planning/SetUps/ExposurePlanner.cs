@@ -1,0 +1,75 @@
+using StudioKit.Kits.SetUps;
+using StudioKit.Kits;
+using StudioKit.Physics.Exposure.Series;
+using StudioKit.Physics.Exposure.SetUps;
+using StudioKit.Physics.Exposure;
+using StudioKit.Planning.Framing;
+using StudioKit.Planning.Studio.Lights;
+
+namespace StudioKit.Planning.SetUps;
+
+/// <summary>Set-ups × framings → starting exposures.</summary>
+internal static class ExposurePlanner
+{
+    /// <summary>A set-up at every framing that it uses and that is reached.</summary>
+    public static IReadOnlyList<ExposurePlan> Plan(
+        KitSpec kit, SetUpSpec setUp, IReadOnlyList<PlannedFraming> framings, StudioLight? light, KnownSetUp known) =>
+        [.. framings.Where(framing => framing.IsUsedIn(setUp)).Select(framing => Plan(new SetUpAtFraming(kit, setUp, framing, known, light)))];
+
+    private static ExposurePlan Plan(SetUpAtFraming at)
+    {
+        var (result, changes) = at.Planner.Solve(at);
+        var main = result.Lights.Count > 0 ? result.Lights[0].Budget : null;
+        var shutter = ThirdStopSeries.Nearest(result.Camera.Shutter);
+        var exposed = Exposed(result, shutter);
+        return new ExposurePlan
+        {
+            SetUp = at.SetUp.Name,
+            Kind = at.SetUp.Kind,
+            Framing = at.Framing.Plan,
+            Aperture = result.Camera.Aperture,
+            EffectiveAperture = result.Camera.Effective,
+            Shutter = shutter,
+            Iso = result.Camera.Iso,
+            Lights = LightPlans.Of(at, result),
+            Filter = at.SetUp.Filter,
+            WhiteMargin = result.WhiteMargin,
+            BrightestMargin = result.BrightestMargin,
+            HighestMargin = result.HighestMargin,
+            Veil = result.Veil,
+            AmbientLevel = result.AmbientLevel,
+            Ambient = at.Ambient,
+            IsoAboveBase = result.IsoAboveBase,
+            Sharpness = SharpnessPlanner.Plan(at.Kit, at.Framing, exposed, at.MainSubject),
+            SharpnessCurve = SharpnessCurves.Of(at.Framing, at.MainSubject, result.Camera.Aperture),
+            Uncertainty = UncertaintyOf(at, result, main),
+            Bracket = main is null ? [] : [main.Bracket, -main.Bracket],
+            Check = at.Planner.Check,
+            Remedies = at.Planner.Remedies(at, result),
+            BindingLimit = result.BindingLimit,
+            Changes = result.Works ? [] : [.. changes().Select(change => change.Change)],
+            Caveats = [.. result.Caveats, .. LightPlans.Caveats(at), .. at.ApertureCaveats],
+            Subjects = [.. at.SubjectsThatFit.Select(subject => subject.Name)],
+            CameraPitches = at.SetUp.CameraPitches,
+            OnPanel = at.Planner.LightsPanel,
+            WhereItSits = at.Planner.WhereItSits,
+        };
+    }
+
+    // Without a flash only the ambient light is left to be wrong about.
+    private static Stops UncertaintyOf(SetUpAtFraming at, SetUpResult result, LightBudget? main)
+    {
+        var ambient = at.Known.Ambient;
+        return main is null ? ambient : at.Planner.Uncertainty(result, main, ambient);
+    }
+
+    private static ExposedWith Exposed(SetUpResult result, ShutterSpeed shutter) => new()
+    {
+        Aperture = result.Camera.Aperture,
+        Shutter = shutter,
+        FlashDuration = result.Lights.Count > 0 ? result.Lights.Select(light => light.FlashDuration).Max() : null,
+        RecycleTime = result.Lights.Count > 0 ? result.Lights.Select(light => light.RecycleTime).Max() : null,
+        Flashes = result.Lights.Count,
+        AmbientShare = AmbientShare.Of(result),
+    };
+}

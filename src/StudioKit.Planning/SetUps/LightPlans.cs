@@ -1,0 +1,68 @@
+using StudioKit.Kits.SetUps;
+using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Flashes;
+using StudioKit.Physics.Exposure.SetUps;
+using StudioKit.Planning.Studio.Lights;
+
+namespace StudioKit.Planning.SetUps;
+
+/// <summary>What the plan says of the flashes of an exposure.</summary>
+internal static class LightPlans
+{
+    /// <summary>The flashes that were solved for, and those that fire along at the power of the first.</summary>
+    public static IReadOnlyList<LightPlan> Of(SetUpAtFraming at, SetUpResult result)
+    {
+        var specs = at.Planner.InOrder(at.SetUp);
+        return [
+            .. result.Lights.Select((solution, place) => LightOf(at, specs[place], solution)),
+            .. at.Planner.Alongside(at.SetUp).Select(light => Beside(at, light, result.Lights[0])),
+        ];
+    }
+
+    /// <summary>What the reader must know of the flashes and of their part in the set-up.</summary>
+    public static IEnumerable<string> Caveats(SetUpAtFraming at)
+    {
+        var used = at.Planner.InOrder(at.SetUp).Concat(at.Planner.Alongside(at.SetUp)).ToList();
+        return at.SetUp.Lights.SelectMany(light => LightingCases.Caveats(at.Kit, light))
+            .Concat(at.SetUp.Lights
+                .Where(light => !used.Contains(light))
+                .Select(light => $"{light.Flash}: a light of this role has no part in this way of lighting and is left out."))
+            .Concat(at.Planner.Alongside(at.SetUp).Any() ? ["All flashes below fire at the same power; the light map counts them all."] : [])
+            .Distinct(StringComparer.Ordinal);
+    }
+
+    private static LightPlan Beside(SetUpAtFraming at, LightSpec light, LightSolution first)
+    {
+        var flash = at.Flash(light);
+        var power = new FlashPower(Math.Max(first.Power.Power.Fraction, flash.LowestPower.Fraction));
+        var set = flash with { Power = power };
+        return LightOf(at, light, first with
+        {
+            Flash = set,
+            Power = first.Power with { Power = power },
+            Panel = first.Panel! with { Flash = set },
+        });
+    }
+
+    private static LightPlan LightOf(SetUpAtFraming at, LightSpec light, LightSolution solution)
+    {
+        var flash = LightingCases.FlashOf(at.Kit, light);
+        var reached = solution.Power.IsReached;
+        return new LightPlan
+        {
+            Flash = solution.Flash.Name,
+            Role = light.Role,
+            Modifier = light.Modifier,
+            Distance = solution.Flash.Distance,
+            Power = reached ? solution.Power.Power : null,
+            PowerMark = reached ? solution.Power.Power.Nominal : solution.Power.BindingLimit!,
+            Budget = solution.Budget,
+            FlashDuration = reached ? solution.FlashDuration : null,
+            RecycleTime = reached ? solution.RecycleTime : null,
+            FlashesCarried = reached
+                ? FlashEnergy.FlashesPerSet(flash.FlashesPerSet, solution.Power.Power) * (1 + flash.SpareSets)
+                : null,
+            DistancePowers = DistanceTable.Of(solution),
+        };
+    }
+}

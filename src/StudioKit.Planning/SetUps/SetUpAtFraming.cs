@@ -1,0 +1,73 @@
+using StudioKit.Kits.SetUps;
+using StudioKit.Kits.Subjects;
+using StudioKit.Kits;
+using StudioKit.Physics.Exposure.Flashes;
+using StudioKit.Physics.Exposure.Series;
+using StudioKit.Physics.Exposure.SetUps;
+using StudioKit.Physics.Exposure;
+using StudioKit.Planning.Framing;
+using StudioKit.Planning.Studio.Lights;
+
+namespace StudioKit.Planning.SetUps;
+
+/// <summary>One set-up at one framing: what an exposure is solved for.</summary>
+/// <param name="Kit">The kit.</param>
+/// <param name="SetUp">The set-up.</param>
+/// <param name="Framing">The framing.</param>
+/// <param name="Known">How well the inputs are known.</param>
+/// <param name="Light">The studio's light; none where the set-up does not stand on the panel.</param>
+internal sealed record SetUpAtFraming(KitSpec Kit, SetUpSpec SetUp, PlannedFraming Framing, KnownSetUp Known, StudioLight? Light)
+{
+    private static readonly FNumber UsualAperture = new(16);
+
+    private FNumber? _aperture;
+    private FNumber? _wanted;
+
+    /// <summary>Subjects of the set-up that fit into the field whole, longest first.</summary>
+    public IReadOnlyList<SubjectSpec> SubjectsThatFit { get; } =
+        [.. Kit.Subjects
+            .Where(subject => SetUp.Subjects.Count == 0 || SetUp.Subjects.Contains(subject.Name))
+            .Where(subject => subject.Length <= Framing.Plan.FieldWidth)
+            .OrderByDescending(subject => subject.Length)];
+
+    /// <summary>The subject that fills the field best; none where none fits.</summary>
+    public SubjectSpec? MainSubject => SubjectsThatFit.Count > 0 ? SubjectsThatFit[0] : null;
+
+    /// <summary>Its way of lighting.</summary>
+    public SetUpPlanner Planner { get; } = SetUpPlanners.Of(SetUp);
+
+    /// <summary>Ambient light that the set-up is planned for.</summary>
+    public ExposureValue Ambient => SetUp.Ambient ?? Kit.Site.Ambient;
+
+    /// <summary>The f-number to use: the set-up's own, or the sharpest for the subject, within what the lens has.</summary>
+    public FNumber Aperture => _aperture ??= WithinLens(Wanted);
+
+    /// <summary>Says where the lens does not have the f-number that the set-up wants.</summary>
+    public IReadOnlyList<string> ApertureCaveats => Aperture == Wanted
+        ? []
+        : [$"{Framing.Lens.Name} has no {Wanted.Nominal}; {Aperture.Nominal} is used."];
+
+    /// <summary>The camera set for it.</summary>
+    public CameraCase Camera => LightingCases.Camera(Kit, SetUp, Framing, Aperture);
+
+    /// <summary>Limits where flash is the light.</summary>
+    public SetUpLimits Limits => ShotLimits.Of(this);
+
+    /// <summary>Limits where the exposure follows the ambient light.</summary>
+    public SetUpLimits LimitsInAmbientLight => ShotLimits.InAmbientLight(this);
+
+    /// <summary>One flash of the set-up, with how well its numbers are known.</summary>
+    public FlashCase Flash(LightSpec light) => LightingCases.Flash(Kit, light) with { Uncertainty = Known.Of(SetUp, light) };
+
+    private FNumber Wanted => _wanted ??=
+        SetUp.Aperture is { } given ? ThirdStopSeries.FromMark(given)
+        : MainSubject is { } subject ? SharpnessPlanner.Sharpest(Framing, subject)
+        : UsualAperture;
+
+    private FNumber WithinLens(FNumber wanted)
+    {
+        var widest = ThirdStopSeries.FromMark(Framing.Lens.WidestAperture);
+        var smallest = ThirdStopSeries.FromMark(Framing.Lens.SmallestAperture);
+        return wanted.Value < widest.Value ? widest : wanted.Value > smallest.Value ? smallest : wanted;
+    }
+}

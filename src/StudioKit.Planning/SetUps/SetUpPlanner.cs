@@ -1,0 +1,46 @@
+using StudioKit.Kits.SetUps;
+using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.SetUps;
+
+namespace StudioKit.Planning.SetUps;
+
+/// <summary>One way of lighting: its lights in order, how it is solved and judged, and what to try and turn. Each has a folder of its own.</summary>
+internal abstract class SetUpPlanner
+{
+    /// <summary>Whether it lights the panel from below, and so asks for a panel, a frame and a place for the flash.</summary>
+    public virtual bool LightsPanel => false;
+
+    /// <summary>Whether the subject is photographed where it sits, with its habitat behind.</summary>
+    public virtual bool WhereItSits => false;
+
+    /// <summary>How to see that it works, before the animal comes out of its box.</summary>
+    public abstract string Check { get; }
+
+    /// <summary>Roles on the subject, the leading one first: what that gives is the main light.</summary>
+    protected abstract IReadOnlyList<LightRole> RolesOnSubject { get; }
+
+    /// <summary>The lights in the order in which a solution gives them; what this way of lighting has no use for is left out.</summary>
+    public virtual IReadOnlyList<LightSpec> InOrder(SetUpSpec setUp) => [.. RolesOnSubject.SelectMany(role => setUp.LightsOf(role))];
+
+    /// <summary>Lights that fire along at the power of another and are not solved for.</summary>
+    public virtual IEnumerable<LightSpec> Alongside(SetUpSpec setUp) => [];
+
+    /// <summary>Finds the settings, and what would mend them where there are none that work.</summary>
+    public abstract SetUpSolution Solve(SetUpAtFraming at);
+
+    /// <summary>If this is seen, turn that.</summary>
+    public abstract IReadOnlyList<Remedy> Remedies(SetUpAtFraming at, SetUpResult result);
+
+    /// <summary>One standard deviation of what the set-up aims at.</summary>
+    /// <param name="result">The exposure found.</param>
+    /// <param name="main">Account of the main flash.</param>
+    /// <param name="ambient">One standard deviation of the ambient light.</param>
+    public abstract Stops Uncertainty(SetUpResult result, LightBudget main, Stops ambient);
+
+    /// <summary>The lights on the subject; those of the leading role share the main level, those of a later role fill at the set-up's fill level.</summary>
+    protected IReadOnlyList<SubjectLight> OnSubject(SetUpAtFraming at)
+    {
+        var lights = RolesOnSubject.SelectMany(role => at.SetUp.LightsOf(role)).ToList();
+        return [.. lights.Select(light => new SubjectLight(at.Flash(light), light.Role == lights[0].Role ? default : at.SetUp.FillLevel))];
+    }
+}

@@ -1,0 +1,53 @@
+using StudioKit.Kits.SetUps;
+using StudioKit.Kits;
+using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Light.Checks;
+using StudioKit.Physics.Light.Views;
+using StudioKit.Physics.Light;
+using StudioKit.Physics.Structure.Frames;
+using StudioKit.Planning.Framing;
+using StudioKit.Planning.Studio.Panels;
+using UnitsNet;
+
+namespace StudioKit.Planning.Studio.Lights;
+
+/// <summary>The studio's light: panel, frame and surround as planned, lit by whatever flashes a set-up puts below.</summary>
+/// <remarks>The one place where a light scene is made. What was lit is kept by the value of its scene, for every set-up and for whoever asks later.</remarks>
+public sealed class StudioLight
+{
+    private readonly KitSpec _kit;
+    private readonly PanelPlan _panel;
+    private readonly FrameResult? _frame;
+    private readonly LightStore _store;
+
+    internal StudioLight(KitSpec kit, PanelPlan panel, FrameResult? frame, LightStore store) => (_kit, _panel, _frame, _store) = (kit, panel, frame, store);
+
+    /// <summary>The panel lit by a set-up's flashes where they stand.</summary>
+    internal LitPanel Of(SetUpSpec setUp) => _store.Lit(PanelScene.Of(_kit, _panel, _frame, setUp));
+
+    /// <summary>What is impossible about a set-up's geometry, a sentence each; such a set-up is planned without a light map.</summary>
+    internal IReadOnlyList<string> ProblemsOf(SetUpSpec setUp, IReadOnlyList<PlannedFraming> framings)
+    {
+        var views = PanelSight.Of(_kit.Subjects, setUp, framings).Select(ViewOf).ToList();
+        return [.. SceneCheck.Problems(Of(setUp).Scene, views).Select(problem => problem.Sentence).Distinct(StringComparer.Ordinal)];
+    }
+
+    /// <summary>Margins over the frame of one framing at each possible camera angle, flashes below at full power.</summary>
+    internal IEnumerable<(PanelSight Sight, WhiteMarginMap Margins)> Seen(SetUpSpec setUp, PlannedFraming framing, CameraCase camera)
+    {
+        var lit = Of(setUp);
+        foreach (var sight in PanelSight.Of(_kit.Subjects, setUp, framing))
+        {
+            if (lit.Seen(ViewOf(sight), camera) is { } margins)
+            {
+                yield return (sight, margins);
+            }
+        }
+    }
+
+    /// <summary>The camera's view over the panel.</summary>
+    internal CameraView ViewOf(PanelSight sight) => sight.ViewAt(SubjectBack);
+
+    // The light calculation counts from half the sheet's length behind its front edge.
+    private Length SubjectBack => _panel.SubjectFromFront - (_panel.Depth / 2);
+}
