@@ -1,3 +1,6 @@
+using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Series;
+
 namespace StudioKit.Kits.Quantities;
 
 /// <summary>Values of exposure and magnification as they stand on cameras and flashes.</summary>
@@ -30,13 +33,13 @@ internal static class LightText
         }
 
         return NumberText.Bare(cursor.Rest, "an f-number", "f/16").Then(number => number > 0
-            ? Reading<double>.Good(ThirdStopMarks.FNumber(number))
+            ? Reading<double>.Good(ThirdStopSeries.FromMark(new FNumber(number)).Value)
             : Reading<double>.Bad($"'{text}' is not an f-number: it must be above zero.", "Write for example 'f/16'."));
     }
 
     public static Reading<double> Shutter(string text) =>
         NumberText.Quantity(text, UnitDimension.Time).Then(seconds => seconds > 0
-            ? Reading<double>.Good(ThirdStopMarks.Time(seconds))
+            ? Reading<double>.Good(ThirdStopSeries.FromMark(new ShutterSpeed(seconds)).Seconds)
             : Reading<double>.Bad($"'{text}' is not a shutter speed: it must be above zero.", "Write for example '1/125 s'."));
 
     public static Reading<double> Iso(string text)
@@ -177,7 +180,8 @@ internal static class LightText
 
     private static Reading<double> Share(string text, double fraction, double stops)
     {
-        var share = fraction > 0 ? Math.Pow(2, Math.Log2(ThirdStopMarks.Power(fraction)) + Thirds(stops)) : 0;
+        var exact = fraction is > 0 and <= 1 ? ThirdStopSeries.FromMark(new FlashPower(fraction)).Fraction : fraction;
+        var share = exact > 0 ? Math.Pow(2, Math.Log2(exact) + Thirds(stops)) : 0;
         return share is > 0 and <= 1 + 1e-9
             ? Reading<double>.Good(Math.Min(share, 1))
             : Reading<double>.Bad($"'{text}' is not a flash power: it must be above 0 and at most 1/1.", "Write for example '1/8 +1/3'.");
