@@ -1,15 +1,30 @@
-using StudioKit.Physics.Light.Obstacles;
-using StudioKit.Physics.Light;
 using StudioKit.Physics;
+using StudioKit.Physics.Light;
 
 namespace StudioKit.Planning.Studio.Lights;
 
-/// <summary>Keeps what was lit, by the value of its scene, so that nothing is lit twice.</summary>
+/// <summary>Keeps what was lit by the value of what it was lit from: the box by panel and surround, its light by where the flashes stand.</summary>
 internal sealed class LightStore
 {
-    private readonly Kept<(LightPanel, LightSurround, ValueList<Obstacle>, ValueList<Emitter>), LitPanel> _lit = new();
+    private static readonly PanelGrid Grid = new(24, 24);
 
-    /// <summary>A scene lit.</summary>
-    public LitPanel Lit(LightScene scene) => _lit.Get(
-        (scene.Panel, scene.Surround with { Frame = [] }, [.. scene.Surround.Frame], [.. scene.Emitters]), _ => new LitPanel(scene));
+    private readonly Kept<(LightPanel Panel, LightSurround Bare), LightBox> _bare = new();
+    private readonly Kept<(LightPanel Panel, LightSurround Surround), LightBox> _boxes = new();
+    private readonly Kept<(LightBox Box, ValueList<Emitter> Flashes), LightMap> _maps = new();
+    private readonly Kept<LightScene, LitPanel> _lit = new();
+
+    /// <summary>A scene lit; nothing is worked out before somebody looks.</summary>
+    public LitPanel Lit(LightScene scene) => _lit.Get(scene, of => new LitPanel(of, this));
+
+    /// <summary>Light on the panel of a scene without problems.</summary>
+    internal LightMap MapOf(LightScene scene)
+    {
+        var box = _boxes.Get((scene.Panel, scene.Surround), Framed);
+        ValueList<Emitter> places = [.. scene.Emitters.Select(flash => flash with { AxialIntensityTime = 1 })];
+        return _maps.Get((box, places), static of => of.Box.Illuminate(of.Flashes)).AtIntensities([.. scene.Emitters.Select(flash => flash.AxialIntensityTime)]);
+    }
+
+    // Another frame in the same box: only the pipes that were not there before are worked out.
+    private LightBox Framed((LightPanel Panel, LightSurround Surround) of) =>
+        _bare.Get((of.Panel, of.Surround with { Frame = [] }), static bare => LightBox.Prepare(bare.Panel, bare.Bare, Grid)).WithFrame(of.Surround.Frame);
 }

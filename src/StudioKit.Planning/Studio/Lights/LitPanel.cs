@@ -7,11 +7,10 @@ namespace StudioKit.Planning.Studio.Lights;
 
 /// <summary>A panel over its flashes at full power: lit once, looked at by every framing.</summary>
 /// <param name="scene">Panel, surround and flashes.</param>
-internal sealed class LitPanel(LightScene scene)
+/// <param name="store">Where its light is kept.</param>
+internal sealed class LitPanel(LightScene scene, LightStore store)
 {
-    private static readonly PanelGrid Grid = new(24, 24);
-
-    private readonly Lazy<LightMap?> _map = new(() => SceneCheck.Problems(scene).Count > 0 ? null : LightSolver.Solve(scene, Grid));
+    private readonly Lazy<LightMap?> _map = new(() => SceneCheck.Problems(scene).Count > 0 ? null : store.MapOf(scene));
 
     /// <summary>Panel, flashes, frame and ground.</summary>
     public LightScene Scene { get; } = scene;
