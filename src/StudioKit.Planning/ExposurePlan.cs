@@ -1,5 +1,6 @@
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
+using StudioKit.Planning.Framing;
 using UnitsNet;
 
 namespace StudioKit.Planning;

@@ -1,6 +1,7 @@
 using StudioKit.Physics.Packing;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Cutting;
+using StudioKit.Planning.Studio;
 using UnitsNet;
 
 namespace StudioKit.Planning;

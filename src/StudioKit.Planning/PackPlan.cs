@@ -1,4 +1,5 @@
 using StudioKit.Physics.Packing;
+using StudioKit.Planning.Packing;
 using UnitsNet;
 
 namespace StudioKit.Planning;

@@ -1,5 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Planning.Framing;
+using StudioKit.Planning.Handling;
 using StudioKit.Planning.Studio.Lights;
 
 namespace StudioKit.Planning;

@@ -1,7 +1,7 @@
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
 using StudioKit.Planning.Checks;
-using StudioKit.Planning.Frames;
+using StudioKit.Planning.Studio.Frames;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Packing;
 using StudioKit.Planning.Session;

@@ -1,3 +1,4 @@
+using StudioKit.Planning.Session;
 using UnitsNet;
 
 namespace StudioKit.Planning;

@@ -1,4 +1,5 @@
 using System.Text;
+using StudioKit.Planning.Packing;
 using StudioKit.Planning;
 using StudioKit.Sheets.Building;
 using StudioKit.Sheets.Documents;

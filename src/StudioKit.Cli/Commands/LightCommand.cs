@@ -1,8 +1,9 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
-using StudioKit.Sheets.Json;
 using StudioKit.Cli.Tables;
+using StudioKit.Planning.Studio.Placing;
 using StudioKit.Planning;
+using StudioKit.Sheets.Json;
 
 namespace StudioKit.Cli.Commands;
 

@@ -1,4 +1,5 @@
 using Spectre.Console;
+using StudioKit.Planning.Studio.Lights;
 using StudioKit.Planning;
 
 namespace StudioKit.Cli.Tables;

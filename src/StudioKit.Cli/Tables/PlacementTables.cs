@@ -1,5 +1,6 @@
 using Spectre.Console;
 using StudioKit.Physics.Light.Placements;
+using StudioKit.Planning.Studio.Placing;
 using StudioKit.Planning;
 
 namespace StudioKit.Cli.Tables;

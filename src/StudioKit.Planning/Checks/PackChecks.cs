@@ -1,5 +1,5 @@
 using StudioKit.Physics.Packing;
-using StudioKit.Planning.Frames;
+using StudioKit.Planning.Studio.Frames;
 using StudioKit.Planning.Packing;
 
 namespace StudioKit.Planning.Checks;

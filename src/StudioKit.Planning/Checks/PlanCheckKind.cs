@@ -1,3 +1,4 @@
+
 namespace StudioKit.Planning.Checks;
 
 /// <summary>What a plan is checked for.</summary>

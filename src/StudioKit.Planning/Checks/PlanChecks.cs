@@ -1,5 +1,5 @@
 using StudioKit.Kits.Studio;
-using StudioKit.Planning.Frames;
+using StudioKit.Planning.Studio.Frames;
 using UnitsNet;
 
 namespace StudioKit.Planning.Checks;

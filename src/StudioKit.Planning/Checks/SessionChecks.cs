@@ -1,3 +1,5 @@
+using StudioKit.Planning.Session;
+
 namespace StudioKit.Planning.Checks;
 
 /// <summary>Whether no animal is held too long, and whether the cells last the day.</summary>

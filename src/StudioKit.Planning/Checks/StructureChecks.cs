@@ -1,5 +1,5 @@
 using StudioKit.Physics.Structure;
-using StudioKit.Planning.Frames;
+using StudioKit.Planning.Studio.Frames;
 
 namespace StudioKit.Planning.Checks;
 

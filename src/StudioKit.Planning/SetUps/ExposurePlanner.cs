@@ -70,6 +70,6 @@ internal static class ExposurePlanner
         FlashDuration = result.Lights.Count > 0 ? result.Lights.Select(light => light.FlashDuration).Max() : null,
         RecycleTime = result.Lights.Count > 0 ? result.Lights.Select(light => light.RecycleTime).Max() : null,
         Flashes = result.Lights.Count,
-        AmbientShare = AmbientShare.Of(result),
+        AmbientShare = AmbientWeight.Of(result),
     };
 }

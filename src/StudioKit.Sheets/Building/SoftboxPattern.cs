@@ -1,4 +1,4 @@
-using StudioKit.Planning;
+using StudioKit.Planning.Studio;
 using StudioKit.Sheets.Drawings;
 
 namespace StudioKit.Sheets.Building;

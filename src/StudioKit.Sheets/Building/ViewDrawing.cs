@@ -1,4 +1,5 @@
 using StudioKit.Physics.Structure.Frames;
+using StudioKit.Planning.Studio;
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
 

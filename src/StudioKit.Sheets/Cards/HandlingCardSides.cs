@@ -1,5 +1,6 @@
 using StudioKit.Kits.Cards;
 using StudioKit.Kits.Subjects;
+using StudioKit.Planning.Handling;
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;

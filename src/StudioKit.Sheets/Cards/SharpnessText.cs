@@ -1,3 +1,4 @@
+using StudioKit.Planning.Framing;
 using StudioKit.Planning;
 
 namespace StudioKit.Sheets.Cards;

@@ -1,6 +1,7 @@
 using System.Globalization;
-using StudioKit.Planning;
 using StudioKit.Planning.Cutting;
+using StudioKit.Planning.Studio;
+using StudioKit.Planning;
 using StudioKit.Sheets.Building;
 using StudioKit.Sheets.Layout;
 using StudioKit.Sheets.Wording;

@@ -1,6 +1,6 @@
 using System.Globalization;
-using StudioKit.Planning;
 using StudioKit.Planning.Cutting;
+using StudioKit.Planning;
 using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Documents;

@@ -1,3 +1,4 @@
+using StudioKit.Planning.Studio;
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
 using UnitsNet;

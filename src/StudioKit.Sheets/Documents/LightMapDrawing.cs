@@ -1,4 +1,5 @@
 using StudioKit.Physics.Light;
+using StudioKit.Planning.Studio.Lights;
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;

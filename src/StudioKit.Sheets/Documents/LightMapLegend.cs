@@ -1,3 +1,4 @@
+using StudioKit.Planning.Studio.Lights;
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;

@@ -1,4 +1,4 @@
-using StudioKit.Planning;
+using StudioKit.Planning.Studio.Lights;
 using StudioKit.Sheets.Drawings;
 
 namespace StudioKit.Sheets.Documents;

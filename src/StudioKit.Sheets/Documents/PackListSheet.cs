@@ -1,6 +1,8 @@
 using System.Globalization;
+using StudioKit.Planning.Packing;
 using StudioKit.Planning;
 using StudioKit.Sheets.Layout;
+
 using MassOrigin = StudioKit.Physics.Packing.MassOrigin;
 
 namespace StudioKit.Sheets.Documents;

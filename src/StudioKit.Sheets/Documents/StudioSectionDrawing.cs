@@ -1,3 +1,5 @@
+using StudioKit.Planning.Studio.Lights;
+using StudioKit.Planning.Studio;
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;

@@ -1,5 +1,5 @@
-using StudioKit.Planning;
 using StudioKit.Planning.Cutting;
+using StudioKit.Planning;
 
 namespace StudioKit.Sheets.Json;
 

@@ -1,4 +1,5 @@
 using StudioKit.Physics.Sources;
+using StudioKit.Planning.Packing;
 using StudioKit.Planning;
 
 namespace StudioKit.Sheets.Json;

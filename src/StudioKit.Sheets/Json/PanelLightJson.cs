@@ -1,5 +1,8 @@
-using StudioKit.Physics.Light;
 using StudioKit.Physics.Light.Views;
+using StudioKit.Physics.Light;
+using StudioKit.Planning.Studio.Lights;
+using StudioKit.Planning.Studio.Placing;
+using StudioKit.Planning.Studio;
 using StudioKit.Planning;
 
 namespace StudioKit.Sheets.Json;

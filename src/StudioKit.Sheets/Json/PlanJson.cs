@@ -1,5 +1,6 @@
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Sources;
+using StudioKit.Planning.Framing;
 using StudioKit.Planning;
 using StudioKit.Sheets.Wording;
 

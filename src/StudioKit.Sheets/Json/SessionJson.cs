@@ -1,3 +1,4 @@
+using StudioKit.Planning.Handling;
 using StudioKit.Planning;
 
 namespace StudioKit.Sheets.Json;

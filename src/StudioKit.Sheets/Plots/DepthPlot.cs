@@ -1,6 +1,7 @@
-using OxyPlot;
 using OxyPlot.Axes;
+using OxyPlot;
 using StudioKit.Physics.Optics;
+using StudioKit.Planning.Framing;
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
 

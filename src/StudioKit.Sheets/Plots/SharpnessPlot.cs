@@ -1,7 +1,8 @@
-using OxyPlot;
 using OxyPlot.Annotations;
 using OxyPlot.Axes;
+using OxyPlot;
 using StudioKit.Physics.Exposure;
+using StudioKit.Planning.Framing;
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
 

@@ -1,5 +1,5 @@
-using StudioKit.Planning;
 using StudioKit.Planning.Checks;
+using StudioKit.Planning;
 
 namespace StudioKit.Sheets.Wording;
 

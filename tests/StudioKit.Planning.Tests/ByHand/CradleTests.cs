@@ -1,3 +1,5 @@
+using StudioKit.Planning.Studio;
+
 namespace StudioKit.Planning.Tests.ByHand;
 
 /// <summary>A flash is held by a rail where there is room for one under it, else it lies on the ground.</summary>

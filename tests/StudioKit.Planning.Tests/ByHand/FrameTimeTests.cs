@@ -1,4 +1,5 @@
 using StudioKit.Kits.SetUps;
+using StudioKit.Planning.Session;
 
 namespace StudioKit.Planning.Tests.ByHand;
 

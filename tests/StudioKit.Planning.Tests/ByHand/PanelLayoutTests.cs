@@ -1,3 +1,5 @@
+using StudioKit.Planning.Studio.Lights;
+
 namespace StudioKit.Planning.Tests.ByHand;
 
 /// <summary>Where subject, camera, flash and light lie on and about the panel.</summary>

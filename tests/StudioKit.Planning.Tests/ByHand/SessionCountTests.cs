@@ -1,3 +1,5 @@
+using StudioKit.Planning.Session;
+
 namespace StudioKit.Planning.Tests.ByHand;
 
 /// <summary>Frames, times and order of a session, counted.</summary>

@@ -1,3 +1,4 @@
+
 namespace StudioKit.Planning.Tests.ByHand;
 
 /// <summary>How sharp a subject is, through a plan. f = 60 mm at half life size with equal pupils: the pupil lies 180 mm before the subject.</summary>

@@ -1,4 +1,5 @@
 using StudioKit.Planning.Checks;
+using StudioKit.Planning.Studio;
 using UnitsNet;
 
 namespace StudioKit.Planning.Tests.Frames;

@@ -1,8 +1,9 @@
 using StudioKit.Kits;
 using StudioKit.Physics.Packing;
 using StudioKit.Physics.Structure.Frames;
-using StudioKit.Planning.Frames;
 using StudioKit.Planning.Packing;
+using StudioKit.Planning.Studio.Frames;
+using StudioKit.Planning.Studio;
 using UnitsNet;
 
 namespace StudioKit.Planning.Tests.Frames;

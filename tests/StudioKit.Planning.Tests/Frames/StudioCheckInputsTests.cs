@@ -1,6 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Physics.Structure;
-using StudioKit.Planning.Frames;
+using StudioKit.Planning.Studio.Frames;
 using UnitsNet;
 
 namespace StudioKit.Planning.Tests.Frames;

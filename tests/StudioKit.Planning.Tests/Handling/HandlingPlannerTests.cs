@@ -1,5 +1,6 @@
-using StudioKit.Kits;
 using StudioKit.Kits.Subjects;
+using StudioKit.Kits;
+using StudioKit.Planning.Handling;
 
 namespace StudioKit.Planning.Tests.Handling;
 

@@ -1,5 +1,6 @@
 using StudioKit.Kits.Carrying;
 using StudioKit.Physics.Packing;
+using StudioKit.Planning.Packing;
 using UnitsNet;
 
 namespace StudioKit.Planning.Tests.Packing;

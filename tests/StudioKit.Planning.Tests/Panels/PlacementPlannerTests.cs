@@ -1,4 +1,5 @@
 using StudioKit.Physics.Light.Placements;
+using StudioKit.Planning.Studio.Placing;
 
 namespace StudioKit.Planning.Tests.Panels;
 

@@ -1,5 +1,6 @@
 using StudioKit.Kits.Subjects;
 using StudioKit.Planning.Checks;
+using StudioKit.Planning.Session;
 using UnitsNet;
 
 namespace StudioKit.Planning.Tests.Sessions;

@@ -1,4 +1,5 @@
 using StudioKit.Kits.Subjects;
+using StudioKit.Planning.Handling;
 using StudioKit.Planning;
 using UglyToad.PdfPig;
 using UnitsNet;

@@ -1,5 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
+using StudioKit.Planning.Studio.Lights;
 using StudioKit.Planning;
 using StudioKit.Sheets.Documents;
 using StudioKit.Sheets.Drawings;

@@ -1,5 +1,5 @@
 using StudioKit.Physics.Exposure;
-using StudioKit.Planning;
+using StudioKit.Planning.Studio.Lights;
 using StudioKit.Sheets.Documents;
 using StudioKit.Sheets.Drawings;
 

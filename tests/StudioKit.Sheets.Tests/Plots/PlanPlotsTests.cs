@@ -1,6 +1,6 @@
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Optics;
-using StudioKit.Planning;
+using StudioKit.Planning.Framing;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Plots;
 using UnitsNet;

@@ -34,5 +34,5 @@ internal sealed class DaylightFillPlanner : SetUpPlanner
         new("Subject dark against the sky", "fill up 1/3 to 2/3"),
     ];
 
-    public override Stops Uncertainty(SetUpResult result, LightBudget main, Stops ambient) => AmbientShare.Uncertainty(result, main, ambient);
+    public override Stops Uncertainty(SetUpResult result, LightBudget main, Stops ambient) => AmbientWeight.Uncertainty(result, main, ambient);
 }

@@ -34,5 +34,5 @@ internal sealed class LowLightFillPlanner : SetUpPlanner
         new("Wet skin glares", "turn the polariser; it costs 1 to 2 stops"),
     ];
 
-    public override Stops Uncertainty(SetUpResult result, LightBudget main, Stops ambient) => AmbientShare.Uncertainty(result, main, ambient);
+    public override Stops Uncertainty(SetUpResult result, LightBudget main, Stops ambient) => AmbientWeight.Uncertainty(result, main, ambient);
 }

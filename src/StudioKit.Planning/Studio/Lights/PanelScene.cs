@@ -7,7 +7,7 @@ using StudioKit.Physics.Light.Obstacles;
 using StudioKit.Physics.Light;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Physics;
-using StudioKit.Planning.Frames;
+using StudioKit.Planning.Studio.Frames;
 using UnitsNet;
 
 namespace StudioKit.Planning.Studio.Lights;

@@ -4,7 +4,7 @@ using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.Flashes;
 using StudioKit.Physics.Light;
 using StudioKit.Physics.Structure.Frames;
-using StudioKit.Planning.Frames;
+using StudioKit.Planning.Studio.Frames;
 using UnitsNet;
 
 namespace StudioKit.Planning.Studio.Lights;

@@ -4,7 +4,7 @@ using StudioKit.Kits;
 using StudioKit.Physics.Light;
 using StudioKit.Physics.Light.Views;
 using StudioKit.Physics.Packing;
-using StudioKit.Planning.Frames;
+using StudioKit.Planning.Studio.Frames;
 using StudioKit.Planning.Framing;
 using UnitsNet;
 

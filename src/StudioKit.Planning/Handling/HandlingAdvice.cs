@@ -1,0 +1,10 @@
+using StudioKit.Kits.Subjects;
+
+namespace StudioKit.Planning.Handling;
+
+/// <summary>One line of a handling card.</summary>
+/// <param name="Topic">What it is about.</param>
+/// <param name="Text">The advice.</param>
+/// <param name="Source">Where it is published, or "common practice, no published source".</param>
+/// <param name="Published">Whether it has a published source.</param>
+public sealed record HandlingAdvice(HandlingTopic Topic, string Text, string Source, bool Published);

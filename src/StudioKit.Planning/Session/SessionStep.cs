@@ -1,0 +1,37 @@
+using UnitsNet;
+
+namespace StudioKit.Planning.Session;
+
+/// <summary>One step of a session.</summary>
+public sealed record SessionStep
+{
+    /// <summary>What is done.</summary>
+    public required SessionStepKind Kind { get; init; }
+
+    /// <summary>The step in a sentence.</summary>
+    public required string What { get; init; }
+
+    /// <summary>Name of the subject that it is for.</summary>
+    public required string Subject { get; init; }
+
+    /// <summary>Name of the set-up.</summary>
+    public required string SetUp { get; init; }
+
+    /// <summary>Name of the framing; with the set-up it names the card to take.</summary>
+    public required string Framing { get; init; }
+
+    /// <summary>How long it takes.</summary>
+    public required Duration Time { get; init; }
+
+    /// <summary>Frames taken [1].</summary>
+    public int Frames { get; init; }
+
+    /// <summary>Flashes fired, every head counted [1].</summary>
+    public int Flashes { get; init; }
+
+    /// <summary>Whether the animal is held meanwhile.</summary>
+    public bool Held { get; init; }
+
+    /// <summary>The card to take, as its head reads.</summary>
+    public string Card => $"{SetUp}, {Framing}";
+}

@@ -1,0 +1,26 @@
+namespace StudioKit.Planning.Session;
+
+/// <summary>What is done in a step of a session.</summary>
+public enum SessionStepKind
+{
+    /// <summary>Unpack and set up for the first time.</summary>
+    SettingUp,
+
+    /// <summary>Change to another set-up.</summary>
+    Changing,
+
+    /// <summary>Change lens or magnification.</summary>
+    Reframing,
+
+    /// <summary>Photograph the test object.</summary>
+    Testing,
+
+    /// <summary>Fetch the animal and let it settle; from here on it is held.</summary>
+    Settling,
+
+    /// <summary>Photograph the subject.</summary>
+    Shooting,
+
+    /// <summary>Let it go.</summary>
+    Releasing,
+}

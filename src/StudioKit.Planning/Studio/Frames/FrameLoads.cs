@@ -1,0 +1,71 @@
+using StudioKit.Kits;
+using StudioKit.Kits.Studio;
+using StudioKit.Physics.Packing;
+using StudioKit.Physics.Structure;
+using StudioKit.Physics.Structure.Frames;
+using UnitsNet;
+
+namespace StudioKit.Planning.Studio.Frames;
+
+/// <summary>What a frame weighs and carries, and the studio to be checked with it.</summary>
+internal static class FrameLoads
+{
+    /// <summary>Pipe and fittings.</summary>
+    public static MassStatement FrameMass(KitSpec kit, FrameResult frame) =>
+        StudioMass.Of(frame, FrameDesign.PipeOf(kit.Frame.Pipe), FrameDesign.CaseOf(kit.Frame.Fittings), kit.Frame.Mass);
+
+    /// <summary>All that stands, without ballast.</summary>
+    public static Mass StandingMass(KitSpec kit, PanelPlan panel, FrameResult frame, IReadOnlyList<SheetPart> parts) =>
+        FrameMass(kit, frame).Mass + panel.Mass + SkirtMass(kit, parts) + LowerFlashes.CradledMass(kit, frame);
+
+    /// <summary>The studio on its site.</summary>
+    public static StudioCheckCase CaseOf(KitSpec kit, PanelPlan panel, FrameResult frame, Mass standing) => new()
+    {
+        Frame = frame,
+        Pipe = FrameDesign.PipeOf(kit.Frame.Pipe),
+        Sheet = SheetOf(kit.Panel) with { Density = SheetDensity(kit.Panel, panel) },
+        PanelWidth = panel.Width,
+        PanelDepth = panel.FlatDepth,
+        SweepRadius = frame.Shape == FrameShape.SweptTable ? panel.SweepRadius : null,
+        StandingMass = standing,
+        Ballast = kit.Frame.Ballast,
+        Pegs = kit.Frame.Pegs.Count,
+        PegHold = PegHold(kit),
+        Guyed = kit.Frame.Pegs.Guys,
+        Gust = kit.Site.Wind,
+        Air = kit.Site.Temperature,
+        SunWarming = kit.Site.SunWarming,
+        Subject = kit.Panel.SubjectInBox,
+        Elbow = kit.Panel.ElbowLoad,
+        Friction = kit.Site.GroundFriction,
+        JointStiffness = kit.Frame.JointStiffness,
+        SkirtHeight = kit.Panel.Skirts ? kit.Frame.Height : Length.Zero,
+    };
+
+    /// <summary>The sheet the panel is cut from.</summary>
+    public static Sheet SheetOf(PanelSpec panel) => new()
+    {
+        Thickness = panel.Thickness,
+        Density = panel.Density,
+        YoungsModulus = panel.YoungsModulus,
+        PoissonRatio = panel.PoissonRatio,
+        Making = panel.Making,
+        LongTermStress = panel.LongTermStress,
+        ShortTermStress = panel.ShortTermStress,
+        ThermalExpansion = panel.ThermalExpansion,
+        ColdBendRatio = panel.ColdBendRatio,
+    };
+
+    /// <summary>What one peg holds.</summary>
+    public static Force PegHold(KitSpec kit) => Force.FromNewtons(kit.Frame.Pegs.Hold.Kilograms * PanelSag.Gravity);
+
+    /// <summary>All skirts, as they are cut.</summary>
+    public static Mass SkirtMass(KitSpec kit, IReadOnlyList<SheetPart> parts) => Mass.FromKilograms(
+        kit.Panel.SkirtArealMass.KilogramsPerSquareMeter
+        * parts.Where(part => part.Kind == SheetPartKind.Skirt).Sum(part => part.Count * part.Width.Meters * part.Height.Meters));
+
+    // A panel that was weighed presses on its rails with what it weighs.
+    private static Density SheetDensity(PanelSpec sheet, PanelPlan panel) => panel.MassOrigin == MassOrigin.Weighed
+        ? Density.FromKilogramsPerCubicMeter(panel.Mass.Kilograms / (panel.Width.Meters * panel.Depth.Meters * panel.Thickness.Meters))
+        : sheet.Density;
+}

@@ -1,0 +1,45 @@
+using StudioKit.Kits;
+using StudioKit.Physics.Structure.Frames;
+using StudioKit.Planning.Cutting;
+
+namespace StudioKit.Planning.Studio.Frames;
+
+/// <summary>What to buy or take from the shelf for every studio of the batch.</summary>
+internal static class ShoppingList
+{
+    /// <summary>The list, in the order of the shop's aisles: pipe, fittings, small parts, sheets.</summary>
+    public static IReadOnlyList<ShoppingLine> Of(
+        KitSpec kit, PanelPlan panel, FrameResult frame, BarCutPlan pipe, SheetCutPlan sheets, IReadOnlyList<FittingCount> fittings) =>
+    [
+        .. pipe.Bars
+            .GroupBy(bar => (bar.StockLabel, bar.Price))
+            .Select(bars => new ShoppingLine($"{kit.Frame.Pipe.Name}, length of {bars.Key.StockLabel}", bars.Count(), PriceOf(kit, bars.Key.Price))),
+        .. fittings.Select(fitting => new ShoppingLine($"{kit.Frame.Fittings.Name}: {fitting.Name}", fitting.Count * kit.Stock.Studios, fitting.PriceEach)),
+        .. SmallParts(kit, frame).Where(line => line.Count > 0),
+        .. sheets.Sheets
+            .GroupBy(sheet => (sheet.StockLabel, sheet.Price))
+            .Select(group => new ShoppingLine($"sheet of {group.Key.StockLabel}", group.Count(), SheetPrice(kit, panel, group.Key.StockLabel, group.Key.Price))),
+    ];
+
+    private static IEnumerable<ShoppingLine> SmallParts(KitSpec kit, FrameResult frame)
+    {
+        var (stock, points) = (kit.Stock, frame.Ledge.ClipPoints.Count);
+        yield return new ShoppingLine("foot: M8 screw, two nuts, rubber tip", frame.Feet.Count * stock.Studios, stock.FootPrice);
+        yield return new ShoppingLine("pin for a pulled joint, with its cord", PinCount(frame) * stock.Studios, stock.PinPrice);
+        yield return new ShoppingLine("clip that holds the panel to a rail", points * stock.Studios, stock.ClipPrice);
+        yield return new ShoppingLine(
+            $"pad, {PlanFormat.Millimetres(frame.Ledge.Pad)} thick", (frame.Ledge.Pad.Meters > 0 ? points : 0) * stock.Studios, stock.PadPrice);
+        yield return new ShoppingLine("ground peg", kit.Frame.Pegs.Count * stock.Studios, stock.PegPrice);
+    }
+
+    private static int PinCount(FrameResult frame) =>
+        frame.Joints.Where(joint => joint.Pinned).Sum(joint => joint.Ports.Count(port => port.Member is not null));
+
+    // A kit without stock has no prices, and a price of nought would look like a gift.
+    private static decimal? PriceOf(KitSpec kit, decimal price) => kit.Stock.Lengths.Count == 0 && price == 0 && kit.Stock.Offcuts.Count == 0 ? null : price;
+
+    private static decimal? SheetPrice(KitSpec kit, PanelPlan panel, string label, decimal price) =>
+        kit.Stock.Sheets.Select(sheet => sheet.Material).Append(panel.Material).Distinct()
+            .Select(material => material == panel.Material ? SheetParts.PanelMaterial(panel) : material)
+            .SelectMany(material => SheetCuts.StockOf(kit, panel, material)).Any(sheet => sheet.Label == label) ? price : null;
+}

@@ -1,0 +1,15 @@
+using UnitsNet;
+
+namespace StudioKit.Planning.Studio;
+
+/// <summary>A flat piece to cut for one studio: panel, skirt or part of a softbox.</summary>
+/// <param name="Kind">What kind of piece it is.</param>
+/// <param name="Label">Name on the cut plan.</param>
+/// <param name="Purpose">What it is for, for a person.</param>
+/// <param name="Material">What it is cut from, as on the shopping list.</param>
+/// <param name="Width">First side to cut.</param>
+/// <param name="Height">Second side to cut.</param>
+/// <param name="Count">How many for one studio [1].</param>
+/// <param name="KeepsDirection">Whether it keeps the sheet's direction, as cloth and extruded sheet should.</param>
+public sealed record SheetPart(
+    SheetPartKind Kind, string Label, string Purpose, string Material, Length Width, Length Height, int Count, bool KeepsDirection);
