@@ -65,6 +65,8 @@ public sealed class CameraViewTests
         var reach = patch.Outline.Max(place => place.Across.Millimeters);
         reach.Should().BeApproximately((18 * cos) + (12 * Math.Abs(sin)), 1e-6, "the frame's top turns along with its right side");
         patch.Outline.Max(place => place.AlongSheet.Millimeters).Should().BeApproximately(225 + (18 * Math.Abs(sin)) + (12 * cos), 1e-6);
+        patch.Outline.Max(place => Math.Pow(place.Across.Millimeters, 2) + Math.Pow(place.AlongSheet.Millimeters - 225, 2))
+            .Should().BeApproximately((18 * 18) + (12 * 12), 1e-6, "width and height turn the same way, else the field is skewed");
     }
 
     [Fact]

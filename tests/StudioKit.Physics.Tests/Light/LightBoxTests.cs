@@ -1,6 +1,7 @@
 using StudioKit.Physics.Light;
 using StudioKit.Physics.Light.Lobes;
 using StudioKit.Physics.Light.Obstacles;
+using StudioKit.Physics.Light.Solving;
 using UnitsNet;
 
 namespace StudioKit.Physics.Tests.Light;
@@ -82,6 +83,19 @@ public sealed class LightBoxTests
                     LightSolver.Solve(Studio.Scene(Studio.Panel(), surround, others), Grid));
             },
             iter: 20);
+
+    /// <summary>Reciprocity: what stands between two patches stands between them whichever sends.</summary>
+    [Fact]
+    public void An_obstacle_blocks_light_both_ways()
+    {
+        var mesh = new PatchMesh(Studio.Panel(), Studio.WhiteSkirts, 6);
+        var stride = VectorMath.Padded(mesh.Patches.Length);
+        AnyPipe.Sample(pipe =>
+        {
+            var blocked = new ShadowRays(mesh, new ReceiverSet([])).Of(pipe).Exchange.ToHashSet();
+            return blocked.All(place => blocked.Contains((place % stride * stride) + (place / stride)));
+        });
+    }
 
     [Fact]
     public void A_preview_differs_from_the_exact_answer_by_the_bodys_shadow_in_the_reflected_light_alone()
