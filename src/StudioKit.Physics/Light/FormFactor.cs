@@ -5,45 +5,6 @@ namespace StudioKit.Physics.Light;
 /// <summary>Form factors in closed form: the share of a diffuse surface's light that falls on another.</summary>
 public static class FormFactor
 {
-    /// <summary>Between equal, opposed, parallel rectangles.</summary>
-    /// <param name="width">Side X over distance [1]; &gt; 0.</param>
-    /// <param name="depth">Side Y over distance [1]; &gt; 0.</param>
-    /// <returns>F₁₂ [1]; 0 to 1.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A side is not above zero.</exception>
-    [Source("Howell", "configuration C-11")]
-    public static double OpposedRectangles(double width, double depth)
-    {
-        Guard.Positive(width);
-        Guard.Positive(depth);
-        return ParallelExchange(0, width, 0, depth, 0, width, 0, depth, 1) / (width * depth);
-    }
-
-    /// <summary>Between perpendicular rectangles that share an edge, from one onto the other.</summary>
-    /// <param name="depth">Depth of the sending rectangle over the shared edge [1]; &gt; 0.</param>
-    /// <param name="height">Height of the receiving rectangle over the shared edge [1]; &gt; 0.</param>
-    /// <returns>F₁₂ [1]; 0 to 1.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A side is not above zero.</exception>
-    [Source("Howell", "configuration C-14")]
-    public static double PerpendicularRectangles(double depth, double height)
-    {
-        Guard.Positive(depth);
-        Guard.Positive(height);
-        return PerpendicularExchange(0, 1, 0, depth, 0, 1, 0, height) / depth;
-    }
-
-    /// <summary>From a point of a plane to a parallel disc, the point on the disc's axis.</summary>
-    /// <param name="radius">Radius of the disc R [m]; &gt; 0.</param>
-    /// <param name="distance">Point to disc d [m]; ≥ 0.</param>
-    /// <returns>R²/(R² + d²) [1].</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A length is outside its range.</exception>
-    [Source("Howell", "configuration B-12, element on the axis of a disc")]
-    public static double PointToDisc(double radius, double distance)
-    {
-        Guard.Positive(radius);
-        Guard.NonNegative(distance);
-        return radius * radius / ((radius * radius) + (distance * distance));
-    }
-
     /// <summary>From a point of a plane to a parallel rectangle, the point on the axis through the rectangle's centre.</summary>
     /// <param name="width">One side of the rectangle [m]; &gt; 0.</param>
     /// <param name="depth">The other side [m]; &gt; 0.</param>

@@ -6,16 +6,6 @@ namespace StudioKit.Physics.Light;
 /// <summary>Light that the glowing panel throws up on the underside of the subject.</summary>
 public static class SubjectUplight
 {
-    /// <summary>Luminous exposure over the middle of a round patch.</summary>
-    /// <param name="luminanceTime">Luminance times time of the panel Q_L [cd·s/m²]; ≥ 0.</param>
-    /// <param name="radius">Radius of the glowing patch [m]; &gt; 0.</param>
-    /// <param name="height">Underside of the subject over the sheet [m]; ≥ 0.</param>
-    /// <returns>π·Q_L·R²/(R² + z²) [lx·s].</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    [Source("Howell", "configuration B-12, element on the axis of a disc")]
-    public static double FromDisc(double luminanceTime, double radius, double height) =>
-        Math.PI * Guard.NonNegative(luminanceTime) * FormFactor.PointToDisc(radius, height);
-
     /// <summary>Luminous exposure over the middle of a rectangular panel.</summary>
     /// <param name="luminanceTime">Luminance times time of the panel Q_L [cd·s/m²]; ≥ 0.</param>
     /// <param name="width">One side of the panel [m]; &gt; 0.</param>

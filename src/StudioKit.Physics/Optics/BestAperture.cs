@@ -20,19 +20,6 @@ public static class BestAperture
         double focusSpread, double wavelength = Diffraction.GreenLight, double airyShare = 1) =>
         Math.Sqrt(Guard.NonNegative(focusSpread) / (2 * Guard.Positive(airyShare) * Diffraction.AiryDiscDiameter(1, wavelength)));
 
-    /// <summary>Largest focus spread whose ends can still be held to a blur spot.</summary>
-    /// <param name="blur">Blur spot wanted on the sensor B [m]; &gt; 0.</param>
-    /// <param name="wavelength">Wavelength λ [m]; &gt; 0.</param>
-    /// <param name="airyShare">Share of the Airy disc counted as diffraction blur k [1]; &gt; 0.</param>
-    /// <returns>dv = B²/(k·2.44·λ) [m], which the best f-number just holds; over m² it is the deepest subject.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or not finite.</exception>
-    [Source("Derived", "Hansma1996's blur at the best f-number, √2·k·2.44·λ·N_e, solved for dv")]
-    public static double DeepestFocusSpread(double blur, double wavelength = Diffraction.GreenLight, double airyShare = 1)
-    {
-        var b = Guard.Positive(blur);
-        return b * b / (Guard.Positive(airyShare) * Diffraction.AiryDiscDiameter(1, wavelength));
-    }
-
     /// <summary>Marked third-stop f-number that is sharpest over a subject's depth, within what the lens has.</summary>
     /// <param name="stack">The stack focused on the subject's middle, at any aperture.</param>
     /// <param name="marked">The f-number that the stack was computed at.</param>

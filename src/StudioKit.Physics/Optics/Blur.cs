@@ -6,30 +6,6 @@ namespace StudioKit.Physics.Optics;
 /// <summary>Blur on the sensor from defocus and diffraction together.</summary>
 public static class Blur
 {
-    /// <summary>Distance on the image side between the sharp images of a subject's nearest and farthest point.</summary>
-    /// <param name="magnification">Magnification m of the subject's middle [1]; &gt; 0.</param>
-    /// <param name="depth">Depth of the subject z along the line of sight [m]; ≥ 0.</param>
-    /// <param name="focalLength">Focal length f of the lens or stack [m]; &gt; 0, so long that depth &lt; 2·f/m.</param>
-    /// <returns>Focus spread f²/x₁ − f²/x₂ with x = f/m ∓ z/2 from the front focal point [m]; near m²·z for a small subject.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or not finite.</exception>
-    [Source("GerrardBurch1975", "Newton's conjugate equation x·x′ = f²")]
-    public static double FocusSpread(double magnification, double depth, double focalLength)
-    {
-        var f = Guard.Positive(focalLength);
-        var middle = f / Guard.Positive(magnification);
-        var nearest = Guard.Positive(middle - (Guard.NonNegative(depth) / 2), nameof(depth));
-        return f * f * depth / (nearest * (middle + (depth / 2)));
-    }
-
-    /// <summary>Blur from defocus at either end of the focus spread, with the sensor in its middle.</summary>
-    /// <param name="focusSpread">Distance dv between the nearest and farthest sharp image [m]; ≥ 0.</param>
-    /// <param name="effectiveFNumber">Effective f-number N_e [1]; &gt; 0.</param>
-    /// <returns>Diameter of the spot, dv/(2·N_e) [m].</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or not finite.</exception>
-    [Source("Hansma1996", "focus spread and defocus")]
-    public static double FromFocusSpread(double focusSpread, double effectiveFNumber) =>
-        Guard.NonNegative(focusSpread) / (2 * Guard.Positive(effectiveFNumber));
-
     /// <summary>Blur from defocus of a point off the focused plane, from the cone at the entrance pupil.</summary>
     /// <param name="magnification">Magnification m of the focused plane [1]; &gt; 0.</param>
     /// <param name="effectiveFNumber">Effective f-number N_e [1]; &gt; 0.</param>

@@ -54,39 +54,6 @@ public static class DepthOfField
         return 2 * Guard.Positive(circleOfConfusion) * Guard.Positive(effectiveFNumber) / (m * m);
     }
 
-    /// <summary>Play that the sensor has before the image of a flat subject turns unsharp.</summary>
-    /// <param name="effectiveFNumber">Effective f-number N_e [1]; &gt; 0.</param>
-    /// <param name="circleOfConfusion">Blur spot allowed on the sensor c [m]; &gt; 0.</param>
-    /// <returns>Depth of focus, both sides together, 2·c·N_e [m].</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or not finite.</exception>
-    [Source("Derived", "similar triangles in the cone of 1/N_e behind the lens")]
-    public static double DepthOfFocus(double effectiveFNumber, double circleOfConfusion) =>
-        2 * Guard.Positive(circleOfConfusion) * Guard.Positive(effectiveFNumber);
-
-    /// <summary>Depth of field as microscopists count it, with the wave's own depth: a cross-check at high magnification.</summary>
-    /// <param name="objectAperture">Numerical aperture at the subject NA [1]; above 0, at most 1.</param>
-    /// <param name="magnification">Image over object size m [1]; &gt; 0.</param>
-    /// <param name="detectorDetail">Smallest distance that the sensor tells apart e [m]; ≥ 0.</param>
-    /// <param name="wavelength">Wavelength λ [m]; &gt; 0.</param>
-    /// <returns>Total depth λ/NA² + e/(m·NA) in air [m].</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or not finite.</exception>
-    [Source("MicroscopeDepthTutorial", "total depth of field, n = 1")]
-    public static double WaveTotal(
-        double objectAperture, double magnification, double detectorDetail, double wavelength = Diffraction.GreenLight)
-    {
-        var na = Guard.Between(Guard.Positive(objectAperture), 0, 1);
-        return (Guard.Positive(wavelength) / (na * na)) + (Guard.NonNegative(detectorDetail) / (Guard.Positive(magnification) * na));
-    }
-
-    /// <summary>Numerical aperture at the subject.</summary>
-    /// <param name="magnification">Image over object size m [1]; &gt; 0.</param>
-    /// <param name="effectiveFNumber">Effective f-number N_e [1]; &gt; 0.</param>
-    /// <returns>NA = m/(2·N_e), close to the axis [1].</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or not finite.</exception>
-    [Source("Greivenkamp2004", "N_e = 1/(2·NA), carried to the subject by m")]
-    public static double ObjectAperture(double magnification, double effectiveFNumber) =>
-        Guard.Positive(magnification) / (2 * Guard.Positive(effectiveFNumber));
-
     private static DepthOfFieldResult FromVergence(
         double magnification, double effectiveFNumber, double vergence, double circle, double nearestGlass = double.MaxValue)
     {

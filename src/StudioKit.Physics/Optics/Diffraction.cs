@@ -37,15 +37,4 @@ public static class Diffraction
         var s = Guard.NonNegative(frequency) / CutOffFrequency(effectiveFNumber, wavelength);
         return s >= 1 ? 0 : 2 / Math.PI * (Math.Acos(s) - (s * Math.Sqrt(1 - (s * s))));
     }
-
-    /// <summary>Spatial frequency on the sensor at which a perfect lens in focus keeps half the contrast.</summary>
-    /// <inheritdoc cref="AiryDiscDiameter" path="/param"/>
-    /// <returns>Frequency 0.4040 of the cut-off [1/m].</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or not finite.</exception>
-    [Source("Goodman1968", "ch. 6: incoherent transfer function of a circular pupil, solved for one half")]
-    public static double HalfContrastFrequency(double effectiveFNumber, double wavelength = GreenLight) =>
-        HalfContrastShare * CutOffFrequency(effectiveFNumber, wavelength);
-
-    // Root of acos s − s·√(1 − s²) = π/4.
-    private const double HalfContrastShare = 0.403972753;
 }

@@ -14,24 +14,6 @@ public static class ThinLens
     public static double ObjectDistance(double focalLength, double magnification) =>
         Guard.Positive(focalLength) * (1 + (1 / Guard.Positive(magnification)));
 
-    /// <summary>Distance from the rear principal plane to the sensor.</summary>
-    /// <param name="focalLength">Focal length f [m]; &gt; 0.</param>
-    /// <param name="magnification">Image over object size m, without sign [1]; ≥ 0.</param>
-    /// <returns>Image distance v = f·(1 + m) [m].</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or not finite.</exception>
-    [Source("ExtensionTubes", "v = (1 + m)·f")]
-    public static double ImageDistance(double focalLength, double magnification) =>
-        Guard.Positive(focalLength) * (1 + Guard.NonNegative(magnification));
-
-    /// <summary>Magnification that moving a lens forward gives.</summary>
-    /// <param name="extension">Extension beyond infinity focus e [m]; ≥ 0.</param>
-    /// <param name="focalLength">Focal length f at that focus [m]; &gt; 0.</param>
-    /// <returns>Magnification m = e/f [1].</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or not finite.</exception>
-    [Source("ExtensionTubes", "m = x/f")]
-    public static double MagnificationFromExtension(double extension, double focalLength) =>
-        Guard.NonNegative(extension) / Guard.Positive(focalLength);
-
     /// <summary>Distance from subject to sensor.</summary>
     /// <param name="focalLength">Focal length f at that focus [m]; &gt; 0.</param>
     /// <param name="magnification">Image over object size m, without sign [1]; &gt; 0.</param>
@@ -41,22 +23,6 @@ public static class ThinLens
     [Source("ExtensionTubes", "worked 300 mm example; D = u + v + i")]
     public static double SubjectToSensor(double focalLength, double magnification, double hiatus = 0) =>
         (Guard.Positive(focalLength) * (2 + Guard.Positive(magnification) + (1 / magnification))) + Guard.Finite(hiatus);
-
-    /// <summary>Magnification of a lens that is known to focus at a distance.</summary>
-    /// <param name="subjectToSensor">Distance from subject to sensor D [m]; at least 4·f + i.</param>
-    /// <param name="focalLength">Focal length f at that focus [m]; &gt; 0.</param>
-    /// <param name="hiatus">Separation of the principal planes i [m]; may be negative.</param>
-    /// <returns>The smaller of the two magnifications that fit, m = (B − √(B² − 4))/2 with B = (D − i)/f − 2 [1]; at most 1.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or not finite.</exception>
-    [Source("ExtensionTubes", "worked 300 mm example, solved for m")]
-    public static double MagnificationAtDistance(double subjectToSensor, double focalLength, double hiatus = 0)
-    {
-        var b = ((Guard.Positive(subjectToSensor) - Guard.Finite(hiatus)) / Guard.Positive(focalLength)) - 2;
-        Guard.Between(b, 2, double.MaxValue, nameof(subjectToSensor));
-
-        // 2/(B + √…) is the same root without the cancellation that makes a far subject's magnification noisy.
-        return 2 / (b + Math.Sqrt((b * b) - 4));
-    }
 
     /// <summary>Focal length that a lens must have at a known focus: how an internal-focusing lens shortens.</summary>
     /// <param name="subjectToSensor">Distance from subject to sensor D [m]; &gt; i.</param>

@@ -7,8 +7,8 @@ namespace StudioKit.Physics.Tests.Exposure;
 
 public sealed class SubjectExposureTests
 {
-    // Where the incident-light meter, and with it the guide-number rule, puts 18 %: 9.31/S, so 3.067 stops under 78/S.
-    private static readonly Stops GuideNumberMidTone = -SensorExposure.MeteredCardLevel(0.18);
+    // Where the incident-light meter, and with it the guide-number rule, puts 18 %: H·S = q·ρ·C/π = 0.65·0.18·250/π = 9.31, so 3.067 stops under 78/S.
+    private static readonly Stops GuideNumberMidTone = Stops.FromRatio(78 * Math.PI / (0.65 * 0.18 * 250));
 
     // Derived, evaluated by an independent program: GN 36 m, 0.3 m, loss 1.3 stop, N_e 24, ISO 200 needs GN 7.989, power 0.04925.
     private static readonly SubjectExposureCase Key = new()

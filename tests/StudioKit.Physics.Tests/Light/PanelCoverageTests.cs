@@ -58,7 +58,7 @@ public sealed class PanelCoverageTests
         };
         var back = found.SubjectFromFront - (found.Depth / 2);
 
-        views.Should().AllSatisfy(view => VisiblePatch.Of(panel, view with { SubjectBack = back }).SeesPastPanel.Should().BeFalse());
+        views.Should().AllSatisfy(view => VisiblePatch.Of(panel, view with { SubjectBack = back }).OnPanel.Should().Be(1));
     }
 
     [Fact]
@@ -74,7 +74,7 @@ public sealed class PanelCoverageTests
                     SubjectRight = found.SubjectFromLeft - (found.Width / 2),
                 };
                 bool Misses(Length width, Length depth) => VisiblePatch.Of(
-                    new LightPanel { Width = width, Depth = depth, Height = Length.FromMeters(0.4) }, placed).SeesPastPanel;
+                    new LightPanel { Width = width, Depth = depth, Height = Length.FromMeters(0.4) }, placed).OnPanel < 1;
                 return !Misses(found.Width, found.Depth) && Misses(found.Width * 0.99, found.Depth) && Misses(found.Width, found.Depth * 0.99);
             },
             iter: 30);

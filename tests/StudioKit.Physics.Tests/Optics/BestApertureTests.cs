@@ -44,20 +44,21 @@ public sealed class BestApertureTests
 
         best.Should().BeApproximately(30.62, 0.06);
         (best / 1.5).Should().BeApproximately(20.41, 0.04);
-        var blur = Blur.Combined(Blur.FromFocusSpread(2.5e-3, best), Diffraction.AiryDiscDiameter(best, TableWavelength));
+        var blur = Blur.Combined(Blur.FromOffset(0.5, best, 5e-3), Diffraction.AiryDiscDiameter(best, TableWavelength));
         (blur * 1e6).Should().BeApproximately(57.7, 0.12);
     }
 
-    /// <summary>The same relations for a wanted blur: 0.03 mm allows 0.675 mm of focus spread, 0.02 mm allows 0.30 mm.</summary>
+    /// <summary>The same relations solved for the spread, B²·750: 0.03 mm of blur allows 0.675 mm of focus spread, 0.02 mm allows 0.30 mm.</summary>
     [Theory]
     [InlineData(0.03, 0.675, 15.9)]
     [InlineData(0.02, 0.300, 10.6)]
     public void A_wanted_blur_bounds_the_focus_spread(double blur, double spread, double best)
     {
-        var deepest = BestAperture.DeepestFocusSpread(blur / 1000, TableWavelength);
+        var sharpest = BestAperture.EffectiveFNumber(spread / 1000, TableWavelength);
 
-        (deepest * 1000).Should().BeApproximately(spread, 0.0005);
-        BestAperture.EffectiveFNumber(deepest, TableWavelength).Should().BeApproximately(best, 0.05);
+        sharpest.Should().BeApproximately(best, 0.05);
+        (Blur.Combined(Blur.FromOffset(1, sharpest, spread / 2000), Diffraction.AiryDiscDiameter(sharpest, TableWavelength)) * 1000)
+            .Should().BeApproximately(blur, 1e-6);
     }
 
     [Fact]

@@ -13,28 +13,13 @@ public sealed class BlurTests
     [Fact]
     public void Blur_of_a_beetle_at_f_16_is_defocus_and_diffraction_in_quadrature()
     {
-        var defocus = Blur.FromFocusSpread(0.5 * 0.5 * 10e-3, 24);
+        var defocus = Blur.FromOffset(0.5, 24, 5e-3);
         var diffraction = Diffraction.AiryDiscDiameter(24, TableWavelength);
 
         (defocus * 1e6).Should().BeApproximately(52.08, 0.1);
         (diffraction * 1e6).Should().BeApproximately(32.00, 0.06);
         (Blur.Combined(defocus, diffraction) * 1e6).Should().BeApproximately(61.13, 0.12);
     }
-
-    [Fact]
-    public void Focus_spread_of_a_shallow_subject_is_its_depth_times_magnification_squared() =>
-        Gen.Select(Gen.Double[0.1, 3], Gen.Double[0.05, 0.2]).Sample((m, f) =>
-            Math.Abs((Blur.FocusSpread(m, 1e-5, f) / (m * m * 1e-5)) - 1) < 1e-6);
-
-    /// <summary>Second route: the two sharp image distances from 1/f = 1/u + 1/v.</summary>
-    [Fact]
-    public void Focus_spread_is_the_gap_between_the_two_sharp_images() =>
-        Gen.Select(Gen.Double[0.1, 2], Gen.Double[0.05, 0.2], Gen.Double[0.001, 0.02]).Sample((m, f, depth) =>
-        {
-            var u = ThinLens.ObjectDistance(f, m);
-            var spread = ImageOf(u - (depth / 2), f) - ImageOf(u + (depth / 2), f);
-            return Math.Abs((Blur.FocusSpread(m, depth, f) / spread) - 1) < 1e-6;
-        });
 
     [Fact]
     public void Blur_over_a_subject_equals_the_circle_of_confusion_at_the_limits_of_its_depth_of_field()
@@ -71,7 +56,6 @@ public sealed class BlurTests
             Length.FromMillimeters(60), Length.FromMillimeters(60), new FNumber(8), Length.FromMillimeters(36), Length.FromMillimeters(24));
 
         FluentActions.Invoking(() => Blur.OverSubject(stack, Length.FromMeters(1))).Should().Throw<ArgumentOutOfRangeException>();
-        FluentActions.Invoking(() => Blur.FocusSpread(1, 1, 0.06)).Should().Throw<ArgumentOutOfRangeException>();
     }
 
     [Theory]
@@ -79,8 +63,6 @@ public sealed class BlurTests
     [InlineData(-1e-3, 16)]
     [InlineData(1e-3, 0)]
     [InlineData(1e-3, double.NaN)]
-    public void A_spread_or_aperture_that_is_none_is_refused(double spread, double n) =>
-        FluentActions.Invoking(() => Blur.FromFocusSpread(spread, n)).Should().Throw<ArgumentOutOfRangeException>();
-
-    private static double ImageOf(double u, double f) => 1 / ((1 / f) - (1 / u));
+    public void A_defocus_or_aperture_that_is_none_is_refused(double defocus, double n) => FluentActions.Invoking(
+            () => Blur.Combined(defocus, Blur.FromOffset(1, n, 1e-3))).Should().Throw<ArgumentOutOfRangeException>();
 }

@@ -13,14 +13,6 @@ public sealed class CircleOfConfusionTests
     public void A_share_of_the_diagonal_gives_the_usual_figures(double width, double height, double divisor, double millimetres) =>
         (CircleOfConfusion.FromDiagonal(width / 1000, height / 1000, divisor) * 1000).Should().BeApproximately(millimetres, 0.00006);
 
-    /// <summary>Article "Circle of confusion" after Ray (2000): 0.2 mm on the picture; enlarged eight times that is 0.025 mm.</summary>
-    [Fact]
-    public void A_print_allows_a_fifth_of_a_millimetre_over_its_enlargement() =>
-        (CircleOfConfusion.ForPrint(8) * 1000).Should().BeApproximately(0.025, 1e-9);
-
-    [Fact]
-    public void Critical_work_allows_two_pixels() => CircleOfConfusion.FromPixels(4.5e-6).Should().BeApproximately(9e-6, 1e-15);
-
     [Theory]
     [InlineData(0)]
     [InlineData(-1)]
@@ -29,7 +21,5 @@ public sealed class CircleOfConfusionTests
     {
         FluentActions.Invoking(() => CircleOfConfusion.FromDiagonal(bad, 0.024)).Should().Throw<ArgumentOutOfRangeException>();
         FluentActions.Invoking(() => CircleOfConfusion.FromDiagonal(0.036, bad)).Should().Throw<ArgumentOutOfRangeException>();
-        FluentActions.Invoking(() => CircleOfConfusion.ForPrint(bad)).Should().Throw<ArgumentOutOfRangeException>();
-        FluentActions.Invoking(() => CircleOfConfusion.FromPixels(bad)).Should().Throw<ArgumentOutOfRangeException>();
     }
 }

@@ -76,42 +76,6 @@ public sealed class DepthOfFieldTests
     public void Near_life_size_at_f_11_depth_is_a_few_millimetres_at_most() =>
         (DepthOfField.CloseUpTotal(1, EffectiveAperture.EffectiveFNumber(11, 1), 30e-6) * 1000).Should().BeInRange(0.3, 3);
 
-    /// <summary>photomacrography.net thread 22855, λ/NA² at 550 nm in µm; printed to three figures, 0.5 %.</summary>
-    [Theory]
-    [InlineData(0.10, 55.0)]
-    [InlineData(0.14, 28.1)]
-    [InlineData(0.20, 13.8)]
-    [InlineData(0.25, 8.80)]
-    [InlineData(0.40, 3.44)]
-    public void The_wave_s_own_depth_agrees_with_the_published_table(double aperture, double micrometres) =>
-        (DepthOfField.WaveTotal(aperture, 1, 0) * 1e6).Should().BeApproximately(micrometres, 0.005 * micrometres);
-
-    /// <summary>Microscopy tutorial's formula by hand: NA 0.10, 5×, 4.5 µm: 55.0 + 9.0 µm. And at 2.5×, f/4: NA 0.08929, 68.99 µm.</summary>
-    [Fact]
-    public void The_microscopists_depth_adds_wave_and_detector()
-    {
-        (DepthOfField.WaveTotal(0.10, 5, 4.5e-6) * 1e6).Should().BeApproximately(64.0, 0.064);
-
-        var effective = EffectiveAperture.EffectiveFNumber(4, 2.5);
-        effective.Should().BeApproximately(14, 1e-12);
-        DepthOfField.ObjectAperture(2.5, effective).Should().BeApproximately(0.08929, 5e-6);
-        (DepthOfField.WaveTotal(DepthOfField.ObjectAperture(2.5, effective), 2.5, 0) * 1e6).Should().BeApproximately(68.99, 0.07);
-        (DepthOfField.CloseUpTotal(2.5, effective, 0.04464e-3) * 1000).Should().BeApproximately(0.200, 0.0002);
-    }
-
-    [Fact]
-    public void The_detector_s_term_is_the_geometrical_depth() =>
-        Gen.Select(Gen.Double[0.5, 10], Gen.Double[5, 60], Gen.Double[1e-6, 5e-5]).Sample((m, n, e) =>
-        {
-            var na = DepthOfField.ObjectAperture(m, n);
-            var detector = DepthOfField.WaveTotal(na, m, e) - DepthOfField.WaveTotal(na, m, 0);
-            return Math.Abs((detector / DepthOfField.CloseUpTotal(m, n, e)) - 1) < 1e-6;
-        });
-
-    [Fact]
-    public void Depth_of_focus_is_the_depth_of_field_carried_to_the_sensor() =>
-        DepthOfField.DepthOfFocus(22, 30e-6).Should().BeApproximately(0.5 * 0.5 * DepthOfField.CloseUpTotal(0.5, 22, 30e-6), 1e-12);
-
     [Theory]
     [InlineData(0, 16, 0.1, 3e-5)]
     [InlineData(1, 0, 0.1, 3e-5)]
@@ -123,11 +87,4 @@ public sealed class DepthOfFieldTests
     [InlineData(1, 16, 0.1, double.NaN)]
     public void An_impossible_picture_is_refused(double m, double n, double pupil, double circle) =>
         FluentActions.Invoking(() => DepthOfField.Exact(m, n, pupil, circle)).Should().Throw<ArgumentOutOfRangeException>();
-
-    [Theory]
-    [InlineData(0)]
-    [InlineData(1.01)]
-    [InlineData(double.NaN)]
-    public void A_numerical_aperture_that_air_does_not_allow_is_refused(double aperture) =>
-        FluentActions.Invoking(() => DepthOfField.WaveTotal(aperture, 1, 0)).Should().Throw<ArgumentOutOfRangeException>();
 }

@@ -13,10 +13,6 @@ public static class SensorExposure
     [Source("Iso12232", "saturation-based speed, S = 78/H")]
     public const double SaturationConstant = 78;
 
-    /// <summary>Mid-tone exposure times speed for standard output sensitivity and exposure index [lx·s].</summary>
-    [Source("Iso12232", "exposure index, S = 10/H")]
-    public const double MidToneConstant = 10;
-
     /// <summary>Stops from a correctly exposed mid-tone of 18 % up to clipping [1].</summary>
     /// <remarks>
     /// log₂(78/10) is 2.963 and the standard's 41 % headroom over 18 % gives 2.974; definitions spread from 2.47 to 3.26. A clip
@@ -42,18 +38,6 @@ public static class SensorExposure
         return Math.PI / 4 * transmittance * vignetting * Math.Pow(Math.Cos(fieldAngle), 4);
     }
 
-    /// <summary>Exposure at the sensor from a surface of known luminance.</summary>
-    /// <param name="luminanceTime">Luminance times time L·t of the surface [cd·s/m²]; ≥ 0.</param>
-    /// <param name="effectiveFNumber">Effective f-number N_e [1]; &gt; 0.</param>
-    /// <param name="lensFactor">Lens factor q [1]; above 0, at most 1.</param>
-    /// <returns>H = q·L·t/N_e² [lx·s].</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    [Source("Iso12232", "image-plane exposure; without flare")]
-    public static double ImagePlaneExposure(
-        double luminanceTime, double effectiveFNumber, double lensFactor = UsualLensFactor) =>
-        Guard.Between(Guard.Positive(lensFactor), 0, 1) * Guard.NonNegative(luminanceTime)
-        / Guard.Positive(effectiveFNumber) / effectiveFNumber;
-
     /// <summary>Exposure at which the sensor clips.</summary>
     /// <param name="iso">Arithmetic speed S.</param>
     /// <param name="clipPoint">How far the camera's own clipping lies above 78/S.</param>
@@ -61,25 +45,4 @@ public static class SensorExposure
     [Source("Iso12232", "saturation-based speed, S = 78/H")]
     public static double SaturationExposure(IsoSpeed iso, Stops clipPoint = default) =>
         SaturationConstant / iso.Value * clipPoint.Ratio;
-
-    /// <summary>Luminance that just clips at given settings.</summary>
-    /// <param name="settings">Exposure value of the settings at ISO 100, taken with the effective f-number.</param>
-    /// <param name="lensFactor">Lens factor q [1]; above 0, at most 1.</param>
-    /// <returns>78/(100·q)·2^EV [cd/m²].</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The lens factor is outside its range.</exception>
-    [Source("LagardeDeRousiers2014", "maximum luminance, 1.2·2^EV at q = 0.65")]
-    public static UnitsNet.Luminance SaturatingLuminance(ExposureValue settings, double lensFactor = UsualLensFactor) =>
-        UnitsNet.Luminance.FromCandelasPerSquareMeter(
-            SaturationConstant / (100 * Guard.Between(Guard.Positive(lensFactor), 0, 1)) * Math.Pow(2, settings.AtIso100));
-
-    /// <summary>How far a matt surface lies above clipping when the exposure follows an incident-light meter.</summary>
-    /// <remarks>H·S = q·ρ·C/π, so a white card of 90 % stays about 0.7 stop under clipping: a white background needs light of its own.</remarks>
-    /// <param name="reflectance">Diffuse reflectance ρ [1]; above 0, at most 1.</param>
-    /// <param name="lensFactor">Lens factor q [1]; above 0, at most 1.</param>
-    /// <returns>Level above clipping, negative under it.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    [Source("Derived", "incident-light equation of ISO 2720 into the image-plane exposure of ISO 12232")]
-    public static Stops MeteredCardLevel(double reflectance, double lensFactor = UsualLensFactor) => Stops.FromRatio(
-        Guard.Between(Guard.Positive(lensFactor), 0, 1) * Guard.Between(Guard.Positive(reflectance), 0, 1)
-        * LightMeter.IncidentConstant / Math.PI / SaturationConstant);
 }

@@ -12,9 +12,6 @@ public sealed record VisiblePatch(IReadOnlyList<PanelPlace> Outline, double OnPa
     private const int PointsPerEdge = 16;
     private const int Samples = 33;
 
-    /// <summary>Whether the frame looks past an edge of the panel or over it.</summary>
-    public bool SeesPastPanel => OnPanel < 1;
-
     /// <summary>Cuts the camera's frustum with the panel.</summary>
     /// <param name="panel">The sheet, flat or swept.</param>
     /// <param name="view">The camera's place and field.</param>
