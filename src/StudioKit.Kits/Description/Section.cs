@@ -17,6 +17,7 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
 {
     private readonly List<Entry<T>> _entries = [];
     private readonly List<Func<T, Fault?>> _checks = [];
+    private readonly List<(string Key, Func<T, bool> When)> _followers = [];
 
     public string Name { get; } = name;
 
@@ -64,6 +65,13 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
         return this;
     }
 
+    /// <summary>Says when a key that is left out follows from others, so that nothing stands in for it that would have to be told.</summary>
+    public Section<T> Follows(string key, Func<T, bool> when)
+    {
+        _followers.Add((key, when));
+        return this;
+    }
+
     /// <summary>Reads a node into the record.</summary>
     /// <param name="node">A section, or the name of a part.</param>
     /// <param name="seed">The record before anything is read.</param>
@@ -87,6 +95,7 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
 
         if (context.Diagnostics.Errors == errors)
         {
+            ForgetDefaults(owner, path, context);
             Check(owner, map, context);
         }
 
@@ -225,6 +234,18 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
 
         entry.NoteDefaults(owner, Join(path, entry.Key), context);
         return owner;
+    }
+
+    // Only the whole record tells: the keys that another follows from may come after it.
+    private void ForgetDefaults(T owner, string path, ReadContext context)
+    {
+        foreach (var (key, when) in _followers)
+        {
+            if (when(owner))
+            {
+                context.Defaults.RemoveAll(used => used.Path == Join(path, key));
+            }
+        }
     }
 
     private void Check(T owner, MapNode map, ReadContext context)

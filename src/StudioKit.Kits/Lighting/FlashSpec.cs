@@ -1,5 +1,6 @@
 using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Flashes;
 using UnitsNet;
 
 namespace StudioKit.Kits.Lighting;
@@ -7,6 +8,9 @@ namespace StudioKit.Kits.Lighting;
 /// <summary>A battery flash.</summary>
 public sealed record FlashSpec
 {
+    /// <summary>Full-power flashes from one set of cells, where nothing else says how many [1] (common practice, no source).</summary>
+    public const int UsualFlashesPerSet = 150;
+
     /// <summary>Name on the sheets; unique among the flashes.</summary>
     public required string Name { get; init; }
 
@@ -40,8 +44,8 @@ public sealed record FlashSpec
     /// <summary>Energy of a flash at full power; none where it was not given.</summary>
     public Energy? Energy { get; init; }
 
-    /// <summary>Full-power flashes from one set of cells [1].</summary>
-    public int FlashesPerSet { get; init; } = 150;
+    /// <summary>Full-power flashes from one set of cells, as counted or promised [1]; none where it was not given.</summary>
+    public int? FlashesPerSet { get; init; }
 
     /// <summary>Cells it takes; none for a flash with its own battery.</summary>
     public CellSpec? Cell { get; init; }
@@ -54,4 +58,12 @@ public sealed record FlashSpec
 
     /// <summary>Mass without cells; none where it was not given.</summary>
     public Mass? Mass { get; init; }
+
+    /// <summary>Full-power flashes that one set of cells is planned to give: as given, else what the cells' energy is enough for, else as usual [1].</summary>
+    public int FullPowerFlashes => FlashesPerSet ?? FlashesFromCells ?? UsualFlashesPerSet;
+
+    /// <summary>What the cells' energy is enough for [1]; none where the energy of a flash is unknown, or its cells are.</summary>
+    internal int? FlashesFromCells => (Energy, Cell) is ({ } energy, { } cell)
+        ? FlashEnergy.FlashesFromCells(CellCount, cell.Capacity, cell.Voltage, energy)
+        : null;
 }

@@ -8,6 +8,8 @@ namespace StudioKit.Kits.Lighting;
 /// <summary>Keys of flashes, their cells and what goes before them.</summary>
 internal static class LightingSections
 {
+    private const int MostFlashesPerSet = 100_000;
+
     public static readonly Section<CellSpec> Cell = new Section<CellSpec>(
         "cell", "A battery cell or pack.",
         new() { Name = "", Chemistry = CellChemistry.NickelMetalHydride, Voltage = ElectricPotential.Zero, Capacity = ElectricCharge.Zero, Mass = Mass.Zero },
@@ -38,13 +40,19 @@ internal static class LightingSections
         .Optional("recycle-time", "Time to recharge after a full-power flash with fresh cells.", "10 ms", "60 s")
             .Duration((flash, value) => flash with { RecycleTime = value }, flash => flash.RecycleTime)
         .Optional("energy", "Energy of a flash at full power, e.g. '75 J'.", "0.1 J", "10 kJ").Energy((flash, value) => flash with { Energy = value })
-        .Optional("flashes-per-set", "Full-power flashes from one set of cells.", "1", "100000")
-            .Count((flash, value) => flash with { FlashesPerSet = value }, flash => flash.FlashesPerSet)
+        .Optional("flashes-per-set", "Full-power flashes from one set of cells; else they follow from the energy of flash and cells where both are given.", "1", $"{MostFlashesPerSet}")
+            .Count((flash, value) => flash with { FlashesPerSet = value }, flash => flash.FlashesPerSet ?? FlashSpec.UsualFlashesPerSet)
         .Within("cell", Cell, "Cells it takes; leave out for a flash with its own battery.", (flash, value) => flash with { Cell = value })
         .Optional("cell-count", "Cells in a set.", "1", "24").Count((flash, value) => flash with { CellCount = value }, flash => flash.CellCount)
         .Optional("spare-sets", "Spare sets of cells carried.", "0", "50")
             .Count((flash, value) => flash with { SpareSets = value }, flash => flash.SpareSets)
-        .Optional("mass", "Mass without cells.", "1 g", "20 kg").Mass((flash, value) => flash with { Mass = value });
+        .Optional("mass", "Mass without cells.", "1 g", "20 kg").Mass((flash, value) => flash with { Mass = value })
+        .Follows("flashes-per-set", flash => flash.FlashesFromCells is not null)
+        .Check(flash => flash is { FlashesPerSet: null, FlashesFromCells: < 1 or > MostFlashesPerSet }
+            ? new Fault(
+                "energy", $"The cells would give {flash.FlashesFromCells} flashes of this energy.",
+                "Check the flash's energy, the charge and voltage of its cells and their number, or write 'flashes-per-set'.")
+            : null);
 
     public static readonly Section<ModifierSpec> Modifier = new Section<ModifierSpec>(
         "modifier", "A dome, softbox or flat diffuser before a flash.", new() { Name = "", Kind = ModifierKind.Dome }, partKind: "modifiers", namedAmong: "modifiers")

@@ -74,7 +74,7 @@ internal static class PackPlanner
             Count = flash.CellCount * (1 + flash.SpareSets),
             Spare = flash.CellCount * flash.SpareSets,
             EnergyEach = Energy.FromJoules(cell.Voltage.Volts * cell.Capacity.Coulombs),
-            FullPowerFlashes = flash.FlashesPerSet * (1 + flash.SpareSets),
+            FullPowerFlashes = flash.FullPowerFlashes * (1 + flash.SpareSets),
             Air = AirCells.RuleFor(KindOf(cell.Chemistry), cell.Voltage, cell.Capacity),
         };
     }

@@ -89,7 +89,7 @@ internal static class SessionPlanner
         var frames = fired.Sum(step => step.Frames);
         var meanPower = Math.Min(1, fired.Sum(step => step.Frames * step.Fraction) / frames);
         var sets = 1 + flash.SpareSets;
-        var budget = FlashBudget.For(frames * kit.Session.Rounds, meanPower, flash.FlashesPerSet, sets);
+        var budget = FlashBudget.For(frames * kit.Session.Rounds, meanPower, flash.FullPowerFlashes, sets);
         return new FlashUse
         {
             Flash = flash.Name,

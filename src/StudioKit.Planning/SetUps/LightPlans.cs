@@ -60,7 +60,7 @@ internal static class LightPlans
             FlashDuration = reached ? solution.FlashDuration : null,
             RecycleTime = reached ? solution.RecycleTime : null,
             FlashesCarried = reached
-                ? FlashEnergy.FlashesPerSet(flash.FlashesPerSet, solution.Power.Power) * (1 + flash.SpareSets)
+                ? FlashEnergy.FlashesPerSet(flash.FullPowerFlashes, solution.Power.Power) * (1 + flash.SpareSets)
                 : null,
             DistancePowers = DistanceTable.Of(solution),
         };

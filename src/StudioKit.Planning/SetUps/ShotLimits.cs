@@ -21,6 +21,7 @@ internal static class ShotLimits
         HighestIso = new IsoSpeed(Math.Max(
             ThirdStopSeries.FromMark(at.Kit.Camera.HighestIso).Value, ThirdStopSeries.FromMark(at.Kit.Camera.LowestIso).Value)),
         FlashSync = ThirdStopSeries.FromMark(at.Kit.Camera.FlashSync),
+        LongestRecycle = at.Kit.Session.LongestRecycle,
         LongestFlash = Duration.FromSeconds(SteadySeconds(at)),
     };
 

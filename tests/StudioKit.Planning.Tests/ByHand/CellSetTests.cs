@@ -57,6 +57,30 @@ public sealed class CellSetTests
         plan.Checks.Single(check => check.Kind == PlanCheckKind.Cells && check.Parts.SequenceEqual(["one"])).Passed.Should().Be(enough);
     }
 
+    // Four cells of 2 Ah at 1.2 V hold 34 560 J; half of it reaches the capacitor (from memory): 227 flashes of 76 J, 909 of 19 J.
+    [Theory]
+    [InlineData(76, 227)]
+    [InlineData(19, 909)]
+    public void Where_nobody_counted_them_the_flashes_of_a_set_follow_from_its_energy(int joules, int flashes)
+    {
+        var plan = HandKit.Plan(
+            Sections.Replace("ROUNDS", "1", StringComparison.Ordinal) + HandKit.White,
+            one: Cell.Replace("flashes-per-set: 100", FormattableString.Invariant($"energy: {joules} J"), StringComparison.Ordinal) + ", spare-sets: 1");
+        var power = plan.Exposures.Single().Lights.Single(light => light.Flash == "one").Power!.Value.Fraction;
+
+        plan.Pack.Cells.Single().FullPowerFlashes.Should().Be(2 * flashes);
+        Card(plan).Should().Be(2 * (int)Math.Floor(flashes / power));
+        plan.Session!.Flashes.Single(use => use.Flash == "one").FlashesCarried.Should().Be((int)Math.Floor(0.8 * 2 * flashes / power));
+    }
+
+    [Fact]
+    public void A_count_of_flashes_goes_before_the_energy_of_one()
+    {
+        var plan = HandKit.Plan(Sections.Replace("ROUNDS", "1", StringComparison.Ordinal) + HandKit.White, one: Cell + ", energy: 76 J, spare-sets: 0");
+
+        plan.Pack.Cells.Single().FullPowerFlashes.Should().Be(100);
+    }
+
     private static int Card(Plan plan) => plan.Exposures.Single().Lights.Single(light => light.Flash == "one").FlashesCarried!.Value;
 
     private static Plan PlanOf(int spare, int rounds) => HandKit.Plan(
