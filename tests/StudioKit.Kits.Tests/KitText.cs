@@ -1,4 +1,3 @@
-using StudioKit.Kits.Quantities;
 using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Text;
 using StudioKit.Kits.Yaml;
@@ -14,8 +13,8 @@ internal sealed class KitText
     [
         ["yes", "no"], ["best", "f/8"], ["EUR", "USD"],
         .. new[] { "cameras", "cells", "fittings", "pipes", "sheets" }.Select(kind => PartsLibrary.Embedded.Names(kind).ToArray()),
-        .. typeof(SetUpKind).Assembly.GetTypes().Where(type => type.IsEnum).Select(type => Array.ConvertAll(Enum.GetNames(type), WordText.Hyphenated)),
-        Array.ConvertAll(Enum.GetNames<FrameStretchers>(), WordText.Hyphenated),
+        .. typeof(SetUpKind).Assembly.GetTypes().Where(type => type.IsEnum).Select(type => Array.ConvertAll(Enum.GetNames(type), MemberText.Hyphenated)),
+        Array.ConvertAll(Enum.GetNames<FrameStretchers>(), MemberText.Hyphenated),
     ];
 
     private readonly string _text;

@@ -56,7 +56,7 @@ internal static class CheckCommand
         .Flag("sound", !read.HasErrors)
         .List("diagnostics", read.Diagnostics, diagnostic => json
             .Text("code", diagnostic.Code)
-            .Text("severity", KebabText.Of(diagnostic.Severity))
+            .Text("severity", MemberText.Of(diagnostic.Severity))
             .Text("file", diagnostic.File)
             .Count("line", diagnostic.Line)
             .Count("column", diagnostic.Column)

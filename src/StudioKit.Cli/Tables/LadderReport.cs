@@ -1,6 +1,7 @@
 using System.Globalization;
 using StudioKit.Field.Advice;
 using StudioKit.Field.Ladders;
+using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Sheets.Json;
 
@@ -30,7 +31,7 @@ internal static class LadderReport
     {
         json.Count("columns", map.Columns).Count("rows", map.Rows).Number("power", power.Fraction).Number("responseSlope", map.ResponseSlope)
             .List("cells", map.Cells.Zip(map.MarginsAt(power)), cell => json
-                .Text("kind", KebabText.Of(cell.First.Kind)).Number("whiteMarginStops", cell.Second).Number("uncertaintyStops", cell.First.UncertaintyStops));
+                .Text("kind", MemberText.Of(cell.First.Kind)).Number("whiteMarginStops", cell.Second).Number("uncertaintyStops", cell.First.UncertaintyStops));
         if (compared is not null)
         {
             json.Numbers("plannedStops", compared.Simulated).Numbers("differenceStops", compared.Difference)

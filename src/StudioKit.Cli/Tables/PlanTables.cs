@@ -1,7 +1,6 @@
 using Spectre.Console;
 using StudioKit.Kits;
 using StudioKit.Planning;
-using StudioKit.Sheets.Json;
 using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Cli.Tables;
@@ -110,7 +109,7 @@ internal static class PlanTables
         exposure.Changes.Select(change => $"  or {change}").Prepend($"{exposure.Framing.Name}: {exposure.BindingLimit}");
 
     private static string Light(LightPlan light) =>
-        $"{KebabText.Of(light.Role)} {light.PowerMark} at {PlanFormat.Centimetres(light.Distance)}";
+        $"{MemberText.Of(light.Role)} {light.PowerMark} at {PlanFormat.Centimetres(light.Distance)}";
 
     private static void WritePack(IAnsiConsole console, PackPlan pack)
     {

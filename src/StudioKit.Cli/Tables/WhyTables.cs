@@ -1,10 +1,10 @@
 using System.Globalization;
 using Spectre.Console;
 using StudioKit.Kits.SetUps;
+using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Sources;
 using StudioKit.Planning;
-using StudioKit.Sheets.Json;
 
 namespace StudioKit.Cli.Tables;
 
@@ -34,7 +34,7 @@ internal static class WhyTables
 
     private static void WriteLight(IAnsiConsole console, LightPlan light, List<string> sources)
     {
-        var title = $"{light.Flash}, {KebabText.Of(light.Role)}: {light.PowerMark} at {PlanFormat.Centimetres(light.Distance)}";
+        var title = $"{light.Flash}, {MemberText.Of(light.Role)}: {light.PowerMark} at {PlanFormat.Centimetres(light.Distance)}";
         var table = TableConsole.Table(title, "", "stops", "±", "detail", "source");
         table.Columns[1].RightAligned();
         table.Columns[2].RightAligned();

@@ -1,6 +1,5 @@
 using StudioKit.Kits;
 using StudioKit.Physics.Sources;
-using StudioKit.Planning.Expected;
 
 namespace StudioKit.Field.Calibration;
 

@@ -1,5 +1,4 @@
 using StudioKit.Kits.Description;
-using StudioKit.Kits.Quantities;
 using UnitsNet;
 
 namespace StudioKit.Kits.Cards;
@@ -54,6 +53,6 @@ internal static class CardTemplateSection
 
     private static Fault? Twice(string side, IReadOnlyList<CardBlock> blocks) =>
         blocks.GroupBy(block => block).FirstOrDefault(same => same.Count() > 1) is { } twice
-            ? new Fault(side, $"'{WordText.Hyphenated(twice.Key.ToString())}' stands twice on the {side}.", "Keep one of the two.")
+            ? new Fault(side, $"'{MemberText.Of(twice.Key)}' stands twice on the {side}.", "Keep one of the two.")
             : null;
 }

@@ -149,7 +149,7 @@ internal static class Kinds
     /// <summary>A choice among the members of an enumeration, written with hyphens and read as the member's place.</summary>
     public static ValueKind<int> Choice(Type members, string noun)
     {
-        var words = Array.ConvertAll(Enum.GetNames(members), WordText.Hyphenated);
+        var words = Array.ConvertAll(Enum.GetNames(members), MemberText.Hyphenated);
         return new(noun, words[0], text => WordText.Choice(text, noun, words), place => words[place]) { Words = words };
     }
 

@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace StudioKit.Kits.Quantities;
 
 /// <summary>Values that are words: names, choices, yes and no.</summary>
@@ -52,21 +50,4 @@ internal static class WordText
         text.Trim() is { Length: 3 } code && code.All(char.IsAsciiLetterUpper)
             ? Reading<string>.Good(code)
             : Reading<string>.Bad($"'{text}' is not a currency code.", "Write the three capital letters of ISO 4217, for example 'EUR'.");
-
-    /// <summary>Turns <c>WhiteBackground</c> into <c>white-background</c>.</summary>
-    public static string Hyphenated(string member)
-    {
-        var word = new StringBuilder(member.Length + 4);
-        foreach (var letter in member)
-        {
-            if (char.IsAsciiLetterUpper(letter) && word.Length > 0)
-            {
-                word.Append('-');
-            }
-
-            word.Append(char.ToLowerInvariant(letter));
-        }
-
-        return word.ToString();
-    }
 }

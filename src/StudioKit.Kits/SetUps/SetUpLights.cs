@@ -1,5 +1,4 @@
 using StudioKit.Kits.Description;
-using StudioKit.Kits.Quantities;
 
 namespace StudioKit.Kits.SetUps;
 
@@ -32,10 +31,10 @@ internal static class SetUpLights
         return Has(setUp, wanted) || (setUp.Kind != SetUpKind.DarkBackground && Has(setUp, LightRole.Key))
             ? null
             : new Fault(
-                "lights", $"The {WordText.Hyphenated(setUp.Kind.ToString())} set-up '{setUp.Name}' has no {Word(wanted)} light.", $"Add a light with 'role: {Word(wanted)}'.");
+                "lights", $"The {MemberText.Of(setUp.Kind)} set-up '{setUp.Name}' has no {Word(wanted)} light.", $"Add a light with 'role: {Word(wanted)}'.");
     }
 
     private static bool Has(SetUpSpec setUp, LightRole role) => setUp.Lights.Any(light => light.Role == role);
 
-    private static string Word(LightRole role) => WordText.Hyphenated(role.ToString());
+    private static string Word(LightRole role) => MemberText.Of(role);
 }

@@ -1,5 +1,4 @@
 using StudioKit.Kits.Description;
-using StudioKit.Kits.Quantities;
 using StudioKit.Kits.Text;
 using StudioKit.Kits.Yaml;
 using StudioKit.Physics;
@@ -34,7 +33,7 @@ internal static class HandlingSections
         }
 
         var groups = subjects.Select(subject => subject.Group).Distinct().Order();
-        return [Read(null, EveryGroup, kit, context), .. groups.Select(group => Read(group, WordText.Hyphenated(group.ToString()), kit, context))];
+        return [Read(null, EveryGroup, kit, context), .. groups.Select(group => Read(group, MemberText.Of(group), kit, context))];
     }
 
     private static HandlingSpec Read(SubjectGroup? group, string name, SourceText kit, ReadContext context) =>

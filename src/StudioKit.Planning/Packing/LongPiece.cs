@@ -9,6 +9,9 @@ public sealed record LongPiece
     /// <summary>What it is.</summary>
     public required string Name { get; init; }
 
+    /// <summary>The part of the studio that it is, or belongs to.</summary>
+    public required StudioPart Part { get; init; }
+
     /// <summary>Its length.</summary>
     public required Length Length { get; init; }
 

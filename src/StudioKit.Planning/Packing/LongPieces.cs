@@ -32,7 +32,7 @@ internal static class LongPieces
 
     /// <summary>Whether an item is the frame and its longest pipe lies inside its bag after all, from corner to corner.</summary>
     public static bool GoesInside(IReadOnlyList<LongPiece> pieces, PackedItem item) =>
-        item is { Outside: true, Part: StudioPart.Frame } && pieces.Any(piece => piece.Name == PipeName && piece.Placement != LongItemPlacement.StrappedOutside);
+        item is { Outside: true, Part: StudioPart.Frame } && pieces.Any(piece => piece.Part == item.Part && piece.Placement != LongItemPlacement.StrappedOutside);
 
     private static BagSpec? Carrying(KitSpec kit, IReadOnlyList<PackedItem> items, StudioPart part) =>
         items.FirstOrDefault(item => item.Bag is not null && item.Part == part) is { } found
@@ -48,6 +48,7 @@ internal static class LongPieces
             return new LongPiece
             {
                 Name = PipeName,
+                Part = StudioPart.Frame,
                 Length = length,
                 Bag = bag.Name,
                 Placement = LongItemPlacement.StrappedOutside,
@@ -61,6 +62,7 @@ internal static class LongPieces
         return new LongPiece
         {
             Name = PipeName,
+            Part = StudioPart.Frame,
             Length = length,
             Bag = bag.Name,
             Placement = placed.Placement,
@@ -79,6 +81,7 @@ internal static class LongPieces
         return new LongPiece
         {
             Name = "panel",
+            Part = StudioPart.Panel,
             Length = size.Longest,
             Bag = bag.Name,
             Placement = goesInside ? LongItemPlacement.AlongBag : LongItemPlacement.StrappedOutside,

@@ -24,7 +24,7 @@ internal sealed class KnownInputs(KitSpec kit, IReadOnlyDictionary<string, Uncer
         var flash = LightingCases.FlashOf(kit, light);
         return usual with
         {
-            GuideNumber = Stops(GuideNumberPath(flash, light), 1, factor: 2) ?? usual.GuideNumber,
+            GuideNumber = Stops(GuideNumberPath(flash, light), 1, power: 2) ?? usual.GuideNumber,
             Outdoor = Stops("site.outdoor-correction", 1) ?? usual.Outdoor,
             Modifier = Modifier(light) ?? usual.Modifier,
             DistanceShare = Share($"{PathOf(setUp)}.lights[{place}].distance", light.Distance.Meters) ?? usual.DistanceShare,
@@ -71,13 +71,8 @@ internal sealed class KnownInputs(KitSpec kit, IReadOnlyDictionary<string, Uncer
 
     private string PathOf(SetUpSpec setUp) => $"set-ups[{IndexOf(kit.SetUps, other => other.Name == setUp.Name)}]";
 
-    private Stops? Stops(string path, double value, int factor = 1) => written.TryGetValue(path, out var known)
-        ? known.Kind switch
-        {
-            UncertaintyKind.InStops => new Stops(known.Amount),
-            UncertaintyKind.Relative => new Stops(factor * Math.Log2(1 + known.Amount)),
-            _ => new Stops(factor * Math.Log2(1 + (known.Amount / value))),
-        }
+    private Stops? Stops(string path, double value, int power = 1) => written.TryGetValue(path, out var known)
+        ? new Stops(UncertaintyInStops.Of(known, value, power))
         : null;
 
     private double? Share(string path, double value) => written.TryGetValue(path, out var known)

@@ -1,3 +1,4 @@
+using StudioKit.Kits;
 using StudioKit.Planning.Cutting;
 using StudioKit.Planning;
 
@@ -8,7 +9,7 @@ internal static class FrameJson
 {
     public static void Write(JsonReport json, FramePlan frame)
     {
-        json.Text("shape", KebabText.Of(frame.Geometry.Shape))
+        json.Text("shape", MemberText.Of(frame.Geometry.Shape))
             .Text("pipe", frame.PipeName)
             .Text("fittings", frame.FittingsName)
             .Count("studios", frame.Studios)
@@ -17,7 +18,7 @@ internal static class FrameJson
             .Millimetres("baseWidth", frame.Geometry.BaseWidth)
             .Millimetres("baseDepth", frame.Geometry.BaseDepth)
             .Grams("mass", frame.Mass)
-            .Text("massOrigin", KebabText.Of(frame.MassOrigin))
+            .Text("massOrigin", MemberText.Of(frame.MassOrigin))
             .Grams("standingMass", frame.StandingMass)
             .Grams("ballast", frame.Ballast)
             .Count("pegs", frame.Pegs)
@@ -43,13 +44,13 @@ internal static class FrameJson
             .Texts("labels", piece.Members))
         .List("members", frame.Geometry.Members, member => json
             .Text("label", member.Label)
-            .Text("role", KebabText.Of(member.Role))
+            .Text("role", MemberText.Of(member.Role))
             .Text("from", member.From)
             .Text("to", member.To)
             .Millimetres("centreLine", member.CentreLine))
         .List("joints", frame.Geometry.Joints, joint => json
             .Text("label", joint.Label)
-            .Text("fitting", KebabText.Of(joint.Kind))
+            .Text("fitting", MemberText.Of(joint.Kind))
             .Flag("pinned", joint.Pinned)
             .Number("rightMm", 1000 * joint.Position.Right)
             .Number("backMm", 1000 * joint.Position.Back)
@@ -87,7 +88,7 @@ internal static class FrameJson
     }
 
     private static void WriteProof(JsonReport json, CutProof proof) => json
-        .Text("objective", KebabText.Of(proof.Objective))
+        .Text("objective", MemberText.Of(proof.Objective))
         .Amount("value", proof.Value)
         .Amount("lowerBound", proof.LowerBound)
         .Flag("provenOptimal", proof.ProvenOptimal)

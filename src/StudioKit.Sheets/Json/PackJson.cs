@@ -1,3 +1,4 @@
+using StudioKit.Kits;
 using StudioKit.Physics.Sources;
 using StudioKit.Planning.Packing;
 using StudioKit.Planning;
@@ -21,12 +22,12 @@ internal static class PackJson
                 .Texts("bags", person.Bags)
                 .Grams("mass", person.Mass)
                 .Number("shareOfBodyMass", person.Share)
-                .Text("band", KebabText.Of(person.Band)))
+                .Text("band", MemberText.Of(person.Band)))
             .List("longPieces", pack.LongPieces, piece => json
                 .Text("name", piece.Name)
                 .Millimetres("length", piece.Length)
                 .Text("bag", piece.Bag)
-                .Text("placement", KebabText.Of(piece.Placement))
+                .Text("placement", MemberText.Of(piece.Placement))
                 .Millimetres("longestInside", piece.LongestInside)
                 .Texts("caveats", piece.Caveats))
             .List("cells", pack.Cells, stock => WriteCells(json, stock))
@@ -49,10 +50,10 @@ internal static class PackJson
         .Text("name", item.Name)
         .Count("count", item.Count)
         .Grams("mass", item.Mass)
-        .Text("massOrigin", KebabText.Of(item.Origin))
-        .Text("kind", KebabText.Of(item.Kind))
+        .Text("massOrigin", MemberText.Of(item.Origin))
+        .Text("kind", MemberText.Of(item.Kind))
         .Text("bag", item.Bag)
-        .Text("stage", KebabText.Of(item.Stage))
+        .Text("stage", MemberText.Of(item.Stage))
         .Millimetres("longestSide", item.LongestSide)
         .Flag("fragile", item.Fragile)
         .Flag("outside", item.Outside);
@@ -74,7 +75,7 @@ internal static class PackJson
         .Number("energyEachWh", stock.EnergyEach.WattHours)
         .Number("energyTotalWh", stock.EnergyTotal.WattHours)
         .Count("fullPowerFlashes", stock.FullPowerFlashes)
-        .Text("airClass", KebabText.Of(stock.Air.Class))
+        .Text("airClass", MemberText.Of(stock.Air.Class))
         .Text("airRule", stock.Air.Rule)
         .Text("airRuleAsOf", stock.Air.AsOf)
         .Text("airRuleSource", Bibliography.Entries[stock.Air.SourceKey].Citation);

@@ -1,3 +1,4 @@
+using StudioKit.Kits;
 using StudioKit.Physics.Light.Views;
 using StudioKit.Physics.Light;
 using StudioKit.Planning.Studio.Lights;
@@ -130,7 +131,7 @@ public static class PanelLightJson
         .Millimetres("aimBack", choice.AimBack)
         .Number("fullPowerFlashes", choice.FullPowerFlashes)
         .Stops("spread", choice.Spread)
-        .Text("limit", KebabText.Of(choice.Limit))
+        .Text("limit", MemberText.Of(choice.Limit))
         .List("framings", choice.Framings, framing => json
             .Text("framing", framing.Framing.View.Name)
             .Number("powerFraction", framing.Power)

@@ -1,3 +1,4 @@
+using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Sources;
 using StudioKit.Planning.Framing;
@@ -60,7 +61,7 @@ public static class PlanJson
         .Flag("sizeGiven", panel.SizeGiven)
         .Text("material", panel.Material)
         .Grams("mass", panel.Mass)
-        .Text("massOrigin", KebabText.Of(panel.MassOrigin))
+        .Text("massOrigin", MemberText.Of(panel.MassOrigin))
         .Text("largestFraming", panel.LargestFraming)
         .Number("largestPitchDeg", panel.LargestPitch?.Degrees)
         .Texts("caveats", panel.Caveats);
@@ -87,7 +88,7 @@ public static class PlanJson
     private static void WriteExposure(JsonReport json, ExposurePlan exposure)
     {
         json.Text("setUp", exposure.SetUp)
-            .Text("kind", KebabText.Of(exposure.Kind))
+            .Text("kind", MemberText.Of(exposure.Kind))
             .Text("framing", exposure.Framing.Name)
             .Flag("works", exposure.Works)
             .Text("bindingLimit", exposure.BindingLimit)
@@ -126,7 +127,7 @@ public static class PlanJson
     private static void WriteLight(JsonReport json, LightPlan light)
     {
         json.Text("flash", light.Flash)
-            .Text("role", KebabText.Of(light.Role))
+            .Text("role", MemberText.Of(light.Role))
             .Text("modifier", light.Modifier)
             .Millimetres("distance", light.Distance)
             .Text("power", light.PowerMark)

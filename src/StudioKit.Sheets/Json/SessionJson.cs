@@ -1,3 +1,4 @@
+using StudioKit.Kits;
 using StudioKit.Planning.Handling;
 using StudioKit.Planning;
 
@@ -16,13 +17,13 @@ internal static class SessionJson
     }
 
     private static void WriteCard(JsonReport json, HandlingCard card) => json
-        .Text("group", KebabText.Of(card.Group))
+        .Text("group", MemberText.Of(card.Group))
         .Text("name", card.Name)
         .Text("examples", card.Examples)
         .Number("holdLimitS", card.HoldLimit?.Seconds)
         .List("subjects", card.Subjects, subject => json.Text("name", subject.Name).Number("holdLimitS", subject.HoldLimit?.Seconds))
         .List("lines", card.Lines, line => json
-            .Text("topic", KebabText.Of(line.Topic))
+            .Text("topic", MemberText.Of(line.Topic))
             .Text("text", line.Text)
             .Text("source", line.Source)
             .Flag("published", line.Published));
@@ -34,7 +35,7 @@ internal static class SessionJson
         .Count("changes", session.Changes)
         .Flag("provenFewest", session.ProvenFewest)
         .List("steps", session.Steps, step => json
-            .Text("kind", KebabText.Of(step.Kind))
+            .Text("kind", MemberText.Of(step.Kind))
             .Text("what", step.What)
             .Text("subject", step.Subject)
             .Text("setUp", step.SetUp)
@@ -45,7 +46,7 @@ internal static class SessionJson
             .Flag("held", step.Held))
         .List("subjects", session.Subjects, subject => json
             .Text("name", subject.Name)
-            .Text("group", KebabText.Of(subject.Group))
+            .Text("group", MemberText.Of(subject.Group))
             .Number("holdTimeS", subject.HoldTime.Seconds)
             .Number("holdLimitS", subject.HoldLimit?.Seconds)
             .Flag("withinLimit", subject.WithinLimit))

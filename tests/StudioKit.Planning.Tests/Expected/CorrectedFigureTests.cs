@@ -1,4 +1,3 @@
-using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning.Expected;
 using UnitsNet;
@@ -25,13 +24,4 @@ public sealed class CorrectedFigureTests
     [InlineData(0.5, 1.5, 1)]
     public void A_transmittance_moves_by_all_the_stops_but_never_above_one(double promised, double stops, double corrected) =>
         CorrectedFigure.Of(promised, new Stops(stops)).Should().BeApproximately(corrected, 1e-4);
-
-    /// <summary>A tenth more of a guide number is 21 % more light, 0.2750 stop; of a transmittance 10 %, 0.1375 stop.</summary>
-    [Theory]
-    [InlineData(0.1, UncertaintyKind.Relative, 2, 0.2750)]
-    [InlineData(3, UncertaintyKind.Absolute, 2, 0.2750)]
-    [InlineData(0.1, UncertaintyKind.Relative, 1, 0.1375)]
-    [InlineData(0.3, UncertaintyKind.InStops, 2, 0.3)]
-    public void An_uncertainty_is_counted_in_stops_of_light(double amount, UncertaintyKind kind, int power, double stops) =>
-        UncertaintyInStops.Of(new Uncertainty(amount, kind, ""), 30, power).Should().BeApproximately(stops, 1e-4);
 }

@@ -126,6 +126,7 @@ public sealed class PackPlannerTests
     public void The_longest_pipe_goes_along_the_bag_then_corner_to_corner_then_outside(string length, LongItemPlacement where)
     {
         var yaml = Weighed.Replace("inside: 620 mm x 420 mm x 220 mm", "inside: 600 mm x 300 mm x 220 mm", StringComparison.Ordinal)
+            .Replace("panel: {width: 500 mm, depth: 400 mm", "panel: {width: 500 mm, depth: 280 mm", StringComparison.Ordinal)
             .Replace("frame: {mass: 1450 g}", "frame: {kind: table, height: 1 m, longest-piece: 2 m, mass: 1450 g, pipe: {part: pvc-u-25x1.9, outside-diameter: 26.7 mm}}", StringComparison.Ordinal);
         var plan = KitText.Plan(yaml);
         var frame = plan.Frame!;
@@ -137,6 +138,11 @@ public sealed class PackPlannerTests
 
         checks.Single(check => check.Kind == PlanCheckKind.LongThing && check.Parts.SequenceEqual(["longest pipe", "big"]))
             .Capacity.Should().BeOfType<CheckAmount.LongRoom>().Which.Placement.Should().Be(where);
+
+        // The panel lies flat in the bag whatever the pipes do, and says nothing of them.
+        pieces.Single(piece => piece.Part == StudioPart.Panel).Placement.Should().Be(LongItemPlacement.AlongBag);
+        var strappedOn = plan.Pack.Items.Single(item => item.Part == StudioPart.Frame) with { Outside = true };
+        StudioKit.Planning.Packing.LongPieces.GoesInside(pieces, strappedOn).Should().Be(where != LongItemPlacement.StrappedOutside);
     }
 
     [Fact]

@@ -1,8 +1,7 @@
-using StudioKit.Kits;
 using StudioKit.Physics;
 using StudioKit.Physics.Sources;
 
-namespace StudioKit.Planning.Expected;
+namespace StudioKit.Kits;
 
 /// <summary>How well a value of the kit is known, counted in stops of the light that follows from it.</summary>
 public static class UncertaintyInStops
