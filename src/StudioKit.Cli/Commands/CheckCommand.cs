@@ -1,9 +1,9 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
-using StudioKit.Sheets.Json;
 using StudioKit.Cli.Tables;
 using StudioKit.Kits;
 using StudioKit.Physics;
+using StudioKit.Sheets.Json;
 
 namespace StudioKit.Cli.Commands;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Spectre.Console;
-using StudioKit.Kits.SetUps;
 using StudioKit.Kits;
+using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Sources;
 using StudioKit.Planning;

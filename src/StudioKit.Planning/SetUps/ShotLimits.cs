@@ -1,6 +1,6 @@
+using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.Series;
 using StudioKit.Physics.Exposure.SetUps;
-using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Optics;
 using StudioKit.Planning.Framing;
 using UnitsNet;

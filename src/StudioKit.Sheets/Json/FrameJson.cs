@@ -1,6 +1,6 @@
 using StudioKit.Kits;
-using StudioKit.Planning.Cutting;
 using StudioKit.Planning;
+using StudioKit.Planning.Cutting;
 
 namespace StudioKit.Sheets.Json;
 

@@ -1,7 +1,7 @@
 using StudioKit.Kits;
 using StudioKit.Physics.Sources;
-using StudioKit.Planning.Packing;
 using StudioKit.Planning;
+using StudioKit.Planning.Packing;
 
 namespace StudioKit.Sheets.Json;
 

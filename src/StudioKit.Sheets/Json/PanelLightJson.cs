@@ -1,10 +1,10 @@
 using StudioKit.Kits;
-using StudioKit.Physics.Light.Views;
 using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Views;
+using StudioKit.Planning;
+using StudioKit.Planning.Studio;
 using StudioKit.Planning.Studio.Lights;
 using StudioKit.Planning.Studio.Placing;
-using StudioKit.Planning.Studio;
-using StudioKit.Planning;
 
 namespace StudioKit.Sheets.Json;
 

@@ -1,8 +1,8 @@
 using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Sources;
-using StudioKit.Planning.Framing;
 using StudioKit.Planning;
+using StudioKit.Planning.Framing;
 using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Sheets.Json;

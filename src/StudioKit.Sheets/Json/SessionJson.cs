@@ -1,6 +1,6 @@
 using StudioKit.Kits;
-using StudioKit.Planning.Handling;
 using StudioKit.Planning;
+using StudioKit.Planning.Handling;
 
 namespace StudioKit.Sheets.Json;
 
