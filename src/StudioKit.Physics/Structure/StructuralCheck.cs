@@ -11,7 +11,7 @@ namespace StudioKit.Physics.Structure;
 /// <param name="Caveats">Where the theory is strained or a value is a guess; sheets must print them.</param>
 /// <param name="SourceKey">Key in the bibliography.</param>
 /// <param name="Locator">Where in the source.</param>
-/// <param name="Mend">What would make it hold, empty where it does.</param>
+/// <param name="Remedy">What would make it hold; none where it does.</param>
 public sealed record StructuralCheck(
     StructuralCheckKind Kind,
     IReadOnlyList<string> Parts,
@@ -21,7 +21,7 @@ public sealed record StructuralCheck(
     IReadOnlyList<string> Caveats,
     string SourceKey,
     string Locator,
-    string Mend = "")
+    StructuralRemedy? Remedy = null)
 {
     /// <summary>Whether the capacity covers the demand.</summary>
     public bool Holds => Ratio <= 1;

@@ -59,4 +59,10 @@ public abstract record CheckAmount
     /// <param name="Flashes">Flashes at the session's power [1].</param>
     /// <param name="Rounds">Rounds of the session that they are for [1].</param>
     public sealed record CellSets(int Sets, int Flashes, int Rounds) : CheckAmount;
+
+    /// <summary>Ballast to put on the frame.</summary>
+    /// <param name="UnderMiddle">Mass to hang under the middle, over and above what hangs there.</param>
+    /// <param name="OnWindwardFeet">Mass that would do as well on the windward feet; none where only the whole weight counts.</param>
+    /// <param name="Hung">Mass that hangs under the middle already.</param>
+    public sealed record Ballast(Mass UnderMiddle, Mass? OnWindwardFeet, Mass Hung) : CheckAmount;
 }

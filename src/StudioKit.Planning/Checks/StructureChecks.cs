@@ -18,7 +18,7 @@ internal static class StructureChecks
             Ratio = check.Ratio,
             SourceKey = check.SourceKey,
             SourceLocator = check.Locator,
-            Findings = check.Mend.Length == 0 ? [] : [new CheckFinding(null, check.Mend)],
+            Remedy = check.Remedy is { } remedy ? StructureRemedies.Of(remedy) : null,
             Caveats = check.Caveats,
         });
 

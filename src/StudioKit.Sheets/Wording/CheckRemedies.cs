@@ -28,6 +28,6 @@ internal static class CheckRemedies
         CheckRemedyKind.HoldShorter =>
             "Fewer frames or set-ups for it; do not hold one animal through a change of set-up, photograph another in the next.",
         CheckRemedyKind.MoreCells => $"Carry {AmountText.Of(remedy.Amount)} more, or take fewer frames.",
-        _ => throw new ArgumentOutOfRangeException(nameof(remedy), remedy.Kind, "A remedy without words."),
+        _ => StructureRemedyText.Of(remedy),
     };
 }

@@ -18,7 +18,7 @@ public sealed class StudioChecksTests
         checks.Should().OnlyContain(check => Bibliography.Entries.ContainsKey(check.SourceKey));
         checks.Should().OnlyContain(check => double.IsFinite(check.Ratio) && check.Ratio >= 0);
         checks.Select(check => check.Kind).Should().OnlyHaveUniqueItems();
-        checks.Should().OnlyContain(check => check.Holds == (check.Mend.Length == 0));
+        checks.Should().OnlyContain(check => check.Holds == (check.Remedy == null));
     }
 
     /// <summary>Beam table of Gere and Goodno (2009), worked by hand.</summary>
@@ -49,7 +49,8 @@ public sealed class StudioChecksTests
         var gale = StudioChecks.All(Fen with { Gust = Speed.FromMetersPerSecond(20) }).Single(check => check.Kind == StructuralCheckKind.Tipping);
 
         gale.Holds.Should().BeFalse();
-        gale.Mend.Should().Contain("kg");
+        gale.Remedy!.Ballast!.UnderMiddle.Should().BeGreaterThan(Mass.Zero);
+        gale.Remedy.Ballast.OnWindwardFeet!.Value.Should().BeLessThan(gale.Remedy.Ballast.UnderMiddle, "the windward feet have the whole base for a lever, the middle half of it");
     }
 
     [Fact]
@@ -88,12 +89,50 @@ public sealed class StudioChecksTests
     {
         StructuralCheck Tipping(StudioCheckCase studio) => StudioChecks.All(studio).Single(check => check.Kind == StructuralCheckKind.Tipping);
         var windy = Fen with { Gust = Speed.FromMetersPerSecond(12), SkirtHeight = Length.FromMillimeters(500) };
-        var named = Tipping(windy).Mend.Split("Hang ")[1].Split(" kg")[0];
-        var kilograms = double.Parse(named, System.Globalization.CultureInfo.InvariantCulture);
+        var kilograms = Tipping(windy).Remedy!.Ballast!.UnderMiddle.Kilograms;
 
         kilograms.Should().BePositive();
         Tipping(windy with { Ballast = Mass.FromKilograms(kilograms) }).Holds.Should().BeTrue();
         Tipping(windy with { Ballast = Mass.FromKilograms(kilograms - 0.2) }).Holds.Should().BeFalse();
+    }
+
+    [Fact]
+    public void The_ballast_that_a_sliding_studio_needs_makes_it_stay_and_comes_on_top_of_what_hangs()
+    {
+        StructuralCheck Sliding(StudioCheckCase studio) => StudioChecks.All(studio).Single(check => check.Kind == StructuralCheckKind.Sliding);
+        var windy = Fen with { Gust = Speed.FromMetersPerSecond(12), SkirtHeight = Length.FromMillimeters(500), Ballast = Mass.FromKilograms(1) };
+        var need = Sliding(windy).Remedy!.Ballast!;
+
+        need.Hung.Should().Be(windy.Ballast);
+        need.OnWindwardFeet.Should().BeNull("grip counts the whole weight, wherever it stands");
+        (need.UnderMiddle.Kilograms * 10 % 1).Should().BeApproximately(0, 1e-9, "a person weighs ballast to a tenth of a kilogram");
+        Sliding(windy with { Ballast = windy.Ballast + need.UnderMiddle }).Holds.Should().BeTrue();
+        Sliding(windy with { Ballast = windy.Ballast + need.UnderMiddle - Mass.FromKilograms(0.2) }).Holds.Should().BeFalse();
+    }
+
+    /// <summary>Sag of a plate under a load in its middle falls with the cube of its thickness, under its own weight with the square.</summary>
+    [Fact]
+    public void A_sheet_of_the_thickness_that_a_sagging_panel_names_holds()
+    {
+        StructuralCheck Sag(StudioCheckCase studio) => StudioChecks.All(studio).Single(check => check.Kind == StructuralCheckKind.PanelSag);
+        var thin = Fen with { Sheet = Fen.Sheet with { Thickness = Length.FromMillimeters(1.5) }, PanelWidth = Length.FromMillimeters(700), PanelDepth = Length.FromMillimeters(650) };
+        var remedy = Sag(thin).Remedy!;
+
+        remedy.Kind.Should().Be(StructuralRemedyKind.SheetOfThickness);
+        remedy.Size!.Value.Should().BeGreaterThan(thin.Sheet.Thickness);
+        Sag(thin with { Sheet = thin.Sheet with { Thickness = remedy.Size.Value } }).Ratio.Should().BeLessThan(1.01);
+    }
+
+    [Fact]
+    public void A_sheet_with_the_room_at_its_edges_that_the_check_names_can_grow()
+    {
+        StructuralCheck Growth(Length room) =>
+            StudioChecks.All(Fen with { PanelWidth = Length.FromMeters(1.2), SunWarming = TemperatureDelta.FromDegreesCelsius(40), Frame = PipeFrame.Generate(FrameCases.FenTable with { EdgeClearance = room }) })
+                .Single(check => check.Kind == StructuralCheckKind.SheetGrowth);
+        var named = Growth(Length.FromMillimeters(0.1)).Remedy!.Size!.Value;
+
+        Growth(named).Holds.Should().BeTrue();
+        Growth(named - Length.FromMillimeters(0.51)).Holds.Should().BeFalse("it is rounded up to the next half millimetre");
     }
 
     [Fact]

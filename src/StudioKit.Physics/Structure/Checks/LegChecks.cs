@@ -42,7 +42,7 @@ internal static class LegChecks
                 : [FormattableString.Invariant($"The elbow leans over one leg; the standing load is raised for creep over weeks; a safety factor of {safety:0.##}."), "Stiffness of dry push fits differs widely: measure one joint."],
             "Gere2009",
             "columns, critical loads",
-            ratio > 1 ? "Stretchers, shorter legs, a larger pipe, pinned joints or guys." : "");
+            ratio > 1 ? new StructuralRemedy(StructuralRemedyKind.StifferLegs) : null);
     }
 
     // Stretchers divide the leg: held at both ends between and above them (K = 1 as the frame sways), at one end below the lowest (K = 2).
@@ -85,7 +85,7 @@ internal static class LegChecks
             ["Stiffness of dry push fits differs widely: measure one joint.", "A fiftieth of the height is common practice."],
             "Derived",
             "work of the push = energy in the joints and the bent legs",
-            lean > limit ? "Pin the joints, add stretchers, or guy the frame to pegs." : "");
+            lean > limit ? new StructuralRemedy(StructuralRemedyKind.StifferJoints) : null);
     }
 
     private static StructuralCheck Cords(StudioCheckCase studio)
@@ -100,7 +100,7 @@ internal static class LegChecks
             [FormattableString.Invariant($"Half the cords, those to windward, are taken to hold; the push is taken at the top with a safety factor of {studio.WindSafety:0.##}."), "Keep the cords taut and mark them: people and animals trip over them."],
             "Derived",
             "components of a force at 45°",
-            push > hold ? "More pegs, or pegs that hold more." : "");
+            push > hold ? new StructuralRemedy(StructuralRemedyKind.MorePegs) : null);
     }
 
     private static double LegHeight(FrameResult frame) =>

@@ -56,7 +56,7 @@ internal static class PanelChecks
             caveats,
             "Timoshenko1959",
             "arts. 30, 34",
-            ratio > 1 ? FormattableString.Invariant($"A sheet of {studio.Sheet.Thickness.Millimeters * Math.Pow(ratio, 1.0 / 2):0.0} mm or a rail under the middle.") : "");
+            ratio > 1 ? Sized(StructuralRemedyKind.SheetOfThickness, studio.Sheet.Thickness.Millimeters * Math.Sqrt(ratio)) : null);
     }
 
     private static StructuralCheck Stress(
@@ -69,7 +69,7 @@ internal static class PanelChecks
         caveats,
         key,
         locator,
-        demand > capacity ? "A thicker sheet, or a rail under the middle." : "");
+        demand > capacity ? new StructuralRemedy(StructuralRemedyKind.ThickerSheet) : null);
 
     private static IReadOnlyList<string> ElbowCaveats(PanelSagResult sag) =>
         [.. sag.Caveats, FormattableString.Invariant($"Meanwhile it sags {sag.FreeEdges.Millimeters:0.0} mm.")];
@@ -87,7 +87,7 @@ internal static class PanelChecks
             [FormattableString.Invariant($"Held so, the sheet bears {stress:0.0} MPa for as long as it is up.")],
             "CommonPractice",
             "cold-bend radius of acrylic in thicknesses",
-            least > radius ? FormattableString.Invariant($"A radius of {least.Millimeters:0} mm, a thinner sheet, or a sheet bent hot.") : "");
+            least > radius ? Sized(StructuralRemedyKind.WiderSweep, least.Millimeters) : null);
     }
 
     private static StructuralCheck Growth(StudioCheckCase studio)
@@ -107,6 +107,8 @@ internal static class PanelChecks
             [FormattableString.Invariant($"Warmth and moisture together can reach {1000 * ThermalGrowth.MostShare * longest / 2:0.0} mm at each edge over a wet season.")],
             "AcrylicDesignNote",
             "room for expansion",
-            ratio > 1 ? FormattableString.Invariant($"Leave {Math.Ceiling(2 * room.Millimeters) / 2:0.0} mm at every edge.") : "");
+            ratio > 1 ? Sized(StructuralRemedyKind.MoreEdgeRoom, Math.Ceiling(2 * room.Millimeters) / 2) : null);
     }
+
+    private static StructuralRemedy Sized(StructuralRemedyKind kind, double millimetres) => new(kind) { Size = Length.FromMillimeters(millimetres) };
 }

@@ -44,7 +44,7 @@ internal sealed class PipeWarmth
             [.. Caveats()],
             "PPFA-UB3",
             "derating factors",
-            _celsius > PvcTemperature.Hottest ? "Shade the frame or take aluminium tube." : "");
+            _celsius > PvcTemperature.Hottest ? new StructuralRemedy(StructuralRemedyKind.Shade) : null);
     }
 
     private IEnumerable<string> Caveats()

@@ -65,7 +65,7 @@ internal static class RailChecks
             ["Half the panel is taken to rest on one rail, its ends free to turn.", "A two-hundredth of the span is common practice."],
             "Gere2009",
             "deflections of simple beams",
-            sag > limit ? "A larger pipe, or a leg under the middle." : "");
+            sag > limit ? new StructuralRemedy(StructuralRemedyKind.LargerPipeOrLeg) : null);
     }
 
     private static StructuralCheck RailStress(StudioCheckCase studio, PipeWarmth warmth, RailSpan rail)
@@ -86,6 +86,6 @@ internal static class RailChecks
             [FormattableString.Invariant($"{(studio.StrengthSafety == 2 ? "Half" : $"1/{studio.StrengthSafety:0.##} of")} the strength at the day's warmth is allowed; the elbow presses the rail down by {dip:0} mm.")],
             "PPFA-UB3",
             "strength against temperature",
-            stress > capacity ? "A larger pipe; keep elbows off." : "");
+            stress > capacity ? new StructuralRemedy(StructuralRemedyKind.LargerPipeAndNoElbows) : null);
     }
 }

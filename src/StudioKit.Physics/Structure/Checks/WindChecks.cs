@@ -31,7 +31,7 @@ internal static class WindChecks
             [FormattableString.Invariant($"The gust is taken at full strength at panel height, with a safety factor of {studio.WindSafety:0.##} and no lift under the panel."), .. PegCaveats(studio)],
             "NASA-Drag",
             "drag equation; moments about the feet",
-            ratio > 1 ? $"Hang {Kilograms(worst.BallastAtCentre)}{More(studio)} under the middle, put {Kilograms(worst.BallastAtWindwardFeet)} on the windward feet, or peg them." : "");
+            ratio > 1 ? Ballast(StructuralRemedyKind.BallastAgainstTipping, worst.BallastAtCentre, worst.BallastAtWindwardFeet, studio) : null);
     }
 
     private static StructuralCheck Sliding(StudioCheckCase studio, WindTippingResult worst)
@@ -46,18 +46,15 @@ internal static class WindChecks
             ["Friction between feet and ground is a guess; pegs are better.", .. PegCaveats(studio)],
             "NASA-Drag",
             "drag equation; friction",
-            ratio > 1 ? $"Hang {Kilograms(worst.BallastAgainstSliding)}{More(studio)} under the middle, or peg the feet." : "");
+            ratio > 1 ? Ballast(StructuralRemedyKind.BallastAgainstSliding, worst.BallastAgainstSliding, null, studio) : null);
     }
 
     private static IEnumerable<string> PegCaveats(StudioCheckCase studio) => studio.Pegs == 0
         ? []
         : ["A peg's hold is the kit's own figure, and half the pegs are taken to stand to windward: pull one with a spring balance on the day, as wet sand or peat holds a fraction."];
 
-    // Rounded up, so that what the person hangs suffices and nobody is told to hang nothing.
-    private static string Kilograms(Mass mass) =>
-        FormattableString.Invariant($"{Math.Max(0.1, Math.Ceiling((mass.Kilograms * 10) - 1e-6) / 10):0.0} kg");
-
-    private static string More(StudioCheckCase studio) => studio.Ballast > Mass.Zero ? " more" : "";
+    private static StructuralRemedy Ballast(StructuralRemedyKind kind, Mass underMiddle, Mass? onWindwardFeet, StudioCheckCase studio) =>
+        new(kind) { Ballast = BallastNeed.Covering(underMiddle, onWindwardFeet, studio.Ballast) };
 
     private static IReadOnlyList<WindTippingResult> Winds(StudioCheckCase studio)
     {
