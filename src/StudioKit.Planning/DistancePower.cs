@@ -8,6 +8,9 @@ namespace StudioKit.Planning;
 /// <param name="PowerMark">Power as marked, or why there is none.</param>
 public sealed record DistancePower(Length Distance, string PowerMark)
 {
+    /// <summary>Whether it is the planned distance, to the nearest centimetre.</summary>
+    public bool IsPlanned { get; init; }
+
     /// <summary>Power to set; none where no setting will do.</summary>
     public FlashPower? Power { get; init; }
 

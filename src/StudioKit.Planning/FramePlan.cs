@@ -48,6 +48,18 @@ public sealed record FramePlan
     /// <summary>Outside diameter of the pipe.</summary>
     public Length PipeDiameter { get; init; }
 
+    /// <summary>Once round the pipe.</summary>
+    public Length PipeGirth => PipeDiameter * Math.PI;
+
+    /// <summary>Hole for a foot's screw in the floor of a cap; none where the frame has no feet.</summary>
+    public Length? FootHole { get; init; }
+
+    /// <summary>Clips along the panel's front edge, from the left.</summary>
+    public IReadOnlyList<EdgeClip> FrontClips { get; init; } = [];
+
+    /// <summary>Heights over the ground of the lower rails to measure off, from the ground up: the lowest, and where flashes hang at several heights the rails of each.</summary>
+    public IReadOnlyList<Length> RailHeights { get; init; } = [];
+
     /// <summary>How many studios are built at once [1]; cuts and shopping are for all of them, everything else is for one.</summary>
     public int Studios { get; init; } = 1;
 

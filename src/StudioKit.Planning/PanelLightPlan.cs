@@ -23,6 +23,9 @@ public sealed record PanelLightPlan
     /// <summary>The part of it that is swept up.</summary>
     public required Length SweptLength { get; init; }
 
+    /// <summary>The flat part of it, before the sweep.</summary>
+    public Length FlatDepth => PanelDepth - SweptLength;
+
     /// <summary>Ground to the flat panel's underside.</summary>
     public required Length PanelHeight { get; init; }
 

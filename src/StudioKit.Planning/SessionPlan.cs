@@ -32,6 +32,12 @@ public sealed record SessionPlan
     /// <summary>Time for one round.</summary>
     public Duration Time => Duration.FromSeconds(Steps.Sum(step => step.Time.Seconds));
 
+    /// <summary>Frames taken in one round [1].</summary>
+    public int FramesInRound => Steps.Sum(step => step.Frames);
+
+    /// <summary>Flashes fired in one round, every head counted [1].</summary>
+    public int FlashesInRound => Steps.Sum(step => step.Flashes);
+
     /// <summary>What is left out, and advice, one sentence each.</summary>
     public IReadOnlyList<string> Notes { get; init; } = [];
 }

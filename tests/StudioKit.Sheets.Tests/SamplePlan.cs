@@ -87,7 +87,8 @@ internal static class SamplePlan
         PowerMark = new FlashPower(power).Nominal,
         DistancePowers =
         [
-            new DistancePower(Length.FromMillimeters(distance / 2), "1/23"), new DistancePower(Length.FromMillimeters(distance), new FlashPower(power).Nominal),
+            new DistancePower(Length.FromMillimeters(distance / 2), "1/23") { Power = new FlashPower(1.0 / 23) },
+            new DistancePower(Length.FromMillimeters(distance), new FlashPower(power).Nominal) { Power = new FlashPower(power), IsPlanned = true },
             new DistancePower(Length.FromMillimeters(2 * distance), "too far"),
         ],
         Budget = new LightBudget(
@@ -178,8 +179,8 @@ internal static class SamplePlan
                 piece.Label, [.. Enumerable.Range(1, piece.Count).Select(i => $"{piece.Label}{i}")], piece.Length + Length.FromMillimeters(0.3), piece.Length, Length.FromMillimeters(-0.15)))],
             Fittings =
             [
-                new FittingCount(FittingKind.Tee, "tee, slip", 8, Length.FromMillimeters(14.3), Mass.FromGrams(21), 0.9m),
-                new FittingCount(FittingKind.Corner, "three-way corner, slip", 4, Length.FromMillimeters(14.3), Mass.FromGrams(34), 1.6m),
+                new FittingCount(FittingKind.Tee, "tee, slip", 8, Length.FromMillimeters(14.3), Mass.FromGrams(21), 0.9m) { ToPipeEnd = Length.FromMillimeters(14.3), ToMark = Length.FromMillimeters(36.3) },
+                new FittingCount(FittingKind.Corner, "three-way corner, slip", 4, Length.FromMillimeters(14.3), Mass.FromGrams(34), 1.6m) { ToPipeEnd = Length.FromMillimeters(14.3), ToMark = Length.FromMillimeters(36.3) },
             ],
             PipeCuts = new FirstFitBarCutPlanner().Plan(new BarCutRequest
             {

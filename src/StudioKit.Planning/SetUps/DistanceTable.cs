@@ -16,7 +16,7 @@ internal static class DistanceTable
             .Select(share => Math.Round(light.Flash.Distance.Centimeters * share))
             .Where(centimetres => centimetres >= 5)
             .Distinct()
-            .Select(centimetres => At(light, Length.FromCentimeters(centimetres)))];
+            .Select(centimetres => At(light, Length.FromCentimeters(centimetres)) with { IsPlanned = centimetres == Math.Round(light.Flash.Distance.Centimeters) })];
 
     private static DistancePower At(LightSolution light, Length distance)
     {

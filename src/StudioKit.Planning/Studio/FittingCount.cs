@@ -10,4 +10,11 @@ namespace StudioKit.Planning.Studio;
 /// <param name="TakeOff">Centre to the bottom of its socket.</param>
 /// <param name="MassEach">Mass of one.</param>
 /// <param name="PriceEach">Price of one [1]; none where the kit gives none.</param>
-public sealed record FittingCount(FittingKind Kind, string Name, int Count, Length TakeOff, Mass MassEach, decimal? PriceEach);
+public sealed record FittingCount(FittingKind Kind, string Name, int Count, Length TakeOff, Mass MassEach, decimal? PriceEach)
+{
+    /// <summary>Centre to the end of a pipe that is pushed home: the take-off and the gap that a dry push leaves.</summary>
+    public required Length ToPipeEnd { get; init; }
+
+    /// <summary>Centre to the fitting's edge, where the insertion mark of a pipe that is pushed home lies.</summary>
+    public required Length ToMark { get; init; }
+}

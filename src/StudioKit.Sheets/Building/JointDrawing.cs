@@ -14,31 +14,29 @@ internal static class JointDrawing
 
     public static Drawing Of(FramePlan frame, FittingCount fitting, Measures measures)
     {
-        var (takeOff, depth, diameter) = (fitting.TakeOff.Millimeters, frame.InsertionDepths[fitting.Kind].Millimeters, frame.PipeDiameter.Millimeters);
+        var (end, mark, diameter) = (fitting.ToPipeEnd.Millimeters, fitting.ToMark.Millimeters, frame.PipeDiameter.Millimeters);
+        var depth = frame.InsertionDepths[fitting.Kind].Millimeters;
         var outer = (diameter / 2) + (WallShare * diameter);
-        var reach = takeOff + Gap(frame) + depth;
         var ways = Ways(fitting.Kind);
-        List<Primitive> marks = [.. ways.Select(way => Socket(way, reach, outer))];
-        marks.AddRange(ways.SelectMany(way => Pipe(way, takeOff + Gap(frame), reach, diameter / 2)));
+        List<Primitive> marks = [.. ways.Select(way => Socket(way, mark, outer))];
+        marks.AddRange(ways.SelectMany(way => Pipe(way, end, mark, diameter / 2)));
         if (fitting.Kind == FittingKind.Corner)
         {
             marks.AddRange([new Circle(new Point(0, 0), outer, Stroke.Edge), new Circle(new Point(0, 0), diameter / 2, Stroke.Edge, Fill.White)]);
         }
 
         marks.AddRange([new Line(new Point(-3, 0), new Point(3, 0), Stroke.Centre), new Line(new Point(0, -3), new Point(0, 3), Stroke.Centre)]);
-        if (takeOff + Gap(frame) > LeastDrawn)
+        if (end > LeastDrawn)
         {
-            marks.Add(new Dimension(new Point(0, outer), new Point(takeOff + Gap(frame), outer), 13, measures.Of(takeOff + Gap(frame))));
+            marks.Add(new Dimension(new Point(0, outer), new Point(end, outer), 13, measures.Of(end)));
         }
 
-        marks.Add(new Dimension(new Point(takeOff + Gap(frame), outer), new Point(reach, outer), 6, $"{measures.Of(depth)} to the mark"));
+        marks.Add(new Dimension(new Point(end, outer), new Point(mark, outer), 6, $"{measures.Of(depth)} to the mark"));
         return new Drawing(
             $"{fitting.Name}",
-            $"A {fitting.Name} with its pipes: their ends lie {Measures.Metric(takeOff + Gap(frame))} from its middle, the insertion mark {Measures.Metric(depth)} from the end",
+            $"A {fitting.Name} with its pipes: their ends lie {Measures.Metric(end)} from its middle, the insertion mark {Measures.Metric(depth)} from the end",
             marks);
     }
-
-    private static double Gap(FramePlan frame) => frame.Geometry.Members.Count == 0 ? 0 : frame.Geometry.Members[0].InsertionGap.Millimeters;
 
     // Quarter turns, clockwise from the right; the third way of a corner comes towards the reader and is drawn as its socket's circle.
     private static int[] Ways(FittingKind kind) => kind switch

@@ -1,4 +1,5 @@
 using StudioKit.Planning;
+using StudioKit.Planning.Studio;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
 
@@ -7,8 +8,6 @@ namespace StudioKit.Sheets.Building;
 /// <summary>Templates at full size.</summary>
 internal static class Templates
 {
-    // A clear hole for an M8 screw, medium fit.
-    private const double FootHole = 9;
     private const double SquareSide = 100;
 
     /// <summary>A square to measure with a steel rule before anything is cut.</summary>
@@ -26,7 +25,7 @@ internal static class Templates
     public static Drawing InsertionGauge(FramePlan frame)
     {
         var depths = frame.Fittings.GroupBy(fitting => Math.Round(frame.InsertionDepths[fitting.Kind].Millimeters, 2)).OrderBy(group => group.Key).ToList();
-        var turn = Math.PI * frame.PipeDiameter.Millimeters;
+        var turn = frame.PipeGirth.Millimeters;
         var height = depths[^1].Key + 12;
         List<Primitive> marks =
         [
@@ -44,15 +43,15 @@ internal static class Templates
     }
 
     /// <summary>Where the foot's screw goes through a cap.</summary>
-    public static Drawing FootHoleInCap(FramePlan frame) => new(
+    public static Drawing? FootHoleInCap(FramePlan frame) => frame.FootHole is not { } hole ? null : new(
         "Hole for the foot, on the floor of a cap",
         "A circle as wide as the pipe with the hole in its middle",
         [
             new Circle(new Point(0, 0), frame.PipeDiameter.Millimeters / 2, Stroke.Edge),
-            new Circle(new Point(0, 0), FootHole / 2, Stroke.Edge),
+            new Circle(new Point(0, 0), hole.Millimeters / 2, Stroke.Edge),
             new Line(new Point(-frame.PipeDiameter.Millimeters, 0), new Point(frame.PipeDiameter.Millimeters, 0), Stroke.Centre),
             new Line(new Point(0, -frame.PipeDiameter.Millimeters), new Point(0, frame.PipeDiameter.Millimeters), Stroke.Centre),
-            new Label(new Point(frame.PipeDiameter.Millimeters + 2, 0), FormattableString.Invariant($"drill {FootHole:0} mm"), 8, Rise: TextRise.Middle),
+            new Label(new Point(frame.PipeDiameter.Millimeters + 2, 0), FormattableString.Invariant($"drill {hole.Millimeters:0} mm"), 8, Rise: TextRise.Middle),
         ]);
 
     /// <summary>Clips along one edge of the panel, as strips under each other that are joined end to end.</summary>
@@ -60,17 +59,13 @@ internal static class Templates
     {
         const double Longest = 150;
         const double Pitch = 24;
-        var half = panel.Width.Millimeters / 2;
-        var front = frame.Geometry.Ledge.ClipPoints.Min(point => point.Back);
-        var clips = frame.Geometry.Ledge.ClipPoints.Where(point => Math.Abs(point.Back - front) < 1e-5).Select(point => (1000 * point.Right) + half).Order().ToList();
         var count = (int)Math.Ceiling(panel.Width.Millimeters / Longest);
         var strip = panel.Width.Millimeters / count;
-        var edge = (1000 * front) + (panel.FlatDepth.Millimeters / 2);
         List<Primitive> marks = [];
         for (var i = 0; i < count; i++)
         {
             marks.AddRange(Strip(i, count, strip, i * Pitch));
-            marks.AddRange(clips.Where(clip => clip >= i * strip && clip < (i + 1) * strip).SelectMany(clip => Clip(clip, clip - (i * strip), strip, i * Pitch, edge)));
+            marks.AddRange(frame.FrontClips.Where(clip => (int)(clip.FromLeft.Millimeters / strip) == i).SelectMany(clip => Clip(clip, clip.FromLeft.Millimeters - (i * strip), strip, i * Pitch)));
         }
 
         return new Drawing("Clip points along the front edge", "Strips with the place of every clip", marks);
@@ -126,11 +121,11 @@ internal static class Templates
         yield return new Label(new Point(length - 1.5, top + 4), last, 7, TextAnchor.End);
     }
 
-    private static IEnumerable<Primitive> Clip(double fromLeft, double x, double length, double top, double edge)
+    private static IEnumerable<Primitive> Clip(EdgeClip clip, double x, double length, double top)
     {
         yield return new Line(new Point(x, top), new Point(x, top + 16), Stroke.Thin);
-        yield return new Circle(new Point(x, top + 16 - Math.Min(edge, 14)), 1.2, Stroke.Edge);
-        var text = FormattableString.Invariant($"{fromLeft:0.#} mm");
+        yield return new Circle(new Point(x, top + 16 - Math.Min(clip.FromEdge.Millimeters, 14)), 1.2, Stroke.Edge);
+        var text = FormattableString.Invariant($"{clip.FromLeft.Millimeters:0.#} mm");
         yield return x > length - 30
             ? new Label(new Point(x - 1.5, top + 12), text, 8, TextAnchor.End)
             : new Label(new Point(x + 1.5, top + 12), text, 8);

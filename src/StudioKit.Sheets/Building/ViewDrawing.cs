@@ -2,6 +2,7 @@ using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Studio;
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
+using UnitsNet;
 
 namespace StudioKit.Sheets.Building;
 
@@ -186,16 +187,14 @@ internal sealed class ViewDrawing
         List<Primitive> marks =
         [
             Across(-right, right, -half, FirstOffset, _measures.Of(_panel.Width)),
-            Across(-_frame.Geometry.BaseWidth.Meters / 2, _frame.Geometry.BaseWidth.Meters / 2, -half, FirstOffset + NextOffset, $"{_measures.Of(_frame.Geometry.BaseWidth)}, leg to leg"),
+            Across(-_frame.Geometry.BaseWidth.Meters / 2, _frame.Geometry.BaseWidth.Meters / 2, -half, Offset(1), $"{_measures.Of(_frame.Geometry.BaseWidth)}, leg to leg"),
             new Dimension(At(-right, half, 0), At(-right, -half, 0), FirstOffset, _measures.Of(_panel.FlatDepth)),
-            new Dimension(At(-right, BackFeet(), 0), At(-right, FrontFeet(), 0), FirstOffset + NextOffset, $"{_measures.Of(_frame.Geometry.BaseDepth)}, leg to leg"),
+            new Dimension(At(-right, BackFeet(), 0), At(-right, FrontFeet(), 0), Offset(1), $"{_measures.Of(_frame.Geometry.BaseDepth)}, leg to leg"),
         ];
-        foreach (var (flash, i) in Windows().Select((flash, i) => (flash, i)))
-        {
-            var offset = -(FirstOffset + (i * NextOffset));
-            marks.Add(new Dimension(At(-right, back, 0), new Point(At(flash.Window).X, At(-right, back, 0).Y), offset, _measures.Of(flash.FromLeft)));
-            marks.Add(new Dimension(new Point(At(right, 0, 0).X, At(flash.Window).Y), At(right, -half, 0), offset, _measures.Of(flash.FromFront)));
-        }
+        marks.AddRange(EachOnce(flash => flash.FromLeft).Select((flash, i) => new Dimension(
+            At(-right, back, 0), new Point(At(flash.Window).X, At(-right, back, 0).Y), -Offset(i), _measures.Of(flash.FromLeft))));
+        marks.AddRange(EachOnce(flash => flash.FromFront).Select((flash, i) => new Dimension(
+            new Point(At(right, 0, 0).X, At(flash.Window).Y), At(right, -half, 0), -Offset(i), _measures.Of(flash.FromFront))));
 
         return marks;
     }
@@ -243,12 +242,13 @@ internal sealed class ViewDrawing
         List<Primitive> marks =
         [
             new Dimension(At(-half, 0, 0), At(half, 0, 0), FirstOffset, $"{_measures.Of(_frame.Geometry.BaseWidth)}, leg to leg"),
-            new Dimension(At(-half, 0, up), At(-half, 0, 0), FirstOffset + NextOffset, _measures.Of(1000 * up)),
+            new Dimension(At(-half, 0, up), At(-half, 0, 0), Offset(Math.Max(1, _frame.RailHeights.Count)), _measures.Of(_frame.Geometry.PanelHeight)),
             Ground(-half, half),
         ];
-        marks.AddRange(Heights(new FramePoint(-half, 0, 0), FirstOffset));
-        marks.AddRange(Windows().DistinctBy(flash => flash.BelowPanel).Select((flash, i) => new Dimension(
-            new Point(At(half, 0, 0).X, At(flash.Window).Y), new Point(At(half, 0, 0).X, At(0, 0, up).Y), FirstOffset + (i * NextOffset), $"{_measures.Of(flash.BelowPanel)}, window to panel")));
+        marks.AddRange(_frame.RailHeights.Select((height, i) => new Dimension(
+            At(-half, 0, height.Meters), At(-half, 0, 0), Offset(i), _measures.Of(height))));
+        marks.AddRange(EachOnce(flash => flash.BelowPanel).Select((flash, i) => new Dimension(
+            new Point(At(half, 0, 0).X, At(flash.Window).Y), new Point(At(half, 0, 0).X, At(0, 0, up).Y), Offset(i), $"{_measures.Of(flash.BelowPanel)}, window to panel")));
 
         return marks;
     }
@@ -256,38 +256,31 @@ internal sealed class ViewDrawing
     private List<Primitive> SideMeasures()
     {
         var (front, back) = (FrontFeet(), BackFeet());
-        var fromFront = Windows().DistinctBy(flash => flash.FromFront).ToList();
+        var fromFront = EachOnce(flash => flash.FromFront).ToList();
         var up = _frame.Geometry.PanelHeight.Meters;
         List<Primitive> marks =
         [
-            new Dimension(At(0, front, 0), At(0, back, 0), FirstOffset + (fromFront.Count * NextOffset), $"{_measures.Of(_frame.Geometry.BaseDepth)}, leg to leg"),
-            new Dimension(At(0, front, up), At(0, front, 0), FirstOffset, _measures.Of(1000 * up)),
+            new Dimension(At(0, front, 0), At(0, back, 0), Offset(fromFront.Count), $"{_measures.Of(_frame.Geometry.BaseDepth)}, leg to leg"),
+            new Dimension(At(0, front, up), At(0, front, 0), FirstOffset, _measures.Of(_frame.Geometry.PanelHeight)),
             Ground(front, back),
         ];
-        if (_frame.Sweep is not null)
+        if (_frame.Sweep is { } sweep)
         {
-            var top = _frame.Geometry.Joints.Max(joint => joint.Position.Up);
-            marks.Add(new Dimension(At(0, back, 0), At(0, back, top), FirstOffset, $"{_measures.Of(1000 * top)}, rail of the sweep"));
+            marks.Add(new Dimension(At(0, back, 0), At(0, back, sweep.TopRail.Meters), FirstOffset, $"{_measures.Of(sweep.TopRail)}, rail of the sweep"));
         }
 
         var edge = -_panel.FlatDepth.Meters / 2;
         marks.AddRange(fromFront.Select((flash, i) => new Dimension(
-            new Point(At(0, edge, 0).X, At(0, front, 0).Y), new Point(At(flash.Window).X, At(0, front, 0).Y), FirstOffset + (i * NextOffset), _measures.Of(flash.FromFront))));
+            new Point(At(0, edge, 0).X, At(0, front, 0).Y), new Point(At(flash.Window).X, At(0, front, 0).Y), Offset(i), _measures.Of(flash.FromFront))));
 
         return marks;
     }
 
-    // The lowest rail, and every further one that carries a flash of its own, each further out.
-    private IEnumerable<Primitive> Heights(FramePoint leg, double offset)
-    {
-        var rails = _frame.Geometry.Members.Where(member => member.Role is FrameMemberRole.Stretcher or FrameMemberRole.CradleRail)
-            .Select(member => Math.Round(_places[member.From].Up, 5)).Distinct().Order().ToList();
-        var cradles = _frame.Geometry.Members.Where(member => member.Role == FrameMemberRole.CradleRail)
-            .Select(member => Math.Round(_places[member.From].Up, 5)).Distinct().ToList();
-        IEnumerable<double> levels = cradles.Count > 1 ? rails.Take(1).Concat(cradles.Order()).Distinct() : rails.Take(1);
-        return levels.Select((level, i) => new Dimension(
-            At(leg with { Up = level }), At(leg with { Up = 0 }), offset + (i == 0 ? 0 : (i + 1) * NextOffset), _measures.Of(1000 * level)));
-    }
+    // The shortest first, so that no measure's ends cross another measure; what reads alike once.
+    private IEnumerable<FlashBelow> EachOnce(Func<FlashBelow, Length> measure) =>
+        Windows().DistinctBy(flash => _measures.Of(measure(flash))).OrderBy(measure);
+
+    private static double Offset(int place) => FirstOffset + (place * NextOffset);
 
     private Line Ground(double from, double to) => _view == FrameView.Side
         ? new Line(At(0, from, 0).Plus(-4, 0), At(0, to, 0).Plus(4, 0), Stroke.Thin)

@@ -26,7 +26,7 @@ internal sealed record DistancePowerTable(LightPlan Light, double SizePt) : Bloc
     }
 
     /// <summary>Whether a distance has a power, not a reason why there is none.</summary>
-    public static bool HasPower(DistancePower pair) => pair.PowerMark.Length > 0 && char.IsAsciiDigit(pair.PowerMark[0]);
+    public static bool HasPower(DistancePower pair) => pair.Power is not null;
 
     private string Role => LightNames.Role(Light.Role);
 
@@ -40,5 +40,5 @@ internal sealed record DistancePowerTable(LightPlan Light, double SizePt) : Bloc
     private IEnumerable<(string Distance, string Power, bool IsPlanned)> Cells() => Light.DistancePowers.Where(HasPower).Select(pair => (
         Math.Round(pair.Distance.Centimeters, 1).ToString("0.#", CultureInfo.InvariantCulture),
         pair.PowerMark,
-        Math.Abs((pair.Distance - Light.Distance).Centimeters) < 0.5));
+        pair.IsPlanned));
 }

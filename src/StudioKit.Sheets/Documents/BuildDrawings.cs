@@ -27,9 +27,9 @@ internal static class BuildDrawings
     public static IEnumerable<NamedDrawing> SmallTemplates(Plan plan, FramePlan frame)
     {
         yield return new NamedDrawing("template-insertion", Building.Templates.InsertionGauge(frame));
-        if (frame.Geometry.Feet.Count > 0)
+        if (Building.Templates.FootHoleInCap(frame) is { } foot)
         {
-            yield return new NamedDrawing("template-foot", Building.Templates.FootHoleInCap(frame));
+            yield return new NamedDrawing("template-foot", foot);
         }
 
         yield return new NamedDrawing("template-clips", Building.Templates.ClipStrip(frame, plan.Panel));

@@ -14,7 +14,7 @@ internal static class FlashPlaceDrawing
     /// <summary>Draws the place of every flash below in one set-up.</summary>
     public static Drawing Of(PanelLightPlan light)
     {
-        var (width, depth) = (light.PanelWidth.Millimeters, (light.PanelDepth - light.SweptLength).Millimeters);
+        var (width, depth) = (light.PanelWidth.Millimeters, light.FlatDepth.Millimeters);
         var scale = PaperScale.Of(width, depth, RoomWidth, RoomHeight);
         Point At(double fromLeft, double fromFront) => new(fromLeft / scale, (depth - fromFront) / scale);
         var subject = At(width / 2, light.SubjectFromFront.Millimeters);

@@ -154,7 +154,7 @@ internal sealed class LightMapDrawing
 
         if (_light.SweptLength > Length.Zero)
         {
-            var bend = At(0, Depth - _light.SweptLength.Millimeters);
+            var bend = At(0, _light.FlatDepth.Millimeters);
             _free.Take(new Bounds(0, bend.Y - 4, 23, bend.Y));
         }
     }
@@ -176,7 +176,7 @@ internal sealed class LightMapDrawing
         yield return new Label(new Point(Sheet.Right / 2, Sheet.Bottom + 11.5), "front, towards the camera", 7, TextAnchor.Middle);
         if (_light.SweptLength > Length.Zero)
         {
-            var bend = Depth - _light.SweptLength.Millimeters;
+            var bend = _light.FlatDepth.Millimeters;
             yield return new Line(At(0, bend), At(Width, bend), Stroke.Centre);
             yield return Polygon.Rectangle(new Bounds(1, At(0, bend).Y - 4, 23, At(0, bend).Y - 0.5), null, Fill.White);
             yield return new Label(At(0, bend).Plus(1.5, -1.5), "swept up from here", LevelPt);

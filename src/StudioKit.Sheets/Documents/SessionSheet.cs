@@ -42,7 +42,7 @@ internal static class SessionSheet
             .. session.Steps.Select(step => new TableRow(
                 ["tick", step.What, step.Card, step.Time.Seconds > 0 ? PlanFormat.Minutes(step.Time) : "", Count(step.Frames), Count(step.Flashes), step.Held ? "held" : ""])),
             new TableRow(
-                ["", "One round", "", PlanFormat.Minutes(session.Time), Count(session.Steps.Sum(step => step.Frames)), Count(session.Steps.Sum(step => step.Flashes)), ""], Total: true),
+                ["", "One round", "", PlanFormat.Minutes(session.Time), Count(session.FramesInRound), Count(session.FlashesInRound), ""], Total: true),
         ]);
 
     private static Table Held(SessionPlan session) => new(

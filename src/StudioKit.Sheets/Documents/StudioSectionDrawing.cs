@@ -33,7 +33,7 @@ internal sealed class StudioSectionDrawing
         _scale = PaperScale.Of(_right - _left, _top, RoomWidth, RoomHeight);
     }
 
-    private double Back => _light.Section.Panel.Max(point => point.FromFront.Millimeters);
+    private double Back => _light.Section.Reach.Millimeters;
 
     /// <summary>Draws one set-up, for the framing that is hardest to serve.</summary>
     public static Drawing Of(PanelLightPlan light) => new StudioSectionDrawing(light).Draw();

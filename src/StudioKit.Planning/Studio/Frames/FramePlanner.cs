@@ -10,6 +10,9 @@ namespace StudioKit.Planning.Studio.Frames;
 /// <summary>Frame and stock of a kit → geometry, cuts and shopping list.</summary>
 internal static class FramePlanner
 {
+    // A clear hole for the M8 screw on the shopping list, medium fit (from memory).
+    private static readonly Length FootHole = Length.FromMillimeters(9);
+
     /// <summary>Why no frame can be drawn for a panel, as a sentence; none where one can.</summary>
     public static string? Obstacle(KitSpec kit, PanelPlan panel) => PipeFrame.Obstacle(FrameDesign.CaseOf(kit, panel));
 
@@ -22,7 +25,7 @@ internal static class FramePlanner
         var parts = SheetParts.Of(kit, panel, frame, softboxes);
         var pipeCuts = services.Bars.Plan(BarRequest(kit, pieces));
         var sheetCuts = SheetCuts.Plan(kit, panel, parts, services.Sheets);
-        var fittings = FittingsOf(kit.Frame.Fittings, frame);
+        var fittings = FittingsOf(kit, frame);
         var mass = FrameLoads.FrameMass(kit, frame);
         var lowerFlashes = LowerFlashes.Placed(kit, panel, frame);
         return new FramePlan
@@ -40,6 +43,9 @@ internal static class FramePlanner
             Sweep = SheetSweeps.Of(panel, frame),
             Seams = SheetParts.Seams(kit),
             PipeDiameter = kit.Frame.Pipe.OutsideDiameter,
+            FootHole = frame.Feet.Count > 0 ? FootHole : null,
+            FrontClips = EdgeClips.Front(panel, frame),
+            RailHeights = RailHeights.Of(frame),
             Studios = kit.Stock.Studios,
             PipeCuts = pipeCuts,
             SheetCuts = sheetCuts,
@@ -99,11 +105,15 @@ internal static class FramePlanner
         return Enum.GetValues<FittingKind>().ToDictionary(kind => kind, kind => fittings.Of(kind).SocketDepth - kit.Frame.InsertionGap);
     }
 
-    private static IReadOnlyList<FittingCount> FittingsOf(FittingsSpec family, FrameResult frame) =>
+    private static IReadOnlyList<FittingCount> FittingsOf(KitSpec kit, FrameResult frame) =>
         [.. frame.FittingCounts.OrderBy(pair => pair.Key).Select(pair =>
         {
-            var (name, spec) = Named(family, pair.Key);
-            return new FittingCount(pair.Key, name, pair.Value, spec.TakeOff, spec.Mass, spec.Price);
+            var (name, spec) = Named(kit.Frame.Fittings, pair.Key);
+            return new FittingCount(pair.Key, name, pair.Value, spec.TakeOff, spec.Mass, spec.Price)
+            {
+                ToPipeEnd = spec.TakeOff + kit.Frame.InsertionGap,
+                ToMark = spec.TakeOff + spec.SocketDepth,
+            };
         })];
 
     private static (string Name, FittingSpec Spec) Named(FittingsSpec family, FittingKind kind) => kind switch

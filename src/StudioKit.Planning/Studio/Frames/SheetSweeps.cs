@@ -17,7 +17,8 @@ internal static class SheetSweeps
         }
 
         var angle = Angle.FromRadians((frame.SheetLength - panel.FlatDepth) / radius);
-        return new SheetSweep(radius, angle, [.. Enumerable.Range(0, Steps + 1).Select(i => At(panel, frame, radius.Meters, angle.Radians * i / Steps))]);
+        var topRail = Length.FromMeters(frame.Joints.Max(joint => joint.Position.Up));
+        return new SheetSweep(radius, angle, topRail, [.. Enumerable.Range(0, Steps + 1).Select(i => At(panel, frame, radius.Meters, angle.Radians * i / Steps))]);
     }
 
     // The frame counts from under the middle of the flat part.
