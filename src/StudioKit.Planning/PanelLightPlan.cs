@@ -1,6 +1,6 @@
 using StudioKit.Physics.Exposure;
-using StudioKit.Planning.Studio.Lights;
 using StudioKit.Planning.Studio;
+using StudioKit.Planning.Studio.Lights;
 using UnitsNet;
 
 namespace StudioKit.Planning;

@@ -1,17 +1,17 @@
+using StudioKit.Kits;
 using StudioKit.Kits.Cameras;
 using StudioKit.Kits.Carrying;
 using StudioKit.Kits.SetUps;
-using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Optics;
 using StudioKit.Physics.Packing;
 using StudioKit.Physics.Structure.Frames;
+using StudioKit.Planning;
 using StudioKit.Planning.Checks;
 using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Packing;
 using StudioKit.Planning.Studio;
-using StudioKit.Planning;
 using UnitsNet;
 
 namespace StudioKit.Sheets.Tests;

@@ -1,6 +1,6 @@
 using StudioKit.Physics.Structure.Frames;
-using StudioKit.Planning.Studio;
 using StudioKit.Planning;
+using StudioKit.Planning.Studio;
 using StudioKit.Sheets.Drawings;
 
 namespace StudioKit.Sheets.Building;

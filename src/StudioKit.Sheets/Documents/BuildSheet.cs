@@ -1,7 +1,7 @@
 using System.Globalization;
+using StudioKit.Planning;
 using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Studio;
-using StudioKit.Planning;
 using StudioKit.Sheets.Building;
 using StudioKit.Sheets.Layout;
 using StudioKit.Sheets.Wording;
@@ -21,7 +21,8 @@ internal static class BuildSheet
             [
                 new Heading($"Build sheet: {plan.Kit.Name}"),
                 new Paragraph(Summary(plan, frame, measures)),
-                .. Problems(plan, frame),
+                .. FrameProblems.Of(frame),
+                .. FailingChecks(plan),
                 .. Shopping(frame),
                 .. Pieces(frame, measures),
                 .. Bars(frame),
@@ -43,13 +44,8 @@ internal static class BuildSheet
             + (frame.Geometry.Members.Count > 0 ? " Left, right, front and back are as the camera sees them." : "") + batch;
     }
 
-    private static IEnumerable<Block> Problems(Plan plan, FramePlan frame)
+    private static IEnumerable<Block> FailingChecks(Plan plan)
     {
-        if (frame.Geometry.Problems.Count > 0)
-        {
-            yield return new Caution(string.Join(' ', frame.Geometry.Problems), "This frame can't be built as it is");
-        }
-
         var failing = plan.Checks.Where(check => !check.Passed).ToList();
         if (failing.Count > 0)
         {

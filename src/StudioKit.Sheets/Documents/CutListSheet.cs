@@ -1,6 +1,6 @@
 using System.Globalization;
-using StudioKit.Planning.Cutting;
 using StudioKit.Planning;
+using StudioKit.Planning.Cutting;
 using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Documents;
@@ -32,9 +32,9 @@ internal static class CutListSheet
             ],
             [.. frame.Pieces.Select(piece => new TableRow(
                 [piece.Group, Text(piece.Count), Millimetres(piece.Rounded), Millimetres(piece.Exact), string.Join(", ", piece.Members)]))]);
-        if (frame.Geometry.Problems.Count > 0)
+        foreach (var problem in FrameProblems.Of(frame))
         {
-            yield return new Caution(string.Join(' ', frame.Geometry.Problems), "This frame can't be built as it is");
+            yield return problem;
         }
     }
 

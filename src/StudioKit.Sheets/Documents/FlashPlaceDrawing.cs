@@ -1,5 +1,5 @@
-using StudioKit.Planning.Studio;
 using StudioKit.Planning;
+using StudioKit.Planning.Studio;
 using StudioKit.Sheets.Drawings;
 using UnitsNet;
 

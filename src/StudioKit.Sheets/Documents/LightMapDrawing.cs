@@ -1,6 +1,6 @@
 using StudioKit.Physics.Light;
-using StudioKit.Planning.Studio.Lights;
 using StudioKit.Planning;
+using StudioKit.Planning.Studio.Lights;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
 using UnitsNet;

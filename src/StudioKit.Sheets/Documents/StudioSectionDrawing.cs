@@ -1,6 +1,6 @@
-using StudioKit.Planning.Studio.Lights;
-using StudioKit.Planning.Studio;
 using StudioKit.Planning;
+using StudioKit.Planning.Studio;
+using StudioKit.Planning.Studio.Lights;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
 
@@ -14,6 +14,9 @@ internal sealed class StudioSectionDrawing
 
     // Heads are drawn so deep; the plan knows their windows only.
     private const double HeadDepth = 45;
+
+    private const double BesideAxis = 2.5;
+    private const double RayRoom = 8;
 
     private const double NotePt = 7;
     private const double NoteWidth = 80;
@@ -136,6 +139,10 @@ internal sealed class StudioSectionDrawing
         yield return new Label(Corner(8.5, 0), pitch, 7.5, TextAnchor.Middle, TextRise.Middle);
     }
 
+    // The flash's distance is written behind its axis, or before it where the ray to the back runs up there and the one to the front leaves room.
+    private bool IsBesideRay(Point overFlash) => _shown?.DarkestView.Sight is { Nearest: { } near, Farthest: { } far }
+        && Math.Abs(At(far).X - overFlash.X) < RayRoom && overFlash.X - At(near).X > RayRoom;
+
     private IEnumerable<Primitive> Measures()
     {
         var flash = _light.Flashes[0];
@@ -144,7 +151,7 @@ internal sealed class StudioSectionDrawing
         var right = At(_right, 0).X;
         yield return new Dimension(new Point(right, At(0, height).Y), new Point(right, At(0, 0).Y), -9, PlanFormat.Millimetres(_light.PanelHeight));
         yield return new Line(At(Back, height), new Point(right, At(0, height).Y), Stroke.Thin);
-        yield return new Dimension(At(x, height), At(x, up), -2.5, PlanFormat.Millimetres(flash.Distance));
+        yield return new Dimension(At(x, height), At(x, up), IsBesideRay(At(x, height)) ? BesideAxis : -BesideAxis, PlanFormat.Millimetres(flash.Distance));
         yield return new Dimension(At(0, 0), At(x, 0), 8, PlanFormat.Millimetres(flash.FromFront));
         yield return new Dimension(At(0, 0), At(Back, 0), 15, FormattableString.Invariant($"{Back:0} mm"));
         if (_shown?.DarkestView.Sight is { } sight)

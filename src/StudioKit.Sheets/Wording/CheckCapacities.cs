@@ -1,11 +1,15 @@
-using StudioKit.Planning.Checks;
 using StudioKit.Planning;
+using StudioKit.Planning.Checks;
 
 namespace StudioKit.Sheets.Wording;
 
 /// <summary>What there is of what checks ask for.</summary>
 internal static class CheckCapacities
 {
+    /// <summary>Whether what there is of it is said as a clause or a sentence, not as an amount.</summary>
+    public static bool IsClause(PlanCheck check) => check.Kind is PlanCheckKind.Magnification or PlanCheckKind.RoomBeforeLens or PlanCheckKind.FlashBelow
+        or PlanCheckKind.FrameFit or PlanCheckKind.Stock or PlanCheckKind.Exposure or PlanCheckKind.Places;
+
     public static string Of(PlanCheck check) => check.Kind switch
     {
         PlanCheckKind.Magnification => "not reached",

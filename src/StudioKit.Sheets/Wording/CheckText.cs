@@ -42,7 +42,9 @@ public static class CheckText
     }
 
     /// <summary>What is asked and what is given, as a clause.</summary>
-    public static string Shortfall(PlanCheck check) => $"{Demand(check)} asked, {Capacity(check)} given";
+    public static string Shortfall(PlanCheck check) => CheckCapacities.IsClause(check)
+        ? $"{Demand(check)} asked; {Capacity(check).TrimEnd('.')}"
+        : $"{Demand(check)} asked, {Capacity(check)} given";
 
     /// <summary>The caveats behind the name of what was checked, as one line; empty where there are none.</summary>
     public static string Note(PlanCheck check)

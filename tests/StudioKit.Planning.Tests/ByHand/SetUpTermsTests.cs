@@ -159,6 +159,7 @@ public sealed class SetUpTermsTests
         }
 
         key.DistancePowers.Count(row => row.Power is not null).Should().BeGreaterThan(3);
+        key.DistancePowers.Where(row => row.IsPlanned).Should().ContainSingle().Which.Power.Should().Be(key.Power);
     }
 
     // Under the sheet too: the patch that is seen is small against the distance, so its corners add little to the inverse square.

@@ -2,8 +2,8 @@ using StudioKit.Kits;
 using StudioKit.Physics.Packing;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Packing;
-using StudioKit.Planning.Studio.Frames;
 using StudioKit.Planning.Studio;
+using StudioKit.Planning.Studio.Frames;
 using UnitsNet;
 
 namespace StudioKit.Planning.Tests.Frames;
@@ -119,6 +119,16 @@ public sealed class LowerFlashesTests
         flash.FromLeft.Millimeters.Should().BeApproximately(340, 1e-9);
         flash.FromFront.Millimeters.Should().BeApproximately(170, 1e-9);
         flash.BelowPanel.Millimeters.Should().BeApproximately(200, 1e-9);
+    }
+
+    /// <summary>By hand: windows 300 and 200 mm under a panel 500 mm up, rails 60 mm under them.</summary>
+    [Fact]
+    public void Rails_of_flashes_at_several_heights_are_measured_from_the_ground_up()
+    {
+        static IEnumerable<double> Heights(string second) => Frame("200 mm", second).RailHeights.Select(height => Math.Round(height.Millimeters, 3));
+
+        Heights("{flash: sedge, role: below, distance: 300 mm}").Should().Equal(140, 240);
+        Heights("{flash: willow, role: below, distance: 200 mm}").Should().Equal([240], "two flashes in one place hang on one rail");
     }
 
     /// <summary>A sheet of 600 × 400 × 3 mm that weighs 1.2 kg: what its density would have to be for the checks.</summary>

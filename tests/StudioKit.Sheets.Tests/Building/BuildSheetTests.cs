@@ -88,6 +88,51 @@ public sealed class BuildSheetTests
         static IEnumerable<string> Texts(Drawing drawing) => drawing.Marks.OfType<Dimension>().Select(dimension => dimension.Text);
     }
 
+    /// <summary>Drawing practice: the shortest measure lies nearest to the view, so that no measure's ends cross another's figures.</summary>
+    [Fact]
+    public void Upright_measures_of_the_front_view_grow_outwards()
+    {
+        var plan = BuiltKit.ThreeBelow;
+        var view = BuildDrawings.Views(plan, plan.Frame!, Metric).Single(view => view.Name == "frame-front").Drawing;
+        var sides = view.Marks.OfType<Dimension>().Where(measure => Math.Abs(measure.From.X - measure.To.X) < 1e-9).GroupBy(measure => measure.From.X > 0).ToList();
+
+        sides.Should().HaveCount(2);
+        sides.Should().OnlyContain(side => side.Count() == 3);
+        foreach (var side in sides)
+        {
+            var outwards = side.OrderBy(measure => Math.Abs(measure.Offset)).Select(measure => measure.From.DistanceTo(measure.To)).ToList();
+            outwards.Should().BeInAscendingOrder();
+        }
+    }
+
+    [Fact]
+    public void Flashes_over_each_other_are_measured_once_from_the_panels_edges()
+    {
+        var plan = BuiltKit.OverEachOther;
+        var view = BuildDrawings.Views(plan, plan.Frame!, Metric).Single(view => view.Name == "frame-plan").Drawing;
+
+        var texts = view.Marks.OfType<Dimension>().Select(measure => measure.Text).ToList();
+        texts.Where(text => text == "320 mm").Should().ContainSingle();
+        texts.Where(text => text == "350 mm").Should().ContainSingle();
+    }
+
+    [Fact]
+    public void A_frame_that_does_not_carry_every_flash_is_not_said_to_be_impossible()
+    {
+        var plan = BuiltKit.Refused;
+        var text = TextOf(SheetSet.Write(plan, new SheetOptions()).Single(file => file.Name == "build-sheet.pdf"));
+
+        text.Should().Contain("This frame does not carry every flash").And.NotContain("can't be built")
+            .And.Contain("a stand of its own: it would lie").And.Contain("too near the rail of another flash");
+        plan.Frame!.Assembly.Should().Contain(step => step.Contains("on a stand of its own", StringComparison.Ordinal));
+
+        static string TextOf(SheetFile file)
+        {
+            using var document = PdfDocument.Open(file.Content.ToArray());
+            return string.Join(' ', document.GetPages().Select(page => string.Join(' ', page.GetWords().Select(word => word.Text))));
+        }
+    }
+
     [Fact]
     public void The_check_square_is_100_mm_in_the_pdf()
     {

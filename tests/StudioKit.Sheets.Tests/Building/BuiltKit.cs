@@ -20,6 +20,18 @@ internal static class BuiltKit
         more: "- {name: pale, kind: white-background, lights: [{flash: willow, role: below, distance: 200 mm, offset-right: -50 mm, offset-back: 80 mm}]}\n"
             + "  - {name: soft, kind: white-background, lights: [{flash: willow, role: below, distance: 420 mm}]}");
 
+    /// <summary>A second set-up whose flash stands right over the first one's.</summary>
+    public static Plan OverEachOther { get; } = Of(
+        "kind: table",
+        "skirts: no",
+        more: "- {name: pale, kind: white-background, lights: [{flash: willow, role: below, distance: 200 mm, offset-right: 20 mm}]}");
+
+    /// <summary>A second set-up whose flash stands too near the first one's rail.</summary>
+    public static Plan Refused { get; } = Of(
+        "kind: table",
+        "skirts: no",
+        more: "- {name: pale, kind: white-background, lights: [{flash: willow, role: below, distance: 270 mm, offset-back: 80 mm}]}");
+
     private static readonly Lazy<IReadOnlyList<SheetFile>> Files = new(() => SheetSet.Write(Table, new SheetOptions()));
 
     public static Plan Of(string frame, string panel, string name = "Reed margin", string more = "") => KitPlanner.Plan(KitReader.Parse(

@@ -104,11 +104,24 @@ public sealed class CheckTextTests
         CheckText.Shortfall(Sag).Should().Be("1 mm asked, 4 mm given");
 
     [Fact]
+    public void A_shortfall_that_findings_tell_is_a_sentence()
+    {
+        var check = Sag with { Kind = PlanCheckKind.FrameFit, Passed = false, Findings = [new(null, "The leg is too short.")] };
+
+        CheckText.Shortfall(check).Should().Be("every pipe fills its sockets asked; The leg is too short");
+        CheckText.Shortfall(check with { Kind = PlanCheckKind.Exposure, Parts = ["white"], Demand = new CheckAmount.HowMany(4), Capacity = new CheckAmount.HowMany(1) })
+            .Should().Be("4 framings asked; 1 can be exposed");
+    }
+
+    [Fact]
     public void Cells_are_counted_in_sets_for_a_number_of_flashes()
     {
         var check = Sag with
         {
-            Kind = PlanCheckKind.Cells, Parts = ["sedge"], Demand = new CheckAmount.CellSets(3, 420, 2), Capacity = new CheckAmount.CellSets(1, 180, 2),
+            Kind = PlanCheckKind.Cells,
+            Parts = ["sedge"],
+            Demand = new CheckAmount.CellSets(3, 420, 2),
+            Capacity = new CheckAmount.CellSets(1, 180, 2),
         };
 
         CheckText.Demand(check).Should().Be("3 sets for 420 flashes in 2 rounds");

@@ -25,6 +25,9 @@ public sealed record FrameResult(
     IReadOnlyList<string> Problems,
     IReadOnlyList<string> Caveats)
 {
+    /// <summary>Whether all its pipes go together as drawn: its problems, if it has any, are flashes that it does not carry.</summary>
+    public bool GoesTogether => Problems.Count == Cradles.Count(cradle => cradle.Fault is { Kind: not CradleFaultKind.LowFrame });
+
     /// <summary>How many of each kind of fitting [1].</summary>
     public IReadOnlyDictionary<FittingKind, int> FittingCounts =>
         Joints.GroupBy(joint => joint.Kind).OrderBy(group => group.Key).ToDictionary(group => group.Key, group => group.Count());

@@ -50,6 +50,7 @@ public sealed class CradleTests
         byTurns.Members.Should().BeEquivalentTo(Of(At(300, 0, 0)).Members);
         atOnce.Cradles[1].Fault!.Kind.Should().Be(CradleFaultKind.HeadMeetsAnother);
         atOnce.Problems.Should().ContainSingle().Which.Should().Contain("sedge").And.Contain("stand of its own");
+        atOnce.GoesTogether.Should().BeTrue("the pipes do not need the flash that the frame does not carry");
     }
 
     [Theory]

@@ -125,6 +125,7 @@ public sealed class PipeFrameTests
         var frame = PipeFrame.Generate(FrameCases.FenTable with { LongestPiece = Length.FromMillimeters(25) });
 
         frame.Problems.Should().Contain(problem => problem.StartsWith("A1:") && problem.Contains("does not fit"));
+        frame.GoesTogether.Should().BeFalse();
     }
 
     [Fact]
