@@ -32,6 +32,38 @@ public sealed class TemplatesTests
         end.Should().BeLessThan(lines.Min(), "the words stand at the edge that the depths count from");
     }
 
+    [Fact]
+    public void A_joint_is_drawn_at_full_size_from_its_middle_to_the_pipes_end_and_on_to_the_mark()
+    {
+        var frame = BuiltKit.Table.Frame!;
+        foreach (var fitting in frame.Fittings)
+        {
+            var measures = JointDrawing.Of(frame, fitting, new Measures(SheetUnits.Metric)).Marks.OfType<Dimension>().ToList();
+
+            measures.Should().OnlyContain(measure => measure.Text.StartsWith(Measures.Metric(measure.From.DistanceTo(measure.To)), StringComparison.Ordinal));
+            measures.Single(measure => measure.Text.EndsWith("to the mark", StringComparison.Ordinal)).To.X.Should().BeApproximately(fitting.ToMark.Millimeters, 1e-9);
+            measures.Max(measure => measure.To.X).Should().BeApproximately(fitting.ToMark.Millimeters, 1e-9, "nothing goes beyond the fitting's edge");
+        }
+    }
+
+    /// <summary>Strips of equal length laid end to end are the panel's edge.</summary>
+    [Fact]
+    public void Strips_laid_end_to_end_have_every_clip_in_its_place()
+    {
+        var (frame, panel) = (BuiltKit.Table.Frame!, BuiltKit.Table.Panel);
+        var marks = Templates.ClipStrip(frame, panel).Marks;
+        var strips = marks.OfType<Polygon>().Select(strip => strip.Bounds).OrderBy(strip => strip.Top).ToList();
+
+        var places = marks.OfType<Circle>().Select(clip =>
+        {
+            var strip = strips.FindIndex(strip => clip.Centre.Y > strip.Top && clip.Centre.Y < strip.Bottom);
+            return strips.Take(strip).Sum(before => before.Width) + clip.Centre.X;
+        });
+
+        strips.Sum(strip => strip.Width).Should().BeApproximately(panel.Width.Millimeters, 1e-9);
+        places.Order().Zip(frame.FrontClips).Should().OnlyContain(pair => Math.Abs(pair.First - pair.Second.FromLeft.Millimeters) < 1e-9).And.HaveCount(frame.FrontClips.Count);
+    }
+
     /// <summary>Closed form: an arc of radius r and length s turns through s/r, spans a chord of 2·r·sin(s/2r) and rises r·(1 − cos(s/r)).</summary>
     [Fact]
     public void The_sweep_of_the_sheet_runs_along_an_arc_from_the_flat_to_its_upper_edge()
