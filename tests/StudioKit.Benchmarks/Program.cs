@@ -19,4 +19,10 @@ if (args is ["light-reuse"])
     return;
 }
 
+if (args is ["plan-session"])
+{
+    PlanSessionRatios.Print(Console.Out);
+    return;
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

@@ -12,6 +12,8 @@ internal sealed class LitPanel(LightScene scene, LightStore store)
 {
     private readonly Lazy<LightMap?> _map = new(() => SceneCheck.Problems(scene).Count > 0 ? null : store.MapOf(scene));
 
+    private readonly Kept<CameraView, SeenPanel?> _seen = new(512);
+
     /// <summary>Panel, flashes, frame and ground.</summary>
     public LightScene Scene { get; } = scene;
 
@@ -19,6 +21,8 @@ internal sealed class LitPanel(LightScene scene, LightStore store)
     public LightMap? Map => _map.Value;
 
     /// <summary>Margins over the frame of one view, flashes below at full power; none where the view or the map is impossible.</summary>
-    public WhiteMarginMap? Seen(CameraView view, CameraCase camera) =>
-        Map is { } map && SceneCheck.ViewProblems(map.Panel, view).Count == 0 ? WhiteMarginMap.Of(map, view, camera) : null;
+    public WhiteMarginMap? Seen(CameraView view, CameraCase camera) => _seen.Get(view, Look)?.With(camera);
+
+    private SeenPanel? Look(CameraView view) =>
+        Map is { } map && SceneCheck.ViewProblems(map.Panel, view).Count == 0 ? SeenPanel.Of(map, view) : null;
 }

@@ -51,7 +51,7 @@ internal sealed class PanelLightPlanner(KitSpec kit, PanelPlan panel, StudioLigh
         var camera = LightingCases.Camera(kit, setUp, framing, exposure.Aperture) with { Iso = exposure.Iso };
         var power = exposure.Lights.FirstOrDefault(used => used.Role == LightRole.Below)?.Power;
         var gain = new Stops(-(power ?? FlashPower.Full).StopsBelowFull);
-        var seen = light.Seen(setUp, framing, camera).Select(view => (Plan: View(view.Sight, view.Margins, gain, map, section), view.Margins)).ToList();
+        var seen = light.Seen(setUp, framing, camera).Select(view => (Plan: View(view.Sight, view.Margins, gain, section), view.Margins)).ToList();
         var visible = seen.Where(view => view.Plan.Darkest is not null).ToList();
         if (visible.Count == 0)
         {
@@ -76,9 +76,9 @@ internal sealed class PanelLightPlanner(KitSpec kit, PanelPlan panel, StudioLigh
         };
     }
 
-    private static ViewLightPlan View(PanelSight sight, WhiteMarginMap margins, Stops gain, LightMap map, SectionPlanner section)
+    private static ViewLightPlan View(PanelSight sight, WhiteMarginMap margins, Stops gain, SectionPlanner section)
     {
-        var patch = VisiblePatch.Of(map.Panel, margins.View).Outline;
+        var patch = margins.Seen.Outline;
         var points = margins.Points.Select(point => At(point, gain)).OfType<MarginPoint>().ToList();
         return new ViewLightPlan
         {

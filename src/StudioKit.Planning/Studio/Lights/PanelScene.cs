@@ -107,10 +107,12 @@ internal static class PanelScene
         return body < ThinnestBody ? emitter : emitter.WithBody(body);
     }
 
+    // Pieces that run on straight are one pipe to the light: a leg that is only cut elsewhere shades as before.
     private static ValueList<Obstacle> Pipes(KitSpec kit, PanelPlan panel, FrameResult frame)
     {
         var places = frame.Joints.ToDictionary(joint => joint.Label, joint => PlaceOf(joint.Position, panel), StringComparer.Ordinal);
-        return [.. frame.Members.Select(member => new PipeObstacle(places[member.From], places[member.To], kit.Frame.Pipe.OutsideDiameter))];
+        return [.. StraightRuns.Of(frame.Members.Select(member => (places[member.From], places[member.To])))
+            .Select(run => new PipeObstacle(run.Start, run.End, kit.Frame.Pipe.OutsideDiameter))];
     }
 
     private static Position PlaceOf(FramePoint point, PanelPlan panel) =>

@@ -1,0 +1,8 @@
+namespace StudioKit.Physics.Light.Views;
+
+/// <summary>A point of the frame that falls on the panel.</summary>
+/// <param name="Place">Where on the sheet.</param>
+/// <param name="FrameRight">Place in the frame from its middle, share of its width [1].</param>
+/// <param name="FrameUp">The same upwards, share of its height [1].</param>
+/// <param name="LuminanceTime">Luminance times time of the sheet towards the camera [cd·s/m²].</param>
+internal readonly record struct SeenPoint(PanelPlace Place, double FrameRight, double FrameUp, double LuminanceTime);
