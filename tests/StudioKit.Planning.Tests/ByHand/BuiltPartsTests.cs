@@ -64,6 +64,25 @@ public sealed class BuiltPartsTests
         skirts.Should().OnlyContain(part => Math.Abs(part.Height.Millimeters - (frame.Geometry.PanelHeight.Millimeters + 40)) < 1e-6);
     }
 
+    // A rectangle too small by a third of a millimetre cuts a corner off the pattern: up to the next whole one.
+    [Theory]
+    [InlineData(200, 150)]
+    [InlineData(210, 140)]
+    [InlineData(220, 130)]
+    [InlineData(230, 120)]
+    [InlineData(240, 110)]
+    public void The_body_of_a_folded_softbox_is_cut_from_the_next_whole_millimetre_up(int width, int height)
+    {
+        var frame = HandKit.Plan(
+            FormattableString.Invariant($"modifiers: [{{name: small, kind: softbox, size: {width} mm x {height} mm, made-from: white card}}]\n")
+            + HandKit.White.Replace("distance: 40 cm", "distance: 40 cm, modifier: small", StringComparison.Ordinal), panel: Square).Frame!;
+        var (box, body) = (frame.Softboxes.Single(), frame.SheetParts.Single(part => part.Label == "small body"));
+
+        (body.Width - box.PatternWidth).Millimeters.Should().BeInRange(-1e-6, 1);
+        (body.Height - box.PatternHeight).Millimeters.Should().BeInRange(-1e-6, 1);
+        body.Width.Millimeters.Should().BeApproximately(Math.Round(body.Width.Millimeters), 1e-9);
+    }
+
     // A pipe stops 2 mm short of its socket's floor.
     [Fact]
     public void Pipes_are_marked_where_they_stop_short_of_the_socket()

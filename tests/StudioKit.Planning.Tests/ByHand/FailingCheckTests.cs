@@ -65,6 +65,19 @@ public sealed class FailingCheckTests
         plan.Checks.Where(check => check.Kind == PlanCheckKind.RoomBeforeLens).Select(check => check.Passed).Should().Equal(passes ? [] : [false]);
     }
 
+    // Couplings split what is too long, so a frame keeps within any length that a kit may ask for, down to 5 cm.
+    [Theory]
+    [InlineData(600)]
+    [InlineData(200)]
+    [InlineData(50)]
+    public void Pipes_are_split_until_none_is_longer_than_asked_for(int longest)
+    {
+        var plan = HandKit.Plan(HandKit.White, panel: "width: 400 mm, depth: 400 mm", frame: FormattableString.Invariant($"longest-piece: {longest} mm"));
+
+        plan.Frame!.Geometry.Members.Should().OnlyContain(member => member.CutLength.Millimeters <= longest + 0.05);
+        Passed(plan, PlanCheckKind.LongestPiece).Should().BeTrue();
+    }
+
     private static string Of(string inside, string load) => Pack.Replace("INSIDE", inside, StringComparison.Ordinal).Replace("LOAD", load, StringComparison.Ordinal);
 
     private static bool Passed(Plan plan, PlanCheckKind kind) => plan.Checks.Single(check => check.Kind == kind).Passed;
