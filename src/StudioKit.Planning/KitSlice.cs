@@ -6,6 +6,7 @@ using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Studio;
 using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics;
 using UnitsNet;
 
 namespace StudioKit.Planning;
@@ -57,7 +58,7 @@ internal static class KitSlice
         Site = kit.Site with { Ambient = default, OutdoorCorrection = default },
         Stock = kit.Stock,
         Modifiers = kit.Modifiers,
-        Flashes = [.. kit.Flashes.Select(flash => Body(flash))],
+        Flashes = Bodies(kit),
         Pack = new PackSpec { Bags = [.. kit.Pack.Bags.Select(bag => new BagSpec { Name = "", InsideLength = bag.InsideLength, InsideWidth = Length.Zero, InsideDepth = Length.Zero })] },
         SetUps = [.. kit.SetUps.Select(setUp => Named(setUp) with { Lights = setUp.Lights })],
     };
@@ -100,12 +101,11 @@ internal static class KitSlice
         Camera = Nothing.Camera with { Name = kit.Camera.Name, Mass = kit.Camera.Mass },
         Lenses = kit.Lenses,
         Accessories = kit.Accessories,
-        Flashes = kit.Flashes,
+        Flashes = Bodies(kit),
         Modifiers = kit.Modifiers,
         Panel = kit.Panel,
         Frame = kit.Frame,
         Pack = kit.Pack,
-        SetUps = [.. kit.SetUps.Select(setUp => Named(setUp) with { Lights = setUp.Lights })],
     };
 
     /// <summary>Subjects, how they are held, and what there is time and energy for.</summary>
@@ -114,21 +114,21 @@ internal static class KitSlice
         Subjects = kit.Subjects,
         Handling = kit.Handling,
         Session = kit.Session,
-        Flashes = kit.Flashes,
+        Flashes = Bodies(kit),
         SetUps = [.. kit.SetUps.Select(setUp => Named(setUp) with { Subjects = setUp.Subjects })],
     };
 
     private static SetUpSpec Named(SetUpSpec setUp) => new() { Name = setUp.Name, Kind = setUp.Kind };
 
-    // What a flash weighs and how big its head is, whatever light it gives.
-    private static FlashSpec Body(FlashSpec flash) => new()
+    // What a flash weighs, how big its head is and what it runs on, whatever light it gives.
+    private static ValueList<FlashSpec> Bodies(KitSpec kit) => [.. kit.Flashes.Select(flash => flash with
     {
-        Name = flash.Name,
         GuideNumber = new GuideNumber(Length.FromMeters(1)),
-        HeadWidth = flash.HeadWidth,
-        HeadHeight = flash.HeadHeight,
-        Mass = flash.Mass,
-        Cell = flash.Cell,
-        CellCount = flash.CellCount,
-    };
+        Zooms = [],
+        LowestPower = FlashPower.Full,
+        BeamWidth = null,
+        BeamHeight = null,
+        FullPowerDuration = Duration.Zero,
+        RecycleTime = Duration.Zero,
+    })];
 }

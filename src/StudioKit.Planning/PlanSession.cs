@@ -3,6 +3,7 @@ using StudioKit.Physics;
 using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Handling;
+using StudioKit.Physics.Packing;
 using StudioKit.Planning.Packing;
 using StudioKit.Planning.SetUps;
 using StudioKit.Planning.Studio.Lights;
@@ -24,6 +25,7 @@ public sealed class PlanSession
     private readonly Kept<ExposureInputs, IReadOnlyList<ExposurePlan>> _exposures = new(64);
     private readonly Kept<PanelLightInputs, PanelLightPlan> _panelLights = new();
     private readonly Kept<PackInputs, PackPlan> _packs = new();
+    private readonly Kept<SharedOut, BagAssignmentResult?> _shares = new();
     private readonly Kept<(KitSpec Kit, ValueList<ExposurePlan> Exposures), SessionPlan?> _sessions = new();
 
     /// <summary>Starts a session.</summary>
@@ -57,7 +59,7 @@ public sealed class PlanSession
         var exposures = Exposures(read, framings, light, cancellation);
         var panelLights = PanelLights(new PanelLightInputs(kit, panel, frame, light, framings, []), exposures, cancellation);
         Begin(PlanStage.Pack);
-        var pack = _packs.Get(new PackInputs(KitSlice.ForPack(kit), panel, frame, [.. exposures.Select(GearUse.Of)]), static of => PackPlanner.Plan(of.Kit, of.Panel, of.Frame, of.Uses));
+        var pack = _packs.Get(new PackInputs(KitSlice.ForPack(kit), panel, frame, [.. exposures.Select(GearUse.Of)]), of => PackPlanner.Plan(of, what => _shares.Get(what, PackPlanner.Share)));
         Begin(PlanStage.Session);
         var session = _sessions.Get((KitSlice.ForSession(kit), [.. exposures]), static of => PlanStages.Session(of.Kit, of.Exposures));
         Begin(PlanStage.Checks);

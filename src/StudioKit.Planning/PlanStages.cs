@@ -78,7 +78,7 @@ public static class PlanStages
     /// <param name="frame">Its frame.</param>
     /// <param name="exposures">Its exposures, which say what each thing is needed for.</param>
     public static PackPlan Pack(KitSpec kit, PanelPlan panel, FramePlan? frame, IReadOnlyList<ExposurePlan> exposures) =>
-        PackPlanner.Plan(kit, panel, frame, [.. exposures.Select(GearUse.Of)]);
+        PackPlanner.Plan(new PackInputs(kit, panel, frame, [.. exposures.Select(GearUse.Of)]), PackPlanner.Share);
 
     /// <summary>The order of subjects and set-ups in the field.</summary>
     /// <param name="kit">The kit.</param>

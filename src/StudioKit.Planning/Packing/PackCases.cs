@@ -1,4 +1,3 @@
-using StudioKit.Kits;
 using StudioKit.Kits.Carrying;
 using StudioKit.Physics.Packing;
 using UnitsNet;
@@ -9,13 +8,13 @@ namespace StudioKit.Planning.Packing;
 internal static class PackCases
 {
     /// <summary>Everything to be shared out.</summary>
-    public static PackCase Of(KitSpec kit, IReadOnlyList<PackedItem> items) => new()
+    public static PackCase Of(PackSpec pack, IReadOnlyList<PackedItem> items) => new()
     {
-        Items = [.. Carried(items).Zip(items.Where(item => !item.InFlash)).Select(pair => RidesOutside(kit, pair.Second) ? StrappedOn(kit, pair.First) : pair.First)],
-        Bags = [.. kit.Pack.Bags.Select(bag => new CarryingBag(bag.Name, InsideOf(bag), bag.Mass, bag.HighestLoad, bag.Carrier))],
-        Carriers = [.. kit.Pack.People.Select(person => new Carrier(person.Name, person.BodyMass))],
-        HighestShare = kit.Pack.HighestShare,
-        PackingFactor = kit.Pack.PackingFactor,
+        Items = [.. Carried(items).Zip(items.Where(item => !item.InFlash)).Select(pair => RidesOutside(pack, pair.Second) ? StrappedOn(pack, pair.First) : pair.First)],
+        Bags = [.. pack.Bags.Select(bag => new CarryingBag(bag.Name, InsideOf(bag), bag.Mass, bag.HighestLoad, bag.Carrier))],
+        Carriers = [.. pack.People.Select(person => new Carrier(person.Name, person.BodyMass))],
+        HighestShare = pack.HighestShare,
+        PackingFactor = pack.PackingFactor,
     };
 
     /// <summary>Every thing that moves by itself; the cells in a flash count with it.</summary>
@@ -45,13 +44,13 @@ internal static class PackCases
     public static BoxSize InsideOf(BagSpec bag) => new(bag.InsideLength, bag.InsideWidth, bag.InsideDepth);
 
     /// <summary>A panel that no bag takes rides flat against the largest one, in a sleeve.</summary>
-    public static bool RidesOutside(KitSpec kit, PackedItem item) =>
-        item.Part == StudioPart.Panel && item.Size is { } size && !kit.Pack.Bags.Any(bag => InsideOf(bag).Takes(size));
+    public static bool RidesOutside(PackSpec pack, PackedItem item) =>
+        item.Part == StudioPart.Panel && item.Size is { } size && !pack.Bags.Any(bag => InsideOf(bag).Takes(size));
 
-    private static CarriedItem StrappedOn(KitSpec kit, CarriedItem item) => item with
+    private static CarriedItem StrappedOn(PackSpec pack, CarriedItem item) => item with
     {
         Size = null,
         Fragile = false,
-        Bag = kit.Pack.Bags.MaxBy(bag => InsideOf(bag).Longest * InsideOf(bag).Middle)!.Name,
+        Bag = pack.Bags.MaxBy(bag => InsideOf(bag).Longest * InsideOf(bag).Middle)!.Name,
     };
 }

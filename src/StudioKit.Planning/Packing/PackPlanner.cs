@@ -11,11 +11,13 @@ namespace StudioKit.Planning.Packing;
 internal static class PackPlanner
 {
     /// <summary>Plans the pack.</summary>
-    public static PackPlan Plan(KitSpec kit, PanelPlan panel, FramePlan? frame, IReadOnlyList<GearUse> uses)
+    /// <param name="inputs">What it follows from.</param>
+    /// <param name="share">Shares things out to the bags.</param>
+    public static PackPlan Plan(PackInputs inputs, Func<SharedOut, Shared?> share)
     {
+        var (kit, panel, frame, uses) = inputs;
         var inventory = KitInventory.Of(kit, panel, frame);
-        var pack = kit.Pack.Bags.Count == 0 ? null : PackCases.Of(kit, inventory);
-        var shared = pack is null ? null : BagAssignment.Solve(pack);
+        var shared = share(new SharedOut(kit.Pack, [.. inventory]));
         var items = shared is null ? inventory : InBags(kit, inventory, shared);
         var bags = shared is null ? [] : kit.Pack.Bags.Zip(shared.Bags).Select(pair => LoadOf(kit, pair.First, pair.Second, items)).ToList();
         var total = Mass.FromGrams(items.Sum(item => item.Mass.Grams) + kit.Pack.Bags.Sum(bag => bag.Mass.Grams));
@@ -35,12 +37,15 @@ internal static class PackPlanner
         return placed with { Notes = [.. PackNotes.Of(kit, placed, uses)] };
     }
 
+    /// <summary>Shares things out to the bags; none where there are no bags.</summary>
+    public static Shared? Share(SharedOut what) => what.Pack.Bags.Count == 0 ? null : BagAssignment.Solve(PackCases.Of(what.Pack, what.Items));
+
     // What rides outside follows from the assignment; the panel that no bag takes is strapped on by PackCases.
     private static IReadOnlyList<PackedItem> InBags(KitSpec kit, IReadOnlyList<PackedItem> inventory, Shared shared)
     {
         var bagOf = shared.Bags.SelectMany(bag => bag.Items.Select(item => (item, bag))).ToDictionary(pair => pair.item, pair => pair.bag, StringComparer.Ordinal);
         return [.. inventory.Select(item => bagOf.TryGetValue(item.InFlash ? item.CellsOf! : item.Name, out var bag)
-            ? item with { Bag = bag.Bag, Outside = bag.StrappedOutside.Contains(item.Name) || PackCases.RidesOutside(kit, item) }
+            ? item with { Bag = bag.Bag, Outside = bag.StrappedOutside.Contains(item.Name) || PackCases.RidesOutside(kit.Pack, item) }
             : item with { Bag = null })];
     }
 
