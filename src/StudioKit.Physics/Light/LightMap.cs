@@ -90,20 +90,37 @@ public sealed class LightMap
     {
         var x = Guard.Between(across.Meters, -_surface.Width / 2, _surface.Width / 2, nameof(across));
         var s = Guard.Between(alongSheet.Meters, 0, _surface.Depth, nameof(alongSheet));
-        return LuminanceTime(x, s, towards);
+        return Sum(UnitLuminanceTimes(x, s, towards));
     }
 
-    internal double LuminanceTime(double x, double s, Direction towards)
+    /// <summary>What each flash gives to it at an axial intensity·time of 1 cd·s: luminance times time [cd·s/m²].</summary>
+    internal double[] UnitLuminanceTimes(double x, double s, Direction towards)
     {
         var (cell, place, normal) = (Cell(x, s), _surface.At(x, s), _surface.NormalAt(s));
-        var luminance = _exit.Even(cell.Of(_light.Interreflected));
-        for (var i = 0; i < Emitters.Count; i++)
+        var luminances = new double[_flashes.Length];
+        for (var i = 0; i < luminances.Length; i++)
         {
-            luminance += _exit.Straight(cell.Of(_light.Direct[i]), Emitters[i].Centre, place, normal, towards);
+            luminances[i] = _exit.Even(cell.Of(_flashes[i].Interreflected))
+                + _exit.Straight(cell.Of(_flashes[i].Direct), Emitters[i].Centre, place, normal, towards);
         }
 
-        return luminance;
+        return luminances;
     }
+
+    /// <summary>What all flashes give together at their intensities [cd·s/m²].</summary>
+    internal double Sum(double[] unitLuminanceTimes)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < unitLuminanceTimes.Length; i++)
+        {
+            sum += Emitters[i].AxialIntensityTime * unitLuminanceTimes[i];
+        }
+
+        return sum;
+    }
+
+    /// <summary>Whether another map has the same flashes in the same places, at whatever intensities.</summary>
+    internal bool DiffersOnlyInIntensity(LightMap other) => ReferenceEquals(_flashes, other._flashes);
 
     // Between the four nearest points by straight lines, carried on beyond the outermost ones.
     private GridCell Cell(double x, double s)

@@ -1,42 +1,30 @@
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Light.Checks;
 using StudioKit.Physics.Sources;
-using UnitsNet;
 
 namespace StudioKit.Physics.Light.Views;
 
-/// <summary>What one view sees of a lit panel; the camera's settings only shift it, so it is worked out once for all of them.</summary>
+/// <summary>What one view sees of a lit panel; the camera's settings only shift it, so it is looked at once for all of them.</summary>
+/// <remarks>Not safe for use by several threads at once.</remarks>
 public sealed class SeenPanel
 {
-    // The frame is looked at in 25 × 17 points, edges and corners included.
-    private const int Across = 25;
-    private const int Upright = 17;
+    private readonly SightedPanel _sighted;
 
-    private readonly ViewRays _rays;
-    private readonly Lazy<IReadOnlyList<PanelPlace>> _outline;
-
-    private SeenPanel(LightMap map, CameraView view)
-    {
-        (Map, View, _rays) = (map, view, new ViewRays(view, map.Panel.Height.Meters));
-        _outline = new(() => VisiblePatch.Of(map.Panel, view).Outline);
-        Points = LookedAt();
-    }
+    private SeenPanel(LightMap map, SightedPanel sighted) => (Map, _sighted) = (map, sighted);
 
     /// <summary>Light on the panel.</summary>
     public LightMap Map { get; }
 
     /// <summary>The camera's place and field.</summary>
-    public CameraView View { get; }
+    public CameraView View => _sighted.View;
 
     /// <summary>Outline of what the view sees of the panel.</summary>
-    public IReadOnlyList<PanelPlace> Outline => _outline.Value;
+    public IReadOnlyList<PanelPlace> Outline => _sighted.Outline;
 
     /// <summary>Share of the frame that the panel fills [1]; 0 to 1.</summary>
-    public double PanelFraction => (double)Points.Count / PointsOfFrame;
+    public double PanelFraction => (double)_sighted.Points.Count / SightedPanel.PointsOfFrame;
 
-    internal static int PointsOfFrame => Across * Upright;
-
-    internal IReadOnlyList<SeenPoint> Points { get; }
+    internal IReadOnlyList<SeenPoint> Points => _sighted.Points;
 
     /// <summary>Looks at a lit panel.</summary>
     /// <param name="map">Light on the panel.</param>
@@ -48,7 +36,17 @@ public sealed class SeenPanel
         ArgumentNullException.ThrowIfNull(map);
         ArgumentNullException.ThrowIfNull(view);
         SceneCheck.Refuse([.. ViewCheck.Problems(map.Panel, view)]);
-        return new SeenPanel(map, view);
+        return new SeenPanel(map, new SightedPanel(map, view));
+    }
+
+    /// <summary>The same view of the same flashes at other intensities, without looking again.</summary>
+    /// <param name="map">A map that <see cref="LightMap.AtIntensities"/> gave, of the same light.</param>
+    /// <exception cref="ArgumentException">The map is of other flashes, or of the same in other places.</exception>
+    [Source("Derived", "luminance is proportional to luminous intensity")]
+    public SeenPanel Under(LightMap map)
+    {
+        ArgumentNullException.ThrowIfNull(map);
+        return _sighted.IsOf(map) ? new SeenPanel(map, _sighted) : throw new ArgumentException("The map is of other light.", nameof(map));
     }
 
     /// <summary>Margins over the frame for what a camera is set to.</summary>
@@ -60,29 +58,9 @@ public sealed class SeenPanel
         return new WhiteMarginMap(this, camera);
     }
 
-    /// <summary>Luminance times time of any place on the sheet, in the frame or not, towards this camera [cd·s/m²].</summary>
-    internal double LuminanceTime(PanelPlace place)
-    {
-        var (x, s) = (place.Across.Meters, place.AlongSheet.Meters);
-        return Map.LuminanceTime(x, s, Direction.From(new PanelSurface(Map.Panel).At(x, s), _rays.Pupil));
-    }
+    internal double LuminanceTime(SeenPoint point) => Map.Sum(point.UnitLuminanceTimes);
 
-    private SeenPoint[] LookedAt()
-    {
-        var surface = new PanelSurface(Map.Panel);
-        List<SeenPoint> points = [];
-        for (var i = 0; i < PointsOfFrame; i++)
-        {
-            var (row, column) = Math.DivRem(i, Across);
-            var (right, up) = (((double)column / (Across - 1)) - 0.5, ((double)row / (Upright - 1)) - 0.5);
-            var ray = _rays.Through(right, up);
-            if (surface.TryMeet(_rays.Pupil, ray, out var met))
-            {
-                var place = new PanelPlace(Length.FromMeters(met.X), Length.FromMeters(met.S));
-                points.Add(new SeenPoint(place, right, up, Map.LuminanceTime(met.X, met.S, -ray)));
-            }
-        }
+    internal double LuminanceTime(PanelPlace place) => Map.Sum(_sighted.At(place));
 
-        return [.. points];
-    }
+    internal IEnumerable<double> LuminanceTimes(int columns, int rows) => _sighted.Over(columns, rows).Select(Map.Sum);
 }

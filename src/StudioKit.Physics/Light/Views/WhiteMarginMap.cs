@@ -17,7 +17,7 @@ public sealed class WhiteMarginMap
     {
         Seen = seen;
         _perLuminanceTime = PerLuminanceTime(camera);
-        Points = [.. seen.Points.Select(point => new MarginPoint(point.Place, point.FrameRight, point.FrameUp, MarginAt(point.LuminanceTime)))];
+        Points = [.. seen.Points.Select(point => new MarginPoint(point.Place, point.FrameRight, point.FrameUp, MarginAt(seen.LuminanceTime(point))))];
         Darkest = Points.MinBy(point => point.Margin.Value);
         Brightest = Points.MaxBy(point => point.Margin.Value);
     }
@@ -41,7 +41,7 @@ public sealed class WhiteMarginMap
     public double PanelFraction => Seen.PanelFraction;
 
     /// <summary>Share of the frame that clips to white [1]; 0 to 1.</summary>
-    public double ClippedFraction => (double)Points.Count(point => point.Margin.Value >= 0) / SeenPanel.PointsOfFrame;
+    public double ClippedFraction => (double)Points.Count(point => point.Margin.Value >= 0) / SightedPanel.PointsOfFrame;
 
     /// <summary>Works out the margin over a frame.</summary>
     /// <param name="map">Light on the panel.</param>
@@ -56,6 +56,19 @@ public sealed class WhiteMarginMap
     /// <returns>Stops above clipping; −30 where no light arrives.</returns>
     [Source("Iso12232", "image-plane exposure of the sheet's luminance towards the entrance pupil, against 78/S")]
     public Stops At(PanelPlace place) => MarginAt(Seen.LuminanceTime(place));
+
+    /// <summary>Margins at the nodes of a lattice over the whole sheet, in the frame or not, row by row from its front left corner.</summary>
+    /// <param name="columns">Nodes across, those on both edges counted [1]; ≥ 2.</param>
+    /// <param name="rows">Nodes along the sheet [1]; ≥ 2.</param>
+    /// <returns>Stops above clipping; −30 where no light arrives.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There are fewer than two columns or rows.</exception>
+    [Source("Iso12232", "image-plane exposure of the sheet's luminance towards the entrance pupil, against 78/S")]
+    public IReadOnlyList<Stops> Over(int columns, int rows)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(columns, 2);
+        ArgumentOutOfRangeException.ThrowIfLessThan(rows, 2);
+        return [.. Seen.LuminanceTimes(columns, rows).Select(MarginAt)];
+    }
 
     /// <summary>Sensor exposure over the camera's clipping, for one cd·s/m² of the sheet [1].</summary>
     internal static double PerLuminanceTime(CameraCase camera) =>

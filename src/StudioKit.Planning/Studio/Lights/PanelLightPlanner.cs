@@ -96,17 +96,10 @@ internal sealed class PanelLightPlanner(KitSpec kit, PanelPlan panel, StudioLigh
     // Light grows in step with power, so a power shifts every margin alike.
     private static MarginPoint? At(MarginPoint? point, Stops gain) => point is null ? null : point with { Margin = point.Margin + gain };
 
-    private MarginGrid GridOf(WhiteMarginMap margins, Stops gain)
+    private static MarginGrid GridOf(WhiteMarginMap margins, Stops gain)
     {
         const int Nodes = 25;
-        var values = new double[Nodes * Nodes];
-        for (var i = 0; i < values.Length; i++)
-        {
-            var (row, column) = Math.DivRem(i, Nodes);
-            var place = new PanelPlace(panel.Width * (((double)column / (Nodes - 1)) - 0.5), panel.Depth * ((double)row / (Nodes - 1)));
-            values[i] = Math.Max(Black, (margins.At(place) + gain).Value);
-        }
-
+        double[] values = [.. margins.Over(Nodes, Nodes).Select(margin => Math.Max(Black, (margin + gain).Value))];
         var (step, levels) = ContourSteps.For(values, margins.Darkest!.Margin + gain);
         return new MarginGrid(Nodes, Nodes, values, step, levels);
     }

@@ -1,0 +1,131 @@
+using StudioKit.Kits;
+using StudioKit.Planning;
+using StudioKit.Sheets.Json;
+
+namespace StudioKit.Sheets.Tests.Json;
+
+/// <summary>A session must never show what was planned before: its plans, written out whole as JSON, are held against plans made afresh and stage by stage.</summary>
+public sealed class PlanSessionTests
+{
+    // One change for each key that a stage may look at; each replaces a value of the demo kit by another sound one.
+    private static readonly (string From, string To)[] Changes =
+    [
+        ("iso: 500", "iso: 640"),
+        ("iso: 100 to 6400", "iso: 100 to 3200"),
+        ("sensor: 36 mm x 24 mm", "sensor: 35 mm x 23 mm"),
+        ("pixels: 8192 x 5464", "pixels: 6000 x 4000"),
+        ("flash-sync: 1/200 s", "flash-sync: 1/250 s"),
+        ("flange-distance: 44 mm", "flange-distance: 20 mm"),
+        ("guide-number: 30 m @ ISO 100, 35 mm ± 0.3 stop", "guide-number: 32 m @ ISO 100, 35 mm ± 0.5 stop"),
+        ("lowest-power: 1/128", "lowest-power: 1/64"),
+        ("head: 70 mm x 40 mm", "head: 60 mm x 50 mm"),
+        ("full-power-duration: 1/300 s", "full-power-duration: 1/200 s"),
+        ("recycle-time: 3 s", "recycle-time: 9 s"),
+        ("flashes-per-set: 150", "flashes-per-set: 15"),
+        ("spare-sets: 2", "spare-sets: 3"),
+        ("transmittance: 0.7 ± 0.1", "transmittance: 0.6 ± 0.2"),
+        ("size: 200 mm x 150 mm", "size: 150 mm x 100 mm"),
+        ("transmittance: 0.5 ± 0.05", "transmittance: 0.4 ± 0.1"),
+        ("width: 600 mm", "width: 620 mm"),
+        ("margin: 30 mm", "margin: 60 mm"),
+        ("skirts: yes", "skirts: no"),
+        ("height: 500 mm", "height: 520 mm"),
+        ("insertion-gap: 1 mm", "insertion-gap: 2 mm"),
+        ("pegs: {count: 4, hold: 3 kg}", "pegs: {count: 8, hold: 5 kg}"),
+        ("inside: 620 mm x 320 mm x 220 mm", "inside: 500 mm x 320 mm x 220 mm"),
+        ("highest-load: 10 kg", "highest-load: 4 kg"),
+        ("body-mass: 68 kg", "body-mass: 50 kg"),
+        ("{name: water, mass: 1 kg", "{name: water, mass: 2 kg"),
+        ("length: 45 mm", "length: 20 mm"),
+        ("height: 15 mm", "height: 20 mm"),
+        ("speed: 20 mm/s", "speed: 80 mm/s"),
+        ("hold-limit: 5 min", "hold-limit: 2 min"),
+        ("ambient: EV 10 ± 0.5 stop", "ambient: EV 9 ± 1 stop"),
+        ("camera-pitch: [30°, 60°, 90°]", "camera-pitch: [45°, 90°]"),
+        ("role: below, distance: 45 cm", "role: below, distance: 40 cm"),
+        ("role: below, distance: 45 cm", "role: below, distance: 30 cm, offset-right: 2 cm"),
+        ("modifier: small softbox, distance: 40 cm", "modifier: dome, distance: 30 cm"),
+        ("target-white-margin: 1/3 stop", "target-white-margin: 2/3 stop"),
+        ("fill-level: -1 stop", "fill-level: -2 stops"),
+        ("filter: polariser", "ambient-under: 3 stops"),
+        ("rim-level: +1/3 stop", "rim-level: -1/3 stop"),
+        ("settling: 1 min", "settling: 3 min"),
+        ("frame-time: 5 s", "frame-time: 8 s"),
+        ("wind: Beaufort 3", "wind: Beaufort 6"),
+        ("slope: 4°", "slope: 9°"),
+        ("ground-reflectance: 0.08", "ground-reflectance: 0.5"),
+        ("temperature: 24 °C", "temperature: 38 °C"),
+        ("kerf: 2 mm", "kerf: 4 mm"),
+        ("{length: 2 m, price: 3.20}", "{length: 2 m, price: 9.20}"),
+        ("magnifications: [1:4, 1:2, 1:1]   #", "magnifications: [1:3, 1:1]   #"),
+        ("length: 27.5 mm", "length: 30 mm"),
+    ];
+
+    private static readonly string Text = File.ReadAllText(Path.Combine(Checkout(), "kits", "fen-edge.yaml"));
+
+    // One session for all changes, so that each is planned after all those before it.
+    private static readonly PlanSession Session = new();
+    private static readonly KitReadResult Before = Read(Text);
+    private static readonly string Unchanged = Written(KitPlanner.Plan(Before));
+
+    public static TheoryData<int> EveryChange => [.. Enumerable.Range(0, Changes.Length)];
+
+    [Theory]
+    [MemberData(nameof(EveryChange))]
+    public void A_kit_that_changes_within_a_session_is_planned_as_if_nothing_had_been_planned_before(int change)
+    {
+        var (from, to) = Changes[change];
+        var after = Read(Text.Replace(from, to, StringComparison.Ordinal));
+
+        Session.Plan(Before);
+        var within = Session.Plan(after);
+        var back = Written(Session.Plan(Before));
+
+        Written(within).Should().Be(Afresh(after, within), "'{0}' became '{1}'", from, to);
+        Written(within).Should().NotBe(Unchanged, "'{0}' in place of '{1}' changes the plan", to, from);
+        back.Should().Be(Unchanged);
+    }
+
+    // Every stage is handed the whole kit here, and only its slice in a session: a key missing from a slice shows as a difference.
+    private static string Afresh(KitReadResult read, Plan within)
+    {
+        var (kit, services) = (read.Kit!, new PlanningServices());
+        var framings = PlanStages.Framings(kit);
+        var panel = PlanStages.Panel(kit, framings);
+        var frame = PlanStages.Frame(kit, panel, services);
+        var light = PlanStages.Light(kit, panel, frame);
+        var exposures = PlanStages.Exposures(kit, read.Uncertainties, framings, light);
+        var plan = within with
+        {
+            Framings = [.. framings.Select(framing => framing.Plan)],
+            Panel = panel,
+            Frame = frame,
+            Light = light,
+            Exposures = exposures,
+            PanelLights = PlanStages.PanelLights(kit, panel, frame, light, framings, exposures),
+            Pack = PlanStages.Pack(kit, panel, frame, exposures),
+            Session = PlanStages.Session(kit, exposures),
+        };
+        return Written(plan with { Checks = PlanStages.Checks(plan) });
+    }
+
+    private static KitReadResult Read(string text)
+    {
+        var read = KitReader.Parse(text, "fen-edge.yaml", PartsLibrary.Embedded);
+        read.HasErrors.Should().BeFalse("the change is a sound one: {0}", string.Join(' ', read.Diagnostics.Select(fault => fault.Format())));
+        return read;
+    }
+
+    private static string Checkout()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(folder.FullName, "StudioKit.sln")))
+        {
+            folder = folder.Parent ?? throw new InvalidOperationException("The tests do not run inside a checkout.");
+        }
+
+        return folder.FullName;
+    }
+
+    private static string Written(Plan plan) => PlanJson.Write(plan);
+}
