@@ -64,5 +64,5 @@ public abstract record CheckAmount
     /// <param name="UnderMiddle">Mass to hang under the middle, over and above what hangs there.</param>
     /// <param name="OnWindwardFeet">Mass that would do as well on the windward feet; none where only the whole weight counts.</param>
     /// <param name="Hung">Mass that hangs under the middle already.</param>
-    public sealed record Ballast(Mass UnderMiddle, Mass? OnWindwardFeet, Mass Hung) : CheckAmount;
+    public sealed record AddedBallast(Mass UnderMiddle, Mass? OnWindwardFeet, Mass Hung) : CheckAmount;
 }

@@ -14,7 +14,7 @@ internal static class StructureRemedies
 
     private static CheckAmount AmountOf(StructuralRemedy remedy) => remedy switch
     {
-        { Ballast: { } ballast } => new CheckAmount.Ballast(ballast.UnderMiddle, ballast.OnWindwardFeet, ballast.Hung),
+        { Ballast: { } ballast } => new CheckAmount.AddedBallast(ballast.UnderMiddle, ballast.OnWindwardFeet, ballast.Hung),
         { Size: { } size } => new CheckAmount.Measure(size),
         _ => CheckAmount.Unmeasured,
     };

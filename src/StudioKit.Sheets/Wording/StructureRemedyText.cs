@@ -18,16 +18,16 @@ internal static class StructureRemedyText
         CheckRemedyKind.StifferJoints => "Pin the joints, add stretchers, or guy the frame to pegs.",
         CheckRemedyKind.MorePegs => "More pegs, or pegs that hold more.",
         CheckRemedyKind.Shade => "Shade the frame or take aluminium tube.",
-        CheckRemedyKind.BallastAgainstTipping => remedy.Amount is CheckAmount.Ballast { OnWindwardFeet: { } feet } tipping
+        CheckRemedyKind.BallastAgainstTipping => remedy.Amount is CheckAmount.AddedBallast { OnWindwardFeet: { } feet } tipping
             ? $"Hang {UnderMiddle(tipping)}, put {Kilograms(feet)} on the windward feet, or peg them."
             : throw NoAmount(remedy),
-        CheckRemedyKind.BallastAgainstSliding => remedy.Amount is CheckAmount.Ballast sliding
+        CheckRemedyKind.BallastAgainstSliding => remedy.Amount is CheckAmount.AddedBallast sliding
             ? $"Hang {UnderMiddle(sliding)}, or peg the feet."
             : throw NoAmount(remedy),
         _ => throw new ArgumentOutOfRangeException(nameof(remedy), remedy.Kind, "A remedy without words."),
     };
 
-    private static string UnderMiddle(CheckAmount.Ballast ballast) =>
+    private static string UnderMiddle(CheckAmount.AddedBallast ballast) =>
         $"{Kilograms(ballast.UnderMiddle)}{(ballast.Hung > Mass.Zero ? " more" : "")} under the middle";
 
     private static string Kilograms(Mass mass) => FormattableString.Invariant($"{mass.Kilograms:0.0} kg");

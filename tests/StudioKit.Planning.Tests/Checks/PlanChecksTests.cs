@@ -74,7 +74,7 @@ public sealed class PlanChecksTests
         StructureRemedies.Of(new(StructuralRemedyKind.MoreEdgeRoom) { Size = Length.FromMillimeters(4.5) }).Amount
             .Should().Be(new CheckAmount.Measure(Length.FromMillimeters(4.5)));
         StructureRemedies.Of(new(StructuralRemedyKind.BallastAgainstTipping) { Ballast = new(middle, feet, hung) }).Amount
-            .Should().Be(new CheckAmount.Ballast(middle, feet, hung));
+            .Should().Be(new CheckAmount.AddedBallast(middle, feet, hung));
         StructureRemedies.Of(new(StructuralRemedyKind.MorePegs)).Amount.Should().Be(CheckAmount.Unmeasured);
     }
 

@@ -74,9 +74,9 @@ public sealed class CheckTextTests
         { CheckRemedyKind.SheetOfThickness, new CheckAmount.Measure(Length.FromMillimeters(4.04)), "A sheet of 4.0 mm or a rail under the middle." },
         { CheckRemedyKind.WiderSweep, new CheckAmount.Measure(Length.FromMeters(0.9)), "A radius of 900 mm, a thinner sheet, or a sheet bent hot." },
         { CheckRemedyKind.MoreEdgeRoom, new CheckAmount.Measure(Length.FromMillimeters(3.5)), "Leave 3.5 mm at every edge." },
-        { CheckRemedyKind.BallastAgainstTipping, new CheckAmount.Ballast(Mass.FromKilograms(4), Mass.FromKilograms(2.1), Mass.Zero), "Hang 4.0 kg under the middle, put 2.1 kg on the windward feet, or peg them." },
-        { CheckRemedyKind.BallastAgainstTipping, new CheckAmount.Ballast(Mass.FromKilograms(4), Mass.FromKilograms(2.1), Mass.FromKilograms(1)), "Hang 4.0 kg more under the middle, put 2.1 kg on the windward feet, or peg them." },
-        { CheckRemedyKind.BallastAgainstSliding, new CheckAmount.Ballast(Mass.FromKilograms(0.6), null, Mass.FromKilograms(1)), "Hang 0.6 kg more under the middle, or peg the feet." },
+        { CheckRemedyKind.BallastAgainstTipping, new CheckAmount.AddedBallast(Mass.FromKilograms(4), Mass.FromKilograms(2.1), Mass.Zero), "Hang 4.0 kg under the middle, put 2.1 kg on the windward feet, or peg them." },
+        { CheckRemedyKind.BallastAgainstTipping, new CheckAmount.AddedBallast(Mass.FromKilograms(4), Mass.FromKilograms(2.1), Mass.FromKilograms(1)), "Hang 4.0 kg more under the middle, put 2.1 kg on the windward feet, or peg them." },
+        { CheckRemedyKind.BallastAgainstSliding, new CheckAmount.AddedBallast(Mass.FromKilograms(0.6), null, Mass.FromKilograms(1)), "Hang 0.6 kg more under the middle, or peg the feet." },
     };
 
     /// <summary>What hangs already is not named again: the person hangs the mass named on top of it.</summary>
@@ -139,7 +139,7 @@ public sealed class CheckTextTests
     private static CheckAmount AmountFor(CheckRemedyKind kind) => kind switch
     {
         CheckRemedyKind.SheetOfThickness or CheckRemedyKind.WiderSweep or CheckRemedyKind.MoreEdgeRoom => new CheckAmount.Measure(Length.FromMillimeters(5)),
-        CheckRemedyKind.BallastAgainstTipping or CheckRemedyKind.BallastAgainstSliding => new CheckAmount.Ballast(Mass.FromKilograms(3), Mass.FromKilograms(2), Mass.Zero),
+        CheckRemedyKind.BallastAgainstTipping or CheckRemedyKind.BallastAgainstSliding => new CheckAmount.AddedBallast(Mass.FromKilograms(3), Mass.FromKilograms(2), Mass.Zero),
         _ => new CheckAmount.HowMany(2),
     };
 }
