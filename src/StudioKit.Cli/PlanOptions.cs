@@ -2,8 +2,8 @@ using System.CommandLine;
 using StudioKit.Cli.Commands;
 using StudioKit.Cli.Files;
 using StudioKit.Kits;
-using StudioKit.Planning.Expected;
 using StudioKit.Planning;
+using StudioKit.Planning.Expected;
 using UnitsNet;
 
 namespace StudioKit.Cli;

@@ -1,8 +1,8 @@
 using StudioKit.Kits.SetUps;
-using StudioKit.Physics.Exposure.Series;
 using StudioKit.Physics.Exposure;
-using StudioKit.Planning.Expected;
+using StudioKit.Physics.Exposure.Series;
 using StudioKit.Planning;
+using StudioKit.Planning.Expected;
 using UnitsNet;
 
 namespace StudioKit.Field;

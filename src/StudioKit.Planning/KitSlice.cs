@@ -1,12 +1,12 @@
+using StudioKit.Kits;
 using StudioKit.Kits.Cameras;
 using StudioKit.Kits.Carrying;
 using StudioKit.Kits.Lighting;
 using StudioKit.Kits.Session;
 using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Studio;
-using StudioKit.Kits;
-using StudioKit.Physics.Exposure;
 using StudioKit.Physics;
+using StudioKit.Physics.Exposure;
 using UnitsNet;
 
 namespace StudioKit.Planning;

@@ -1,9 +1,9 @@
 using StudioKit.Kits;
 using StudioKit.Physics;
+using StudioKit.Physics.Packing;
 using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Handling;
-using StudioKit.Physics.Packing;
 using StudioKit.Planning.Packing;
 using StudioKit.Planning.SetUps;
 using StudioKit.Planning.Studio.Lights;

@@ -1,11 +1,11 @@
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
 using StudioKit.Planning.Checks;
-using StudioKit.Planning.Studio.Frames;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Packing;
 using StudioKit.Planning.Session;
 using StudioKit.Planning.SetUps;
+using StudioKit.Planning.Studio.Frames;
 using StudioKit.Planning.Studio.Lights;
 using StudioKit.Planning.Studio.Panels;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
+using StudioKit.Kits;
 using StudioKit.Kits.Lighting;
 using StudioKit.Kits.SetUps;
-using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning;
 

@@ -3,14 +3,14 @@ using System.Globalization;
 using System.Text;
 using StudioKit.Cli.Files;
 using StudioKit.Cli.Tables;
-using StudioKit.Field.Calibration;
 using StudioKit.Field;
+using StudioKit.Field.Calibration;
 using StudioKit.FieldFiles.Frames;
 using StudioKit.Kits;
-using StudioKit.Physics.Exposure.Series;
 using StudioKit.Physics.Exposure;
-using StudioKit.Planning.Expected;
+using StudioKit.Physics.Exposure.Series;
 using StudioKit.Planning;
+using StudioKit.Planning.Expected;
 using UnitsNet;
 
 namespace StudioKit.Cli.Commands;

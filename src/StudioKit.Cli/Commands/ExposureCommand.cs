@@ -1,11 +1,11 @@
 using System.CommandLine;
-using StudioKit.Sheets.Json;
 using StudioKit.Cli.Tables;
 using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Optics;
 using StudioKit.Physics.Sources;
 using StudioKit.Planning;
+using StudioKit.Sheets.Json;
 using UnitsNet;
 
 namespace StudioKit.Cli.Commands;

@@ -1,8 +1,8 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
 using StudioKit.Cli.Tables;
-using StudioKit.Planning.Studio.Placing;
 using StudioKit.Planning;
+using StudioKit.Planning.Studio.Placing;
 using StudioKit.Sheets.Json;
 
 namespace StudioKit.Cli.Commands;

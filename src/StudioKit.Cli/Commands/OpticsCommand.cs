@@ -1,9 +1,9 @@
 using System.CommandLine;
-using StudioKit.Sheets.Json;
 using StudioKit.Cli.Tables;
 using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning;
+using StudioKit.Sheets.Json;
 using UnitsNet;
 
 namespace StudioKit.Cli.Commands;

@@ -1,8 +1,8 @@
-using StudioKit.Field.Analysis;
 using StudioKit.Field;
+using StudioKit.Field.Analysis;
 using StudioKit.Physics.Exposure;
-using StudioKit.Planning.Expected;
 using StudioKit.Planning;
+using StudioKit.Planning.Expected;
 using UnitsNet;
 
 namespace StudioKit.Cli.Commands;

@@ -1,9 +1,9 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using StudioKit.Cli.Files;
-using StudioKit.Sheets.Json;
 using StudioKit.Cli.Tables;
 using StudioKit.Planning;
+using StudioKit.Sheets.Json;
 
 namespace StudioKit.Cli.Commands;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Spectre.Console;
-using StudioKit.Planning.Cutting;
 using StudioKit.Planning;
+using StudioKit.Planning.Cutting;
 
 namespace StudioKit.Cli.Tables;
 

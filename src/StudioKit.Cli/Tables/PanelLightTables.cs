@@ -1,6 +1,6 @@
 using Spectre.Console;
-using StudioKit.Planning.Studio.Lights;
 using StudioKit.Planning;
+using StudioKit.Planning.Studio.Lights;
 
 namespace StudioKit.Cli.Tables;
 

@@ -1,7 +1,7 @@
 using Spectre.Console;
 using StudioKit.Physics.Light.Placements;
-using StudioKit.Planning.Studio.Placing;
 using StudioKit.Planning;
+using StudioKit.Planning.Studio.Placing;
 
 namespace StudioKit.Cli.Tables;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
-using StudioKit.Kits.Quantities;
 using StudioKit.Kits;
+using StudioKit.Kits.Quantities;
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning.Expected;
 using StudioKit.Planning.Tables;

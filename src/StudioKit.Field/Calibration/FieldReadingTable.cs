@@ -1,7 +1,7 @@
-using StudioKit.Kits.Quantities;
 using StudioKit.Kits;
-using StudioKit.Physics.Exposure.Series;
+using StudioKit.Kits.Quantities;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Series;
 using StudioKit.Planning.Expected;
 using StudioKit.Planning.Tables;
 using UnitsNet;

@@ -1,6 +1,6 @@
 using StudioKit.Physics.Exposure;
-using StudioKit.Planning.Expected;
 using StudioKit.Planning;
+using StudioKit.Planning.Expected;
 
 namespace StudioKit.Field.Calibration;
 

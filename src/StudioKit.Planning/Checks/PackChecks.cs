@@ -1,6 +1,6 @@
 using StudioKit.Physics.Packing;
-using StudioKit.Planning.Studio.Frames;
 using StudioKit.Planning.Packing;
+using StudioKit.Planning.Studio.Frames;
 
 namespace StudioKit.Planning.Checks;
 

@@ -36,7 +36,8 @@ internal static class SessionChecks
         SourceLocator = "energy of a flash goes with its power; a fifth of each set kept in reserve",
         Remedy = flash.Enough ? null : new CheckRemedy(CheckRemedyKind.MoreCells)
         {
-            Amount = new CheckAmount.HowMany(flash.SetsNeeded - flash.SetsCarried), Keys = ["flashes.spare-sets"],
+            Amount = new CheckAmount.HowMany(flash.SetsNeeded - flash.SetsCarried),
+            Keys = ["flashes.spare-sets"],
         },
     };
 }

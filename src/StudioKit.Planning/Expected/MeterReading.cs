@@ -1,7 +1,7 @@
-using StudioKit.Physics.Exposure.Metering;
-using StudioKit.Physics.Exposure;
-using StudioKit.Physics.Sources;
 using StudioKit.Physics;
+using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Metering;
+using StudioKit.Physics.Sources;
 
 namespace StudioKit.Planning.Expected;
 

@@ -1,8 +1,8 @@
-using StudioKit.Kits.SetUps;
 using StudioKit.Kits;
+using StudioKit.Kits.SetUps;
+using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.Series;
 using StudioKit.Physics.Exposure.SetUps;
-using StudioKit.Physics.Exposure;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Studio.Lights;
 

@@ -1,6 +1,6 @@
 using StudioKit.Kits.SetUps;
-using StudioKit.Physics.Exposure;
 using StudioKit.Physics;
+using StudioKit.Physics.Exposure;
 
 namespace StudioKit.Planning.SetUps;
 

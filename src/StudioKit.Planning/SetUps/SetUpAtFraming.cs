@@ -1,10 +1,10 @@
+using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Subjects;
-using StudioKit.Kits;
+using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.Flashes;
 using StudioKit.Physics.Exposure.Series;
 using StudioKit.Physics.Exposure.SetUps;
-using StudioKit.Physics.Exposure;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Studio.Lights;
 

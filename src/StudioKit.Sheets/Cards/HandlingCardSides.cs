@@ -1,7 +1,7 @@
 using StudioKit.Kits.Cards;
 using StudioKit.Kits.Subjects;
-using StudioKit.Planning.Handling;
 using StudioKit.Planning;
+using StudioKit.Planning.Handling;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;

@@ -1,5 +1,5 @@
-using StudioKit.Planning.Framing;
 using StudioKit.Planning;
+using StudioKit.Planning.Framing;
 
 namespace StudioKit.Sheets.Cards;
 

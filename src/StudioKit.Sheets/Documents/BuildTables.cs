@@ -1,6 +1,6 @@
 using System.Text;
-using StudioKit.Planning.Cutting.Tables;
 using StudioKit.Planning;
+using StudioKit.Planning.Cutting.Tables;
 
 namespace StudioKit.Sheets.Documents;
 

@@ -1,5 +1,5 @@
-using StudioKit.Planning.Studio.Lights;
 using StudioKit.Planning;
+using StudioKit.Planning.Studio.Lights;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;

@@ -1,8 +1,7 @@
 using System.Globalization;
-using StudioKit.Planning.Packing;
 using StudioKit.Planning;
+using StudioKit.Planning.Packing;
 using StudioKit.Sheets.Layout;
-
 using MassOrigin = StudioKit.Physics.Packing.MassOrigin;
 
 namespace StudioKit.Sheets.Documents;

@@ -1,8 +1,8 @@
-using OxyPlot.Axes;
 using OxyPlot;
+using OxyPlot.Axes;
 using StudioKit.Physics.Optics;
-using StudioKit.Planning.Framing;
 using StudioKit.Planning;
+using StudioKit.Planning.Framing;
 using StudioKit.Sheets.Drawings;
 
 namespace StudioKit.Sheets.Plots;

@@ -1,9 +1,9 @@
+using OxyPlot;
 using OxyPlot.Annotations;
 using OxyPlot.Axes;
-using OxyPlot;
 using StudioKit.Physics.Exposure;
-using StudioKit.Planning.Framing;
 using StudioKit.Planning;
+using StudioKit.Planning.Framing;
 using StudioKit.Sheets.Drawings;
 
 namespace StudioKit.Sheets.Plots;

@@ -1,5 +1,5 @@
-using StudioKit.Planning.Checks;
 using StudioKit.Planning;
+using StudioKit.Planning.Checks;
 
 namespace StudioKit.Sheets.Wording;
 

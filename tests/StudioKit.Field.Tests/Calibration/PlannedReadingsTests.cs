@@ -1,8 +1,8 @@
 using StudioKit.Field.Analysis;
 using StudioKit.Field.Calibration;
 using StudioKit.Physics.Exposure;
-using StudioKit.Planning.Expected;
 using StudioKit.Planning;
+using StudioKit.Planning.Expected;
 using UnitsNet;
 
 namespace StudioKit.Field.Tests.Calibration;

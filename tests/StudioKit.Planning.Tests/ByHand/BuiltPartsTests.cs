@@ -1,5 +1,5 @@
-using StudioKit.Planning.Cutting.Tables;
 using StudioKit.Planning.Cutting;
+using StudioKit.Planning.Cutting.Tables;
 using StudioKit.Planning.Packing;
 using StudioKit.Planning.Tables;
 using UnitsNet;

@@ -1,5 +1,5 @@
-using StudioKit.Kits.Subjects;
 using StudioKit.Kits;
+using StudioKit.Kits.Subjects;
 using StudioKit.Planning.Handling;
 
 namespace StudioKit.Planning.Tests.Handling;

@@ -1,6 +1,6 @@
 using StudioKit.Kits.Subjects;
-using StudioKit.Planning.Handling;
 using StudioKit.Planning;
+using StudioKit.Planning.Handling;
 using UglyToad.PdfPig;
 using UnitsNet;
 

@@ -1,7 +1,7 @@
 using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
-using StudioKit.Planning.Studio.Lights;
 using StudioKit.Planning;
+using StudioKit.Planning.Studio.Lights;
 using StudioKit.Sheets.Documents;
 using StudioKit.Sheets.Drawings;
 using UglyToad.PdfPig;

@@ -1,7 +1,7 @@
 using StudioKit.Kits.SetUps;
+using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.Series;
 using StudioKit.Physics.Exposure.SetUps;
-using StudioKit.Physics.Exposure;
 
 namespace StudioKit.Planning.SetUps.WhiteBackground;
 

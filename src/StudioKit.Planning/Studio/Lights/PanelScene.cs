@@ -1,12 +1,12 @@
-using StudioKit.Kits.SetUps;
 using StudioKit.Kits;
-using StudioKit.Physics.Exposure.Flashes;
+using StudioKit.Kits.SetUps;
+using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Flashes;
+using StudioKit.Physics.Light;
 using StudioKit.Physics.Light.Lobes;
 using StudioKit.Physics.Light.Obstacles;
-using StudioKit.Physics.Light;
 using StudioKit.Physics.Structure.Frames;
-using StudioKit.Physics;
 using StudioKit.Planning.Studio.Frames;
 using UnitsNet;
 

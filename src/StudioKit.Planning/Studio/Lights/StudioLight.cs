@@ -1,9 +1,9 @@
-using StudioKit.Kits.SetUps;
 using StudioKit.Kits;
+using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Light;
 using StudioKit.Physics.Light.Checks;
 using StudioKit.Physics.Light.Views;
-using StudioKit.Physics.Light;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Studio.Panels;

@@ -1,11 +1,11 @@
+using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Studio;
-using StudioKit.Kits;
 using StudioKit.Physics.Light;
 using StudioKit.Physics.Light.Views;
 using StudioKit.Physics.Packing;
-using StudioKit.Planning.Studio.Frames;
 using StudioKit.Planning.Framing;
+using StudioKit.Planning.Studio.Frames;
 using UnitsNet;
 
 namespace StudioKit.Planning.Studio.Panels;

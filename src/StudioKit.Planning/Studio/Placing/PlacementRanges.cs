@@ -1,5 +1,5 @@
-using StudioKit.Kits.SetUps;
 using StudioKit.Kits;
+using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Light.Placements;
 using StudioKit.Planning.Studio.Lights;
 using UnitsNet;
