@@ -79,7 +79,7 @@ public sealed partial class PlanCommandTests
         var run = CommandRun.Of("plan", kit);
 
         run.ExitCode.Should().Be(1);
-        run.Error.Should().Contain("check fails: Magnification, reed 50: 1:1 asked, not reached given.");
+        run.Error.Should().Contain("check fails: Magnification, reed 50: 1:1 asked; not reached. Everything on hand together");
         run.Output.Should().Contain("FAILS");
     }
 
