@@ -3,7 +3,6 @@ using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Sources;
 using StudioKit.Planning;
 using StudioKit.Planning.Framing;
-using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Sheets.Json;
 
@@ -29,7 +28,7 @@ public static class PlanJson
 
         json.Section("pack", () => PackJson.Write(json, plan.Pack));
         SessionJson.Write(json, plan);
-        json.List("checks", plan.Checks, check => WriteCheck(json, check));
+        json.List("checks", plan.Checks, check => CheckJson.Write(json, check));
         json.Text("correctedOn", plan.Corrections?.Date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
         json.List("corrections", plan.Corrections?.Values ?? [], value => json
             .Text("quantity", value.Quantity).Text("path", value.Path).Text("unit", value.Unit).Number("before", value.Before).Number("after", value.After)
@@ -164,14 +163,4 @@ public static class PlanJson
         .Number("stackTurnsPerStep", sharpness.StackTurnsPerStep)
         .Number("stackTimeS", sharpness.StackTime?.Seconds)
         .Count("stackFlashes", sharpness.StackFlashes);
-
-    private static void WriteCheck(JsonReport json, PlanCheck check) => json
-        .Text("name", CheckText.Name(check))
-        .Flag("passed", check.Passed)
-        .Text("demand", CheckText.Demand(check))
-        .Text("capacity", CheckText.Capacity(check))
-        .Number("ratio", check.Ratio)
-        .Text("source", Bibliography.Cite(check.SourceKey, CheckText.Locator(check)))
-        .Text("remedy", CheckText.Remedy(check))
-        .Texts("caveats", check.Caveats);
 }

@@ -31,7 +31,10 @@ public sealed class PlanJsonTests
     {
         var check = Root.GetProperty("checks")[0];
 
-        check.EnumerateObject().Select(property => property.Name).Should().Equal("name", "passed", "demand", "capacity", "ratio", "source", "remedy", "caveats");
+        check.EnumerateObject().Select(property => property.Name).Should().Equal(
+            "name", "kind", "parts", "passed", "demand", "capacity", "demandWidthMm", "demandDepthMm", "capacityWidthMm", "capacityDepthMm", "ratio", "source", "remedy", "caveats");
+        new[] { "demandWidthMm", "demandDepthMm", "capacityWidthMm", "capacityDepthMm" }.Select(key => check.GetProperty(key).GetDouble()).Should().Equal(302, 262, 320, 280);
+        check.GetProperty("kind").GetString().Should().Be("panel-size");
         check.GetProperty("demand").GetString().Should().Be("302 × 262 mm");
         check.GetProperty("capacity").GetString().Should().Be("320 × 280 mm");
         check.GetProperty("ratio").GetDouble().Should().Be(0.94);

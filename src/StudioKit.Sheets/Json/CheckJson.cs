@@ -1,0 +1,57 @@
+using StudioKit.Kits;
+using StudioKit.Physics.Sources;
+using StudioKit.Planning;
+using StudioKit.Planning.Checks;
+using StudioKit.Sheets.Wording;
+using UnitsNet;
+
+namespace StudioKit.Sheets.Json;
+
+/// <summary>A check as JSON: its kind and parts, its amounts as numbers, and the words that sheets print.</summary>
+internal static class CheckJson
+{
+    /// <summary>Writes one check.</summary>
+    public static void Write(JsonReport json, PlanCheck check)
+    {
+        json.Text("name", CheckText.Name(check))
+            .Text("kind", MemberText.Of(check.Kind))
+            .Texts("parts", check.Parts)
+            .Flag("passed", check.Passed)
+            .Text("demand", CheckText.Demand(check))
+            .Text("capacity", CheckText.Capacity(check));
+        Write(json, "demand", check.Demand);
+        Write(json, "capacity", check.Capacity);
+        json.Number("ratio", check.Ratio)
+            .Text("source", Bibliography.Cite(check.SourceKey, CheckText.Locator(check)))
+            .Text("remedy", CheckText.Remedy(check))
+            .Texts("caveats", check.Caveats);
+    }
+
+    private static JsonReport Write(JsonReport json, string key, CheckAmount amount) => amount switch
+    {
+        CheckAmount.Measure quantity => Write(json, key, quantity.Value),
+        CheckAmount.HowMany count => json.Count(key + "Count", count.Value),
+        CheckAmount.Portion share => json.Number(key + "Share", share.Value),
+        CheckAmount.TwoSides sides => json.Millimetres(key + "Width", sides.Width).Millimetres(key + "Depth", sides.Depth),
+        CheckAmount.Enlargement enlargement => json.Number(key + "Magnification", enlargement.Value.Value),
+        CheckAmount.LongRoom room => json.Millimetres(key + "Longest", room.Longest),
+        CheckAmount.BagFill fill => json.Number(key + "Share", fill.Filled),
+        CheckAmount.OnBody burden => json.Grams(key, burden.Mass).Number(key + "ShareOfBody", burden.ShareOfBody),
+        CheckAmount.CellSets cells => json.Count(key + "Sets", cells.Sets).Count(key + "Flashes", cells.Flashes),
+        _ => json,
+    };
+
+    private static JsonReport Write(JsonReport json, string key, IQuantity quantity) => quantity switch
+    {
+        Length length => json.Millimetres(key, length),
+        Duration duration => json.Number(key + "S", duration.Seconds),
+        Mass mass => json.Grams(key, mass),
+        Pressure pressure => json.Number(key + "Pa", pressure.Pascals),
+        Force force => json.Number(key + "N", force.Newtons),
+        Speed speed => json.Number(key + "MPerS", speed.MetersPerSecond),
+        Torque torque => json.Number(key + "Nm", torque.NewtonMeters),
+        Temperature temperature => json.Number(key + "DegC", temperature.DegreesCelsius),
+        Ratio ratio => json.Number(key + "Ratio", ratio.DecimalFractions),
+        _ => json,
+    };
+}
