@@ -93,6 +93,16 @@ public sealed class FirstFitBarCutPlannerTests
         plan.Proof.Gap.Should().BeNull();
     }
 
+    /// <summary>Whole tenths of a millimetre are counted up to a kilometre; nobody sells more.</summary>
+    [Fact]
+    public void A_piece_of_over_a_kilometre_is_named_like_any_that_is_too_long()
+    {
+        var plan = Planner.Plan(Job(5_000_000, 3, (2_000_001.23, 2), (400, 1)));
+
+        plan.Uncut.Should().ContainSingle().Which.Should().Be(new UncutPiece("P0", "2000001.3 mm", 2, UncutReason.TooLarge));
+        plan.Bars.Should().ContainSingle();
+    }
+
     [Fact]
     public void A_piece_for_which_stock_runs_out_is_named()
     {
@@ -130,6 +140,7 @@ public sealed class FirstFitBarCutPlannerTests
     [InlineData(0, 1)]
     [InlineData(-5, 1)]
     [InlineData(double.NaN, 1)]
+    [InlineData(double.PositiveInfinity, 1)]
     [InlineData(100, 0)]
     public void An_impossible_piece_is_refused(double length, int count)
     {

@@ -31,6 +31,17 @@ public sealed class FirstFitSheetCutPlannerTests
         plan.Uncut.Should().ContainSingle().Which.Reason.Should().Be(UncutReason.TooLarge);
     }
 
+    /// <summary>Whole tenths of a millimetre are counted up to a kilometre; nobody sells more, not even to order.</summary>
+    [Fact]
+    public void A_piece_of_over_a_kilometre_is_named_like_any_that_is_too_large()
+    {
+        var (side, depth) = (Length.FromMillimeters(1_001_012.95), Length.FromMillimeters(300));
+        var plan = Planner.Plan(new SheetCutRequest { Pieces = [new SheetPiece("panel", side, depth)], Stock = [new StockSheet("to order", side, depth)] });
+
+        plan.Uncut.Should().ContainSingle().Which.Should().Be(new UncutPiece("panel", "1001013 mm x 300 mm", 1, UncutReason.TooLarge));
+        plan.Sheets.Should().BeEmpty();
+    }
+
     private static SheetCutRequest Job(double kerf, params SheetPiece[] pieces) => new()
     {
         Pieces = pieces,

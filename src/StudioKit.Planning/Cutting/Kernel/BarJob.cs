@@ -32,12 +32,13 @@ internal sealed class BarJob : CutJob
         RefuseNone(request.Pieces.Count);
         var job = new BarJob(request, StockPrices.From([.. request.Stock.Select(bar => bar.Price)]));
         var longest = request.Stock.Where(bar => bar.Count is null or > 0).Select(job.Capacity).DefaultIfEmpty(0).Max();
-        var groups = request.Pieces
+        var countable = request.Pieces.ToLookup(piece => CanCount(piece.Length));
+        var groups = countable[true]
             .GroupBy(piece => job.Needed(piece.Length))
             .OrderByDescending(group => group.Key)
             .ToLookup(group => group.Key <= longest);
         job.SetPieces(groups[true]);
-        job.TooLong = [.. groups[false].SelectMany(group => group).Select(TooLongPiece)];
+        job.TooLong = [.. countable[false].Concat(groups[false].SelectMany(group => group)).Select(TooLongPiece)];
         job.SetStock();
         return job;
     }
@@ -80,7 +81,7 @@ internal sealed class BarJob : CutJob
     }
 
     private static UncutPiece TooLongPiece(BarPiece piece) => new(
-        piece.Label, Tenths.Text(Tenths.Up(piece.Length, nameof(piece.Length))), Wanted(piece.Count), UncutReason.TooLarge);
+        piece.Label, Tenths.Text(piece.Length), Wanted(piece.Count), UncutReason.TooLarge);
 
     private int Capacity(StockBar bar)
     {

@@ -21,11 +21,14 @@ internal abstract class CutJob
     /// <summary>What squaring takes off stock [tenths of a millimetre].</summary>
     public int Trim { get; }
 
+    /// <summary>Whether a side is one that any stock could have.</summary>
+    protected static bool CanCount(Length side) => Tenths.CanCount(Positive(side));
+
     /// <summary>A side of a piece with its kerf [tenths of a millimetre].</summary>
     protected int Needed(Length side) => Tenths.Up(Positive(side), nameof(side)) + Kerf;
 
     /// <summary>A side of stock, squared, with the kerf that it lends [tenths of a millimetre].</summary>
-    protected int Given(Length side) => Tenths.Down(Positive(side), nameof(side)) - Trim + Kerf;
+    protected int Given(Length side) => Tenths.Down(Tenths.AtMostCountable(Positive(side)), nameof(side)) - Trim + Kerf;
 
     /// <summary>Refuses a job without pieces.</summary>
     protected static void RefuseNone(int kinds)

@@ -28,13 +28,14 @@ internal sealed class SheetJob : CutJob
         RefuseNone(request.Pieces.Count);
         var job = new SheetJob(request, StockPrices.From([.. request.Stock.Select(sheet => sheet.Price)]));
         var stock = request.Stock.Select(job.ToStock).Where(sheet => sheet.Available > 0).ToArray();
-        var kinds = request.Pieces.Select(job.ToKind)
+        var countable = request.Pieces.ToLookup(piece => CanCount(piece.Width) & CanCount(piece.Height));
+        var kinds = countable[true].Select(job.ToKind)
             .GroupBy(kind => (kind.Width, kind.Height, kind.MayTurn))
             .Select(group => group.First() with { Pieces = [.. group.SelectMany(kind => kind.Pieces)] })
             .OrderByDescending(kind => kind.Area).ThenByDescending(kind => kind.Width)
             .ToLookup(kind => stock.Any(sheet => kind.Fits(sheet.Width, sheet.Height)));
         job.Kinds = [.. kinds[true]];
-        job.TooLarge = [.. kinds[false].SelectMany(kind => Named(kind.Pieces, UncutReason.TooLarge))];
+        job.TooLarge = [.. Named([.. countable[false].SelectMany(Each)], UncutReason.TooLarge), .. kinds[false].SelectMany(kind => Named(kind.Pieces, UncutReason.TooLarge))];
         var total = job.Kinds.Sum(kind => kind.Demand);
         job.Stock =
         [
@@ -61,7 +62,9 @@ internal sealed class SheetJob : CutJob
         return Math.Max(area, Stock.Min(sheet => sheet.Cost));
     }
 
-    private static string Side(Length side) => Tenths.Text(Tenths.Up(side, nameof(side)));
+    private static string Side(Length side) => Tenths.Text(side);
+
+    private static IEnumerable<SheetPiece> Each(SheetPiece piece) => Enumerable.Repeat(piece, Wanted(piece.Count));
 
     private SheetKind ToKind(SheetPiece piece)
     {
@@ -71,7 +74,7 @@ internal sealed class SheetJob : CutJob
             turns ? Math.Max(width, height) : width,
             turns ? Math.Min(width, height) : height,
             turns,
-            [.. Enumerable.Repeat(piece, Wanted(piece.Count))]);
+            [.. Each(piece)]);
     }
 
     private SheetStock ToStock(StockSheet sheet, int row) =>

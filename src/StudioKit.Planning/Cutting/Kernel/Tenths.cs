@@ -7,6 +7,7 @@ namespace StudioKit.Planning.Cutting.Kernel;
 /// <summary>Lengths as whole tenths of a millimetre, so that a fit is never a matter of rounding.</summary>
 internal static class Tenths
 {
+    // Longer than any stock, and far within a whole number of tenths.
     private const double LongestMillimeters = 1e6;
 
     // Conversions from inches leave noise far below this; a real hundredth of a millimetre lies far above.
@@ -18,9 +19,20 @@ internal static class Tenths
     /// <summary>For what the stock gives: never made larger.</summary>
     public static int Down(Length length, string name) => (int)Math.Floor(InTenths(length, name) + Noise);
 
+    /// <summary>Whether a length can be counted: none beyond it is ever cut, and no stock is longer.</summary>
+    public static bool CanCount(Length length) => length.Millimeters <= LongestMillimeters;
+
+    /// <summary>As much of a length of stock as can be counted.</summary>
+    public static Length AtMostCountable(Length length) => CanCount(length) ? length : Length.FromMillimeters(LongestMillimeters);
+
     public static Length ToLength(int tenths) => Length.FromMillimeters(tenths / 10.0);
 
-    public static string Text(int tenths) => (tenths / 10.0).ToString("0.#", CultureInfo.InvariantCulture) + " mm";
+    public static string Text(int tenths) => Text(tenths / 10.0);
+
+    /// <summary>A side of a piece as printed, never smaller than it is.</summary>
+    public static string Text(Length side) => Text(Math.Ceiling((10 * side.Millimeters) - Noise) / 10);
+
+    private static string Text(double millimeters) => millimeters.ToString("0.#", CultureInfo.InvariantCulture) + " mm";
 
     private static double InTenths(Length length, string name) =>
         10 * Guard.Between(length.Millimeters, 0, LongestMillimeters, name);
