@@ -17,6 +17,14 @@ public static class Diffraction
     public static double AiryDiscDiameter(double effectiveFNumber, double wavelength = GreenLight) =>
         2.44 * Guard.Positive(wavelength) * Guard.Positive(effectiveFNumber);
 
+    /// <summary>Least distance on the sensor at which two points are seen as two, by Rayleigh's criterion.</summary>
+    /// <inheritdoc cref="AiryDiscDiameter" path="/param"/>
+    /// <returns>Separation 1.22·λ·N_e [m]: the middle of one Airy disc lies on the first dark ring of the other, half the disc's diameter away.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or not finite.</exception>
+    [Source("Rayleigh1879", "resolving power; with the round aperture's 1.22·λ/d")]
+    public static double RayleighSeparation(double effectiveFNumber, double wavelength = GreenLight) =>
+        AiryDiscDiameter(effectiveFNumber, wavelength) / 2;
+
     /// <summary>Spatial frequency on the sensor above which a perfect lens passes nothing.</summary>
     /// <inheritdoc cref="AiryDiscDiameter" path="/param"/>
     /// <returns>Cut-off frequency 1/(λ·N_e) [1/m].</returns>

@@ -28,19 +28,25 @@ public static class MotionBlur
 
     /// <summary>Smear of the flash-lit and of the ambient-lit picture, in pixels.</summary>
     /// <param name="motion">Speeds, times and the share of ambient light.</param>
-    /// <returns>Both smears and their mean weighted by light.</returns>
-    /// <remarks>Subject and hand move independently, so their speeds add in quadrature; so do the two smears, each by its share of the light.</remarks>
+    /// <returns>The smear of each cause, with the share of the light that it smears.</returns>
+    /// <remarks>
+    /// Subject and hand move independently, so their smears add in quadrature. Two pictures lie over one another: the second moment of their sum is
+    /// the mean of their second moments weighted by light, so each smear counts by the root of its share.
+    /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">A field is outside the range that the record gives.</exception>
     [Source("Derived", "smear m·v·t for each light; independent motions in quadrature")]
     public static MotionBlurResult InPixels(MotionBlurCase motion)
     {
         ArgumentNullException.ThrowIfNull(motion);
-        var speed = Blur.Combined(motion.SubjectSpeed.MetersPerSecond, motion.HandSpeed.MetersPerSecond);
+        var (subject, hand) = (motion.SubjectSpeed.MetersPerSecond, motion.HandSpeed.MetersPerSecond);
         var pitch = Guard.Positive(motion.PixelPitch.Meters, nameof(MotionBlurCase.PixelPitch));
         var ambientShare = Guard.Between(motion.AmbientShare, 0, 1, nameof(MotionBlurCase.AmbientShare));
-        var flash = OnSensor(motion.Magnification.Value, speed, motion.FlashDuration.Seconds) / pitch;
-        var ambient = OnSensor(motion.Magnification.Value, speed, motion.Shutter.Seconds) / pitch;
         return new MotionBlurResult(
-            flash, ambient, Math.Sqrt(((1 - ambientShare) * flash * flash) + (ambientShare * ambient * ambient)));
+            Part(MotionBlurKind.Hand, hand, motion.Shutter.Seconds, ambientShare),
+            Part(MotionBlurKind.Subject, subject, motion.Shutter.Seconds, ambientShare),
+            Part(MotionBlurKind.Flash, Blur.Combined(subject, hand), motion.FlashDuration.Seconds, 1 - ambientShare));
+
+        MotionBlurPart Part(MotionBlurKind kind, double speed, double seconds, double share) =>
+            new(kind, OnSensor(motion.Magnification.Value, speed, seconds) / pitch, share);
     }
 }

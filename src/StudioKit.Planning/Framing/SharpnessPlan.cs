@@ -1,4 +1,5 @@
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Optics;
 using UnitsNet;
 
 namespace StudioKit.Planning.Framing;
@@ -21,25 +22,43 @@ public sealed record SharpnessPlan
     /// <summary>Diameter of the Airy disc at the sensor.</summary>
     public required Length AiryDisc { get; init; }
 
-    /// <summary>Finest detail resolved at the subject.</summary>
+    /// <summary>Diameter of the Airy disc at the subject: as wide as diffraction spreads a point to its first dark ring.</summary>
+    public Length AiryDiscAtSubject { get; init; }
+
+    /// <summary>Least distance at the subject at which diffraction leaves two points apart, by Rayleigh's criterion: half the Airy disc.</summary>
+    public Length RayleighSeparation { get; init; }
+
+    /// <summary>Finest detail told apart in the focused plane, smear and all; <see cref="StillDetail"/> and the smear in quadrature.</summary>
     public required Length FinestDetail { get; init; }
+
+    /// <summary>Finest detail told apart in the focused plane if nothing moved: the larger of two pixels and <see cref="RayleighSeparation"/>.</summary>
+    public Length StillDetail { get; init; }
 
     /// <summary>Size of a pixel at the subject.</summary>
     public required Length PixelAtSubject { get; init; }
 
     /// <summary>
-    /// Defocus and diffraction together at the subject's point nearest the camera, as wide as it looks at the subject; none without a subject.
+    /// Defocus, diffraction and smear together at the subject's point nearest the camera, as wide as it looks at the subject; none without a subject.
     /// </summary>
     public Length? NearestBlur { get; init; }
 
     /// <summary>The same at its farthest point.</summary>
     public Length? FarthestBlur { get; init; }
 
-    /// <summary>Blur by a moving subject and hand during the flash [pixels].</summary>
-    public double? FlashBlurPixels { get; init; }
+    /// <summary>Smear by hand, subject and flash, whether the shutter is the kit's or the plan's; each with its share of the light.</summary>
+    public required MotionBlurResult Smear { get; init; }
 
-    /// <summary>Blur of the ambient part of the light during the shutter time [pixels].</summary>
-    public double? AmbientBlurPixels { get; init; }
+    /// <summary>Smear of the whole picture, each cause by its share of the light [pixels].</summary>
+    public double SmearPixels => Smear.CombinedPixels;
+
+    /// <summary>The same, as long as it is at the subject.</summary>
+    public Length SmearAtSubject => AtSubject(SmearPixels);
+
+    /// <summary>Smear that still passes for sharp: as long as the circle of confusion is wide [pixels].</summary>
+    public required double SmearLimit { get; init; }
+
+    /// <summary>The cause that smears most, where smear exceeds what passes for sharp; none where the picture is steady enough.</summary>
+    public MotionBlurKind? SmearRules => SmearPixels > SmearLimit ? Smear.Largest.Kind : null;
 
     /// <summary>Sharpest marked f-number over the depth of the subject named; none where the set-up names no subject.</summary>
     public FNumber? SharpestAperture { get; init; }
@@ -61,4 +80,8 @@ public sealed record SharpnessPlan
 
     /// <summary>Flashes fired for all frames, every flash counted [1]; none without a stack.</summary>
     public int? StackFlashes { get; init; }
+
+    /// <summary>How long a number of pixels is at the subject.</summary>
+    /// <param name="pixels">Number of pixels [1].</param>
+    public Length AtSubject(double pixels) => PixelAtSubject * pixels;
 }

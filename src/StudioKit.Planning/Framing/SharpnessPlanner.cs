@@ -25,6 +25,9 @@ internal static class SharpnessPlanner
         var total = Length.FromMeters(DepthOfField.CloseUpTotal(m, effective, circle.Meters));
         var pitch = PixelScale.PixelPitch(kit.Camera.SensorWidth.Meters, kit.Camera.PixelsWide);
         var motion = Motion(kit, framing, exposed, subject, Length.FromMeters(pitch));
+        var pixel = Length.FromMeters(PixelScale.AtSubject(pitch, m));
+        var smear = pixel * motion.CombinedPixels;
+        var still = PixelScale.FinestDetail(pitch, m, effective);
         var slices = subject is null ? null : StackPlanner.Plan(kit, DepthOf(subject), total, exposed);
         var ends = subject is null ? null : SharpnessCurves.BlurOver(framing, exposed.Aperture, DepthOf(subject));
         return new SharpnessPlan
@@ -34,12 +37,15 @@ internal static class SharpnessPlanner
             DepthBehind = zone.Far,
             CircleOfConfusion = circle,
             AiryDisc = Length.FromMeters(Diffraction.AiryDiscDiameter(effective)),
-            FinestDetail = Length.FromMeters(PixelScale.FinestDetail(pitch, m, effective)),
-            PixelAtSubject = Length.FromMeters(PixelScale.AtSubject(pitch, m)),
-            NearestBlur = ends?.Nearest,
-            FarthestBlur = ends?.Farthest,
-            FlashBlurPixels = exposed.FlashDuration is null ? null : motion.FlashPixels,
-            AmbientBlurPixels = motion.AmbientPixels,
+            AiryDiscAtSubject = Length.FromMeters(Diffraction.AiryDiscDiameter(effective) / m),
+            RayleighSeparation = Length.FromMeters(Diffraction.RayleighSeparation(effective) / m),
+            FinestDetail = Length.FromMeters(PixelScale.DetailWithSmear(still, smear.Meters)),
+            StillDetail = Length.FromMeters(still),
+            PixelAtSubject = pixel,
+            NearestBlur = Smeared(ends?.Nearest, smear),
+            FarthestBlur = Smeared(ends?.Farthest, smear),
+            Smear = motion,
+            SmearLimit = circle.Meters / pitch,
             SharpestAperture = subject is null ? null : Sharpest(framing, subject),
             ForSubject = subject?.Name,
             StackFrames = slices?.Frames,
@@ -67,6 +73,9 @@ internal static class SharpnessPlanner
 
     /// <summary>Height above the panel: the kit's own, or a third of the length.</summary>
     public static Length HeightOf(SubjectSpec subject) => subject.Height ?? (subject.Length / 3);
+
+    private static Length? Smeared(Length? still, Length smear) =>
+        still is { } blur ? Length.FromMeters(Blur.Combined(blur.Meters, smear.Meters)) : null;
 
     private static MotionBlurResult Motion(KitSpec kit, PlannedFraming framing, ExposedWith exposed, SubjectSpec? subject, Length pitch) =>
         MotionBlur.InPixels(new MotionBlurCase

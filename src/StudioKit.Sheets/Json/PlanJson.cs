@@ -144,18 +144,32 @@ public static class PlanJson
         WriteBudget(json, light.Budget);
     }
 
+    private static void WriteSmear(JsonReport json, SharpnessPlan sharpness) => json
+        .Number("pixels", sharpness.SmearPixels)
+        .Micrometres("atSubject", sharpness.SmearAtSubject)
+        .Number("limitPixels", sharpness.SmearLimit)
+        .Text("rules", sharpness.SmearRules is { } kind ? MemberText.Of(kind) : null)
+        .List("parts", [sharpness.Smear.Hand, sharpness.Smear.Subject, sharpness.Smear.Flash], part => json
+            .Text("kind", MemberText.Of(part.Kind))
+            .Number("pixels", part.Pixels)
+            .Micrometres("atSubject", sharpness.AtSubject(part.Pixels))
+            .Number("lightShare", part.LightShare)
+            .Number("countedPixels", part.Counted));
+
     private static void WriteSharpness(JsonReport json, SharpnessPlan sharpness) => json
         .Millimetres("depthOfField", sharpness.DepthOfField)
         .Millimetres("depthBefore", sharpness.DepthBefore)
         .Millimetres("depthBehind", sharpness.DepthBehind)
         .Micrometres("circleOfConfusion", sharpness.CircleOfConfusion)
         .Micrometres("airyDisc", sharpness.AiryDisc)
+        .Micrometres("airyDiscAtSubject", sharpness.AiryDiscAtSubject)
+        .Micrometres("rayleighSeparation", sharpness.RayleighSeparation)
         .Micrometres("finestDetail", sharpness.FinestDetail)
+        .Micrometres("stillDetail", sharpness.StillDetail)
         .Micrometres("pixelAtSubject", sharpness.PixelAtSubject)
         .Micrometres("nearestBlur", sharpness.NearestBlur)
         .Micrometres("farthestBlur", sharpness.FarthestBlur)
-        .Number("flashBlurPixels", sharpness.FlashBlurPixels)
-        .Number("ambientBlurPixels", sharpness.AmbientBlurPixels)
+        .Section("smear", () => WriteSmear(json, sharpness))
         .Text("sharpestAperture", sharpness.SharpestAperture?.Nominal)
         .Text("forSubject", sharpness.ForSubject)
         .Count("stackFrames", sharpness.StackFrames)

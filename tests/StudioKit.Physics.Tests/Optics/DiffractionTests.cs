@@ -20,6 +20,26 @@ public sealed class DiffractionTests
     public void Airy_disc_ends_at_the_first_zero_of_the_Bessel_function() =>
         Diffraction.AiryDiscDiameter(1, 1).Should().BeApproximately(2 * 3.8317 / Math.PI, 0.0005 * 2.44);
 
+    /// <summary>
+    /// A textbook's worked example (university physics, limits of resolution; from memory): a mirror of 2.40 m at 550 nm parts stars 2.80·10⁻⁷ rad
+    /// from one another. At f/24 that is 57.6 m of focal length.
+    /// </summary>
+    [Fact]
+    public void Two_stars_part_at_the_angle_of_a_worked_example() =>
+        (Diffraction.RayleighSeparation(24) / 57.6).Should().BeApproximately(2.80e-7, 0.005e-7);
+
+    /// <summary>Two equal Airy patterns a Rayleigh separation apart add to a saddle of 73.5 % between their peaks (textbooks of optics, from memory).</summary>
+    [Fact]
+    public void Between_two_points_at_Rayleighs_separation_the_light_dips_to_three_quarters()
+    {
+        // (2·J₁(x)/x)² with x = π·r/(λ·N).
+        var apart = Math.PI * Diffraction.RayleighSeparation(16) / (Diffraction.GreenLight * 16);
+
+        var saddle = 2 * Airy(apart / 2) / (1 + Airy(apart));
+
+        saddle.Should().BeApproximately(0.735, 0.002);
+    }
+
     /// <summary>Goodman (1968) ch. 6, from memory: at f/22 effective half contrast at 33.39 lp/mm, 40.9 % at 40 lp/mm; 0.5 %.</summary>
     [Fact]
     public void Contrast_at_f_22_agrees_with_the_circular_pupil()
@@ -67,5 +87,16 @@ public sealed class DiffractionTests
         }
 
         return area / Math.PI;
+    }
+
+    // J₁(x) = (1/π)·∫ cos(τ − x·sin τ) dτ from 0 to π, in strips.
+    private static double Airy(double x)
+    {
+        var bessel = Enumerable.Range(0, 2000).Average(i =>
+        {
+            var angle = (i + 0.5) / 2000 * Math.PI;
+            return Math.Cos(angle - (x * Math.Sin(angle)));
+        });
+        return Math.Pow(2 * bessel / x, 2);
     }
 }

@@ -59,6 +59,45 @@ public sealed class MotionBlurTests
         MotionBlur.InPixels(motion).AmbientPixels.Should().BeApproximately(10, 1e-9);
     }
 
+    /// <summary>
+    /// Independent route: points spread evenly over the smear of each light, counted by that light's share; a bar of length L has the variance L²/12.
+    /// </summary>
+    [Fact]
+    public void Smear_of_two_lights_has_the_second_moment_of_their_sum() =>
+        Gen.Select(Gen.Double[0, 1], Gen.Double[1e-4, 0.1], Gen.Double[1e-5, 1e-3]).Sample((share, shutter, flash) =>
+        {
+            var motion = MotionBlur.InPixels(new MotionBlurCase
+            {
+                Magnification = new Magnification(1),
+                PixelPitch = Length.FromMicrometers(5),
+                SubjectSpeed = Speed.FromMillimetersPerSecond(20),
+                FlashDuration = Duration.FromSeconds(flash),
+                Shutter = new ShutterSpeed(shutter),
+                AmbientShare = share,
+            });
+            var moment = (share * SecondMoment(20e-3 * shutter / 5e-6)) + ((1 - share) * SecondMoment(20e-3 * flash / 5e-6));
+            return Math.Abs(motion.CombinedPixels - Math.Sqrt(12 * moment)) < 1e-3 * motion.CombinedPixels;
+        });
+
+    [Fact]
+    public void The_cause_that_counts_most_is_named_by_its_share_of_the_light()
+    {
+        var motion = new MotionBlurCase
+        {
+            Magnification = new Magnification(1),
+            PixelPitch = Length.FromMicrometers(5),
+            SubjectSpeed = Speed.FromMillimetersPerSecond(20),
+            HandSpeed = Speed.FromMillimetersPerSecond(5),
+            FlashDuration = Duration.FromSeconds(1.0 / 1000),
+            Shutter = new ShutterSpeed(1.0 / 100),
+        };
+
+        // By hand: the subject smears 40 pixels in the shutter's time, the hand 10, both 4.1 in the flash's.
+        MotionBlur.InPixels(motion with { AmbientShare = 0.5 }).Largest.Kind.Should().Be(MotionBlurKind.Subject);
+        MotionBlur.InPixels(motion with { AmbientShare = 0.001 }).Largest.Kind.Should().Be(MotionBlurKind.Flash, "40·√0.001 is 1.3");
+        MotionBlur.InPixels(motion with { AmbientShare = 1, SubjectSpeed = Speed.Zero }).Largest.Kind.Should().Be(MotionBlurKind.Hand);
+    }
+
     [Theory]
     [InlineData(0, 0.1, 0.01)]
     [InlineData(1, -0.1, 0.01)]
@@ -66,4 +105,7 @@ public sealed class MotionBlurTests
     [InlineData(double.NaN, 0.1, 0.01)]
     public void Motion_that_is_none_is_refused(double m, double v, double t) =>
         FluentActions.Invoking(() => MotionBlur.OnSensor(m, v, t)).Should().Throw<ArgumentOutOfRangeException>();
+
+    private static double SecondMoment(double length) =>
+        Enumerable.Range(0, 1000).Average(i => Math.Pow(length * (((i + 0.5) / 1000) - 0.5), 2));
 }

@@ -19,7 +19,8 @@ public sealed class PixelScaleTests
     public void Finest_detail_is_sampling_when_the_aperture_is_wide_and_diffraction_when_it_is_small()
     {
         PixelScale.FinestDetail(4.5e-6, 2, 4).Should().BeApproximately(4.5e-6, 1e-12, "two pixels at twice life size");
-        PixelScale.FinestDetail(4.5e-6, 2, 32).Should().BeApproximately(Diffraction.AiryDiscDiameter(32) / 2, 1e-12);
+        // 1.22 · 0.55 µm · 32 = 21.47 µm on the sensor.
+        PixelScale.FinestDetail(4.5e-6, 2, 32).Should().BeApproximately(10.74e-6, 0.005e-6, "Rayleigh's criterion at twice life size");
     }
 
     [Fact]
@@ -27,6 +28,11 @@ public sealed class PixelScaleTests
         Gen.Select(Gen.Double[0.1, 5], Gen.Double[2, 64], Gen.Double[1.01, 3]).Sample((m, n, more) =>
             PixelScale.FinestDetail(4e-6, m * more, n) < PixelScale.FinestDetail(4e-6, m, n)
             && PixelScale.FinestDetail(4e-6, m, n * more) >= PixelScale.FinestDetail(4e-6, m, n));
+
+    // The sides of a right triangle: 21 µm still and 72 µm of smear leave 75 µm (21² + 72² = 75²).
+    [Fact]
+    public void Smear_coarsens_the_finest_detail_in_quadrature() =>
+        PixelScale.DetailWithSmear(21e-6, 72e-6).Should().BeApproximately(75e-6, 1e-15);
 
     [Theory]
     [InlineData(0, 1)]

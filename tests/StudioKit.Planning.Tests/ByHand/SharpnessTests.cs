@@ -31,8 +31,8 @@ public sealed class SharpnessTests
         var exposure = Of(", speed: 20 mm/s", one: "full-power-duration: 1/50 s");
         var flash = exposure.Lights.Max(light => light.FlashDuration!.Value.Seconds);
 
-        exposure.Sharpness.AmbientBlurPixels.Should().BeApproximately(0.5 * 20e-3 / 203.19 / 6e-6, 0.01);
-        exposure.Sharpness.FlashBlurPixels.Should().BeApproximately(0.5 * 20e-3 * flash / 6e-6, 1e-6);
+        exposure.Sharpness.Smear.Subject.Pixels.Should().BeApproximately(0.5 * 20e-3 / 203.19 / 6e-6, 0.01);
+        exposure.Sharpness.Smear.FlashPixels.Should().BeApproximately(0.5 * 20e-3 * flash / 6e-6, 1e-6);
         exposure.Lights.Min(light => light.FlashDuration!.Value.Seconds).Should().BeLessThan(flash / 2);
     }
 

@@ -103,7 +103,7 @@ public sealed class ExposureCardTests
     {
         var texts = Texts(Make(White, "A6").Card.Back!);
 
-        texts.Should().Contain(["Below: light budget", "Above: light budget", "Depth of field 1.84 mm, finest detail 42.9 µm.", "1/23", "22.5", "mm", "140"]);
+        texts.Should().Contain(["Below: light budget", "Above: light budget", "Depth of field 1.84 mm. Finest detail 21.5 µm (two points apart, Rayleigh).", "1/23", "22.5", "mm", "140"]);
         texts.Should().Contain(text => text.StartsWith("Bracket, stops of power: +1/3, −1/3.", StringComparison.Ordinal)).And.NotContain("too far");
     }
 
