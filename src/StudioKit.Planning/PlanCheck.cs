@@ -36,5 +36,5 @@ public sealed record PlanCheck
     public CheckRemedy? Remedy { get; init; }
 
     /// <summary>Limits of the theory that the reader must know.</summary>
-    public IReadOnlyList<string> Caveats { get; init; } = [];
+    public IReadOnlyList<CheckCaveat> Caveats { get; init; } = [];
 }

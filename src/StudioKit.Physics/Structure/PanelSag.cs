@@ -64,16 +64,16 @@ public static class PanelSag
             : spread;
     }
 
-    private static IEnumerable<string> Caveats(double a, double t, double w)
+    private static IEnumerable<StructuralCaveat> Caveats(double a, double t, double w)
     {
         if (t > a / 4)
         {
-            yield return "Thicker than a quarter of the span: thin-plate theory understates the sag.";
+            yield return new StructuralCaveat(StructuralCaveatKind.ThickSheet);
         }
 
         if (w > t / 2)
         {
-            yield return "Sags more than half its thickness: tension in the sheet will hold it flatter than this.";
+            yield return new StructuralCaveat(StructuralCaveatKind.DeepSag);
         }
     }
 }

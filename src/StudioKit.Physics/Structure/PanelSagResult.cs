@@ -13,4 +13,4 @@ public sealed record PanelSagResult(
     Length HeldEdges,
     Length FreeEdgesAtLeastThickness,
     Pressure Stress,
-    IReadOnlyList<string> Caveats);
+    IReadOnlyList<StructuralCaveat> Caveats);

@@ -18,7 +18,7 @@ public sealed record StructuralCheck(
     IQuantity Demand,
     IQuantity Capacity,
     double Ratio,
-    IReadOnlyList<string> Caveats,
+    IReadOnlyList<StructuralCaveat> Caveats,
     string SourceKey,
     string Locator,
     StructuralRemedy? Remedy = null)

@@ -60,7 +60,7 @@ internal static class PackChecks
         SourceKey = "Derived",
         SourceLocator = "rod and sheet in a box; more than a tenth over the bag catches on things",
         Remedy = piece.SticksOut ? new CheckRemedy(CheckRemedyKind.LongerBag) { Keys = ["pack.bags.inside", "frame.longest-piece", "panel.width", "panel.depth"] } : null,
-        Caveats = piece.Caveats,
+        Caveats = [.. piece.Caveats.Select(caveat => new CheckCaveat.Said(caveat))],
     };
 
     private static PlanCheck Places(PackPlan pack) => new()

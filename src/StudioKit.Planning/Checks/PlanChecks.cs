@@ -124,7 +124,7 @@ internal static class PlanChecks
             SourceLocator = "centre lines less take-offs and gaps",
             Findings = Findings(problems),
             Remedy = problems.Count == 0 ? null : new CheckRemedy(CheckRemedyKind.OtherFrameSize) { Keys = ["frame.height", "panel.width", "panel.depth"] },
-            Caveats = frame.Geometry.Caveats,
+            Caveats = [.. frame.Geometry.Caveats.Select(caveat => new CheckCaveat.Said(caveat))],
         };
         var uncut = frame.PipeCuts.Uncut.Concat(frame.SheetCuts.Uncut).ToList();
         yield return new PlanCheck

@@ -19,7 +19,7 @@ internal static class StructureChecks
             SourceKey = check.SourceKey,
             SourceLocator = check.Locator,
             Remedy = check.Remedy is { } remedy ? StructureRemedies.Of(remedy) : null,
-            Caveats = check.Caveats,
+            Caveats = [.. check.Caveats.Select(caveat => new CheckCaveat.OfStructure(caveat))],
         });
 
     private static PlanCheckKind KindOf(StructuralCheckKind kind) => kind switch

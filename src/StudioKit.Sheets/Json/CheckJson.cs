@@ -24,7 +24,7 @@ internal static class CheckJson
         json.Number("ratio", check.Ratio)
             .Text("source", Bibliography.Cite(check.SourceKey, CheckText.Locator(check)))
             .Text("remedy", CheckText.Remedy(check))
-            .Texts("caveats", check.Caveats);
+            .List("caveats", check.Caveats, caveat => CaveatJson.Write(json, caveat));
     }
 
     private static JsonReport Write(JsonReport json, string key, CheckAmount amount) => amount switch

@@ -50,6 +50,6 @@ public static class CheckText
     public static string Note(PlanCheck check)
     {
         ArgumentNullException.ThrowIfNull(check);
-        return check.Caveats.Count == 0 ? "" : $"{Name(check)}: {string.Join(' ', check.Caveats)}";
+        return check.Caveats.Count == 0 ? "" : $"{Name(check)}: {string.Join(' ', check.Caveats.Select(CaveatText.Of))}";
     }
 }

@@ -1,5 +1,6 @@
 using StudioKit.Physics.Optics;
 using StudioKit.Physics.Packing;
+using StudioKit.Physics.Structure;
 using StudioKit.Planning;
 using StudioKit.Planning.Checks;
 using StudioKit.Sheets.Wording;
@@ -130,11 +131,41 @@ public sealed class CheckTextTests
 
     [Fact]
     public void A_note_says_which_check_its_caveats_belong_to() =>
-        CheckText.Note(Sag with { Caveats = ["Edges count as free.", "It may sag 2 mm."] })
-            .Should().Be("Panel sag, its own weight and the subject: Edges count as free. It may sag 2 mm.");
+        CheckText.Note(Sag with { Caveats = [Caveat(StructuralCaveatKind.HundredthOfShortSide), Caveat(StructuralCaveatKind.SagAtLeastThickness)] })
+            .Should().Be("Panel sag, its own weight and the subject: A hundredth of the short side is common practice. As thin as its standard lets it be, it sags 2.0 mm.");
+
+    [Fact]
+    public void Every_kind_of_structural_caveat_has_words()
+    {
+        foreach (var kind in Enum.GetValues<StructuralCaveatKind>())
+        {
+            CheckText.Note(Sag with { Caveats = [Caveat(kind)] }).Should().EndWith(".", kind.ToString()).And.NotMatchRegex("  |^ ", "no amount is left out");
+        }
+    }
+
+    [Fact]
+    public void A_structural_caveat_names_its_numbers()
+    {
+        string Note(StructuralCaveatKind kind) => CheckText.Note(Sag with { Caveats = [Caveat(kind)] });
+
+        Note(StructuralCaveatKind.SoftenedPipe).Should().EndWith("At 41 °C PVC keeps 62 % of its stiffness and 55 % of its strength.");
+        Note(StructuralCaveatKind.RailUnderElbow).Should().EndWith("1/2.5 of the strength at the day's warmth is allowed; the elbow presses the rail down by 2 mm.");
+        Note(StructuralCaveatKind.StressWhileBent).Should().EndWith("Held so, the sheet bears 4.2 MPa for as long as it is up.");
+        Note(StructuralCaveatKind.GustAtPanelHeight).Should().EndWith("with a safety factor of 2.5 and no lift under the panel.");
+    }
 
     [Fact]
     public void A_check_without_caveats_needs_no_note() => CheckText.Note(Sag).Should().BeEmpty();
+
+    private static CheckCaveat.OfStructure Caveat(StructuralCaveatKind kind) => new CheckCaveat.OfStructure(new StructuralCaveat(kind)
+    {
+        Size = Length.FromMillimeters(2),
+        Stress = Pressure.FromMegapascals(4.2),
+        Safety = 2.5,
+        Warmth = Temperature.FromDegreesCelsius(41),
+        StiffnessKept = 0.62,
+        StrengthKept = 0.55,
+    });
 
     private static CheckAmount AmountFor(CheckRemedyKind kind) => kind switch
     {

@@ -38,8 +38,8 @@ internal static class LegChecks
             Force.FromNewtons(critical / safety),
             ratio,
             guyed
-                ? [FormattableString.Invariant($"The elbow leans over one leg and a cord pulls it down; the standing load is raised for creep over weeks; a safety factor of {safety:0.##}."), "Cords keep the top in its place, so that a leg is taken as hinged at both ends."]
-                : [FormattableString.Invariant($"The elbow leans over one leg; the standing load is raised for creep over weeks; a safety factor of {safety:0.##}."), "Stiffness of dry push fits differs widely: measure one joint."],
+                ? [new StructuralCaveat(StructuralCaveatKind.ElbowAndCordOverLeg) { Safety = safety }, new StructuralCaveat(StructuralCaveatKind.HingedByCords)]
+                : [new StructuralCaveat(StructuralCaveatKind.ElbowOverLeg) { Safety = safety }, new StructuralCaveat(StructuralCaveatKind.JointStiffness)],
             "Gere2009",
             "columns, critical loads",
             ratio > 1 ? new StructuralRemedy(StructuralRemedyKind.StifferLegs) : null);
@@ -82,7 +82,7 @@ internal static class LegChecks
             lean.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
             limit.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
             lean / limit,
-            ["Stiffness of dry push fits differs widely: measure one joint.", "A fiftieth of the height is common practice."],
+            [new StructuralCaveat(StructuralCaveatKind.JointStiffness), new StructuralCaveat(StructuralCaveatKind.FiftiethOfHeight)],
             "Derived",
             "work of the push = energy in the joints and the bent legs",
             lean > limit ? new StructuralRemedy(StructuralRemedyKind.StifferJoints) : null);
@@ -97,7 +97,7 @@ internal static class LegChecks
             push,
             hold,
             hold > Force.Zero ? push / hold : double.MaxValue,
-            [FormattableString.Invariant($"Half the cords, those to windward, are taken to hold; the push is taken at the top with a safety factor of {studio.WindSafety:0.##}."), "Keep the cords taut and mark them: people and animals trip over them."],
+            [new StructuralCaveat(StructuralCaveatKind.WindwardCords) { Safety = studio.WindSafety }, new StructuralCaveat(StructuralCaveatKind.CordsTrip)],
             "Derived",
             "components of a force at 45°",
             push > hold ? new StructuralRemedy(StructuralRemedyKind.MorePegs) : null);

@@ -40,12 +40,12 @@ internal static class PanelChecks
     {
         var limit = Length.FromMeters(SagShare * Math.Min(studio.PanelWidth.Meters, studio.PanelDepth.Meters));
         var ratio = sag.FreeEdges / limit;
-        string[] caveats =
+        StructuralCaveat[] caveats =
         [
             .. sag.Caveats,
-            FormattableString.Invariant($"With edges held flat it sags {sag.HeldEdges.Millimeters:0.0} mm; a real ledge lies between."),
-            FormattableString.Invariant($"As thin as its standard lets it be, it sags {sag.FreeEdgesAtLeastThickness.Millimeters:0.0} mm."),
-            "A hundredth of the short side is common practice.",
+            new(StructuralCaveatKind.SagWithEdgesHeld) { Size = sag.HeldEdges },
+            new(StructuralCaveatKind.SagAtLeastThickness) { Size = sag.FreeEdgesAtLeastThickness },
+            new(StructuralCaveatKind.HundredthOfShortSide),
         ];
         return new StructuralCheck(
             StructuralCheckKind.PanelSag,
@@ -60,7 +60,7 @@ internal static class PanelChecks
     }
 
     private static StructuralCheck Stress(
-        StructuralCheckKind kind, Pressure demand, Pressure capacity, IReadOnlyList<string> caveats, string key, string locator) => new(
+        StructuralCheckKind kind, Pressure demand, Pressure capacity, IReadOnlyList<StructuralCaveat> caveats, string key, string locator) => new(
         kind,
         [],
         demand.ToUnit(UnitsNet.Units.PressureUnit.Megapascal),
@@ -71,20 +71,20 @@ internal static class PanelChecks
         locator,
         demand > capacity ? new StructuralRemedy(StructuralRemedyKind.ThickerSheet) : null);
 
-    private static IReadOnlyList<string> ElbowCaveats(PanelSagResult sag) =>
-        [.. sag.Caveats, FormattableString.Invariant($"Meanwhile it sags {sag.FreeEdges.Millimeters:0.0} mm.")];
+    private static IReadOnlyList<StructuralCaveat> ElbowCaveats(PanelSagResult sag) =>
+        [.. sag.Caveats, new StructuralCaveat(StructuralCaveatKind.SagUnderElbow) { Size = sag.FreeEdges }];
 
     private static StructuralCheck Sweep(Sheet sheet, Length radius)
     {
         var least = Length.FromMeters(ColdBend.SmallestRadius(sheet.Thickness.Meters, sheet.ColdBendRatio));
-        var stress = ColdBend.Stress(sheet.YoungsModulus.Pascals, sheet.Thickness.Meters, radius.Meters) / 1e6;
+        var stress = Pressure.FromPascals(ColdBend.Stress(sheet.YoungsModulus.Pascals, sheet.Thickness.Meters, radius.Meters));
         return new StructuralCheck(
             StructuralCheckKind.SweepBentCold,
             [],
             least.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
             radius.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
             least / radius,
-            [FormattableString.Invariant($"Held so, the sheet bears {stress:0.0} MPa for as long as it is up.")],
+            [new StructuralCaveat(StructuralCaveatKind.StressWhileBent) { Stress = stress }],
             "CommonPractice",
             "cold-bend radius of acrylic in thicknesses",
             least > radius ? Sized(StructuralRemedyKind.WiderSweep, least.Millimeters) : null);
@@ -104,7 +104,7 @@ internal static class PanelChecks
             room.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
             given.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
             ratio,
-            [FormattableString.Invariant($"Warmth and moisture together can reach {1000 * ThermalGrowth.MostShare * longest / 2:0.0} mm at each edge over a wet season.")],
+            [new StructuralCaveat(StructuralCaveatKind.WetSeason) { Size = Length.FromMeters(ThermalGrowth.MostShare * longest / 2) }],
             "AcrylicDesignNote",
             "room for expansion",
             ratio > 1 ? Sized(StructuralRemedyKind.MoreEdgeRoom, Math.Ceiling(2 * room.Millimeters) / 2) : null);

@@ -47,13 +47,17 @@ internal sealed class PipeWarmth
             _celsius > PvcTemperature.Hottest ? new StructuralRemedy(StructuralRemedyKind.Shade) : null);
     }
 
-    private IEnumerable<string> Caveats()
+    private IEnumerable<StructuralCaveat> Caveats()
     {
-        yield return FormattableString.Invariant(
-            $"At {_celsius:0} °C PVC keeps {100 * ModulusFactor:0} % of its stiffness and {100 * StrengthFactor:0} % of its strength.");
+        yield return new StructuralCaveat(StructuralCaveatKind.SoftenedPipe)
+        {
+            Warmth = Temperature.FromDegreesCelsius(_celsius),
+            StiffnessKept = ModulusFactor,
+            StrengthKept = StrengthFactor,
+        };
         if (_studio.Air.DegreesCelsius <= 0)
         {
-            yield return "PVC is brittle near freezing: do not drop or strike it.";
+            yield return new StructuralCaveat(StructuralCaveatKind.BrittlePipe);
         }
     }
 }

@@ -62,7 +62,7 @@ internal static class RailChecks
             sag.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
             limit.ToUnit(UnitsNet.Units.LengthUnit.Millimeter),
             sag / limit,
-            ["Half the panel is taken to rest on one rail, its ends free to turn.", "A two-hundredth of the span is common practice."],
+            [new StructuralCaveat(StructuralCaveatKind.HalfPanelOnRail), new StructuralCaveat(StructuralCaveatKind.TwoHundredthOfSpan)],
             "Gere2009",
             "deflections of simple beams",
             sag > limit ? new StructuralRemedy(StructuralRemedyKind.LargerPipeOrLeg) : null);
@@ -76,14 +76,14 @@ internal static class RailChecks
             + ((PanelWeight(studio) + (studio.Subject.Kilograms * PanelSag.Gravity)) * span / 16);
         var stress = Pressure.FromPascals(moment / modulus);
         var capacity = studio.Pipe.Strength * warmth.StrengthFactor / Guard.Between(studio.StrengthSafety, 1, double.MaxValue, nameof(studio.StrengthSafety));
-        var dip = BeamBending.SupportedCentral(studio.Elbow.Newtons, span, warmth.Stiffness) * 1000;
+        var dip = Length.FromMeters(BeamBending.SupportedCentral(studio.Elbow.Newtons, span, warmth.Stiffness));
         return new StructuralCheck(
             StructuralCheckKind.RailStress,
             rail.Labels,
             stress.ToUnit(UnitsNet.Units.PressureUnit.Megapascal),
             capacity.ToUnit(UnitsNet.Units.PressureUnit.Megapascal),
             stress / capacity,
-            [FormattableString.Invariant($"{(studio.StrengthSafety == 2 ? "Half" : $"1/{studio.StrengthSafety:0.##} of")} the strength at the day's warmth is allowed; the elbow presses the rail down by {dip:0} mm.")],
+            [new StructuralCaveat(StructuralCaveatKind.RailUnderElbow) { Safety = studio.StrengthSafety, Size = dip }],
             "PPFA-UB3",
             "strength against temperature",
             stress > capacity ? new StructuralRemedy(StructuralRemedyKind.LargerPipeAndNoElbows) : null);

@@ -28,7 +28,7 @@ internal static class WindChecks
             worst.Overturning * studio.WindSafety,
             worst.Holding,
             ratio,
-            [FormattableString.Invariant($"The gust is taken at full strength at panel height, with a safety factor of {studio.WindSafety:0.##} and no lift under the panel."), .. PegCaveats(studio)],
+            [new StructuralCaveat(StructuralCaveatKind.GustAtPanelHeight) { Safety = studio.WindSafety }, .. PegCaveats(studio)],
             "NASA-Drag",
             "drag equation; moments about the feet",
             ratio > 1 ? Ballast(StructuralRemedyKind.BallastAgainstTipping, worst.BallastAtCentre, worst.BallastAtWindwardFeet, studio) : null);
@@ -43,15 +43,14 @@ internal static class WindChecks
             worst.Force * studio.WindSafety,
             worst.Force * (worst.SlidingSafety ?? 0),
             ratio,
-            ["Friction between feet and ground is a guess; pegs are better.", .. PegCaveats(studio)],
+            [new StructuralCaveat(StructuralCaveatKind.Friction), .. PegCaveats(studio)],
             "NASA-Drag",
             "drag equation; friction",
             ratio > 1 ? Ballast(StructuralRemedyKind.BallastAgainstSliding, worst.BallastAgainstSliding, null, studio) : null);
     }
 
-    private static IEnumerable<string> PegCaveats(StudioCheckCase studio) => studio.Pegs == 0
-        ? []
-        : ["A peg's hold is the kit's own figure, and half the pegs are taken to stand to windward: pull one with a spring balance on the day, as wet sand or peat holds a fraction."];
+    private static IEnumerable<StructuralCaveat> PegCaveats(StudioCheckCase studio) =>
+        studio.Pegs == 0 ? [] : [new StructuralCaveat(StructuralCaveatKind.PegHold)];
 
     private static StructuralRemedy Ballast(StructuralRemedyKind kind, Mass underMiddle, Mass? onWindwardFeet, StudioCheckCase studio) =>
         new(kind) { Ballast = BallastNeed.Covering(underMiddle, onWindwardFeet, studio.Ballast) };

@@ -1,0 +1,19 @@
+using StudioKit.Physics.Structure;
+
+namespace StudioKit.Planning.Checks;
+
+/// <summary>A limit of the theory, or something to bear in mind, beside a check; one of the forms below.</summary>
+public abstract record CheckCaveat
+{
+    private CheckCaveat()
+    {
+    }
+
+    /// <summary>What to bear in mind of a structural check.</summary>
+    /// <param name="Caveat">As the check has it.</param>
+    public sealed record OfStructure(StructuralCaveat Caveat) : CheckCaveat;
+
+    /// <summary>What a stage of the plan says.</summary>
+    /// <param name="Sentence">In a sentence.</param>
+    public sealed record Said(string Sentence) : CheckCaveat;
+}

@@ -1,0 +1,47 @@
+using StudioKit.Kits;
+using StudioKit.Physics.Structure;
+using StudioKit.Planning.Checks;
+using StudioKit.Sheets.Wording;
+
+namespace StudioKit.Sheets.Json;
+
+/// <summary>What to bear in mind of a check as JSON: its kind, its numbers where it has any, and the words that sheets print.</summary>
+internal static class CaveatJson
+{
+    /// <summary>Writes one caveat.</summary>
+    public static void Write(JsonReport json, CheckCaveat caveat)
+    {
+        if (caveat is CheckCaveat.OfStructure structural)
+        {
+            Write(json, structural.Caveat);
+        }
+
+        json.Text("text", CaveatText.Of(caveat));
+    }
+
+    private static void Write(JsonReport json, StructuralCaveat caveat)
+    {
+        json.Text("kind", MemberText.Of(caveat.Kind));
+        if (caveat.Size is { } size)
+        {
+            json.Millimetres("size", size);
+        }
+
+        if (caveat.Stress is { } stress)
+        {
+            json.Number("stressPa", stress.Pascals);
+        }
+
+        if (caveat.Safety is { } safety)
+        {
+            json.Number("safetyFactor", safety);
+        }
+
+        if (caveat.Warmth is { } warmth)
+        {
+            json.Number("warmthDegC", warmth.DegreesCelsius)
+                .Number("stiffnessKept", caveat.StiffnessKept)
+                .Number("strengthKept", caveat.StrengthKept);
+        }
+    }
+}

@@ -1,0 +1,14 @@
+using StudioKit.Planning.Checks;
+
+namespace StudioKit.Sheets.Wording;
+
+/// <summary>What to bear in mind of a check.</summary>
+internal static class CaveatText
+{
+    public static string Of(CheckCaveat caveat) => caveat switch
+    {
+        CheckCaveat.OfStructure structural => StructureCaveatText.Of(structural.Caveat),
+        CheckCaveat.Said said => said.Sentence,
+        _ => throw new ArgumentOutOfRangeException(nameof(caveat), caveat, "A caveat without words."),
+    };
+}
