@@ -239,6 +239,18 @@ public static class QuantityText
         return isGood;
     }
 
+    /// <summary>Reads an f-number as the number that it is: <c>f/11</c> is 11, not the 11.31 behind a lens's mark.</summary>
+    /// <param name="text">What was written.</param>
+    /// <param name="value">The value, where the text was read.</param>
+    /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
+    /// <returns>Whether the text was read.</returns>
+    public static bool TryTypedFNumber(string text, out FNumber value, out string problem)
+    {
+        var isGood = Try(Kinds.TypedFNumber, text, out var read, out problem);
+        value = isGood ? new FNumber(read) : default;
+        return isGood;
+    }
+
     /// <summary>Reads a shutter speed; a mark stands for its exact third stop, e.g. <c>1/125 s</c>, <c>2 s</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>
@@ -271,6 +283,18 @@ public static class QuantityText
     public static bool TryPower(string text, out FlashPower value, out string problem)
     {
         var isGood = Try(Kinds.Power, text, out var read, out problem);
+        value = isGood ? new FlashPower(read) : default;
+        return isGood;
+    }
+
+    /// <summary>Reads a flash power as the fraction that it is: <c>1/5</c> is 0.2, not the third stop behind a flash's mark.</summary>
+    /// <param name="text">What was written.</param>
+    /// <param name="value">The value, where the text was read.</param>
+    /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
+    /// <returns>Whether the text was read.</returns>
+    public static bool TryTypedPower(string text, out FlashPower value, out string problem)
+    {
+        var isGood = Try(Kinds.TypedPower, text, out var read, out problem);
         value = isGood ? new FlashPower(read) : default;
         return isGood;
     }

@@ -9,8 +9,12 @@ namespace StudioKit.Planning;
 /// <param name="DepthOfField">Depth of field by the close-up formula 2·c·N_e/m².</param>
 /// <param name="CircleOfConfusion">The blur that passes for sharp.</param>
 /// <param name="AiryDisc">Diameter of the Airy disc at the sensor.</param>
-public sealed record OpticsReport(OpticalStackResult Stack, Length DepthOfField, Length CircleOfConfusion, Length AiryDisc)
+/// <param name="RayleighSeparation">Least distance between two points that part, by Rayleigh's criterion, at the sensor.</param>
+public sealed record OpticsReport(OpticalStackResult Stack, Length DepthOfField, Length CircleOfConfusion, Length AiryDisc, Length RayleighSeparation)
 {
+    /// <summary>The same separation at the subject.</summary>
+    public Length RayleighSeparationAtSubject => RayleighSeparation / Stack.Magnification.Value;
+
     /// <summary>Works it out.</summary>
     /// <param name="focalLength">Focal length; above zero.</param>
     /// <param name="extension">Extension beyond infinity focus; above zero.</param>
@@ -33,6 +37,7 @@ public sealed record OpticsReport(OpticalStackResult Stack, Length DepthOfField,
             stack,
             Length.FromMeters(Physics.Optics.DepthOfField.CloseUpTotal(stack.Magnification.Value, effective, blur)),
             Length.FromMeters(blur),
-            Length.FromMeters(Diffraction.AiryDiscDiameter(effective, wavelength.Meters)));
+            Length.FromMeters(Diffraction.AiryDiscDiameter(effective, wavelength.Meters)),
+            Length.FromMeters(Diffraction.RayleighSeparation(effective, wavelength.Meters)));
     }
 }

@@ -17,7 +17,7 @@ internal static class ExposureCommand
         """
         White margin of a panel lit from below: the stops by which it lies above sensor clipping, and the account that leads there.
 
-        Numbers are taken as typed: f/11 is 11, not the 11.31 behind a lens's mark.
+        Numbers are taken as typed: f/11 is 11, not the 11.31 behind a lens's mark, and 1/5 is 0.2.
 
         Example: studiokit exposure --guide-number "30 m" --power 1/5 --distance "45 cm" --transmittance 0.5 --aperture f/16 --magnification 1 --iso 500
         """;
@@ -26,10 +26,10 @@ internal static class ExposureCommand
     {
         var guideNumber = QuantityOption.Required<GuideNumber>(
             "--guide-number", "Guide number at full power and ISO 100, e.g. \"30 m\".", QuantityText.TryGuideNumber);
-        var power = QuantityOption.Required<FlashPower>("--power", "Power of the flash, e.g. 1/5 or \"1/8 +1/3\".", QuantityText.TryPower);
+        var power = QuantityOption.Required<FlashPower>("--power", "Power of the flash, e.g. 1/5 or \"1/8 +1/3\".", QuantityText.TryTypedPower);
         var distance = QuantityOption.Required<Length>("--distance", "Flash to panel, e.g. \"45 cm\".", QuantityText.TryLength);
         var transmittance = QuantityOption.Required<double>("--transmittance", "Share of the light the panel lets through, e.g. 0.5 or \"50 %\".", QuantityText.TryRatio);
-        var aperture = QuantityOption.Required<FNumber>("--aperture", "f-number set on the lens, e.g. f/16.", QuantityText.TryFNumber);
+        var aperture = QuantityOption.Required<FNumber>("--aperture", "f-number set on the lens, e.g. f/16.", QuantityText.TryTypedFNumber);
         var magnification = QuantityOption.Required<Magnification>("--magnification", "Magnification, e.g. 1 or 1:2.", QuantityText.TryMagnification);
         var iso = QuantityOption.Required<IsoSpeed>("--iso", "ISO speed, e.g. 500.", QuantityText.TryIso);
         var pupilRatio = QuantityOption.Optional<double>("--pupil-ratio", "Exit over entrance pupil diameter; 1 where unknown.", QuantityText.TryFactor, 1);

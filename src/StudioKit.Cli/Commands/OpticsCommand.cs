@@ -13,7 +13,7 @@ internal static class OpticsCommand
 {
     private const string Text =
         """
-        Magnification, distances, effective f-number, field, depth of field and Airy disc of a unit-focusing lens at an extension.
+        Magnification, distances, effective f-number, field, depth of field and diffraction of a unit-focusing lens at an extension.
 
         Numbers are taken as typed: f/11 is 11, not the 11.31 behind a lens's mark.
 
@@ -25,7 +25,7 @@ internal static class OpticsCommand
         var focalLength = QuantityOption.Required<Length>("--focal-length", "Focal length, e.g. \"55 mm\".", QuantityText.TryLength);
         var extension = QuantityOption.Required<Length>(
             "--extension", "Extension beyond infinity focus, tubes and the lens's own together.", QuantityText.TryLength);
-        var aperture = QuantityOption.Required<FNumber>("--aperture", "f-number set on the lens, e.g. f/16.", QuantityText.TryFNumber);
+        var aperture = QuantityOption.Required<FNumber>("--aperture", "f-number set on the lens, e.g. f/16.", QuantityText.TryTypedFNumber);
         var sensor = QuantityOption.Required<(Length Width, Length Height)>("--sensor", "Sensor, e.g. \"36 mm x 24 mm\".", TrySize);
         var pupilRatio = QuantityOption.Optional<double>("--pupil-ratio", "Exit over entrance pupil diameter; 1 where unknown.", QuantityText.TryFactor, 1);
         var blur = QuantityOption.Optional<Length?>(
@@ -58,6 +58,8 @@ internal static class OpticsCommand
         .Millimetres("depthOfField", report.DepthOfField)
         .Millimetres("circleOfConfusion", report.CircleOfConfusion)
         .Micrometres("airyDisc", report.AiryDisc)
+        .Micrometres("rayleighSeparation", report.RayleighSeparation)
+        .Micrometres("rayleighSeparationAtSubject", report.RayleighSeparationAtSubject)
         .Texts("caveats", report.Stack.Caveats));
 
     private static string Lines(OpticsReport report) => TextLines.Of(
@@ -70,7 +72,8 @@ internal static class OpticsCommand
             ("exposure loss", $"{PlanFormat.ThreeDigits(report.Stack.ExposureLossStops)} stops"),
             ("field", PlanFormat.Rectangle(report.Stack.FieldWidth, report.Stack.FieldHeight)),
             ("depth of field", $"{PlanFormat.Millimetres(report.DepthOfField)} at a circle of confusion of {PlanFormat.Micrometres(report.CircleOfConfusion)}"),
-            ("Airy disc at the sensor", PlanFormat.Micrometres(report.AiryDisc)),
+            ("Airy disc at the sensor", $"{PlanFormat.Micrometres(report.AiryDisc)} across, to its first dark ring"),
+            ("two points part (Rayleigh)", $"{PlanFormat.Micrometres(report.RayleighSeparation)} apart at the sensor, {PlanFormat.Micrometres(report.RayleighSeparationAtSubject)} at the subject"),
         ],
         report.Stack.Caveats);
 

@@ -63,6 +63,9 @@ internal static class Kinds
     public static readonly ValueKind<double> FNumber = Light(
         "an f-number", "f/16", LightText.FNumber, value => $"f/{NumberText.Write(Math.Round(value, 1))}", () => Patterns.FNumber);
 
+    public static readonly ValueKind<double> TypedFNumber = Light(
+        "an f-number", "f/16", LightText.TypedFNumber, value => $"f/{NumberText.Write(value)}", () => Patterns.FNumber);
+
     public static readonly ValueKind<ApertureChoice> FNumberOrBest = new(
         "an f-number or 'best'",
         "f/16",
@@ -83,6 +86,9 @@ internal static class Kinds
 
     public static readonly ValueKind<double> Power = Light(
         "a flash power", "1/8 +1/3", LightText.Power, fraction => $"1/{NumberText.Write(Math.Round(1 / fraction, 2))}", () => Patterns.Power);
+
+    public static readonly ValueKind<double> TypedPower = Light(
+        "a flash power", "1/8 +1/3", LightText.TypedPower, fraction => $"1/{NumberText.Write(1 / fraction)}", () => Patterns.Power);
 
     public static readonly ValueKind<GuideNumberMark> GuideNumber = new("a guide number", "38 m @ ISO 100, 35 mm", LightText.GuideNumber, WriteGuideNumber)
     {

@@ -22,7 +22,11 @@ internal static class LightText
         return $"{(stops < 0 ? "-" : "")}{(whole > 0 ? NumberText.Write(whole) + " " : "")}{NumberText.Write(thirds % 3)}/3";
     }
 
-    public static Reading<double> FNumber(string text)
+    public static Reading<double> FNumber(string text) =>
+        TypedFNumber(text).Then(number => Reading<double>.Good(ThirdStopSeries.FromMark(new FNumber(number)).Value));
+
+    /// <summary>The number itself, even where it is a mark.</summary>
+    public static Reading<double> TypedFNumber(string text)
     {
         var cursor = new TextCursor(text);
         cursor.SkipSpaces();
@@ -33,7 +37,7 @@ internal static class LightText
         }
 
         return NumberText.Bare(cursor.Rest, "an f-number", "f/16").Then(number => number > 0
-            ? Reading<double>.Good(ThirdStopSeries.FromMark(new FNumber(number)).Value)
+            ? Reading<double>.Good(number)
             : Reading<double>.Bad($"'{text}' is not an f-number: it must be above zero.", "Write for example 'f/16'."));
     }
 
@@ -53,7 +57,13 @@ internal static class LightText
     }
 
     /// <summary>A fraction of full power, and stops more or less: <c>1/8 +1/3</c>.</summary>
-    public static Reading<double> Power(string text)
+    public static Reading<double> Power(string text) =>
+        Power(text, fraction => fraction is > 0 and <= 1 ? ThirdStopSeries.FromMark(new FlashPower(fraction)).Fraction : fraction);
+
+    /// <summary>The fraction itself, even where it is a mark.</summary>
+    public static Reading<double> TypedPower(string text) => Power(text, fraction => fraction);
+
+    private static Reading<double> Power(string text, Func<double, double> exact)
     {
         var cursor = new TextCursor(text);
         cursor.SkipSpaces();
@@ -65,7 +75,7 @@ internal static class LightText
         cursor.SkipSpaces();
         if (cursor.AtEnd)
         {
-            return Share(text, fraction, 0);
+            return Share(text, exact(fraction), 0);
         }
 
         if (cursor.Current is not ('+' or '-' or '−'))
@@ -73,7 +83,7 @@ internal static class LightText
             return NoPower(text);
         }
 
-        return StopCount(cursor.Rest).Then(stops => Share(text, fraction, stops));
+        return StopCount(cursor.Rest).Then(stops => Share(text, exact(fraction), stops));
     }
 
     /// <summary>A plain number of stops.</summary>
@@ -178,9 +188,8 @@ internal static class LightText
         return length;
     }
 
-    private static Reading<double> Share(string text, double fraction, double stops)
+    private static Reading<double> Share(string text, double exact, double stops)
     {
-        var exact = fraction is > 0 and <= 1 ? ThirdStopSeries.FromMark(new FlashPower(fraction)).Fraction : fraction;
         var share = exact > 0 ? Math.Pow(2, Math.Log2(exact) + Thirds(stops)) : 0;
         return share is > 0 and <= 1 + 1e-9
             ? Reading<double>.Good(Math.Min(share, 1))

@@ -27,12 +27,39 @@ public sealed partial class PlanCommandTests
     [InlineData("exposureLossStops", 2)]
     [InlineData("fieldWidthMm", 36)]
     [InlineData("airyDiscUm", 42.944)]
+    [InlineData("rayleighSeparationUm", 21.472)]
+    [InlineData("rayleighSeparationAtSubjectUm", 21.472)]
     public void Optics_of_a_55_mm_lens_at_life_size_is_textbook(string key, double expected)
     {
         var run = CommandRun.Of(
             "optics", "--focal-length", "55 mm", "--extension", "55 mm", "--aperture", "f/16", "--sensor", "36 mm x 24 mm", "--json");
 
         Root(run).GetProperty(key).GetDouble().Should().BeApproximately(expected, 1e-6 * expected);
+    }
+
+    // The help promises that f/11 is 11: at life size f/22 effective, not 22.63; 1.22 · 0.55 µm · 22 = 14.762 µm.
+    [Fact]
+    public void Optics_takes_an_f_number_as_typed()
+    {
+        string[] args = ["optics", "--focal-length", "55 mm", "--extension", "55 mm", "--aperture", "f/11", "--sensor", "36 mm x 24 mm", "--json"];
+
+        CommandRun.Of("optics", "--help").Output.Should().Contain("f/11 is 11");
+        Root(CommandRun.Of(args)).GetProperty("effectiveFNumber").GetDouble().Should().BeApproximately(22, 1e-6);
+        Root(CommandRun.Of(args)).GetProperty("rayleighSeparationUm").GetDouble().Should().BeApproximately(14.762, 1e-5);
+    }
+
+    // The third stops behind the marks would lie exactly one stop apart; the numbers themselves lie 2·log₂(16/11) = 1.081 apart.
+    [Fact]
+    public void Exposure_takes_f_number_and_power_as_typed()
+    {
+        CommandRun.Of("exposure", "--help").Output.Should().Contain("f/11 is 11").And.Contain("1/5 is 0.2");
+
+        (Margin("1/5", "f/11") - Margin("1/5", "f/16")).Should().BeApproximately(2 * Math.Log2(16.0 / 11), 1e-5);
+        (Margin("1/4", "f/11") - Margin("1/5", "f/11")).Should().BeApproximately(Math.Log2(5.0 / 4), 1e-5);
+
+        double Margin(string power, string aperture) => Root(CommandRun.Of(
+            "exposure", "--guide-number", "30 m", "--power", power, "--distance", "45 cm", "--transmittance", "0.5", "--aperture", aperture,
+            "--magnification", "1", "--iso", "500", "--json")).GetProperty("whiteMarginStops").GetDouble();
     }
 
     [Fact]
