@@ -96,6 +96,9 @@ public sealed record FramePlan
     /// <summary>What one peg holds, by the kit.</summary>
     public Force PegHold { get; init; }
 
+    /// <summary>Mass of the strips of pad or ledge under the panel; nought where the frame was weighed with them.</summary>
+    public Mass RestMass { get; init; }
+
     /// <summary>Mass of all skirts.</summary>
     public Mass SkirtMass { get; init; }
 

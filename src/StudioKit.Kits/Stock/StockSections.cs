@@ -34,7 +34,7 @@ internal static class StockSections
         .Optional("offcuts", "Offcuts of pipe on hand, which cost nothing.", "1 cm", "20 m").Lengths((stock, value) => stock with { Offcuts = value })
         .Optional("clip-price", "Price of one clip that holds the panel to a rail.", "0", "100000")
             .Price((stock, value) => stock with { ClipPrice = value })
-        .Optional("pad-price", "Price of one pad between rail and panel.", "0", "100000").Price((stock, value) => stock with { PadPrice = value })
+        .Optional("pad-price", "Price of a metre of the pad, or of the ledge, that the panel rests on.", "0", "100000").Price((stock, value) => stock with { PadPrice = value })
         .Optional("foot-price", "Price of one foot: screw, two nuts and a rubber tip.", "0", "100000")
             .Price((stock, value) => stock with { FootPrice = value })
         .Optional("pin-price", "Price of one pin through fitting and pipe.", "0", "100000").Price((stock, value) => stock with { PinPrice = value })

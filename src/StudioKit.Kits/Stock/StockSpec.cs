@@ -27,7 +27,7 @@ public sealed record StockSpec
     /// <summary>Price of one clip that holds the panel to a rail [1]; none where the kit gives none.</summary>
     public decimal? ClipPrice { get; init; }
 
-    /// <summary>Price of one pad between rail and panel [1].</summary>
+    /// <summary>Price of a metre of the pad, or of the ledge, that the panel rests on [1].</summary>
     public decimal? PadPrice { get; init; }
 
     /// <summary>Price of one foot: screw, two nuts and a rubber tip [1].</summary>

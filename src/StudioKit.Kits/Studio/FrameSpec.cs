@@ -24,6 +24,9 @@ public sealed record FrameSpec
     /// <summary>How the panel sits: on pads over the rails, or on a ledge between them.</summary>
     public PanelSeat PanelSeat { get; init; } = PanelSeat.OverRails;
 
+    /// <summary>Edges of the panel's flat part that rest on pads or a ledge.</summary>
+    public PanelRests PanelRests { get; init; } = PanelRests.AllEdges;
+
     /// <summary>Pad between rail and panel, at least as thick as a fitting stands proud of the pipe.</summary>
     public Length Pad { get; init; } = Length.FromMillimeters(4);
 

@@ -32,10 +32,10 @@ public static class PanelSag
             Length.FromMeters(HeldSag(panel, aspect, t)),
             Length.FromMeters(FreeSag(panel, aspect, least)),
             Pressure.FromPascals(Stress(panel, aspect, t)),
-            [.. Caveats(a, t, free)]);
+            Caveats(a, t, free));
     }
 
-    private static double Spread(PanelLoadCase panel, double t) =>
+    internal static double Spread(PanelLoadCase panel, double t) =>
         Guard.NonNegative(panel.Spread.Pascals, nameof(panel.Spread))
         + (panel.Sheet.Density.KilogramsPerCubicMeter * Gravity * t);
 
@@ -64,7 +64,9 @@ public static class PanelSag
             : spread;
     }
 
-    private static IEnumerable<StructuralCaveat> Caveats(double a, double t, double w)
+    internal static IReadOnlyList<StructuralCaveat> Caveats(double a, double t, double w) => [.. CaveatsOf(a, t, w)];
+
+    private static IEnumerable<StructuralCaveat> CaveatsOf(double a, double t, double w)
     {
         if (t > a / 4)
         {

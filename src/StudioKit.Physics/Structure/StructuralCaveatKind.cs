@@ -9,8 +9,11 @@ public enum StructuralCaveatKind
     /// <summary>The sheet sags more than half its thickness, where tension in it holds it flatter.</summary>
     DeepSag,
 
-    /// <summary>With its edges held flat the sheet sags by the size given; a real ledge lies between.</summary>
+    /// <summary>All four edges of the sheet rest on strips; held flat they would let it sag by the size given, and a real ledge lies between.</summary>
     SagWithEdgesHeld,
+
+    /// <summary>The sheet rests on its front and back edges alone and spans the depth as a strip.</summary>
+    RestsOnTwoEdges,
 
     /// <summary>As thin as its standard lets it be, the sheet sags by the size given.</summary>
     SagAtLeastThickness,

@@ -21,6 +21,20 @@ internal static class StudioInventory
             Size = Bundle(kit.Frame.Pipe.OutsideDiameter, frame),
             Essential = false,
         };
+        if (frame.RestMass > Mass.Zero)
+        {
+            yield return new PackedItem
+            {
+                Part = StudioPart.Rests,
+                Name = FormattableString.Invariant($"strips under the panel, {frame.Geometry.Ledge.Rests.Count}, on their pipes"),
+                Count = 1,
+                Mass = frame.RestMass,
+                Origin = MassOrigin.FromGeometry,
+                Stage = PackItemStage.SettingUp,
+                Essential = false,
+            };
+        }
+
         yield return new PackedItem
         {
             Part = StudioPart.Panel,

@@ -6,6 +6,9 @@ public enum StudioPart
     /// <summary>Pipes and fittings.</summary>
     Frame,
 
+    /// <summary>Strips of pad or ledge on the rails, which travel on their pipes.</summary>
+    Rests,
+
     /// <summary>The translucent sheet.</summary>
     Panel,
 

@@ -14,6 +14,9 @@ internal sealed class ViewDrawing
     private const double LongestOnPaper = 125;
     private const double NamePitch = 3.5;
     private const double CentreLineOver = 0.02;
+
+    // Half as wide as a strip that the panel rests on [m].
+    private const double HalfRest = 0.005;
     private static readonly double[] Reductions = [1, 2, 5, 10, 20, 50, 100];
 
     private readonly FramePlan _frame;
@@ -144,6 +147,13 @@ internal sealed class ViewDrawing
         if (back > half + 0.001)
         {
             yield return new Line(At(-right, half, 0), At(right, half, 0), Stroke.Hidden);
+        }
+
+        foreach (var rest in _frame.Geometry.Ledge.Rests)
+        {
+            var across = rest.Edge is Physics.Structure.Frames.PanelEdge.Left or Physics.Structure.Frames.PanelEdge.Right
+                ? new FramePoint(HalfRest, 0, 0) : new FramePoint(0, HalfRest, 0);
+            yield return Polygon.Rectangle(Bounds.Of([At(rest.From - across), At(rest.To + across)]), Stroke.Thin, Fill.Grey);
         }
 
         foreach (var clip in _frame.Geometry.Ledge.ClipPoints)

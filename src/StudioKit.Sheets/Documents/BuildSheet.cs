@@ -162,6 +162,7 @@ internal static class BuildSheet
 
         yield return new PageBreak();
         yield return new Heading("Views", 2);
+        yield return new Paragraph("Seen from above, grey strips on the rails are what the panel rests on, and dots are its clips.");
         foreach (var view in BuildDrawings.Views(plan, frame, measures))
         {
             yield return new DrawingBlock(view.Drawing, MaxHeight: 200, Caption: view.Drawing.Title);

@@ -9,7 +9,8 @@ internal static class StructureCaveatText
     {
         StructuralCaveatKind.ThickSheet => "Thicker than a quarter of the span: thin-plate theory understates the sag.",
         StructuralCaveatKind.DeepSag => "Sags more than half its thickness: tension in the sheet will hold it flatter than this.",
-        StructuralCaveatKind.SagWithEdgesHeld => $"With edges held flat it sags {Tenths(caveat)}; a real ledge lies between.",
+        StructuralCaveatKind.SagWithEdgesHeld => $"All four edges rest on strips; with edges held flat it sags {Tenths(caveat)}, and a real ledge lies between.",
+        StructuralCaveatKind.RestsOnTwoEdges => "The sheet rests on its front and back edges alone and spans the depth as a strip.",
         StructuralCaveatKind.SagAtLeastThickness => $"As thin as its standard lets it be, it sags {Tenths(caveat)}.",
         StructuralCaveatKind.HundredthOfShortSide => "A hundredth of the short side is common practice.",
         StructuralCaveatKind.SagUnderElbow => $"Meanwhile it sags {Tenths(caveat)}.",

@@ -18,7 +18,7 @@ public sealed class PanelSagTests
 
         PlateBending.Rigidity(3.2e9, 3e-3, 0.37).Should().BeApproximately(8.342, 0.01);
         sag.FreeEdges.Millimeters.Should().BeApproximately(0.830, 0.0083);
-        sag.HeldEdges.Millimeters.Should().BeApproximately(0.236, 0.00236);
+        sag.HeldEdges!.Value.Millimeters.Should().BeApproximately(0.236, 0.00236);
         sag.Stress.Megapascals.Should().BeApproximately(0.310, 0.0031);
         sag.Caveats.Should().BeEmpty();
     }
@@ -59,7 +59,7 @@ public sealed class PanelSagTests
         var sag = PanelSag.AtCentre(Panel(polycarbonate));
 
         sag.FreeEdges.Millimeters.Should().BeApproximately(1.140, 0.0114);
-        sag.HeldEdges.Millimeters.Should().BeApproximately(0.324, 0.00324);
+        sag.HeldEdges!.Value.Millimeters.Should().BeApproximately(0.324, 0.00324);
     }
 
     /// <summary>Roark's Formulas, table 11.4 case 1b: σ = 3W/(2πt²)·((1+ν)·ln(2b/πr₀′)+β), worked by hand for a square at ν = 0.3.</summary>

@@ -1,6 +1,7 @@
 using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Cutting.Tables;
 using StudioKit.Planning.Packing;
+using StudioKit.Planning.Studio;
 using StudioKit.Planning.Tables;
 using UnitsNet;
 
@@ -24,6 +25,27 @@ public sealed class BuiltPartsTests
             frame: "mass: 1500 g");
 
         plan.Frame!.StandingMass.Grams.Should().BeApproximately(1500 + 900 + flash, 1e-6);
+    }
+
+    /// <summary>
+    /// Rails stand 20 mm inside a panel of 600 × 400 mm; fittings with 11 mm of take-off and 16 mm of socket hide 27 mm at each end: strips of 2 × 526 and 2 × 326 mm, 1.704 m,
+    /// 10 × 4 mm of rubber of 1200 kg/m³: 81.8 g, two metres to buy.
+    /// </summary>
+    [Theory]
+    [InlineData("all-edges", 4, 2, 81.792)]
+    [InlineData("front-and-back", 2, 2, 50.496)]
+    public void Strips_under_the_edges_are_bought_carried_and_stuck_on(string rests, int strips, int metres, double grams)
+    {
+        var plan = HandKit.Plan(
+            "stock: {pad-price: 0.80}\n" + HandKit.White, panel: "width: 600 mm, depth: 400 mm",
+            frame: $"panel-rests: {rests}, pipe: pvc-u-20x1.5, fittings: {{part: pvc-u-20, elbow: {{take-off: 11 mm, socket-depth: 16 mm}}, tee: {{take-off: 11 mm, socket-depth: 16 mm}}, corner: {{take-off: 11 mm, socket-depth: 16 mm}}}}");
+        var ledge = plan.Frame!.Geometry.Ledge;
+
+        ledge.Rests.Should().HaveCount(strips);
+        plan.Frame.Shopping.Single(line => line.Item.StartsWith("pad strip", StringComparison.Ordinal)).Should().Match<ShoppingLine>(line => line.Count == metres && line.Total == 0.80m * metres);
+        plan.Pack.Items.Single(item => item.Part == StudioPart.Rests).Mass.Grams.Should().BeApproximately(grams, 0.001);
+        (plan.Frame.StandingMass - plan.Frame.Mass - plan.Panel.Mass).Grams.Should().BeApproximately(grams, 0.001);
+        ledge.Rests.Should().OnlyContain(rest => plan.Frame.Assembly.Any(step => step.Contains($"mm on {rest.Member}", StringComparison.Ordinal)));
     }
 
     // A piece may be as long as the longest bag, and every pipe of the frame is.

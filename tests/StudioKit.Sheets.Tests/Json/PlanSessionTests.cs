@@ -31,6 +31,7 @@ public sealed class PlanSessionTests
         ("skirts: yes", "skirts: no"),
         ("height: 500 mm", "height: 520 mm"),
         ("insertion-gap: 1 mm", "insertion-gap: 2 mm"),
+        ("stretchers: always", "panel-rests: front-and-back"),
         ("pegs: {count: 4, hold: 3 kg}", "pegs: {count: 8, hold: 5 kg}"),
         ("inside: 620 mm x 320 mm x 220 mm", "inside: 500 mm x 320 mm x 220 mm"),
         ("highest-load: 10 kg", "highest-load: 4 kg"),

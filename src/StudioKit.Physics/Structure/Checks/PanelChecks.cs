@@ -27,13 +27,16 @@ internal static class PanelChecks
     private static PanelSagResult Sag(StudioCheckCase studio, double newtons)
     {
         var (width, depth) = (studio.PanelWidth, studio.PanelDepth);
-        return PanelSag.AtCentre(new PanelLoadCase(
+        var panel = new PanelLoadCase(
             width < depth ? width : depth,
             width < depth ? depth : width,
             studio.Sheet,
             Pressure.Zero,
             Force.FromNewtons(newtons),
-            studio.ContactRadius));
+            studio.ContactRadius);
+
+        // What rests on the front and back rails alone spans the depth.
+        return studio.Frame.Ledge.AllRound ? PanelSag.AtCentre(panel) : PanelStripSag.OnTwoEdges(panel, depth <= width);
     }
 
     private static StructuralCheck SagCheck(StudioCheckCase studio, PanelSagResult sag)
@@ -43,7 +46,9 @@ internal static class PanelChecks
         StructuralCaveat[] caveats =
         [
             .. sag.Caveats,
-            new(StructuralCaveatKind.SagWithEdgesHeld) { Size = sag.HeldEdges },
+            sag.HeldEdges is { } held
+                ? new(StructuralCaveatKind.SagWithEdgesHeld) { Size = held }
+                : new(StructuralCaveatKind.RestsOnTwoEdges),
             new(StructuralCaveatKind.SagAtLeastThickness) { Size = sag.FreeEdgesAtLeastThickness },
             new(StructuralCaveatKind.HundredthOfShortSide),
         ];
@@ -55,7 +60,7 @@ internal static class PanelChecks
             ratio,
             caveats,
             "Timoshenko1959",
-            "arts. 30, 34",
+            studio.Frame.Ledge.AllRound ? "arts. 30, 34" : "arts. 36, 48",
             ratio > 1 ? Sized(StructuralRemedyKind.SheetOfThickness, studio.Sheet.Thickness.Millimeters * Math.Sqrt(ratio)) : null);
     }
 

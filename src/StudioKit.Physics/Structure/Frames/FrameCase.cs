@@ -44,6 +44,9 @@ public sealed record FrameCase
     /// <summary>How the panel sits; a swept sheet always lies over the rails.</summary>
     public PanelSeat Seat { get; init; } = PanelSeat.OverRails;
 
+    /// <summary>Edges of the flat panel that rest on pads or a ledge.</summary>
+    public PanelRests Rests { get; init; } = PanelRests.AllEdges;
+
     /// <summary>Pad between rail and panel, at least as thick as a fitting stands proud of the pipe; ≥ 0.</summary>
     public Length Pad { get; init; } = Length.FromMillimeters(4);
 

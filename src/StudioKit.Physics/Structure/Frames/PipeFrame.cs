@@ -40,7 +40,7 @@ public static class PipeFrame
             Joints(layout.Skeleton, members),
             members,
             Feet(layout, measures),
-            Ledge(layout, measures),
+            Ledge(layout, measures, members),
             Cradles(layout),
             layout.Flat ? Length.FromMeters(PanelUp(layout, measures)) : design.Height,
             Length.FromMeters(measures.SheetLength),
@@ -67,12 +67,15 @@ public static class PipeFrame
             Length.FromMeters(Math.Max(0, measures.FootUp - (measures.UsableTravel / 2))),
             Length.FromMeters(measures.FootUp + (measures.UsableTravel / 2))))];
 
-    private static PanelLedge Ledge(FrameLayout layout, FrameMeasures measures) => new(
+    private static PanelLedge Ledge(FrameLayout layout, FrameMeasures measures, IReadOnlyList<FrameMember> members) => new(
         measures.Seat,
         measures.Seat == PanelSeat.OverRails ? measures.Design.Pipe.OutsideDiameter : Length.FromMeters(LedgeLip),
         measures.Seat == PanelSeat.OverRails ? measures.Design.Pad : Length.Zero,
         measures.Design.EdgeClearance,
-        [.. layout.Skeleton.Lines.Where(CarriesPanel).SelectMany(line => Clips(layout.Skeleton, line))]);
+        [.. layout.Skeleton.Lines.Where(CarriesPanel).SelectMany(line => Clips(layout.Skeleton, line))])
+    {
+        Rests = RestStrips.Of(layout.Skeleton, members, measures),
+    };
 
     private static bool CarriesPanel(SkeletonLine line) =>
         line.Role is FrameMemberRole.CrossRail or FrameMemberRole.SweepRail;

@@ -18,6 +18,7 @@ internal static class AssemblyOrder
         .. frame.Joints.Any(joint => joint.Pinned) ? [$"Push the pins in at {Names(frame.Joints.Where(joint => joint.Pinned).Select(joint => joint.Label))}: these joints are pulled when the frame is lifted."] : Array.Empty<string>(),
         .. frame.Feet.Count > 0 ? ["Set the frame where it will stand, uphill side first, and turn the feet until a level on two neighbouring rails reads true. Count the threads: every foot keeps at least 15 mm in its nuts."] : Array.Empty<string>(),
         .. Holding(kit),
+        Rests(frame),
         Panel(frame),
         .. kit.Panel.Skirts ? ["Hang the skirts over the rails, seams outwards, and peg or clip them so that no light leaks under the panel's edge."] : Array.Empty<string>(),
         .. softboxes.Select(box => $"Fold {box.Modifier} along its dashed lines, glue the flaps to the inside, cut the crossed opening and fold its four tabs out over the head of {box.Flash}; an elastic band holds it. Keep sheet and cloth from touching the flash window, which gets hot."),
@@ -86,6 +87,14 @@ internal static class AssemblyOrder
                 : FormattableString.Invariant(
                 $"Peg the feet down with {kit.Frame.Pegs.Count} pegs, the same number at every foot, slanting away from the frame. Pull one with a spring balance: it must hold {kit.Frame.Pegs.Hold.Kilograms:0.0} kg.");
         }
+    }
+
+    private static string Rests(FrameResult frame)
+    {
+        var rests = string.Join(", ", frame.Ledge.Rests.Select(rest => FormattableString.Invariant($"{rest.Length.Millimeters:0} mm on {rest.Member}")));
+        return frame.Ledge.Seat == PanelSeat.OverRails
+            ? $"Stick a strip of {PlanFormat.Millimetres(frame.Ledge.Pad)} pad along the top of the rails under the panel's edges, from fitting to fitting, once; it stays on the pipe: {rests}."
+            : $"Screw a strip of ledge along the inside of the rails, its top level with their middles, from fitting to fitting, once; it stays on the pipe: {rests}.";
     }
 
     private static string Panel(FrameResult frame)

@@ -38,6 +38,7 @@ internal static class FrameDesign
         InsertionGap = kit.Frame.InsertionGap,
         Slope = kit.Site.Slope,
         Seat = kit.Frame.PanelSeat,
+        Rests = kit.Frame.PanelRests,
         Pad = kit.Frame.Pad,
         EdgeClearance = kit.Frame.EdgeClearance,
         Stretchers = kit.Frame.Stretchers,

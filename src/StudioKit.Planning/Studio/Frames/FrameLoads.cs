@@ -16,7 +16,7 @@ internal static class FrameLoads
 
     /// <summary>All that stands, without ballast.</summary>
     public static Mass StandingMass(KitSpec kit, PanelPlan panel, FrameResult frame, IReadOnlyList<SheetPart> parts) =>
-        FrameMass(kit, frame).Mass + panel.Mass + SkirtMass(kit, parts) + LowerFlashes.CradledMass(kit, frame);
+        FrameMass(kit, frame).Mass + RestMass(kit, frame) + panel.Mass + SkirtMass(kit, parts) + LowerFlashes.CradledMass(kit, frame);
 
     /// <summary>The studio on its site.</summary>
     public static StudioCheckCase CaseOf(KitSpec kit, PanelPlan panel, FrameResult frame, Mass standing) => new()
@@ -58,6 +58,9 @@ internal static class FrameLoads
 
     /// <summary>What one peg holds.</summary>
     public static Force PegHold(KitSpec kit) => Force.FromNewtons(kit.Frame.Pegs.Hold.Kilograms * PanelSag.Gravity);
+
+    /// <summary>Strips of pad or ledge on the rails; a frame that was weighed was weighed with them.</summary>
+    public static Mass RestMass(KitSpec kit, FrameResult frame) => kit.Frame.Mass is null ? RestStrips.MassOf(frame.Ledge) : Mass.Zero;
 
     /// <summary>All skirts, as they are cut.</summary>
     public static Mass SkirtMass(KitSpec kit, IReadOnlyList<SheetPart> parts) => Mass.FromKilograms(

@@ -57,6 +57,7 @@ internal static class FramePlanner
             Ballast = kit.Frame.Ballast,
             Pegs = kit.Frame.Pegs.Count,
             PegHold = FrameLoads.PegHold(kit),
+            RestMass = FrameLoads.RestMass(kit, frame),
             SkirtMass = FrameLoads.SkirtMass(kit, parts),
             Mass = mass.Mass,
             MassOrigin = mass.Origin,
