@@ -1,5 +1,6 @@
 using StudioKit.Physics.Optics;
 using StudioKit.Physics.Packing;
+using StudioKit.Physics.Structure.Frames;
 using UnitsNet;
 
 namespace StudioKit.Planning.Checks;
@@ -59,6 +60,10 @@ public abstract record CheckAmount
     /// <param name="Flashes">Flashes at the session's power [1].</param>
     /// <param name="Rounds">Rounds of the session that they are for [1].</param>
     public sealed record CellSets(int Sets, int Flashes, int Rounds) : CheckAmount;
+
+    /// <summary>Moves of a flash, any one of which would do.</summary>
+    /// <param name="Choices">The moves, the least first.</param>
+    public sealed record Moves(IReadOnlyList<CradleMove> Choices) : CheckAmount;
 
     /// <summary>Ballast to put on the frame.</summary>
     /// <param name="UnderMiddle">Mass to hang under the middle, over and above what hangs there.</param>

@@ -1,4 +1,5 @@
 using StudioKit.Physics.Structure;
+using StudioKit.Physics.Structure.Frames;
 
 namespace StudioKit.Planning.Checks;
 
@@ -12,6 +13,10 @@ public abstract record CheckCaveat
     /// <summary>What to bear in mind of a structural check.</summary>
     /// <param name="Caveat">As the check has it.</param>
     public sealed record OfStructure(StructuralCaveat Caveat) : CheckCaveat;
+
+    /// <summary>What the builder of a frame should know.</summary>
+    /// <param name="Caveat">As the frame has it.</param>
+    public sealed record OfFrame(FrameCaveat Caveat) : CheckCaveat;
 
     /// <summary>What a stage of the plan says.</summary>
     /// <param name="Sentence">In a sentence.</param>

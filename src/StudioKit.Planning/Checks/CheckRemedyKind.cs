@@ -21,6 +21,24 @@ public enum CheckRemedyKind
     /// <summary>Another height of the frame, or size of the panel.</summary>
     OtherFrameSize,
 
+    /// <summary>A panel larger than the amount given, or a thinner pipe.</summary>
+    WiderThanRails,
+
+    /// <summary>A frame higher by the amount given, or a low frame.</summary>
+    RaiseFrame,
+
+    /// <summary>A pack that takes pieces of the amount given.</summary>
+    LongerPieces,
+
+    /// <summary>Another place of the flash below, or another size of the panel.</summary>
+    ClearJoint,
+
+    /// <summary>Any one of the moves given, or a stand of its own.</summary>
+    MoveFlash,
+
+    /// <summary>A stand of its own for the flash.</summary>
+    OwnStand,
+
     /// <summary>Longer stock, or more of it.</summary>
     MoreStock,
 

@@ -71,7 +71,7 @@ internal static class PackChecks
         Capacity = new CheckAmount.HowMany(pack.Items.Count - pack.Misfits.Count),
         SourceKey = "Derived",
         SourceLocator = "box inside a box along its sides",
-        Findings = [.. pack.Misfits.Select(misfit => new CheckFinding(null, misfit))],
+        Findings = [.. pack.Misfits.Select(misfit => new CheckFinding.Said(null, misfit))],
     };
 
     private static PlanCheck BagMass(BagLoad bag) => new()

@@ -31,6 +31,9 @@ public enum PlanCheckKind
     /// <summary>Pipes that fill their sockets.</summary>
     FrameFit,
 
+    /// <summary>A frame that carries a flash below; parts: the flash and the set-ups that light with it there.</summary>
+    Cradle,
+
     /// <summary>Stock to cut every piece from.</summary>
     Stock,
 

@@ -16,9 +16,9 @@ internal static class PlanChecks
         .. NeedsPanel(plan) ? new[] { PanelSize(plan.Panel), FlashBelow(LightProblems(plan)) } : [],
         .. LowCameraAngles(plan),
         .. plan.Panel.Unfilled.Count > 0 ? new[] { CameraAngles(plan.Panel) } : [],
-        .. plan.Frame is null && NeedsPanel(plan) && FramePlanner.Obstacle(plan.Kit, plan.Panel) is { } obstacle ? new[] { FrameRoom(obstacle) } : [],
+        .. plan.Frame is null && NeedsPanel(plan) && FramePlanner.Obstacle(plan.Kit, plan.Panel) is { } obstacle ? new[] { FrameChecks.Room(obstacle) } : [],
         .. plan.Exposures.GroupBy(exposure => exposure.SetUp).Select(Exposure),
-        .. plan.Frame is { } frame ? FrameChecks(frame).Concat(StructureChecks.Of(plan, frame)) : [],
+        .. plan.Frame is { } frame ? FrameChecks.Of(frame).Append(Stock(frame)).Concat(StructureChecks.Of(plan, frame)) : [],
         .. PackChecks.Of(plan),
         .. plan.Session is { } session ? SessionChecks.Of(session) : [],
     ];
@@ -70,15 +70,6 @@ internal static class PlanChecks
         Remedy = new CheckRemedy(CheckRemedyKind.SteeperCamera) { Keys = ["set-ups.camera-pitch"] },
     };
 
-    private static PlanCheck FrameRoom(string obstacle) => new()
-    {
-        Kind = PlanCheckKind.FrameRoom,
-        Passed = false,
-        SourceKey = "Derived",
-        SourceLocator = "centre lines of rails within panel and height",
-        Findings = Findings([obstacle]),
-    };
-
     private static IEnumerable<PlanCheck> LowCameraAngles(Plan plan)
     {
         if (plan.Panel.SweepRadius is not { } radius || plan.Kit.Frame.Kind == FrameKind.SweptTable)
@@ -109,25 +100,14 @@ internal static class PlanChecks
             Capacity = new CheckAmount.HowMany(setUp.Count() - failing.Count),
             SourceKey = "Iso12232",
             SourceLocator = "image-plane exposure against 78/S",
-            Findings = [.. failing.Select(exposure => new CheckFinding(exposure.Framing.Name, exposure.BindingLimit!))],
+            Findings = [.. failing.Select(exposure => new CheckFinding.Said(exposure.Framing.Name, exposure.BindingLimit!))],
         };
     }
 
-    private static IEnumerable<PlanCheck> FrameChecks(FramePlan frame)
+    private static PlanCheck Stock(FramePlan frame)
     {
-        var problems = frame.Geometry.Problems;
-        yield return new PlanCheck
-        {
-            Kind = PlanCheckKind.FrameFit,
-            Passed = problems.Count == 0,
-            SourceKey = "Derived",
-            SourceLocator = "centre lines less take-offs and gaps",
-            Findings = Findings(problems),
-            Remedy = problems.Count == 0 ? null : new CheckRemedy(CheckRemedyKind.OtherFrameSize) { Keys = ["frame.height", "panel.width", "panel.depth"] },
-            Caveats = [.. frame.Geometry.Caveats.Select(caveat => new CheckCaveat.Said(caveat))],
-        };
         var uncut = frame.PipeCuts.Uncut.Concat(frame.SheetCuts.Uncut).ToList();
-        yield return new PlanCheck
+        return new PlanCheck
         {
             Kind = PlanCheckKind.Stock,
             Passed = uncut.Count == 0,
@@ -138,5 +118,5 @@ internal static class PlanChecks
         };
     }
 
-    private static IReadOnlyList<CheckFinding> Findings(IEnumerable<string> sentences) => [.. sentences.Select(sentence => new CheckFinding(null, sentence))];
+    private static IReadOnlyList<CheckFinding> Findings(IEnumerable<string> sentences) => [.. sentences.Select(sentence => new CheckFinding.Said(null, sentence))];
 }

@@ -30,4 +30,7 @@ public sealed record FlashBelow(
 
     /// <summary>Why the frame does not carry it; none where it does, or where it lies on the ground.</summary>
     public CradleFault? Fault { get; init; }
+
+    /// <summary>Moves after which the frame would carry it, the least first; none where it does, or where no single move helps.</summary>
+    public IReadOnlyList<CradleMove> Moves { get; init; } = [];
 }

@@ -78,7 +78,7 @@ internal static class BuildSheet
         FlashSupport.Cradle => $"its cradle, {flash.CradleJoint}",
         FlashSupport.SharedCradle => $"cradle {flash.CradleJoint}, the same place as another",
         FlashSupport.Ground => "the ground",
-        _ => $"a stand of its own: {flash.Fault?.Clause}",
+        _ => $"a stand of its own: {(flash.Fault is { } fault ? CradleText.Clause(fault) : "")}",
     };
 
     private static IEnumerable<Block> FlashPlaces(Plan plan) => plan.PanelLights

@@ -1,5 +1,7 @@
 using StudioKit.Planning;
+using StudioKit.Planning.Studio;
 using StudioKit.Sheets.Layout;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Sheets.Documents;
 
@@ -8,10 +10,15 @@ internal static class FrameProblems
 {
     public static IEnumerable<Block> Of(FramePlan frame)
     {
-        if (frame.Geometry.Problems.Count > 0)
+        string[] sentences =
+        [
+            .. frame.Geometry.Problems.Select(FrameText.Of),
+            .. frame.LowerFlashes.Where(flash => flash.Support == FlashSupport.OwnStand).Select(CradleText.Sentence),
+        ];
+        if (sentences.Length > 0)
         {
             yield return new Caution(
-                string.Join(' ', frame.Geometry.Problems),
+                string.Join(' ', sentences),
                 frame.Geometry.GoesTogether ? "This frame does not carry every flash" : "This frame can't be built as it is");
         }
     }

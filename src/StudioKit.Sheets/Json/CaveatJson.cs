@@ -1,5 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Physics.Structure;
+using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Checks;
 using StudioKit.Sheets.Wording;
 
@@ -11,12 +12,31 @@ internal static class CaveatJson
     /// <summary>Writes one caveat.</summary>
     public static void Write(JsonReport json, CheckCaveat caveat)
     {
-        if (caveat is CheckCaveat.OfStructure structural)
+        switch (caveat)
         {
-            Write(json, structural.Caveat);
+            case CheckCaveat.OfStructure structural:
+                Write(json, structural.Caveat);
+                break;
+            case CheckCaveat.OfFrame frame:
+                Write(json, frame.Caveat);
+                break;
         }
 
         json.Text("text", CaveatText.Of(caveat));
+    }
+
+    private static void Write(JsonReport json, FrameCaveat caveat)
+    {
+        json.Text("kind", MemberText.Of(caveat.Kind));
+        if (caveat.Size is { } size)
+        {
+            json.Millimetres("size", size);
+        }
+
+        if (caveat.Against is { } against)
+        {
+            json.Millimetres("against", against);
+        }
     }
 
     private static void Write(JsonReport json, StructuralCaveat caveat)

@@ -23,8 +23,21 @@ internal static class CheckJson
         Write(json, "capacity", check.Capacity);
         json.Number("ratio", check.Ratio)
             .Text("source", Bibliography.Cite(check.SourceKey, CheckText.Locator(check)))
-            .Text("remedy", CheckText.Remedy(check))
-            .List("caveats", check.Caveats, caveat => CaveatJson.Write(json, caveat));
+            .List("findings", check.Findings, finding => FindingJson.Write(json, finding))
+            .Text("remedy", CheckText.Remedy(check));
+        Write(json, check.Remedy);
+        json.List("caveats", check.Caveats, caveat => CaveatJson.Write(json, caveat));
+    }
+
+    private static void Write(JsonReport json, CheckRemedy? remedy)
+    {
+        if (remedy is null)
+        {
+            return;
+        }
+
+        json.Text("remedyKind", MemberText.Of(remedy.Kind)).Texts("remedyParts", remedy.Parts).Texts("remedyKeys", remedy.Keys);
+        Write(json, "remedy", remedy.Amount);
     }
 
     private static JsonReport Write(JsonReport json, string key, CheckAmount amount) => amount switch
@@ -38,6 +51,8 @@ internal static class CheckJson
         CheckAmount.BagFill fill => json.Number(key + "Share", fill.Filled),
         CheckAmount.OnBody burden => json.Grams(key, burden.Mass).Number(key + "ShareOfBody", burden.ShareOfBody),
         CheckAmount.CellSets cells => json.Count(key + "Sets", cells.Sets).Count(key + "Flashes", cells.Flashes),
+        CheckAmount.AddedBallast ballast => json.Grams(key + "UnderMiddle", ballast.UnderMiddle).Grams(key + "OnWindwardFeet", ballast.OnWindwardFeet),
+        CheckAmount.Moves moves => json.List(key + "Moves", moves.Choices, move => FindingJson.Write(json, move)),
         _ => json,
     };
 

@@ -1,6 +1,8 @@
 using StudioKit.Kits;
 using StudioKit.Planning;
+using StudioKit.Planning.Checks;
 using StudioKit.Planning.Cutting;
+using StudioKit.Planning.Studio;
 
 namespace StudioKit.Sheets.Json;
 
@@ -24,6 +26,7 @@ internal static class FrameJson
             .Count("pegs", frame.Pegs)
             .Number("pegHoldN", frame.PegHold.Newtons);
         WriteParts(json, frame);
+        json.List("flashesBelow", frame.LowerFlashes, flash => WriteFlash(json, flash));
         WriteCuts(json, frame);
         json.List("shopping", frame.Shopping, line => json
                 .Text("item", line.Item).Count("count", line.Count).Amount("priceEach", line.PriceEach).Amount("price", line.Total))
@@ -31,8 +34,8 @@ internal static class FrameJson
             .Amount("totalCost", frame.TotalCost)
             .Texts("assembly", frame.Assembly)
             .Texts("packingDown", frame.PackingDown)
-            .Texts("problems", frame.Geometry.Problems)
-            .Texts("caveats", frame.Geometry.Caveats);
+            .List("problems", frame.Geometry.Problems, problem => FindingJson.Write(json, new CheckFinding.OfFrame(problem)))
+            .List("caveats", frame.Geometry.Caveats, caveat => CaveatJson.Write(json, new CheckCaveat.OfFrame(caveat)));
     }
 
     private static void WriteParts(JsonReport json, FramePlan frame) => json
@@ -64,6 +67,23 @@ internal static class FrameJson
             .Millimetres("height", part.Height)
             .Count("count", part.Count)
             .Flag("keepsDirection", part.KeepsDirection));
+
+    private static void WriteFlash(JsonReport json, FlashBelow flash)
+    {
+        json.Text("flash", flash.Flash)
+            .Texts("setUps", flash.SetUps)
+            .Millimetres("belowPanel", flash.BelowPanel)
+            .Millimetres("fromLeft", flash.FromLeft)
+            .Millimetres("fromFront", flash.FromFront)
+            .Text("support", MemberText.Of(flash.Support))
+            .Text("joint", flash.CradleJoint);
+        if (flash.Fault is { } fault)
+        {
+            json.Section("fault", () => FindingJson.Write(json, new CheckFinding.OfCradle(fault)));
+        }
+
+        json.List("moves", flash.Moves, move => FindingJson.Write(json, move));
+    }
 
     private static void WriteCuts(JsonReport json, FramePlan frame)
     {

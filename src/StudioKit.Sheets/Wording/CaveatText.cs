@@ -8,6 +8,7 @@ internal static class CaveatText
     public static string Of(CheckCaveat caveat) => caveat switch
     {
         CheckCaveat.OfStructure structural => StructureCaveatText.Of(structural.Caveat),
+        CheckCaveat.OfFrame frame => FrameText.Of(frame.Caveat),
         CheckCaveat.Said said => said.Sentence,
         _ => throw new ArgumentOutOfRangeException(nameof(caveat), caveat, "A caveat without words."),
     };

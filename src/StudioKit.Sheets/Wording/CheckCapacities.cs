@@ -8,16 +8,15 @@ internal static class CheckCapacities
 {
     /// <summary>Whether what there is of it is said as a clause or a sentence, not as an amount.</summary>
     public static bool IsClause(PlanCheck check) => check.Kind is PlanCheckKind.Magnification or PlanCheckKind.RoomBeforeLens or PlanCheckKind.FlashBelow
-        or PlanCheckKind.FrameFit or PlanCheckKind.Stock or PlanCheckKind.Exposure or PlanCheckKind.Places;
+        or PlanCheckKind.FrameRoom or PlanCheckKind.FrameFit or PlanCheckKind.Cradle or PlanCheckKind.Stock or PlanCheckKind.Exposure or PlanCheckKind.Places;
 
     public static string Of(PlanCheck check) => check.Kind switch
     {
         PlanCheckKind.Magnification => "not reached",
         PlanCheckKind.RoomBeforeLens => $"{AmountText.Of(check.Capacity)} from the glass",
-        PlanCheckKind.FlashBelow or PlanCheckKind.FrameFit => check.Passed ? "so it is" : FindingText.Of(check),
+        PlanCheckKind.FlashBelow or PlanCheckKind.FrameRoom or PlanCheckKind.FrameFit or PlanCheckKind.Cradle => check.Passed ? "so it is" : FindingText.Of(check),
         PlanCheckKind.LowCameraAngles => "flat panel",
         PlanCheckKind.CameraAngles => $"none for {string.Join(", ", check.Parts)}",
-        PlanCheckKind.FrameRoom => "none",
         PlanCheckKind.Exposure => $"{AmountText.Of(check.Capacity)} can be exposed",
         PlanCheckKind.Stock => check.Passed ? "all pieces" : FindingText.Of(check),
         PlanCheckKind.Places => $"{AmountText.Of(check.Capacity)} in or on a bag",

@@ -15,6 +15,7 @@ internal static class CheckNames
         PlanCheckKind.LowCameraAngles => "Low camera angles",
         PlanCheckKind.CameraAngles => "Camera angles over the panel",
         PlanCheckKind.FrameRoom or PlanCheckKind.FrameFit => "Frame can be built",
+        PlanCheckKind.Cradle => $"Cradle of {check.Parts[0]}, {string.Join(", ", check.Parts.Skip(1))}",
         PlanCheckKind.Exposure => $"Exposure, {check.Parts[0]}",
         PlanCheckKind.Stock => "Everything can be cut from stock",
         PlanCheckKind.LongestPiece => "Longest piece of the frame",

@@ -1,10 +1,19 @@
 using StudioKit.Planning;
+using StudioKit.Planning.Checks;
 
 namespace StudioKit.Sheets.Wording;
 
 /// <summary>What stands in the way of a check.</summary>
 internal static class FindingText
 {
-    public static string Of(PlanCheck check) =>
-        string.Join(' ', check.Findings.Select(finding => finding.Part is { } part ? $"{part}: {finding.Sentence}" : finding.Sentence));
+    public static string Of(PlanCheck check) => string.Join(' ', check.Findings.Select(Of));
+
+    public static string Of(CheckFinding finding) => finding switch
+    {
+        CheckFinding.Said said => said.Part is { } part ? $"{part}: {said.Sentence}" : said.Sentence,
+        CheckFinding.OfNoFrame none => FrameText.Of(none.Obstacle),
+        CheckFinding.OfFrame frame => FrameText.Of(frame.Problem),
+        CheckFinding.OfCradle cradle => $"{CradleText.Clause(cradle.Fault)}.",
+        _ => throw new ArgumentOutOfRangeException(nameof(finding), finding, "A finding without words."),
+    };
 }

@@ -39,7 +39,7 @@ public sealed class StudioChecksByHandTests
     [Fact]
     public void Every_level_of_stretchers_divides_the_leg()
     {
-        static FlashCradleCase At(double below) => new("sedge", Length.FromMillimeters(below), Length.Zero, Length.Zero, Length.FromMillimeters(60));
+        static FlashCradleCase At(double below) => new(Length.FromMillimeters(below), Length.Zero, Length.Zero, Length.FromMillimeters(60));
         double Capacity(params FlashCradleCase[] cradles) => Check(
             Fen with { Frame = PipeFrame.Generate(FrameCases.FenTable with { Cradles = cradles, Stretchers = FrameStretchers.Always }), JointStiffness = RotationalStiffness.FromNewtonMetersPerRadian(1e9) },
             StructuralCheckKind.LegBuckling).Capacity.As(UnitsNet.Units.ForceUnit.Newton);

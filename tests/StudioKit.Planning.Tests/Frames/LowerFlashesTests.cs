@@ -1,6 +1,8 @@
 using StudioKit.Kits;
+using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Packing;
 using StudioKit.Physics.Structure.Frames;
+using StudioKit.Planning.Checks;
 using StudioKit.Planning.Packing;
 using StudioKit.Planning.Studio;
 using StudioKit.Planning.Studio.Frames;
@@ -80,9 +82,63 @@ public sealed class LowerFlashesTests
         (flash.Fault?.Kind).Should().Be(fault);
         (flash.CradleJoint is null).Should().Be(support != FlashSupport.SharedCradle);
         frame.LowerFlashes[0].Support.Should().Be(FlashSupport.Cradle);
-        frame.Geometry.Problems.Count(problem => problem.Contains("willow in pale", StringComparison.Ordinal)).Should().Be(fault is null ? 0 : 1);
-        frame.Geometry.Problems.Should().HaveCount(fault is null ? 0 : 1);
+        frame.Geometry.Refused.Should().Be(fault is null ? 0 : 1);
+        frame.Geometry.Problems.Should().BeEmpty();
+        flash.Moves.Any().Should().Be(fault is not null);
     }
+
+    /// <summary>Whatever a refused flash is told to move by, the plan of the kit with it moved holds it, and a frame with all its pipes fails no other check of itself.</summary>
+    [Theory]
+    [InlineData("{flash: willow, role: below, distance: 270 mm}", "set-ups.lights.distance")]
+    [InlineData("{flash: willow, role: below, distance: 399 mm}", "frame.height")]
+    [InlineData("{flash: willow, role: below, distance: 300 mm, offset-right: 25 cm}", "set-ups.lights.offset-right")]
+    [InlineData("{flash: willow, role: below, distance: 300 mm, offset-back: -15 cm}", "set-ups.lights.offset-back")]
+    public void A_refused_flash_is_a_check_of_its_own_whose_remedy_holds(string second, string key)
+    {
+        var kit = Kit("300 mm", second, "no");
+        var check = Checks(kit).Single(check => !check.Passed);
+
+        check.Kind.Should().Be(PlanCheckKind.Cradle);
+        check.Parts.Should().Equal("willow", "pale");
+        check.Remedy!.Kind.Should().Be(CheckRemedyKind.MoveFlash);
+        check.Remedy.Keys.Should().Contain(key);
+        foreach (var move in ((CheckAmount.Moves)check.Remedy.Amount).Choices)
+        {
+            Checks(Moved(kit, move)).Should().OnlyContain(check => check.Passed, move.ToString());
+        }
+    }
+
+    /// <summary>A head 600 mm wide goes between legs 580 mm apart nowhere.</summary>
+    [Fact]
+    public void A_flash_that_fits_nowhere_needs_a_stand_of_its_own()
+    {
+        var kit = Kit("300 mm", "{flash: willow, role: below, distance: 200 mm}", "no");
+        var wide = kit with { Flashes = [.. kit.Flashes.Select(flash => flash.Name == "willow" ? flash with { HeadWidth = Length.FromMillimeters(600) } : flash)] };
+
+        Checks(wide).Single(check => !check.Passed).Remedy.Should().Be(new CheckRemedy(CheckRemedyKind.OwnStand));
+    }
+
+    private static IReadOnlyList<PlanCheck> Checks(KitSpec kit) => [.. FrameChecks.Of(FramePlanner.Plan(kit, Panel, new PlanningServices()))];
+
+    private static KitSpec Moved(KitSpec kit, CradleMove move) => move.Kind == CradleMoveKind.RaisePanel
+        ? kit with { Frame = kit.Frame with { Height = kit.Frame.Height + move.By } }
+        : kit with
+        {
+            SetUps = [.. kit.SetUps.Select(setUp => setUp.Name != "pale" ? setUp : setUp with
+            {
+                Lights = [.. setUp.Lights.Select(light => light.Flash == "willow" ? Moved(light, move) : light)],
+            })],
+        };
+
+    private static LightSpec Moved(LightSpec light, CradleMove move) => move.Kind switch
+    {
+        CradleMoveKind.Up => light with { Distance = light.Distance - move.By },
+        CradleMoveKind.Down => light with { Distance = light.Distance + move.By },
+        CradleMoveKind.Left => light with { OffsetRight = light.OffsetRight - move.By },
+        CradleMoveKind.Right => light with { OffsetRight = light.OffsetRight + move.By },
+        CradleMoveKind.Front => light with { OffsetBack = light.OffsetBack - move.By },
+        _ => light with { OffsetBack = light.OffsetBack + move.By },
+    };
 
     [Fact]
     public void Two_flashes_of_one_set_up_get_a_cradle_each_where_their_heads_go_beside_each_other()

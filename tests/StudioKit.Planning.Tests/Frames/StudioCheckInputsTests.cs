@@ -1,5 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Physics.Structure;
+using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Studio.Frames;
 using UnitsNet;
 
@@ -84,8 +85,10 @@ public sealed class StudioCheckInputsTests
         var feet = Plan(Kit(frame: "foot-travel: 30 mm"));
 
         feet.Geometry.Feet.Should().OnlyContain(foot => Math.Abs((foot.LongestExtension - foot.ShortestExtension).Millimeters - 30) < 1e-6);
-        feet.Geometry.Caveats.Should().Contain(text => text.Contains("61 mm", StringComparison.Ordinal) && text.Contains("30 mm", StringComparison.Ordinal));
-        Plan(Kit()).Geometry.Caveats.Should().NotContain(text => text.Contains("61 mm", StringComparison.Ordinal));
+        var caveat = feet.Geometry.Caveats.Single(caveat => caveat.Kind == FrameCaveatKind.SlopeBeyondFeet);
+        caveat.Size!.Value.Millimeters.Should().BeApproximately(61, 0.5);
+        caveat.Against!.Value.Millimeters.Should().Be(30);
+        Plan(Kit()).Geometry.Caveats.Should().NotContain(caveat => caveat.Kind == FrameCaveatKind.SlopeBeyondFeet);
     }
 
     private static StructuralCheck Check(StructuralCheckKind kind, string panel = "", string frame = "", string site = "")

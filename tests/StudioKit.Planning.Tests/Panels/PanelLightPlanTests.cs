@@ -103,7 +103,7 @@ public sealed class PanelLightPlanTests
 
         plan.PanelLights[0].Problems.Should().Contain(problem => problem.Contains(expected));
         plan.PanelLights[0].Framings.Should().BeEmpty();
-        plan.Checks.Should().Contain(check => check.Kind == PlanCheckKind.FlashBelow && !check.Passed && check.Findings.Any(finding => finding.Sentence.Contains(expected)));
+        plan.Checks.Should().Contain(check => check.Kind == PlanCheckKind.FlashBelow && !check.Passed && check.Findings.Any(finding => ((CheckFinding.Said)finding).Sentence.Contains(expected)));
     }
 
     /// <summary>

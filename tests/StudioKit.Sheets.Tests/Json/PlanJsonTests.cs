@@ -1,6 +1,10 @@
 using System.Text.Json;
+using StudioKit.Physics.Structure;
+using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning;
+using StudioKit.Planning.Checks;
 using StudioKit.Sheets.Json;
+using UnitsNet;
 
 namespace StudioKit.Sheets.Tests.Json;
 
@@ -32,12 +36,41 @@ public sealed class PlanJsonTests
         var check = Root.GetProperty("checks")[0];
 
         check.EnumerateObject().Select(property => property.Name).Should().Equal(
-            "name", "kind", "parts", "passed", "demand", "capacity", "demandWidthMm", "demandDepthMm", "capacityWidthMm", "capacityDepthMm", "ratio", "source", "remedy", "caveats");
+            "name", "kind", "parts", "passed", "demand", "capacity", "demandWidthMm", "demandDepthMm", "capacityWidthMm", "capacityDepthMm", "ratio", "source", "findings", "remedy", "caveats");
         new[] { "demandWidthMm", "demandDepthMm", "capacityWidthMm", "capacityDepthMm" }.Select(key => check.GetProperty(key).GetDouble()).Should().Equal(302, 262, 320, 280);
         check.GetProperty("kind").GetString().Should().Be("panel-size");
         check.GetProperty("demand").GetString().Should().Be("302 × 262 mm");
         check.GetProperty("capacity").GetString().Should().Be("320 × 280 mm");
         check.GetProperty("ratio").GetDouble().Should().Be(0.94);
+    }
+
+    [Fact]
+    public void A_check_that_fails_gives_kinds_and_numbers_of_what_stands_in_the_way_and_of_what_to_do()
+    {
+        var refused = SamplePlan.Plan.Checks[0] with
+        {
+            Kind = PlanCheckKind.Cradle,
+            Parts = ["sedge", "white"],
+            Passed = false,
+            Findings = [new CheckFinding.OfCradle(new CradleFault(CradleFaultKind.TooLow, Length.FromMillimeters(12.5)))],
+            Remedy = new CheckRemedy(CheckRemedyKind.MoveFlash) { Amount = new CheckAmount.Moves([new(CradleMoveKind.Up, Length.FromMillimeters(13))]), Keys = ["set-ups.lights.distance"] },
+            Caveats =
+            [
+                new CheckCaveat.OfFrame(new FrameCaveat(FrameCaveatKind.SlopeBeyondFeet) { Size = Length.FromMillimeters(61), Against = Length.FromMillimeters(30) }),
+                new CheckCaveat.OfStructure(new StructuralCaveat(StructuralCaveatKind.StressWhileBent) { Stress = Pressure.FromMegapascals(4.2) }),
+            ],
+        };
+        var check = Read(PlanJson.Write(SamplePlan.Plan with { Frame = null, Checks = [refused] })).GetProperty("checks")[0];
+
+        var finding = check.GetProperty("findings")[0];
+        (finding.GetProperty("kind").GetString(), finding.GetProperty("byMm").GetDouble()).Should().Be(("too-low", 12.5));
+        check.GetProperty("remedyKind").GetString().Should().Be("move-flash");
+        check.GetProperty("remedyKeys")[0].GetString().Should().Be("set-ups.lights.distance");
+        var move = check.GetProperty("remedyMoves")[0];
+        (move.GetProperty("kind").GetString(), move.GetProperty("byMm").GetDouble()).Should().Be(("up", 13));
+        var caveats = check.GetProperty("caveats");
+        (caveats[0].GetProperty("kind").GetString(), caveats[0].GetProperty("sizeMm").GetDouble(), caveats[0].GetProperty("againstMm").GetDouble()).Should().Be(("slope-beyond-feet", 61, 30));
+        caveats[1].GetProperty("stressPa").GetDouble().Should().Be(4.2e6);
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using StudioKit.Physics.Optics;
 using StudioKit.Physics.Packing;
 using StudioKit.Physics.Structure;
+using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning;
 using StudioKit.Planning.Checks;
 using StudioKit.Sheets.Wording;
@@ -87,6 +88,50 @@ public sealed class CheckTextTests
         CheckText.Remedy(Sag with { Passed = false, Remedy = new CheckRemedy(kind) { Amount = amount } }).Should().Be(words);
 
     [Fact]
+    public void Every_finding_of_a_frame_has_words()
+    {
+        var (pipe, ten) = (new FrameMember("A", 1, FrameMemberRole.Leg, "J1", "J2", Length.Zero, Length.Zero, Length.Zero, Length.Zero, Length.Zero, 1, 1), Length.FromMillimeters(10));
+        CheckFinding[] findings =
+        [
+            .. Enum.GetValues<FrameObstacleKind>().Select(kind => new CheckFinding.OfNoFrame(new FrameObstacle(kind, ten))),
+            .. Enum.GetValues<FrameProblemKind>().Select(kind => new CheckFinding.OfFrame(new FrameProblem(kind, ten, ten) { Member = pipe })),
+            .. Enum.GetValues<CradleFaultKind>().Select(kind => new CheckFinding.OfCradle(new CradleFault(kind, ten))),
+        ];
+        CheckCaveat[] caveats = [.. Enum.GetValues<FrameCaveatKind>().Select(kind => new CheckCaveat.OfFrame(new FrameCaveat(kind) { Size = ten, Against = ten }))];
+
+        foreach (var finding in findings)
+        {
+            CheckText.Remedy(Sag with { Passed = false, Findings = [finding] }).Should().EndWith(".", finding.ToString());
+        }
+
+        foreach (var caveat in caveats)
+        {
+            CheckText.Note(Sag with { Caveats = [caveat] }).Should().EndWith(".", caveat.ToString()).And.NotContain("  ");
+        }
+    }
+
+    [Fact]
+    public void A_refused_flash_is_told_each_way_that_it_can_go()
+    {
+        var check = Sag with
+        {
+            Kind = PlanCheckKind.Cradle,
+            Parts = ["sedge", "white", "pale"],
+            Passed = false,
+            Demand = new CheckAmount.Measure(Length.FromMillimeters(260)),
+            Findings = [new CheckFinding.OfCradle(new CradleFault(CradleFaultKind.TooNearAnotherRail, Length.FromMillimeters(14)))],
+            Remedy = new CheckRemedy(CheckRemedyKind.MoveFlash)
+            {
+                Amount = new CheckAmount.Moves([new(CradleMoveKind.Up, Length.FromMillimeters(14)), new(CradleMoveKind.RaisePanel, Length.FromMillimeters(40))]),
+            },
+        };
+
+        CheckText.Name(check).Should().Be("Cradle of sedge, white, pale");
+        CheckText.Shortfall(check).Should().Be("held by the frame 260 mm below the panel asked; it would lie 14 mm too near the rail of another flash");
+        CheckText.Remedy(check).Should().Be("Move it 14 mm nearer the panel, or with the whole panel 40 mm higher, or give it a stand of its own.");
+    }
+
+    [Fact]
     public void A_remedy_names_its_amount_and_parts() =>
         CheckText.Remedy(Sag with { Passed = false, Remedy = new CheckRemedy(CheckRemedyKind.LeaveAtHome) { Parts = ["stool", "hide"], Amount = new CheckAmount.HowMany(2) } })
             .Should().Be("Leave at home: stool, hide; that loses 2 of the set-ups at framings.");
@@ -94,7 +139,7 @@ public sealed class CheckTextTests
     [Fact]
     public void Without_a_remedy_the_findings_speak_each_for_its_part()
     {
-        var check = Sag with { Kind = PlanCheckKind.Exposure, Parts = ["dusk"], Passed = false, Findings = [new("reed 50 at 1:2", "One stop short."), new(null, "Too far.")] };
+        var check = Sag with { Kind = PlanCheckKind.Exposure, Parts = ["dusk"], Passed = false, Findings = [new CheckFinding.Said("reed 50 at 1:2", "One stop short."), new CheckFinding.Said(null, "Too far.")] };
 
         CheckText.Remedy(check).Should().Be("reed 50 at 1:2: One stop short. Too far.");
         CheckText.Remedy(check with { Passed = true }).Should().BeEmpty("what passes needs no remedy");
@@ -107,9 +152,9 @@ public sealed class CheckTextTests
     [Fact]
     public void A_shortfall_that_findings_tell_is_a_sentence()
     {
-        var check = Sag with { Kind = PlanCheckKind.FrameFit, Passed = false, Findings = [new(null, "The leg is too short.")] };
+        var check = Sag with { Kind = PlanCheckKind.FrameFit, Passed = false, Findings = [new CheckFinding.OfFrame(new FrameProblem(FrameProblemKind.NoRoomForLegs, Length.FromMillimeters(60), Length.FromMillimeters(90)))] };
 
-        CheckText.Shortfall(check).Should().Be("every pipe fills its sockets asked; The leg is too short");
+        CheckText.Shortfall(check).Should().Be("every pipe fills its sockets asked; A height of 60 mm leaves no room for legs");
         CheckText.Shortfall(check with { Kind = PlanCheckKind.Exposure, Parts = ["white"], Demand = new CheckAmount.HowMany(4), Capacity = new CheckAmount.HowMany(1) })
             .Should().Be("4 framings asked; 1 can be exposed");
     }
@@ -171,6 +216,7 @@ public sealed class CheckTextTests
     {
         CheckRemedyKind.SheetOfThickness or CheckRemedyKind.WiderSweep or CheckRemedyKind.MoreEdgeRoom => new CheckAmount.Measure(Length.FromMillimeters(5)),
         CheckRemedyKind.BallastAgainstTipping or CheckRemedyKind.BallastAgainstSliding => new CheckAmount.AddedBallast(Mass.FromKilograms(3), Mass.FromKilograms(2), Mass.Zero),
+        CheckRemedyKind.MoveFlash => new CheckAmount.Moves([new(CradleMoveKind.Up, Length.FromMillimeters(14))]),
         _ => new CheckAmount.HowMany(2),
     };
 }

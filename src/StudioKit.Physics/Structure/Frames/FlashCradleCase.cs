@@ -3,12 +3,11 @@ using UnitsNet;
 namespace StudioKit.Physics.Structure.Frames;
 
 /// <summary>Where the light design puts a flash below the panel.</summary>
-/// <param name="Name">What to call it in a sentence.</param>
 /// <param name="BelowPanel">Bright window to the panel's underside; &gt; 0.</param>
 /// <param name="OffsetRight">Right of the flat panel's centre.</param>
 /// <param name="OffsetBack">Beyond the flat panel's centre.</param>
 /// <param name="StandOff">Cradle rail's centre line to the bright window; ≥ 0.</param>
-public sealed record FlashCradleCase(string Name, Length BelowPanel, Length OffsetRight, Length OffsetBack, Length StandOff)
+public sealed record FlashCradleCase(Length BelowPanel, Length OffsetRight, Length OffsetBack, Length StandOff)
 {
     /// <summary>Width of the head, across the view; ≥ 0.</summary>
     public Length HeadWidth { get; init; } = Length.Zero;

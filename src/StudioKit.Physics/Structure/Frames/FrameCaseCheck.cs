@@ -1,4 +1,5 @@
 using StudioKit.Physics.Structure.Frames.Layout;
+using UnitsNet;
 
 namespace StudioKit.Physics.Structure.Frames;
 
@@ -61,18 +62,20 @@ internal static class FrameCaseCheck
         }
     }
 
-    /// <summary>What leaves no room for the rails, as a sentence; none where there is room.</summary>
-    public static string? Obstacle(FrameCase design)
+    /// <summary>What leaves no room for the rails; none where there is room.</summary>
+    public static FrameObstacle? Obstacle(FrameCase design)
     {
         ArgumentNullException.ThrowIfNull(design);
-        var rails = 2 * design.Pipe.OutsideDiameter.Meters;
-        return design.PanelWidth.Meters <= rails || design.PanelDepth.Meters <= rails
-            ? FormattableString.Invariant($"The panel is no wider than its two rails, {1000 * rails:0} mm: take a thinner pipe or a larger panel.")
-            : new FrameMeasures(design).RailUp <= 0
-                ? "The frame is so low that its fittings would lie under the ground: make it higher."
-                : new FrameLayout(new FrameMeasures(design)).LayOut().Skeleton.CanBeJoined
-                    ? null
-                    : "More pipes would meet in one place than a fitting has sockets: move the flash below a little, or change the panel's size.";
+        var rails = 2 * design.Pipe.OutsideDiameter;
+        if (design.PanelWidth <= rails || design.PanelDepth <= rails)
+        {
+            return new FrameObstacle(FrameObstacleKind.NarrowPanel, rails);
+        }
+
+        var measures = new FrameMeasures(design);
+        return measures.RailUp <= 0 ? new FrameObstacle(FrameObstacleKind.FittingsUnderGround, Length.FromMeters(-measures.RailUp))
+            : !new FrameLayout(measures).LayOut().Skeleton.CanBeJoined ? new FrameObstacle(FrameObstacleKind.CrowdedJoint, Length.Zero)
+            : null;
     }
 
     // Rails need a centre line at all before anything can be said about their pieces.

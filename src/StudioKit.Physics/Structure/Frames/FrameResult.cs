@@ -11,7 +11,7 @@ namespace StudioKit.Physics.Structure.Frames;
 /// <param name="Cradles">What carries each flash that was asked for, in that order.</param>
 /// <param name="PanelHeight">Level ground to the flat panel's underside, as the frame gives it.</param>
 /// <param name="SheetLength">Length of the sheet along the camera's view, sweep included.</param>
-/// <param name="Problems">What stops the frame being built or packed, each with the part it concerns.</param>
+/// <param name="Problems">What stops the frame being built or packed.</param>
 /// <param name="Caveats">What the builder should know.</param>
 public sealed record FrameResult(
     FrameShape Shape,
@@ -22,11 +22,14 @@ public sealed record FrameResult(
     IReadOnlyList<FlashCradle> Cradles,
     Length PanelHeight,
     Length SheetLength,
-    IReadOnlyList<string> Problems,
-    IReadOnlyList<string> Caveats)
+    IReadOnlyList<FrameProblem> Problems,
+    IReadOnlyList<FrameCaveat> Caveats)
 {
-    /// <summary>Whether all its pipes go together as drawn: its problems, if it has any, are flashes that it does not carry.</summary>
-    public bool GoesTogether => Problems.Count == Cradles.Count(cradle => cradle.Fault is { Kind: not CradleFaultKind.LowFrame });
+    /// <summary>Whether all its pipes go together as drawn, whatever flashes it does not carry.</summary>
+    public bool GoesTogether => Problems.Count == 0;
+
+    /// <summary>Flashes that it was to carry and does not [1]; those that lie on the ground under a low frame are not counted.</summary>
+    public int Refused => Cradles.Count(cradle => cradle.Fault is { Kind: not CradleFaultKind.LowFrame });
 
     /// <summary>How many of each kind of fitting [1].</summary>
     public IReadOnlyDictionary<FittingKind, int> FittingCounts =>

@@ -13,7 +13,7 @@ public static class PipeFrame
     /// <summary>Why a frame cannot even be drawn: a panel narrower than its rails, or a height lower than its fittings. None where it can.</summary>
     /// <param name="design">The frame as <see cref="Generate"/> takes it.</param>
     [Source("Derived", "centre lines of rails within panel and height")]
-    public static string? Obstacle(FrameCase design) => FrameCaseCheck.Obstacle(design);
+    public static FrameObstacle? Obstacle(FrameCase design) => FrameCaseCheck.Obstacle(design);
 
     /// <summary>Generates the frame for a panel.</summary>
     /// <param name="design">Panel, height, sweep, flash, pipe, fittings, pack and ground.</param>
@@ -30,10 +30,8 @@ public static class PipeFrame
         FrameCaseCheck.Check(design);
         var measures = new FrameMeasures(design);
         var layout = new FrameLayout(measures).LayOut();
-        var problems = new List<string>(layout.Problems);
         MemberSplit.SplitAll(layout.Skeleton, design);
         var members = MemberCuts.Of(layout.Skeleton, design);
-        problems.AddRange(MemberFit.Problems(members, layout.Skeleton, design));
 
         return new FrameResult(
             design.Shape,
@@ -44,7 +42,7 @@ public static class PipeFrame
             Cradles(layout),
             layout.Flat ? Length.FromMeters(PanelUp(layout, measures)) : design.Height,
             Length.FromMeters(measures.SheetLength),
-            problems,
+            [.. layout.Problems, .. MemberFit.Problems(members, layout.Skeleton, design)],
             [.. Caveats(layout, measures)]);
     }
 
@@ -91,31 +89,28 @@ public static class PipeFrame
         [.. layout.Cradles.Select(cradle => new FlashCradle(
             cradle.Fault is null ? JointLabel.For(layout.CradleTees[cradle.At]) : null, cradle.At, cradle.Window, cradle.Fault))];
 
-    private static IEnumerable<string> Caveats(FrameLayout layout, FrameMeasures measures)
+    private static IEnumerable<FrameCaveat> Caveats(FrameLayout layout, FrameMeasures measures)
     {
         if (Math.Abs(PanelUp(layout, measures) - measures.Height) > 1e-5)
         {
-            yield return FormattableString.Invariant(
-                $"The panel lies {1000 * PanelUp(layout, measures):0} mm over the ground, not {1000 * measures.Height:0} mm: there is no room for legs.");
+            yield return new FrameCaveat(FrameCaveatKind.WithoutLegs) { Size = Length.FromMeters(PanelUp(layout, measures)), Against = measures.Design.Height };
         }
 
         if (!layout.Flat && measures.Travel > measures.Design.FootTravel.Meters)
         {
-            yield return FormattableString.Invariant(
-                $"The slope asks the feet for {1000 * measures.Travel:0} mm of travel, more than their {measures.Design.FootTravel.Millimeters:0} mm: dig in the uphill feet.");
+            yield return new FrameCaveat(FrameCaveatKind.SlopeBeyondFeet) { Size = Length.FromMeters(measures.Travel), Against = measures.Design.FootTravel };
         }
 
         if (layout.Flat && measures.Travel > 0)
         {
-            yield return "Without legs the frame follows the slope of the ground: level a place for it first.";
+            yield return new FrameCaveat(FrameCaveatKind.FollowsSlope);
         }
 
         foreach (var cradle in measures.Design.Shape == FrameShape.LowGround ? measures.Design.Cradles.DistinctBy(cradle => cradle.BelowPanel) : [])
         {
-            yield return FormattableString.Invariant(
-                $"A low frame carries no flash: stand it with its window {1000 * (PanelUp(layout, measures) - cradle.BelowPanel.Meters):0} mm over the ground.");
+            yield return new FrameCaveat(FrameCaveatKind.FlashOnGround) { Size = Length.FromMeters(PanelUp(layout, measures)) - cradle.BelowPanel };
         }
 
-        yield return "Take-offs differ from maker to maker: measure one fitting of each kind before cutting.";
+        yield return new FrameCaveat(FrameCaveatKind.TakeOffs);
     }
 }

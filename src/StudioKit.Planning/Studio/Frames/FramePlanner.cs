@@ -13,13 +13,13 @@ internal static class FramePlanner
     // A clear hole for the M8 screw on the shopping list, medium fit (from memory).
     private static readonly Length FootHole = Length.FromMillimeters(9);
 
-    /// <summary>Why no frame can be drawn for a panel, as a sentence; none where one can.</summary>
-    public static string? Obstacle(KitSpec kit, PanelPlan panel) => PipeFrame.Obstacle(FrameDesign.CaseOf(kit, panel));
+    /// <summary>Why no frame can be drawn for a panel; none where one can.</summary>
+    public static FrameObstacle? Obstacle(KitSpec kit, PanelPlan panel) => PipeFrame.Obstacle(FrameDesign.CaseOf(kit, panel));
 
     /// <summary>Plans the frame for a panel.</summary>
     public static FramePlan Plan(KitSpec kit, PanelPlan panel, PlanningServices services)
     {
-        var frame = Generate(kit, panel);
+        var (design, frame) = Generate(kit, panel);
         var pieces = CutList.Of(frame, CutRounding.HalfMillimetre);
         var softboxes = SheetParts.Softboxes(kit);
         var parts = SheetParts.Of(kit, panel, frame, softboxes);
@@ -27,7 +27,7 @@ internal static class FramePlanner
         var sheetCuts = SheetCuts.Plan(kit, panel, parts, services.Sheets);
         var fittings = FittingsOf(kit, frame);
         var mass = FrameLoads.FrameMass(kit, frame);
-        var lowerFlashes = LowerFlashes.Placed(kit, panel, frame);
+        var lowerFlashes = LowerFlashes.Placed(kit, panel, design, frame);
         return new FramePlan
         {
             Geometry = frame,
@@ -65,24 +65,25 @@ internal static class FramePlanner
     }
 
     // Legs under the middle of the side rails cost two tees and two feet, so they are put in only where they mend a check.
-    private static FrameResult Generate(KitSpec kit, PanelPlan panel)
+    private static (FrameCase Design, FrameResult Frame) Generate(KitSpec kit, PanelPlan panel)
     {
         var design = FrameDesign.CaseOf(kit, panel);
         var plain = PipeFrame.Generate(design);
         var failing = plain.Feet.Count == 0 ? 0 : Failing(kit, panel, plain);
         if (failing == 0)
         {
-            return plain;
+            return (design, plain);
         }
 
         var withLegs = design with { MiddleLegs = true };
         if (PipeFrame.Obstacle(withLegs) is not null)
         {
-            return plain;
+            return (design, plain);
         }
 
         var propped = PipeFrame.Generate(withLegs);
-        return propped.Problems.Count <= plain.Problems.Count && Failing(kit, panel, propped) < failing ? propped : plain;
+        var asGood = propped.Problems.Count + propped.Refused <= plain.Problems.Count + plain.Refused;
+        return asGood && Failing(kit, panel, propped) < failing ? (withLegs, propped) : (design, plain);
     }
 
     private static int Failing(KitSpec kit, PanelPlan panel, FrameResult frame)

@@ -7,8 +7,4 @@ namespace StudioKit.Planning.Studio.Frames;
 /// <param name="Flash">The flash.</param>
 /// <param name="Light">The first light that puts it there.</param>
 /// <param name="SetUps">Set-ups that light with it there.</param>
-internal sealed record LowerFlash(FlashSpec Flash, LightSpec Light, IReadOnlyList<string> SetUps)
-{
-    /// <summary>What to call it in a sentence.</summary>
-    public string Name => $"{Flash.Name} in {string.Join(", ", SetUps)}";
-}
+internal sealed record LowerFlash(FlashSpec Flash, LightSpec Light, IReadOnlyList<string> SetUps);

@@ -28,11 +28,21 @@ internal static class LowerFlashes
         [.. Of(kit).Where(flash => !OnGround(kit, flash)).Select(flash => CaseOf(kit, flash))];
 
     /// <summary>Where each is and what holds it.</summary>
-    public static IReadOnlyList<FlashBelow> Placed(KitSpec kit, PanelPlan panel, FrameResult frame)
+    public static IReadOnlyList<FlashBelow> Placed(KitSpec kit, PanelPlan panel, FrameCase design, FrameResult frame)
     {
-        var cradles = new Queue<FlashCradle>(frame.Cradles);
+        var cradles = new Queue<(FlashCradle Cradle, int Number)>(frame.Cradles.Select((cradle, number) => (cradle, number)));
         var taken = new HashSet<string>(StringComparer.Ordinal);
-        return [.. Of(kit).Select(flash => Placed(panel, frame, flash, OnGround(kit, flash) ? null : cradles.Dequeue(), taken))];
+        return [.. Of(kit).Select(flash =>
+        {
+            if (OnGround(kit, flash))
+            {
+                return Placed(panel, frame, flash, null, taken);
+            }
+
+            var (cradle, number) = cradles.Dequeue();
+            var placed = Placed(panel, frame, flash, cradle, taken);
+            return placed.Support == FlashSupport.OwnStand ? placed with { Moves = CradleMoves.Of(design, number) } : placed;
+        })];
     }
 
     /// <summary>Middle of a light's window in the frame's space.</summary>
@@ -77,7 +87,7 @@ internal static class LowerFlashes
         flash.Light.Distance + kit.Frame.CradleStandOff + HeadOnGround >= kit.Frame.Height;
 
     private static FlashCradleCase CaseOf(KitSpec kit, LowerFlash flash) =>
-        new(flash.Name, flash.Light.Distance, flash.Light.OffsetRight, flash.Light.OffsetBack, kit.Frame.CradleStandOff)
+        new(flash.Light.Distance, flash.Light.OffsetRight, flash.Light.OffsetBack, kit.Frame.CradleStandOff)
         {
             HeadWidth = flash.Flash.HeadWidth,
             HeadHeight = flash.Flash.HeadHeight,

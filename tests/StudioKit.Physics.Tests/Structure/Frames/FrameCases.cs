@@ -23,7 +23,6 @@ internal static class FrameCases
     };
 
     public static FlashCradleCase Cradle { get; } = new(
-        "sedge",
         Length.FromMillimeters(250), Length.FromMillimeters(20), Length.FromMillimeters(-30), Length.FromMillimeters(60));
 
     public static Gen<FrameCase> Any { get; } =
@@ -47,7 +46,7 @@ internal static class FrameCases
             SweepRadius = Length.FromMillimeters(sweep.Item1),
             SweepAngle = Angle.FromDegrees(sweep.Item2),
             Cradles = [.. flashes.Select(flash => new FlashCradleCase(
-                "sedge", Length.FromMillimeters(flash.Item1), Length.FromMillimeters(flash.Item2), Length.FromMillimeters(flash.Item3), Length.FromMillimeters(50))
+                Length.FromMillimeters(flash.Item1), Length.FromMillimeters(flash.Item2), Length.FromMillimeters(flash.Item3), Length.FromMillimeters(50))
             {
                 HeadWidth = Length.FromMillimeters(70),
                 HeadHeight = Length.FromMillimeters(40),

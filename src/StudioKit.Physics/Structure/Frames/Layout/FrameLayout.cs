@@ -1,3 +1,5 @@
+using UnitsNet;
+
 namespace StudioKit.Physics.Structure.Frames.Layout;
 
 /// <summary>Lays out a frame's centre lines before they are split and cut.</summary>
@@ -10,12 +12,6 @@ internal sealed class FrameLayout
     {
         _measures = measures;
         _lower = LowerRails.For(measures);
-        Problems.AddRange(_lower.Problems);
-        if (LegTooShort && !Flat)
-        {
-            Problems.Add(FormattableString.Invariant(
-                $"Height: {1000 * measures.Height:0} mm leaves no room for legs; raise it by {1000 * (measures.Design.ShortestFoot.Meters - measures.LegRoom):0} mm or take a low ground frame."));
-        }
     }
 
     public Skeleton Skeleton { get; } = new();
@@ -32,7 +28,10 @@ internal sealed class FrameLayout
 
     public double RailUp => Flat ? _measures.Lift : _measures.RailUp;
 
-    public List<string> Problems { get; } = [];
+    /// <summary>That legs have no room, where they must have it.</summary>
+    public IEnumerable<FrameProblem> Problems => LegTooShort && !Flat
+        ? [new(FrameProblemKind.NoRoomForLegs, _measures.Design.Height, _measures.Design.Height + _measures.Design.ShortestFoot - Length.FromMeters(_measures.LegRoom))]
+        : [];
 
     private bool LegTooShort =>
         _measures.LegRoom < _measures.Design.ShortestFoot.Meters;

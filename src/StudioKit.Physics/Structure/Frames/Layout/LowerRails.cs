@@ -11,9 +11,6 @@ internal sealed record LowerRails(IReadOnlyList<LowerLevel> Levels, double? Acro
     private const double NudgeNewtons = 10;
     private const double LeanShare = 0.01;
 
-    /// <summary>Why a cradle that was asked for is missing.</summary>
-    public IEnumerable<string> Problems => Cradles.Where(cradle => cradle.Fault is not null).Select(Problem).OfType<string>();
-
     public static LowerRails For(FrameMeasures measures)
     {
         if (measures.Design.Shape == FrameShape.LowGround)
@@ -70,16 +67,6 @@ internal sealed record LowerRails(IReadOnlyList<LowerLevel> Levels, double? Acro
             .Select(up => (double?)up)
             .FirstOrDefault();
     }
-
-    // What a low frame cannot carry is a caveat, as such a flash stands on the ground.
-    private string? Problem(PlacedCradle cradle) => cradle.Fault!.Kind switch
-    {
-        CradleFaultKind.LowFrame => null,
-        CradleFaultKind.UnderGround => $"Flash{Name(cradle)}: {cradle.Fault.Clause}.",
-        _ => $"Flash cradle{Name(cradle)}: {cradle.Fault.Clause}; the flash needs a stand of its own.",
-    };
-
-    private string Name(PlacedCradle cradle) => Cradles.Count == 1 ? "" : $" for {cradle.Asked.Name}";
 
     private static double Pitch(FrameMeasures measures) => measures.Closest(FittingKind.Tee, FittingKind.Tee);
 }

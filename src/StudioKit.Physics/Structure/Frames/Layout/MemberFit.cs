@@ -1,3 +1,5 @@
+using UnitsNet;
+
 namespace StudioKit.Physics.Structure.Frames.Layout;
 
 /// <summary>Names the pieces that do not fit the pack or do not fill their sockets.</summary>
@@ -5,7 +7,7 @@ internal static class MemberFit
 {
     private const double ToleranceMm = 1e-6;
 
-    public static IEnumerable<string> Problems(IReadOnlyList<FrameMember> members, Skeleton skeleton, FrameCase design)
+    public static IEnumerable<FrameProblem> Problems(IReadOnlyList<FrameMember> members, Skeleton skeleton, FrameCase design)
     {
         for (var i = 0; i < members.Count; i++)
         {
@@ -14,14 +16,12 @@ internal static class MemberFit
             var needed = Hold(skeleton, line.From, design) + Hold(skeleton, line.To, design);
             if (cut < needed - ToleranceMm)
             {
-                yield return FormattableString.Invariant(
-                    $"{member.Label}: {Math.Max(0, cut):0.0} mm of pipe is left between {member.From} and {member.To}, under the {needed:0.0} mm that fills both sockets.");
+                yield return new FrameProblem(FrameProblemKind.SocketsNotFilled, Length.FromMillimeters(Math.Max(0, cut)), Length.FromMillimeters(needed)) { Member = member };
             }
 
             if (cut > design.LongestPiece.Millimeters + ToleranceMm)
             {
-                yield return FormattableString.Invariant(
-                    $"{member.Label}: {cut:0.0} mm does not fit a pack for {design.LongestPiece.Millimeters:0.0} mm and cannot be split further.");
+                yield return new FrameProblem(FrameProblemKind.PieceTooLong, member.CutLength, design.LongestPiece) { Member = member };
             }
         }
     }
