@@ -14,6 +14,12 @@ namespace StudioKit.Field;
 /// <param name="ShortestDistance">How near it can stand.</param>
 public sealed record BeneathFlash(FlashPower Power, FlashPower LowestPower, Length Distance, Length ShortestDistance)
 {
+    /// <summary>Step of its power dial.</summary>
+    public PowerStep PowerStep { get; init; }
+
+    /// <summary>The power as its dial shows it.</summary>
+    public DialMark Mark => new(Power, PowerStep);
+
     /// <summary>
     /// Margin of the darkest visible place at a distance, in stops on any scale, as a plan has it; the inverse square law serves where there is none.
     /// </summary>
@@ -38,9 +44,10 @@ public sealed record BeneathFlash(FlashPower Power, FlashPower LowestPower, Leng
             return null;
         }
 
-        var lowest = ThirdStopSeries.FromMark(plan.Kit.Flashes.First(flash => flash.Name == light.Flash).LowestPower);
-        return new BeneathFlash(power, lowest, shot.Distance ?? light.Distance, shortest)
+        var spec = plan.Kit.Flashes.First(flash => flash.Name == light.Flash);
+        return new BeneathFlash(power, ThirdStopSeries.FromMark(spec.LowestPower), shot.Distance ?? light.Distance, shortest)
         {
+            PowerStep = spec.PowerStep,
             DarkestAt = distance => expected.Darkest(place.SetUp, place.Framing, new ShotSettings(power, distance))?.Value,
         };
     }

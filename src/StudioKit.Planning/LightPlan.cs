@@ -22,8 +22,20 @@ public sealed record LightPlan
     /// <summary>Power to set; none where no setting will do.</summary>
     public FlashPower? Power { get; init; }
 
-    /// <summary>Power as marked on the flash, e.g. "1/6.4"; why there is none where it is out of reach.</summary>
-    public required string PowerMark { get; init; }
+    /// <summary>Step of the flash's power dial.</summary>
+    public PowerStep PowerStep { get; init; }
+
+    /// <summary>Why no setting will do; none where one does.</summary>
+    public string? OutOfReach { get; init; }
+
+    /// <summary>Power as the flash's dial shows it; none where no setting will do.</summary>
+    public DialMark? Mark => Power is { } power ? new DialMark(power, PowerStep) : null;
+
+    /// <summary>Power in both ways of the trade, e.g. "1/6.4 (1/8 + 1/3)"; why there is none where it is out of reach.</summary>
+    public string PowerText => Mark?.Nominal ?? OutOfReach ?? "";
+
+    /// <summary>Power as one fraction where room is short, e.g. "1/6.4"; why there is none where it is out of reach.</summary>
+    public string PowerMark => Mark?.AsOneFraction ?? OutOfReach ?? "";
 
     /// <summary>The account from guide number to sensor at this power.</summary>
     public required LightBudget Budget { get; init; }

@@ -1,6 +1,7 @@
 using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Text;
 using StudioKit.Kits.Yaml;
+using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Structure.Frames;
 
 namespace StudioKit.Kits.Tests;
@@ -15,6 +16,7 @@ internal sealed class KitText
         .. new[] { "cameras", "cells", "fittings", "pipes", "sheets" }.Select(kind => PartsLibrary.Embedded.Names(kind).ToArray()),
         .. typeof(SetUpKind).Assembly.GetTypes().Where(type => type.IsEnum).Select(type => Array.ConvertAll(Enum.GetNames(type), MemberText.Hyphenated)),
         Array.ConvertAll(Enum.GetNames<FrameStretchers>(), MemberText.Hyphenated),
+        Array.ConvertAll(Enum.GetNames<PowerStep>(), MemberText.Hyphenated),
     ];
 
     private readonly string _text;

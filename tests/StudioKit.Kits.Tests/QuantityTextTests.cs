@@ -183,12 +183,33 @@ public sealed class QuantityTextTests
     [InlineData("1/4 -2/3 stop", 8)]
     [InlineData("1/16 +0.7", 10)]
     [InlineData("1/128", 21)]
+    [InlineData("1/6.4 (1/8 + 1/3)", 8)]
+    [InlineData("1/8 (1/8)", 9)]
     public void Flash_power_counts_in_exact_thirds(string text, int thirdsBelowFull)
     {
         QuantityText.TryPower(text, out var power, out var problem).Should().BeTrue(problem);
 
         (power.StopsBelowFull * 3).Should().BeApproximately(thirdsBelowFull, 1e-9);
     }
+
+    // Half-stop dials: 1/11 is the mark of 2^(−7/2), 1/2.8 of 2^(−3/2) (arithmetic; marks by common practice, as those of f-numbers).
+    [Theory]
+    [InlineData("1/2.8", 3)]
+    [InlineData("1/11", 7)]
+    [InlineData("1/16 + 1/2", 7)]
+    [InlineData("1/11 (1/16 + 1/2)", 7)]
+    public void Flash_power_of_a_half_stop_dial_counts_in_exact_halves(string text, int halvesBelowFull)
+    {
+        QuantityText.TryPower(text, out var power, out var problem).Should().BeTrue(problem);
+
+        (power.StopsBelowFull * 2).Should().BeApproximately(halvesBelowFull, 1e-9);
+    }
+
+    [Theory]
+    [InlineData("1/6.4 (1/8)")]
+    [InlineData("1/6.4 (")]
+    [InlineData("1/6.4 1/8")]
+    public void Two_powers_in_one_value_are_refused_where_they_differ(string text) => QuantityText.TryPower(text, out _, out _).Should().BeFalse();
 
     [Theory]
     [InlineData("+1/3", 1.0 / 3)]

@@ -45,7 +45,7 @@ public sealed class PrintTests
                 exposure.Framing.Name, exposure.SetUp, Invariant($"f/{exposure.Aperture.Value:0}"), Invariant($"{exposure.Iso.Value:0}"), "1/125", exposure.Check[..20]);
             foreach (var light in exposure.Lights)
             {
-                text.Should().ContainAll(light.Flash, light.PowerMark, Invariant($"{light.Distance.Centimeters:0}"));
+                text.Should().ContainAll(light.Flash, light.PowerMark, light.Mark!.Value.InFullStops, Invariant($"{light.Distance.Centimeters:0}"));
                 text.Should().ContainAll(light.Budget.Lines.Select(line => line.Item));
             }
         }

@@ -84,7 +84,6 @@ internal static class SamplePlan
         Modifier = modifier,
         Distance = Length.FromMillimeters(distance),
         Power = new FlashPower(power),
-        PowerMark = new FlashPower(power).Nominal,
         DistancePowers =
         [
             new DistancePower(Length.FromMillimeters(distance / 2), "1/23") { Power = new FlashPower(1.0 / 23) },

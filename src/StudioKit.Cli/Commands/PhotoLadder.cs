@@ -1,7 +1,6 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
 using StudioKit.Cli.Tables;
-using StudioKit.Field;
 using StudioKit.Field.Advice;
 using StudioKit.Field.Analysis;
 using StudioKit.Field.Ladders;
@@ -9,7 +8,6 @@ using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.Series;
 using StudioKit.Sheets.Json;
-using UnitsNet;
 
 namespace StudioKit.Cli.Commands;
 
@@ -49,12 +47,12 @@ internal sealed class PhotoLadder(CommandHost host, PhotoOptions options)
 
     private ExitCode Print(ParseResult parsed, MeasuredMarginMap map, FlashPower highest)
     {
-        var flash = options.Beneath(parsed) ?? new BeneathFlash(highest, parsed.GetValue(options.LowestPower), Length.FromMeters(1), Length.FromMeters(1000));
+        var flash = options.Beneath(parsed) ?? options.BeneathUnmoved(parsed, highest);
         var advice = TestFrameAdvice.After(map, flash, options.TargetOf(parsed, null));
-        options.WriteFiles(parsed, [("white-margin.svg", LadderDrawing.Svg(map, flash.Power, null))]);
+        options.WriteFiles(parsed, [("white-margin.svg", LadderDrawing.Svg(map, flash.Mark, null))]);
         host.Output.WriteLine(parsed.GetValue(options.Json)
-            ? JsonReport.Document(json => LadderReport.Write(json, map, flash.Power, advice, null))
-            : LadderReport.Lines(map, flash.Power, advice, null));
+            ? JsonReport.Document(json => LadderReport.Write(json, map, flash.Mark, advice, null))
+            : LadderReport.Lines(map, flash.Mark, advice, null));
         return ExitCode.Done;
     }
 
@@ -78,10 +76,10 @@ internal sealed class PhotoLadder(CommandHost host, PhotoOptions options)
         }
 
         var advice = TestFrameAdvice.After(map, flash, options.TargetOf(parsed, place.Value.SetUp));
-        options.WriteFiles(parsed, [("white-margin.svg", LadderDrawing.Svg(map, flash.Power, compared.Value))]);
+        options.WriteFiles(parsed, [("white-margin.svg", LadderDrawing.Svg(map, flash.Mark, compared.Value))]);
         host.Output.WriteLine(parsed.GetValue(options.Json)
-            ? JsonReport.Document(json => LadderReport.Write(json, map, flash.Power, advice, compared.Value))
-            : LadderReport.Lines(map, flash.Power, advice, compared.Value));
+            ? JsonReport.Document(json => LadderReport.Write(json, map, flash.Mark, advice, compared.Value))
+            : LadderReport.Lines(map, flash.Mark, advice, compared.Value));
         return ExitCode.Done;
     }
 }

@@ -22,6 +22,8 @@ internal sealed class PhotoOptions(CommandHost host)
 
     public Option<FlashPower> LowestPower { get; } = QuantityOption.Optional("--lowest-power", "Its lowest power.", QuantityText.TryPower, new FlashPower(1.0 / 128));
 
+    public Option<PowerStep> PowerStep { get; } = QuantityOption.Optional("--power-step", "Step of its power dial: third, half or whole.", TryPowerStep, default(PowerStep));
+
     public Option<Length> Distance { get; } = QuantityOption.Optional("--distance", "Lower flash to panel.", QuantityText.TryLength, Length.Zero);
 
     public Option<Length> Nearest { get; } = QuantityOption.Optional("--nearest", "How near the flash can stand.", QuantityText.TryLength, Length.FromCentimeters(10));
@@ -39,7 +41,7 @@ internal sealed class PhotoOptions(CommandHost host)
     public void AddTo(Command command)
     {
         command.Arguments.Add(Frames);
-        foreach (var option in new Option[] { Bare, Ladder, Power, LowestPower, Distance, Nearest, Target, Out, Force, Json })
+        foreach (var option in new Option[] { Bare, Ladder, Power, LowestPower, PowerStep, Distance, Nearest, Target, Out, Force, Json })
         {
             command.Options.Add(option);
         }
@@ -58,8 +60,12 @@ internal sealed class PhotoOptions(CommandHost host)
 
     /// <summary>The lower flash where no kit tells of it.</summary>
     public BeneathFlash? Beneath(ParseResult parsed) => Shot(parsed) is ({ } power, { } distance)
-        ? new BeneathFlash(power, parsed.GetValue(LowestPower), distance, parsed.GetValue(Nearest))
+        ? Beneath(parsed, power, distance, parsed.GetValue(Nearest))
         : null;
+
+    /// <summary>The lower flash where nothing tells how far away it stands, so that it cannot be moved.</summary>
+    public BeneathFlash BeneathUnmoved(ParseResult parsed, FlashPower power) =>
+        Beneath(parsed, power, Length.FromMeters(1), Length.FromMeters(1000));
 
     /// <summary>Writes pictures where a folder is named for them; otherwise they are not even drawn.</summary>
     public void WriteFiles(ParseResult parsed, IEnumerable<(string Name, byte[] Content)> files)
@@ -78,6 +84,17 @@ internal sealed class PhotoOptions(CommandHost host)
     {
         host.Error.WriteLine("studiokit: the plan finds no power for the lower flash here; say what was set with --power.");
         return ExitCode.BadInput;
+    }
+
+    private BeneathFlash Beneath(ParseResult parsed, FlashPower power, Length distance, Length nearest) =>
+        new(power, ThirdStopSeries.FromMark(parsed.GetValue(LowestPower)), distance, nearest) { PowerStep = parsed.GetValue(PowerStep) };
+
+    private static bool TryPowerStep(string text, out PowerStep value, out string problem)
+    {
+        PowerStep? named = Enum.GetValues<PowerStep>().Where(step => MemberText.Of(step) == text).Cast<PowerStep?>().FirstOrDefault();
+        value = named ?? default;
+        problem = named is null ? $"'{text}' is not a power step: write third, half or whole" : "";
+        return named is not null;
     }
 
     private static bool TryStops(string text, out Stops? value, out string problem)

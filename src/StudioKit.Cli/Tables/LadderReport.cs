@@ -10,12 +10,12 @@ namespace StudioKit.Cli.Tables;
 /// <summary>What a power ladder says, as text and as JSON, beside what the plan expects where there is one.</summary>
 internal static class LadderReport
 {
-    public static string Lines(MeasuredMarginMap map, FlashPower power, WhiteAdvice? advice, MarginComparison? compared)
+    public static string Lines(MeasuredMarginMap map, DialMark power, WhiteAdvice? advice, MarginComparison? compared)
     {
-        var margins = map.MarginsAt(power);
+        var margins = map.MarginsAt(power.Power);
         List<string> lines =
         [
-            $"White margin in stops at power {power.Nominal}, measured; '>' is at least, '?' unknown:",
+            $"White margin in stops at power {power}, measured; '>' is at least, '?' unknown:",
             .. Rows(map, i => Measured(map.Cells[i].Kind, margins[i])),
         ];
         if (compared is not null)
@@ -27,10 +27,10 @@ internal static class LadderReport
         return string.Join(Environment.NewLine, [.. lines, "", .. advice?.Sentences ?? [], .. map.Caveats]);
     }
 
-    public static void Write(JsonReport json, MeasuredMarginMap map, FlashPower power, WhiteAdvice? advice, MarginComparison? compared)
+    public static void Write(JsonReport json, MeasuredMarginMap map, DialMark power, WhiteAdvice? advice, MarginComparison? compared)
     {
-        json.Count("columns", map.Columns).Count("rows", map.Rows).Number("power", power.Fraction).Number("responseSlope", map.ResponseSlope)
-            .List("cells", map.Cells.Zip(map.MarginsAt(power)), cell => json
+        json.Count("columns", map.Columns).Count("rows", map.Rows).Text("powerInFullStops", power.InFullStops).Number("power", power.Power.Fraction).Number("responseSlope", map.ResponseSlope)
+            .List("cells", map.Cells.Zip(map.MarginsAt(power.Power)), cell => json
                 .Text("kind", MemberText.Of(cell.First.Kind)).Number("whiteMarginStops", cell.Second).Number("uncertaintyStops", cell.First.UncertaintyStops));
         if (compared is not null)
         {

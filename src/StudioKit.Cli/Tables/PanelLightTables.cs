@@ -53,7 +53,7 @@ internal static class PanelLightTables
         {
             table.AddRow(
                 Markup.Escape(framing.Framing),
-                framing.PowerReached ? framing.Power.Nominal : $"{framing.Power.Nominal} (out of reach)",
+                framing.PowerReached ? framing.Mark.Nominal : $"{framing.Mark.Nominal}, out of reach",
                 Hundredths(framing.Darkest.Margin.Value),
                 PlanFormat.PanelPlace(light, framing.Darkest.Place),
                 Hundredths(framing.Brightest.Margin.Value),
@@ -72,7 +72,7 @@ internal static class PanelLightTables
     {
         var columns = Spread(framing.Grid.Columns, MapColumns);
         var table = TableConsole.Table(
-            $"White margin over the panel at {framing.Power.Nominal}, the power for {framing.Framing}; mm from left, rows in mm from the front",
+            $"White margin over the panel at {framing.Mark.Nominal}, the power for {framing.Framing}; mm from left, rows in mm from the front",
             ["", .. columns.Select(column => Whole(framing.Grid.FromLeft(column, light.PanelWidth).Millimeters))]);
         foreach (var row in Spread(framing.Grid.Rows, MapRows).Reverse())
         {

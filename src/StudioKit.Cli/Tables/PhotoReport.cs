@@ -56,7 +56,7 @@ internal static class PhotoReport
     }
 
     public static void Write(JsonReport json, WhiteAdvice? advice) => json
-        .Number("changeStops", advice?.ChangeStops).Number("newPower", advice?.Power?.Fraction).Millimetres("newDistance", advice?.Distance)
+        .Number("changeStops", advice?.ChangeStops).Number("newPower", advice?.Power?.Fraction).Text("newPowerMark", advice?.Mark?.Nominal).Millimetres("newDistance", advice?.Distance)
         .Texts("advice", advice?.Sentences ?? []);
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

@@ -34,7 +34,7 @@ internal static class WhyTables
 
     private static void WriteLight(IAnsiConsole console, LightPlan light, List<string> sources)
     {
-        var title = $"{light.Flash}, {MemberText.Of(light.Role)}: {light.PowerMark} at {PlanFormat.Centimetres(light.Distance)}";
+        var title = $"{light.Flash}, {MemberText.Of(light.Role)}: {light.PowerText} at {PlanFormat.Centimetres(light.Distance)}";
         var table = TableConsole.Table(title, "", "stops", "±", "detail", "source");
         table.Columns[1].RightAligned();
         table.Columns[2].RightAligned();
@@ -47,7 +47,7 @@ internal static class WhyTables
 
         table.AddRow(
             light.Role == LightRole.Below ? "white margin" : "against correct exposure",
-            Signed(light.Budget.Total), Spread(light.Budget.Uncertainty), $"first bracket {PlanFormat.ThreeDigits(Math.Round(light.Budget.Bracket.Value, 2))} stop either side", "sum of the lines, ± in quadrature");
+            Signed(light.Budget.Total), Spread(light.Budget.Uncertainty), $"first bracket {PlanFormat.ThreeDigits(Math.Round(light.Budget.Bracket(light.PowerStep).Value, 2))} stop either side", "sum of the lines, ± in quadrature");
         console.Write(table);
     }
 

@@ -18,9 +18,10 @@ public static class TestFrameAdvice
     /// <param name="flash">How the flash beneath stood.</param>
     /// <param name="targetMargin">Margin over clipping that the darkest background should have, in stops [1]; ≥ 0.</param>
     /// <remarks>
-    /// Power goes up in thirds of a stop, rounded up, since a stop too little shows and a third too much does not. Distance follows the inverse
-    /// square, d·2^(−s/2), unless a plan says what it does to the darkest place; a frame after the change tells. An all-white frame
-    /// does not show how far it lies over clipping, so only a power ladder can advise less.
+    /// What is missing is counted in thirds of a stop, rounded up, since a stop too little shows and a third too much does not; power goes to the
+    /// click of the flash's own dial that is not darker. Distance follows the inverse square, d·2^(−s/2), unless a plan says what it does to the
+    /// darkest place; a frame after the change tells. An all-white frame does not show how far it lies over clipping, so only a power ladder can
+    /// advise less.
     /// </remarks>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The target is negative or not finite.</exception>
@@ -73,27 +74,29 @@ public static class TestFrameAdvice
 
     private static WhiteAdvice Change(double change, BeneathFlash flash, string place)
     {
-        var below = flash.Power.StopsBelowFull - change;
-        FlashPower? power = below >= -1e-9 && below <= flash.LowestPower.StopsBelowFull + 1e-9
-            ? FlashPower.FromStopsBelowFull(Math.Max(0, below)) : null;
+        var power = PowerAfter(change, flash);
         var distance = flash.DarkestAt is { } darkestAt
             ? MovedFlash.ByPlan(flash.Distance, change, flash.ShortestDistance, darkestAt)
             : MovedFlash.ByInverseSquare(flash.Distance, change, flash.ShortestDistance);
         return new WhiteAdvice(change, power, distance, change, [.. Sentences(change, flash, power, distance, place)]);
     }
 
-    private static IEnumerable<string> Sentences(double change, BeneathFlash flash, FlashPower? power, Length? distance, string place)
+    private static DialMark? PowerAfter(double change, BeneathFlash flash)
     {
-        var (way, stops) = (change > 0 ? "up" : "down", InThirds(Math.Abs(change)));
-        if (power is not null)
+        var below = flash.Power.StopsBelowFull - change;
+        if (below < -1e-9)
         {
-            yield return $"Lower flash {way} {stops}, to {power.Value.Nominal}, for the {place}.";
-        }
-        else
-        {
-            yield return $"The {place} needs the lower flash {way} {stops}, which its power range does not reach.";
+            return null;
         }
 
+        var mark = DialMark.NotUnder(FlashPower.FromStopsBelowFull(Math.Max(0, below)), flash.PowerStep);
+        return mark.Power.StopsBelowFull <= flash.LowestPower.StopsBelowFull + 1e-9 ? mark : null;
+    }
+
+    private static IEnumerable<string> Sentences(double change, BeneathFlash flash, DialMark? power, Length? distance, string place)
+    {
+        var (way, stops) = (change > 0 ? "up" : "down", new Stops(change).CountIn(PowerStep.Third));
+        yield return power is { } mark ? ByPower(mark, flash, place) : $"The {place} needs the lower flash {way} {stops}, which its power range does not reach.";
         if (distance is { } to)
         {
             var centimetres = Math.Abs((flash.Distance - to).Centimeters);
@@ -103,16 +106,11 @@ public static class TestFrameAdvice
         yield return $"Or ISO {way} {stops}, and the flashes above {(change > 0 ? "down" : "up")} by as much.";
     }
 
-    private static string InThirds(double stops)
+    private static string ByPower(DialMark mark, BeneathFlash flash, string place)
     {
-        var thirds = (int)Math.Round(stops / Third);
-        var (whole, rest) = (thirds / 3, thirds % 3);
-        return (whole, rest) switch
-        {
-            (0, _) => $"{rest}/3 stop",
-            (1, 0) => "1 stop",
-            (_, 0) => $"{whole} stops",
-            _ => $"{whole} {rest}/3 stops",
-        };
+        var turned = new Stops(flash.Power.StopsBelowFull - mark.Power.StopsBelowFull);
+        return Math.Abs(turned.Value) < 1e-9
+            ? $"Lower flash: leave it at {mark}, the next click down is too little for the {place}."
+            : $"Lower flash {(turned.Value > 0 ? "up" : "down")} {turned.CountIn(flash.PowerStep)}, to {mark}, for the {place}.";
     }
 }

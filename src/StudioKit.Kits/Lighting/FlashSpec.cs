@@ -20,6 +20,9 @@ public sealed record FlashSpec
     /// <summary>Guide numbers at other zoom settings.</summary>
     public ValueList<GuideNumber> Zooms { get; init; } = [];
 
+    /// <summary>How far one click of its power dial goes.</summary>
+    public PowerStep PowerStep { get; init; }
+
     /// <summary>Lowest power setting.</summary>
     public FlashPower LowestPower { get; init; } = new(1.0 / 128);
 

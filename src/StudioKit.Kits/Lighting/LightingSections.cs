@@ -27,6 +27,8 @@ internal static class LightingSections
         .Required("guide-number", "Guide number at full power, e.g. '38 m @ ISO 100, 35 mm'; the length at the end is the zoom.", "1 m", "300 m")
             .GuideNumber((flash, value) => flash with { GuideNumber = value })
         .Optional("zooms", "Guide numbers at other zoom settings.", "1 m", "300 m").GuideNumbers((flash, value) => flash with { Zooms = value })
+        .Optional("power-step", "How far one click of its power dial goes: a third of a stop, half or a whole one.")
+            .Choice<PowerStep>("a power step", (flash, value) => flash with { PowerStep = value }, flash => flash.PowerStep)
         .Optional("lowest-power", "Lowest power setting.", "1/4096", "1/1")
             .Power((flash, value) => flash with { LowestPower = value }, flash => flash.LowestPower)
         .Optional("beam-width", "Full width of the bare beam at half intensity; else it follows from the zoom.", "1°", "179°")

@@ -9,6 +9,9 @@ internal static class LightText
     // Incident-light constant C = 250 for a flat receptor (ISO 2720): E = 2.5·2^EV at ISO 100.
     private const double LuxAtZero = 2.5;
 
+    // Two ways of writing one power are marks of one click, and marks are rounded: 1/1.3 for 1/1.26 [stops].
+    private const double SamePower = 0.06;
+
     /// <summary>Stops as a kit writes them: whole numbers and odd fractions in decimals, thirds as thirds.</summary>
     public static string WriteStops(double stops)
     {
@@ -56,7 +59,7 @@ internal static class LightText
             : Reading<double>.Bad($"'{text}' is not an ISO speed: it must be above zero.", "Write for example '400'."));
     }
 
-    /// <summary>A fraction of full power, and stops more or less: <c>1/8 +1/3</c>.</summary>
+    /// <summary>A fraction of full power, and stops more or less: <c>1/8 +1/3</c>; or both ways of writing it, as a card prints them.</summary>
     public static Reading<double> Power(string text) =>
         Power(text, fraction => fraction is > 0 and <= 1 ? ThirdStopSeries.FromMark(new FlashPower(fraction)).Fraction : fraction);
 
@@ -64,6 +67,16 @@ internal static class LightText
     public static Reading<double> TypedPower(string text) => Power(text, fraction => fraction);
 
     private static Reading<double> Power(string text, Func<double, double> exact)
+    {
+        var open = text.IndexOf('(', StringComparison.Ordinal);
+        return open > 0 && text.TrimEnd().EndsWith(')')
+            ? OnePower(text[..open], exact).Then(first => OnePower(text.TrimEnd()[(open + 1)..^1], exact).Then(second => Math.Abs(Math.Log2(first / second)) < SamePower
+                ? Reading<double>.Good(first)
+                : Reading<double>.Bad($"'{text}' names two different powers.", "Write for example '1/6.4' or '1/8 +1/3'.")))
+            : OnePower(text, exact);
+    }
+
+    private static Reading<double> OnePower(string text, Func<double, double> exact)
     {
         var cursor = new TextCursor(text);
         cursor.SkipSpaces();

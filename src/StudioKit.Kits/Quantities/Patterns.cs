@@ -7,7 +7,8 @@ internal static class Patterns
     public const string Uncertainty = @"(\s*(±|\+/-)\s*\S.*)?";
     public const string FNumber = @"[fF]/?\s?" + Number;
     public const string Stops = Number + @"(\s?stops?)?";
-    public const string Power = Number + @"(\s*[+\-−]\s?" + Stops + ")?";
+    public const string Power = OnePower + @"(\s*\(" + OnePower + @"\))?";
+    private const string OnePower = Number + @"(\s*[+\-−]\s?" + Stops + ")?";
     public const string Iso = @"([iI][sS][oO]\s?)?" + Number;
     public const string Magnification = Number + @"(\s?[x×]|\s?:\s?" + Number + ")?";
     public const string Times = @"\s*[x×]\s*";

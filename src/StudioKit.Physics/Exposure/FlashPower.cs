@@ -24,8 +24,8 @@ public readonly record struct FlashPower
     /// <exception cref="ArgumentOutOfRangeException">The number is negative or not finite.</exception>
     public static FlashPower FromStopsBelowFull(double stops) => new(Math.Pow(2, -Guard.NonNegative(stops)));
 
-    /// <summary>As shown on the flash, e.g. <c>1/6.4</c>; full power is <c>1/1</c>.</summary>
-    public string Nominal => ThirdStopText.Power(Fraction);
+    /// <summary>As one fraction, e.g. <c>1/6.4</c>; full power is <c>1/1</c>. What a certain flash shows is its <see cref="DialMark"/>.</summary>
+    public string Nominal => PowerText.Decimal(Fraction, PowerStep.Third);
 
     /// <inheritdoc/>
     public override string ToString() => Nominal;

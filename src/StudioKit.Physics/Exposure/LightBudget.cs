@@ -17,8 +17,11 @@ public sealed record LightBudget(IReadOnlyList<LightBudgetLine> Lines)
     public Stops Uncertainty => new(Math.Sqrt(Lines.Sum(line => line.Uncertainty.Value * line.Uncertainty.Value)));
 
     /// <summary>
-    /// How far either side of the start the first bracket goes: one standard deviation in third stops, at least one third.
+    /// How far either side of the start the first bracket goes: one standard deviation in clicks of the flash's dial, at least one.
     /// </summary>
-    [Source("CommonPractice", "bracketing in third stops")]
-    public Stops Bracket => new(Math.Max(1, Math.Round(Uncertainty.Value * 3, MidpointRounding.AwayFromZero)) / 3);
+    /// <param name="step">Step of the flash's power dial.</param>
+    /// <returns>The bracket, a positive number of stops [1].</returns>
+    [Source("CommonPractice", "bracketing in clicks of the dial")]
+    public Stops Bracket(PowerStep step) =>
+        new(Math.Max(1, Math.Round(Uncertainty.Value * step.ClicksPerStop(), MidpointRounding.AwayFromZero)) / step.ClicksPerStop());
 }

@@ -32,6 +32,14 @@ public readonly record struct Stops
     /// <summary>To the nearest third, as a compensation dial shows it, e.g. <c>+1 2/3</c>.</summary>
     public string Nominal => ThirdStopText.Thirds(Value);
 
+    /// <summary>To the nearest click of a power dial, e.g. <c>+1 1/2</c>.</summary>
+    /// <param name="step">The dial's step.</param>
+    public string NominalIn(PowerStep step) => ThirdStopText.Rounded(Value, step);
+
+    /// <summary>How many, without a sign, to the nearest click of a power dial with its noun, e.g. <c>1/2 stop</c>.</summary>
+    /// <param name="step">The dial's step.</param>
+    public string CountIn(PowerStep step) => ThirdStopText.Count(Value, step);
+
     /// <summary>Signed, with two decimals, e.g. <c>+0.51</c>.</summary>
     public override string ToString() => ThirdStopText.Signed(Value);
 }

@@ -46,7 +46,7 @@ public static class SubjectExposure
         ]);
     }
 
-    /// <summary>Power of the flash for a wanted level, to the nearest third stop.</summary>
+    /// <summary>Power of the flash for a wanted level, to the nearest click of its dial.</summary>
     /// <param name="subject">Flash, subject and camera; the flash's own power is not looked at.</param>
     /// <param name="target">Level wanted against correct exposure: 0 for a key light, negative for a fill.</param>
     /// <returns>The power setting and the level it gives, or the end of the dial that stands in the way.</returns>

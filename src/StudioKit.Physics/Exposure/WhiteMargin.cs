@@ -51,7 +51,7 @@ public static class WhiteMargin
         ]);
     }
 
-    /// <summary>Power of the flash below for a wanted white margin, to the third stop that is not darker.</summary>
+    /// <summary>Power of the flash below for a wanted white margin, to the click of its dial that is not darker.</summary>
     /// <param name="panel">Flash, panel and camera; the flash's own power is not looked at.</param>
     /// <param name="target">White margin wanted.</param>
     /// <returns>The power setting and the margin it gives, or the end of the dial that stands in the way.</returns>

@@ -24,8 +24,9 @@ internal static class DistanceTable
         var power = light.Panel is { } panel
             ? WhiteMargin.PowerFor(panel with { Flash = panel.Flash with { Distance = distance } }, target)
             : SubjectExposure.PowerFor(light.Subject! with { Flash = light.Subject.Flash with { Distance = distance } }, target);
-        return new DistancePower(distance, power.IsReached ? power.Power.Nominal : power.Limit == PowerLimit.FullPower ? "too far" : "too close")
+        return new DistancePower(distance, power.IsReached ? power.Mark.AsOneFraction : power.Limit == PowerLimit.FullPower ? "too far" : "too close")
         {
+            PowerStep = power.Mark.Step,
             Power = power.IsReached ? power.Power : null,
             ExactShare = power.IsReached ? Math.Min(1, power.ExactStops.Ratio) : null,
         };

@@ -43,7 +43,7 @@ internal static class ExposurePlanner
             Sharpness = SharpnessPlanner.Plan(at.Kit, at.Framing, exposed, at.MainSubject),
             SharpnessCurve = SharpnessCurves.Of(at.Framing, at.MainSubject, result.Camera.Aperture),
             Uncertainty = UncertaintyOf(at, result, main),
-            Bracket = main is null ? [] : [main.Bracket, -main.Bracket],
+            Bracket = result.Lights.Count == 0 ? [] : BracketOf(result.Lights[0]),
             Check = at.Planner.Check,
             Remedies = at.Planner.Remedies(at, result),
             BindingLimit = result.BindingLimit,
@@ -54,6 +54,12 @@ internal static class ExposurePlanner
             OnPanel = at.Planner.LightsPanel,
             WhereItSits = at.Planner.WhereItSits,
         };
+    }
+
+    private static IReadOnlyList<Stops> BracketOf(LightSolution main)
+    {
+        var bracket = main.Budget.Bracket(main.Flash.PowerStep);
+        return [bracket, -bracket];
     }
 
     // Without a flash only the ambient light is left to be wrong about.

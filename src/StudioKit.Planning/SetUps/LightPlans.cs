@@ -34,12 +34,12 @@ internal static class LightPlans
     private static LightPlan Beside(SetUpAtFraming at, LightSpec light, LightSolution first)
     {
         var flash = at.Flash(light);
-        var power = new FlashPower(Math.Max(first.Power.Power.Fraction, flash.LowestPower.Fraction));
-        var set = flash with { Power = power };
+        var sameLight = DialMark.NotUnder(first.Power.Power, flash.PowerStep).Power;
+        var set = flash with { Power = sameLight.Fraction > flash.LowestPower.Fraction ? sameLight : flash.LowestPower };
         return LightOf(at, light, first with
         {
             Flash = set,
-            Power = first.Power with { Power = power },
+            Power = first.Power with { Mark = set.Mark },
             Panel = first.Panel! with { Flash = set },
         });
     }
@@ -55,7 +55,8 @@ internal static class LightPlans
             Modifier = light.Modifier,
             Distance = solution.Flash.Distance,
             Power = reached ? solution.Power.Power : null,
-            PowerMark = reached ? solution.Power.Power.Nominal : solution.Power.BindingLimit!,
+            PowerStep = flash.PowerStep,
+            OutOfReach = solution.Power.BindingLimit,
             Budget = solution.Budget,
             FlashDuration = reached ? solution.FlashDuration : null,
             RecycleTime = reached ? solution.RecycleTime : null,

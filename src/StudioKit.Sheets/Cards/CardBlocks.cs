@@ -88,7 +88,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardPlace Place, Stamp 
     private static IEnumerable<Block> Flash(LightPlan light, CardType type) =>
     [
         new DividingLine(Stroke.Thin),
-        new FlashRow(LightNames.Role(light.Role), LightNames.WithModifier(light), light.PowerMark, (PlanFormat.CentimetreFigure(light.Distance), "cm"), type),
+        new FlashRow(LightNames.Role(light.Role), LightNames.WithModifier(light), light, (PlanFormat.CentimetreFigure(light.Distance), "cm"), type),
     ];
 
     private SideBySide Budget(CardType type) => new(
@@ -109,5 +109,5 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardPlace Place, Stamp 
         ? $"Darkest corner (brightest {brightest})"
         : BudgetColumn.PlainSum;
 
-    private string Bracket() => $"Bracket, stops of power: {string.Join(", ", Exposure.Bracket.Select(stops => stops.Nominal))}. Unsure by ±{Exposure.Uncertainty.Nominal.TrimStart('+', '−', '-')}.";
+    private string Bracket() => $"Bracket, stops of power: {string.Join(", ", Exposure.Bracket.Select(stops => stops.NominalIn(Exposure.Lights[0].PowerStep)))}. Unsure by ±{Exposure.Uncertainty.Nominal.TrimStart('+', '−', '-')}.";
 }

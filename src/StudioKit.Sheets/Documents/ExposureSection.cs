@@ -36,7 +36,7 @@ internal static class ExposureSection
                     exposure.Framing.Name, exposure.Aperture.Nominal, exposure.EffectiveAperture.Nominal, exposure.Shutter.Nominal,
                     exposure.Iso.Mark,
                     exposure.BindingLimit ?? string.Join("; ", exposure.Lights.Select(light =>
-                        $"{LightNames.Role(light.Role).ToLowerInvariant()} {light.PowerMark} at {PlanFormat.Centimetres(light.Distance)}")),
+                        $"{LightNames.Role(light.Role).ToLowerInvariant()} {light.PowerText} at {PlanFormat.Centimetres(light.Distance)}")),
                     .. white ? (string[])[exposure.WhiteMargin?.Nominal ?? ""] : [], "±" + exposure.Uncertainty.Nominal.TrimStart('+', '-'),
                 ]))],
             TypeScale.Small);

@@ -61,7 +61,7 @@ internal static class LightSection
         [.. light.Framings.Select(framing => new TableRow(
             [
                 framing.Framing,
-                framing.PowerReached ? framing.Power.Nominal : $"{framing.Power.Nominal}, out of reach",
+                framing.PowerReached ? framing.Mark.Nominal : $"{framing.Mark.Nominal}, out of reach",
                 Stops(framing.Darkest.Margin), Place(light, framing.Darkest), PlanFormat.Degrees(framing.DarkestView.Pitch),
                 Stops(framing.Brightest.Margin), Place(light, framing.Brightest),
                 PlanFormat.Percent(Math.Round(framing.ClippedFraction, 2)),

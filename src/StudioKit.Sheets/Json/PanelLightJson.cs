@@ -60,7 +60,10 @@ public static class PanelLightJson
     private static void WriteFraming(JsonReport json, FramingLightPlan framing, bool withGrids)
     {
         json.Text("framing", framing.Framing)
+            .Text("power", framing.Mark.AsOneFraction)
+            .Text("powerInFullStops", framing.Mark.InFullStops)
             .Number("powerFraction", framing.Power.Fraction)
+            .Number("powerStopsBelowFull", framing.Power.StopsBelowFull)
             .Flag("powerReached", framing.PowerReached);
         WritePoint(json, "darkest", framing.DarkestView, framing.Darkest);
         WritePoint(json, "brightest", framing.BrightestView, framing.Brightest);

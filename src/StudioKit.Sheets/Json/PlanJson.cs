@@ -130,17 +130,22 @@ public static class PlanJson
             .Text("modifier", light.Modifier)
             .Millimetres("distance", light.Distance)
             .Text("power", light.PowerMark)
+            .Text("powerInFullStops", light.Mark?.InFullStops)
             .Number("powerFraction", light.Power?.Fraction)
+            .Number("powerStopsBelowFull", light.Power?.StopsBelowFull)
+            .Text("powerStep", MemberText.Of(light.PowerStep))
             .Number("flashDurationS", light.FlashDuration?.Seconds)
             .Number("recycleTimeS", light.RecycleTime?.Seconds)
             .Count("flashesCarried", light.FlashesCarried)
             .List("distancePowers", light.DistancePowers, pair => json
                 .Millimetres("distance", pair.Distance)
                 .Text("power", pair.PowerMark)
-                .Number("powerFraction", pair.Power?.Fraction))
+                .Text("powerInFullStops", pair.Mark?.InFullStops)
+                .Number("powerFraction", pair.Power?.Fraction)
+                .Number("powerStopsBelowFull", pair.Power?.StopsBelowFull))
             .Number("levelStops", light.Budget.Total.Value)
             .Number("uncertaintyStops", light.Budget.Uncertainty.Value)
-            .Number("bracketStops", light.Budget.Bracket.Value);
+            .Number("bracketStops", light.Budget.Bracket(light.PowerStep).Value);
         WriteBudget(json, light.Budget);
     }
 

@@ -41,7 +41,7 @@ public static class ComparisonText
 
     private static string Settings(ExposurePlan exposure)
     {
-        var powers = string.Join(", ", exposure.Lights.Select(light => $"{light.Flash} {light.PowerMark}"));
+        var powers = string.Join(", ", exposure.Lights.Select(light => $"{light.Flash} {light.PowerText}"));
         var margin = exposure.WhiteMargin is { } white ? $", white margin {white.Nominal} stop" : "";
         var fault = exposure.Works ? "" : ", does not work";
         return $"{exposure.Aperture.Nominal}, {exposure.Shutter.Nominal}, {exposure.Iso.Nominal}, {powers}{margin}{fault}";

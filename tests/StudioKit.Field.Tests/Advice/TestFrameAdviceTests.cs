@@ -49,6 +49,26 @@ public sealed class TestFrameAdviceTests
         advice.Sentences[0].Should().Contain("down 1 2/3 stops");
     }
 
+    /// <summary>By hand: two thirds of a stop more from 1/8 is 1/5 on a dial of thirds, 1/4 on one of halves or whole stops, which have nothing between.</summary>
+    [Theory]
+    [InlineData(PowerStep.Third, "up 2/3 stop, to 1/5 (1/8 + 2/3)")]
+    [InlineData(PowerStep.Half, "up 1 stop, to 1/4")]
+    [InlineData(PowerStep.Whole, "up 1 stop, to 1/4")]
+    public void The_power_advised_is_a_click_of_the_flashs_own_dial(PowerStep step, string turned) =>
+        TestFrameAdvice.After(Frame(-0.3), Flash with { PowerStep = step }, 1.0 / 3).Sentences[0].Should().Contain(turned);
+
+    /// <summary>A third of a stop too much, and no click between 1/8 and 1/16, which would be too little.</summary>
+    [Fact]
+    public void A_dial_of_whole_stops_stays_where_its_next_click_is_too_little()
+    {
+        var map = new MeasuredMarginMap(1, 1, [new LadderCell(LadderCellKind.Bracketed, -11.0 / 3, 0.05)], 1, []);
+
+        var advice = TestFrameAdvice.After(map, Flash with { PowerStep = PowerStep.Whole }, 1.0 / 3)!;
+
+        advice.Mark!.Value.AsOneFraction.Should().Be("1/8");
+        advice.Sentences[0].Should().Contain("leave it at 1/8");
+    }
+
     private static FrameAnalysis Frame(double margin) => TestFrame.AnalyseBarePanel(
         new SensorModel(240, 160) { Margin = (_, _) => margin }.Expose()).Value!;
 }

@@ -61,9 +61,8 @@ public sealed class ThirdStopSeriesTests
         ThirdStopSeries.Brighter(new ShutterSpeed(1.0 / 60)).Nominal.Should().Be("1/50 s");
         ThirdStopSeries.Brighter(new IsoSpeed(500)).Nominal.Should().Be("ISO 640");
         ThirdStopSeries.Darker(new IsoSpeed(500)).Nominal.Should().Be("ISO 400");
-        ThirdStopSeries.Brighter(new FlashPower(1 / 6.4)).Nominal.Should().Be("1/5");
-        ThirdStopSeries.Darker(new FlashPower(1 / 6.4)).Nominal.Should().Be("1/8");
-        ThirdStopSeries.Brighter(FlashPower.Full).Should().Be(FlashPower.Full);
+        new DialMark(new FlashPower(1 / 6.4), PowerStep.Third).Brighter.AsOneFraction.Should().Be("1/5");
+        new DialMark(new FlashPower(1 / 6.4), PowerStep.Third).Darker.AsOneFraction.Should().Be("1/8");
     }
 
     [Fact]

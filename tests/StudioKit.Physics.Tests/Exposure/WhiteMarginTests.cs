@@ -126,8 +126,8 @@ public sealed class WhiteMarginTests
             Uncertainty = LightUncertainty.None with { GuideNumber = new Stops(0.3), ClipPoint = new Stops(0.4) },
         });
         budget.Uncertainty.Value.Should().BeApproximately(0.5, 1e-12);
-        budget.Bracket.Value.Should().BeApproximately(2.0 / 3, 1e-12);
-        WhiteMargin.Budget(Chain with { Uncertainty = LightUncertainty.None }).Bracket.Nominal.Should().Be("+1/3");
+        budget.Bracket(PowerStep.Third).Value.Should().BeApproximately(2.0 / 3, 1e-12);
+        WhiteMargin.Budget(Chain with { Uncertainty = LightUncertainty.None }).Bracket(PowerStep.Third).Nominal.Should().Be("+1/3");
     }
 
     [Theory]

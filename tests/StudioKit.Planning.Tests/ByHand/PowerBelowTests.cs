@@ -34,4 +34,22 @@ public sealed class PowerBelowTests
         exposure.Lights.Single(light => light.Role == LightRole.Below).PowerMark.Should().Be("1/8");
         exposure.Iso.Nominal.Should().Be("ISO 400");
     }
+
+    // With 3.14 stops to turn down (above), a dial of halves stops at 3 (1/8), one of whole stops as well; with ISO 320, 2.82 stops are left, where thirds
+    // give 2 2/3, halves 2 1/2 and whole stops 2.
+    [Theory]
+    [InlineData("third", "1/6.4 (1/8 + 1/3)")]
+    [InlineData("half", "1/5.6 (1/8 + 1/2)")]
+    [InlineData("whole", "1/4")]
+    public void The_dial_of_the_flash_decides_which_power_is_printed(string step, string power)
+    {
+        var exposure = HandKit.Plan(
+            HandKit.White.Replace("iso: 400", "iso: 320", StringComparison.Ordinal), one: $"power-step: {step}", panel: "width: 400 mm, depth: 400 mm").Exposures.Single();
+
+        exposure.Iso.Nominal.Should().Be("ISO 320");
+        exposure.Lights.Single(light => light.Role == LightRole.Below).PowerText.Should().Be(power);
+        var click = step switch { "third" => "1/3 stop", "half" => "1/2 stop", _ => "1 stop" };
+        exposure.Remedies[0].Turn.Should().StartWith($"flash below up {click}, to ");
+        exposure.Bracket[0].Value.Should().BeApproximately(step switch { "third" => 2.0 / 3, "half" => 0.5, _ => 1 }, 1e-9);
+    }
 }

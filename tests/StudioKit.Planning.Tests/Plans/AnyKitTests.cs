@@ -1,6 +1,7 @@
 using System.Globalization;
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
+using StudioKit.Physics.Exposure;
 
 namespace StudioKit.Planning.Tests.Plans;
 
@@ -53,6 +54,8 @@ public sealed class AnyKitTests
         {
             var flash = kit.Flashes.Single(flash => flash.Name == light.Flash);
             light.Power!.Value.Fraction.Should().BeInRange(flash.LowestPower.Fraction / 1.27, 1);
+            var clicks = light.Power.Value.StopsBelowFull * flash.PowerStep switch { PowerStep.Whole => 1, PowerStep.Half => 2, _ => 3 };
+            clicks.Should().BeApproximately(Math.Round(clicks), 1e-6, $"{light.Flash} has a dial of {flash.PowerStep} stops");
         }
 
         if (exposure.Kind == SetUpKind.WhiteBackground)

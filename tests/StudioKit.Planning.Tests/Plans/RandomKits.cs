@@ -130,6 +130,7 @@ internal static class RandomKits
         from guideNumber in GuideNumberOf()
         from zooms in GuideNumberOf().List[0, 2]
         from lowest in Log(1.0 / 4096, 1)
+        from step in Gen.Enum<PowerStep>()
         from across in Maybe(Flat(1, 179).Select(degrees => Angle.FromDegrees(degrees)))
         from up in Maybe(Flat(1, 179).Select(degrees => Angle.FromDegrees(degrees)))
         from width in Metres(0.001, 1)
@@ -141,6 +142,7 @@ internal static class RandomKits
             Name = "",
             GuideNumber = guideNumber,
             Zooms = [.. zooms],
+            PowerStep = step,
             LowestPower = new FlashPower(lowest),
             BeamWidth = across,
             BeamHeight = up,

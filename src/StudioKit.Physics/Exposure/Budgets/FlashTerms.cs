@@ -20,7 +20,7 @@ internal static class FlashTerms
             "Guide number", Intensity(flash), $"{flash.GuideNumber.Meters:0.#} m at ISO 100, so {Math.Pow(2, Intensity(flash)):0} cd·s on the axis",
             "Iso1230", "guide number, through C = 250 of ISO 2720", known.GuideNumber);
         yield return BudgetLine.Of(
-            "Power", -flash.Power.StopsBelowFull, $"{flash.Power}",
+            "Power", -flash.Power.StopsBelowFull, $"{flash.Mark}",
             "Derived", "share of full power");
         yield return BudgetLine.Of(
             "Outdoor correction", flash.OutdoorCorrection.Value, $"no walls to throw light back",

@@ -14,6 +14,12 @@ public sealed record FlashCase
     /// <summary>Power setting for which a budget is drawn up.</summary>
     public FlashPower Power { get; init; } = FlashPower.Full;
 
+    /// <summary>Step of its power dial, counted from full power down.</summary>
+    public PowerStep PowerStep { get; init; }
+
+    /// <summary>That power as the flash shows it.</summary>
+    public DialMark Mark => new(Power, PowerStep);
+
     /// <summary>Lowest power setting.</summary>
     public FlashPower LowestPower { get; init; } = new(1.0 / 128);
 

@@ -1,13 +1,16 @@
 namespace StudioKit.Physics.Exposure.Flashes;
 
 /// <summary>Power setting found for a wanted level of light.</summary>
-/// <param name="Power">The setting: a click of the dial, an end of it where the level is out of reach.</param>
+/// <param name="Mark">The setting: a click of the dial, an end of it where the level is out of reach.</param>
 /// <param name="Level">The level that this setting gives.</param>
 /// <param name="Target">The level that was wanted.</param>
 /// <param name="ExactStops">Power for exactly that level, in stops against full; above 0 where full power does not suffice.</param>
 /// <param name="Limit">The end of the dial in the way.</param>
-public sealed record PowerSolution(FlashPower Power, Stops Level, Stops Target, Stops ExactStops, PowerLimit Limit)
+public sealed record PowerSolution(DialMark Mark, Stops Level, Stops Target, Stops ExactStops, PowerLimit Limit)
 {
+    /// <summary>The setting as a share of full power.</summary>
+    public FlashPower Power => Mark.Power;
+
     /// <summary>Whether the dial reaches the level.</summary>
     public bool IsReached => Limit == PowerLimit.None;
 
@@ -15,8 +18,8 @@ public sealed record PowerSolution(FlashPower Power, Stops Level, Stops Target, 
     public string? BindingLimit => Limit switch
     {
         PowerLimit.FullPower when Power == FlashPower.Full => FormattableString.Invariant($"full power is {Shortfall:0.0} stops short"),
-        PowerLimit.FullPower => FormattableString.Invariant($"{Power} power, the most allowed, is {Shortfall:0.0} stops short"),
-        PowerLimit.LowestPower => FormattableString.Invariant($"the lowest power, {Power}, is {-Shortfall:0.0} stops too much"),
+        PowerLimit.FullPower => FormattableString.Invariant($"{Mark} power, the most allowed, is {Shortfall:0.0} stops short"),
+        PowerLimit.LowestPower => FormattableString.Invariant($"the lowest power, {Mark}, is {-Shortfall:0.0} stops too much"),
         _ => null,
     };
 

@@ -14,38 +14,40 @@ internal static class ThirdStopText
 
     public static string SpeedMark(double value) => MarkText(ThirdStopSeries.Speeds, value);
 
-    public static string Power(double fraction) =>
-        "1/" + ThirdStopScale.ThreeDigits(1 / (ThirdStopSeries.Powers.MarkOf(fraction) ?? fraction));
-
     public static string Time(double seconds) => $"{TimeMark(seconds)} s";
 
     public static string TimeMark(double seconds)
     {
         var shown = ThirdStopSeries.Times.MarkOf(seconds) ?? seconds;
         return shown < LongestFraction
-            ? $"1/{ThirdStopScale.ThreeDigits(1 / shown)}"
-            : ThirdStopScale.ThreeDigits(shown);
+            ? $"1/{DialScale.ThreeDigits(1 / shown)}"
+            : DialScale.ThreeDigits(shown);
     }
 
-    public static string Thirds(double stops)
+    public static string Thirds(double stops) => Rounded(stops, PowerStep.Third);
+
+    /// <summary>Signed, to the nearest click of a dial, e.g. <c>+1 1/2</c>.</summary>
+    public static string Rounded(double stops, PowerStep step)
     {
-        var thirds = (long)Math.Round(Math.Clamp(Math.Abs(stops), 0, 1e6) * 3, MidpointRounding.AwayFromZero);
-        if (thirds == 0)
+        var parts = step.ClicksPerStop();
+        var clicks = (long)Math.Round(Math.Clamp(Math.Abs(stops), 0, 1e6) * parts, MidpointRounding.AwayFromZero);
+        if (clicks == 0)
         {
             return "0";
         }
 
-        var whole = thirds / 3;
-        var part = thirds % 3 == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"{thirds % 3}/3");
+        var whole = clicks / parts;
+        var part = clicks % parts == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"{clicks % parts}/{parts}");
         var number = whole == 0 ? part : $"{whole.ToString(CultureInfo.InvariantCulture)} {part}".TrimEnd();
         return (stops < 0 ? "−" : "+") + number;
     }
 
-    /// <summary>A loss or step to the nearest third with its noun, e.g. <c>1/3 stop</c>, <c>1 stop</c>, <c>1 2/3 stops</c>.</summary>
-    public static string Count(double stops)
+    /// <summary>A loss or step to the nearest click with its noun, e.g. <c>1/3 stop</c>, <c>1 stop</c>, <c>1 2/3 stops</c>.</summary>
+    public static string Count(double stops, PowerStep step = PowerStep.Third)
     {
-        var number = Thirds(Math.Abs(stops)).TrimStart('+');
-        return Math.Round(Math.Abs(stops) * 3) is > 3 or 0 ? $"{number} stops" : $"{number} stop";
+        var number = Rounded(Math.Abs(stops), step).TrimStart('+');
+        var clicks = Math.Round(Math.Abs(stops) * step.ClicksPerStop(), MidpointRounding.AwayFromZero);
+        return clicks > step.ClicksPerStop() || clicks == 0 ? $"{number} stops" : $"{number} stop";
     }
 
     public static string Signed(double stops)
@@ -55,8 +57,8 @@ internal static class ThirdStopText
         return sign + Math.Abs(rounded).ToString("0.00", CultureInfo.InvariantCulture);
     }
 
-    private static string MarkText(ThirdStopScale scale, double value) =>
+    private static string MarkText(DialScale scale, double value) =>
         scale.MarkOf(value) is { } mark
             ? mark.ToString("0.#", CultureInfo.InvariantCulture)
-            : ThirdStopScale.ThreeDigits(value);
+            : DialScale.ThreeDigits(value);
 }

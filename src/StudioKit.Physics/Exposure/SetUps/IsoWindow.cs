@@ -66,7 +66,7 @@ internal struct IsoWindow
     {
         IsoBound.FlashTooWeak when bound.Flash is { } flash => flash.HighestPower == FlashPower.Full
             ? $"At full power the {flash.Name} asks for the ISO raised"
-            : $"At {flash.HighestPower} power, the most allowed, the {flash.Name} asks for the ISO raised",
+            : $"At {new DialMark(flash.HighestPower, flash.PowerStep)} power, the most allowed, the {flash.Name} asks for the ISO raised",
         _ => "The light asks for the ISO raised",
     };
 

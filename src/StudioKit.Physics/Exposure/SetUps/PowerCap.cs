@@ -23,13 +23,13 @@ internal static class PowerCap
         if (limits.LongestRecycle is { } wait && light.RecycleTime.Seconds > wait.Seconds * allowance)
         {
             return FormattableString.Invariant(
-                $"The {light.Flash.Name} takes {light.RecycleTime.Seconds:0.0} s to recycle at {light.Power.Power}, longer than {wait.Seconds:0.0} s.");
+                $"The {light.Flash.Name} takes {light.RecycleTime.Seconds:0.0} s to recycle at {light.Power.Mark}, longer than {wait.Seconds:0.0} s.");
         }
 
         if (limits.LongestFlash is { } freeze && light.FlashDuration.Seconds > freeze.Seconds * allowance)
         {
             return FormattableString.Invariant(
-                $"The {light.Flash.Name} burns 1/{1 / light.FlashDuration.Seconds:0} s at {light.Power.Power}, longer than 1/{1 / freeze.Seconds:0} s.");
+                $"The {light.Flash.Name} burns 1/{1 / light.FlashDuration.Seconds:0} s at {light.Power.Mark}, longer than 1/{1 / freeze.Seconds:0} s.");
         }
 
         return null;

@@ -36,7 +36,7 @@ internal static class SetUpChanges
 
     private static string Worded(SetUpResult result)
     {
-        var powers = string.Join(", ", result.Lights.Select(light => $"{light.Flash.Name} {light.Power.Power}"));
+        var powers = string.Join(", ", result.Lights.Select(light => $"{light.Flash.Name} {light.Power.Mark}"));
         return $"{result.Camera.Aperture}, {result.Camera.Shutter}, {result.Camera.Iso}, {powers}";
     }
 

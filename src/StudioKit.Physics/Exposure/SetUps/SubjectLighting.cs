@@ -25,8 +25,8 @@ internal static class SubjectLighting
     /// <param name="darkest">Lowest level it must be able to come down to [stops].</param>
     public static void Bound(ref IsoWindow window, FlashCase flash, double levelAtIso100, double brightest, double darkest)
     {
-        window.AtLeast(brightest - levelAtIso100 + (PowerDial.FirstClick(flash) / 3), IsoBound.FlashTooWeak, flash);
-        window.AtMost(darkest - levelAtIso100 + (PowerDial.LastClick(flash) / 3), IsoBound.FlashTooStrong, flash);
+        window.AtLeast(brightest - levelAtIso100 + PowerDial.LeastBelowFull(flash), IsoBound.FlashTooWeak, flash);
+        window.AtMost(darkest - levelAtIso100 + PowerDial.MostBelowFull(flash), IsoBound.FlashTooStrong, flash);
     }
 
     /// <summary>Level of a flash on the subject at full power and ISO 100 [stops].</summary>

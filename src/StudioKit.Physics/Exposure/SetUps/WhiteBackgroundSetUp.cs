@@ -6,7 +6,7 @@ namespace StudioKit.Physics.Exposure.SetUps;
 /// <remarks>
 /// The ISO speed nearest to the start is taken at which the flash below reaches its white margin, the flashes above, together
 /// with what daylight is left, a correct
-/// exposure, and daylight stays under the flash by its limit. The flash below is rounded to the brighter third stop, those above
+/// exposure, and daylight stays under the flash by its limit. The flash below is rounded to the brighter click, those above
 /// to the nearest.
 /// </remarks>
 public static class WhiteBackgroundSetUp

@@ -32,7 +32,7 @@ internal sealed class DarkBackgroundPlanner : SetUpPlanner
     [
         new("Background shows with flash off", "lower ISO or smaller aperture, flashes up as much"),
         new("Background shows with flash on", "move it farther off, or the key closer and down"),
-        new("Outline lost", "rim up 1/3 to 2/3, or farther round behind"),
+        new("Outline lost", "rim up a click or two, or farther round behind"),
     ];
 
     /// <summary>A dark background stands and falls with the key.</summary>

@@ -30,8 +30,8 @@ internal sealed class DaylightFillPlanner : SetUpPlanner
     public override IReadOnlyList<Remedy> Remedies(SetUpAtFraming at, SetUpResult result) =>
     [
         new("Habitat too bright", "smaller aperture or lower ISO"),
-        new("Flash shows, hard shadows", "fill down 1/3 to 2/3"),
-        new("Subject dark against the sky", "fill up 1/3 to 2/3"),
+        new("Flash shows, hard shadows", "fill down a click or two"),
+        new("Subject dark against the sky", "fill up a click or two"),
     ];
 
     public override Stops Uncertainty(SetUpResult result, LightBudget main, Stops ambient) => AmbientWeight.Uncertainty(result, main, ambient);

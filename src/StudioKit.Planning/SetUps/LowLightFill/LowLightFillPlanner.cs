@@ -30,7 +30,7 @@ internal sealed class LowLightFillPlanner : SetUpPlanner
     public override IReadOnlyList<Remedy> Remedies(SetUpAtFraming at, SetUpResult result) =>
     [
         new("Smeared", "wait for the lull, or one stop shorter and ISO up one stop"),
-        new("Looks flash-lit", "fill down 1/3 to 2/3"),
+        new("Looks flash-lit", "fill down a click or two"),
         new("Wet skin glares", "turn the polariser; it costs 1 to 2 stops"),
     ];
 

@@ -1,6 +1,5 @@
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
-using StudioKit.Physics.Exposure.Series;
 using StudioKit.Physics.Exposure.SetUps;
 
 namespace StudioKit.Planning.SetUps.WhiteBackground;
@@ -13,11 +12,12 @@ internal static class WhiteBackgroundAdvice
     {
         var below = result.Lights.First(light => light.Panel is not null);
         var room = result.HighestMargin is { } highest && result.BrightestMargin is { } brightest ? highest - brightest : default;
+        var click = below.Power.Mark.Step.OneClick().CountIn(below.Power.Mark.Step);
         return
         [
-            new("Corners do not blink", $"flash below up 1/3, to {ThirdStopSeries.Brighter(below.Power.Power).Nominal}; then again"),
+            new("Corners do not blink", $"flash below up {click}, to {below.Power.Mark.Brighter}; then again"),
             new("Nothing blinks", "is the flash below on, charged and triggered? Then up 1 stop"),
-            new("Subject washed out, dark parts grey", $"flash below down 1/3; it has {Room(room)} to spare"),
+            new("Subject washed out, dark parts grey", $"flash below down {click}; it has {Room(room)} to spare"),
             new("Subject too dark or too bright", "flash above up or down; the background does not change"),
             .. at.SetUp.LightsOf(LightRole.Above).Any()
                 ? Enumerable.Empty<Remedy>()

@@ -13,6 +13,12 @@ public sealed record FramingLightPlan
     /// <summary>Power of every flash below that the margins are for.</summary>
     public required FlashPower Power { get; init; }
 
+    /// <summary>Step of the power dial of the flash below.</summary>
+    public PowerStep PowerStep { get; init; }
+
+    /// <summary>That power as the flash's dial shows it.</summary>
+    public DialMark Mark => new(Power, PowerStep);
+
     /// <summary>Whether that is the power to set; full power where no setting will do.</summary>
     public required bool PowerReached { get; init; }
 

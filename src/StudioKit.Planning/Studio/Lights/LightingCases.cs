@@ -22,6 +22,7 @@ internal static class LightingCases
         {
             Name = flash.Name,
             GuideNumber = AtZoom(flash, light).GuideNumber.AtIso100,
+            PowerStep = flash.PowerStep,
             LowestPower = ThirdStopSeries.FromMark(flash.LowestPower),
             OutdoorCorrection = kit.Site.OutdoorCorrection,
             Modifier = modifier?.Name,

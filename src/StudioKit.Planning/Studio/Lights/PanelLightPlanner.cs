@@ -49,7 +49,8 @@ internal sealed class PanelLightPlanner(KitSpec kit, PanelPlan panel, StudioLigh
     private FramingLightPlan? Of(SetUpSpec setUp, PlannedFraming framing, ExposurePlan exposure, LightMap map, SectionPlanner section)
     {
         var camera = LightingCases.Camera(kit, setUp, framing, exposure.Aperture) with { Iso = exposure.Iso };
-        var power = exposure.Lights.FirstOrDefault(used => used.Role == LightRole.Below)?.Power;
+        var below = exposure.Lights.FirstOrDefault(used => used.Role == LightRole.Below);
+        var power = below?.Power;
         var gain = new Stops(-(power ?? FlashPower.Full).StopsBelowFull);
         var seen = light.Seen(setUp, framing, camera).Select(view => (Plan: View(view.Sight, view.Margins, gain, section), view.Margins)).ToList();
         var visible = seen.Where(view => view.Plan.Darkest is not null).ToList();
@@ -63,6 +64,7 @@ internal sealed class PanelLightPlanner(KitSpec kit, PanelPlan panel, StudioLigh
         {
             Framing = framing.Plan.Name,
             Power = power ?? FlashPower.Full,
+            PowerStep = below?.PowerStep ?? default,
             PowerReached = power is not null,
             DarkestView = darkest.Plan,
             BrightestView = visible.MaxBy(view => view.Plan.Brightest!.Margin.Value).Plan,

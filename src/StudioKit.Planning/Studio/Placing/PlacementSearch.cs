@@ -14,7 +14,7 @@ internal sealed class PlacementSearch
     private static readonly string[] SearchCaveats =
     [
         "The shadows of pipes and flash bodies are left out of the search, for the kit's own placement and for all others alike: put the lines into the kit and plan again to see them.",
-        "Powers in the search are exact; the dial's third stops come with the plan.",
+        "Powers in the search are exact; the dial's clicks come with the plan.",
     ];
 
     private const string OwnTilt = "The kit tilts its flash; the search compares against the same place facing straight up.";

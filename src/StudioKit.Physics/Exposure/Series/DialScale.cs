@@ -7,9 +7,9 @@ namespace StudioKit.Physics.Exposure.Series;
 /// <param name="clicksPerDoubling">Clicks that double the value [1]; negative where the value falls as the index grows.</param>
 /// <param name="firstIndex">Index of the first mark [1].</param>
 /// <param name="marks">The engraved numbers from that index on, in the dial's own unit.</param>
-internal sealed class ThirdStopScale(double origin, double clicksPerDoubling, int firstIndex, double[] marks)
+internal sealed class DialScale(double origin, double clicksPerDoubling, int firstIndex, double[] marks)
 {
-    // A value this close to a click was meant as that click: a fiftieth of a stop, far under the half click between two.
+    // A value this close to a click, in clicks, was meant as that click: a fiftieth of a stop on a third-stop dial, far under the half click between two.
     private const double OnTheClick = 0.06;
     private const double SameNumber = 1e-6;
 
