@@ -87,6 +87,9 @@ public sealed record FramePlan
     /// <summary>Mass of all that stands, without ballast: pipe, fittings, panel, skirts and the flashes on their cradles.</summary>
     public Mass StandingMass { get; init; }
 
+    /// <summary>The wind that it is to stand in; none in a plan written by hand.</summary>
+    public SiteWind? Wind { get; init; }
+
     /// <summary>Mass hung under the middle.</summary>
     public Mass Ballast { get; init; }
 

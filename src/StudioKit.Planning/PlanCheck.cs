@@ -1,3 +1,4 @@
+using StudioKit.Physics.Structure;
 using StudioKit.Planning.Checks;
 
 namespace StudioKit.Planning;
@@ -22,6 +23,9 @@ public sealed record PlanCheck
 
     /// <summary>Demand over capacity [1]; none where the two are not numbers.</summary>
     public double? Ratio { get; init; }
+
+    /// <summary>What it takes for given; none where the kit's own sizes say it all.</summary>
+    public IReadOnlyList<StructuralLoad> Loads { get; init; } = [];
 
     /// <summary>Key of the source in the bibliography.</summary>
     public required string SourceKey { get; init; }

@@ -12,8 +12,11 @@ public sealed record SiteSpec
     /// <summary>Ambient light on the subject, e.g. <c>EV 12</c> or <c>10000 lx</c>.</summary>
     public ExposureValue Ambient { get; init; } = new(12);
 
-    /// <summary>Wind at its strongest, e.g. <c>Beaufort 4</c> or <c>6 m/s</c>.</summary>
+    /// <summary>Mean wind at its strongest, e.g. <c>Beaufort 4</c> or <c>6 m/s</c>.</summary>
     public Speed Wind { get; init; } = Speed.FromMetersPerSecond(5.4);
+
+    /// <summary>Gust over mean wind [1]; 1 where the wind given is the gust.</summary>
+    public double GustFactor { get; init; } = Physics.Structure.Wind.GustFactor;
 
     /// <summary>Slope of the ground.</summary>
     public Angle Slope { get; init; } = Angle.FromDegrees(5);

@@ -23,6 +23,9 @@ public sealed record StructuralCheck(
     string Locator,
     StructuralRemedy? Remedy = null)
 {
+    /// <summary>What it takes for given, in the order to say it.</summary>
+    public IReadOnlyList<StructuralLoad> Loads { get; init; } = [];
+
     /// <summary>Whether the capacity covers the demand.</summary>
     public bool Holds => Ratio <= 1;
 }

@@ -17,7 +17,7 @@ public static class StudioChecks
     {
         ArgumentNullException.ThrowIfNull(studio);
         var warmth = new PipeWarmth(studio);
-        return
+        StructuralCheck[] checks =
         [
             .. PanelChecks.Of(studio),
             .. RailChecks.Of(studio, warmth),
@@ -25,5 +25,6 @@ public static class StudioChecks
             .. warmth.Checks(),
             .. WindChecks.Of(studio),
         ];
+        return [.. checks.Select(check => check with { Loads = AssumedLoads.Of(check.Kind, studio) })];
     }
 }

@@ -16,6 +16,11 @@ public static class Wind
     [Source("WindProfile", "circular cylinder, from memory")]
     public const double PipeDrag = 1.2;
 
+    /// <summary>Gust of three seconds over the mean of ten minutes, roughly open land [1].</summary>
+    /// <remarks>Given for tropical cyclones; ordinary wind gusts a tenth less, so that it errs on the safe side.</remarks>
+    [Source("WmoTd1555", "table 1.1, in-land, 600 s to 3 s")]
+    public const double GustFactor = 1.66;
+
     /// <summary>Dynamic pressure.</summary>
     /// <param name="speed">Wind speed v [m/s]; ≥ 0.</param>
     /// <returns>ρv²/2 [Pa].</returns>

@@ -16,6 +16,7 @@ internal static class StructureChecks
             Demand = new CheckAmount.Measure(check.Demand),
             Capacity = new CheckAmount.Measure(check.Capacity),
             Ratio = check.Ratio,
+            Loads = check.Loads,
             SourceKey = check.SourceKey,
             SourceLocator = check.Locator,
             Remedy = check.Remedy is { } remedy ? StructureRemedies.Of(remedy) : null,

@@ -32,6 +32,7 @@ internal static class BuildSheet
                 .. FlashPlaces(plan),
                 .. Joints(frame, measures),
                 .. Order(plan, frame),
+                .. Bearing(plan, frame),
                 .. Templates(plan, frame, measures, page),
             ]);
     }
@@ -206,11 +207,37 @@ internal static class BuildSheet
         yield return new Heading("Putting it up", 2);
         yield return new ItemList(frame.Assembly, ItemMarker.Number);
         yield return new Caution(
-            $"This studio was checked for a gust of {PlanFormat.ThreeDigits(plan.Kit.Site.Wind.MetersPerSecond)} m/s at {plan.Kit.Site.Name}. Take it down when the wind rises above that or a storm is near; never stand under a swept sheet in wind. {Cautions.LocalRules}",
+            $"This studio was checked for {(frame.Wind is { } wind ? LoadText.Of(wind) : "no wind")} at {plan.Kit.Site.Name}. Take it down when the wind rises above that or a storm is near; never stand under a swept sheet in wind. {Cautions.LocalRules}",
             "Wind");
         yield return new Caution(Cautions.Flash, "Flash");
         yield return new Heading("Packing down", 2);
         yield return new ItemList(frame.PackingDown, ItemMarker.Number);
+    }
+
+    private static IEnumerable<Block> Bearing(Plan plan, FramePlan frame)
+    {
+        var checks = plan.Checks.Where(check => check.Loads.Count > 0).ToList();
+        if (checks.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return new Heading("What it bears, and what was assumed", 2);
+        yield return new Table(
+            [
+                new Column("Check"), new Column("Taken for given"), new Column("Asked", ColumnKind.Right), new Column("Borne", ColumnKind.Right),
+                new Column("Ratio", ColumnKind.Decimal), new Column("Result"),
+            ],
+            [.. checks.Select(check => new TableRow(
+            [
+                CheckText.Name(check), LoadText.Of(check.Loads), CheckText.Demand(check), CheckText.Capacity(check),
+                check.Ratio is { } ratio ? Number(ratio, "0.00") : "", check.Passed ? "holds" : "FAILS",
+            ]))],
+            TypeScale.Small);
+        if (frame.Wind is { } wind)
+        {
+            yield return new Paragraph($"Wind: {LoadText.Of(wind)}. Heavier elbows, boxes, sun or wind than these go into the kit, and the plan is made again.");
+        }
     }
 
     private static IEnumerable<Block> Templates(Plan plan, FramePlan frame, Measures measures, PageSetup page)

@@ -21,6 +21,11 @@ internal static class CheckJson
             .Text("capacity", CheckText.Capacity(check));
         Write(json, "demand", check.Demand);
         Write(json, "capacity", check.Capacity);
+        if (check.Loads.Count > 0)
+        {
+            json.List("loads", check.Loads, load => Write(json.Text("kind", MemberText.Of(load.Kind)), "load", load.Value));
+        }
+
         json.Number("ratio", check.Ratio)
             .Text("source", Bibliography.Cite(check.SourceKey, CheckText.Locator(check)))
             .List("findings", check.Findings, finding => FindingJson.Write(json, finding))
@@ -66,6 +71,7 @@ internal static class CheckJson
         Speed speed => json.Number(key + "MPerS", speed.MetersPerSecond),
         Torque torque => json.Number(key + "Nm", torque.NewtonMeters),
         Temperature temperature => json.Number(key + "DegC", temperature.DegreesCelsius),
+        TemperatureDelta difference => json.Number(key + "K", difference.Kelvins),
         Ratio ratio => json.Number(key + "Ratio", ratio.DecimalFractions),
         _ => json,
     };

@@ -22,6 +22,12 @@ internal static class FrameJson
             .Grams("mass", frame.Mass)
             .Text("massOrigin", MemberText.Of(frame.MassOrigin))
             .Grams("standingMass", frame.StandingMass)
+            .Text("panelRests", frame.Geometry.Ledge.AllRound ? "all-edges" : "front-and-back")
+            .List("strips", frame.Geometry.Ledge.Rests, rest => json.Text("edge", MemberText.Of(rest.Edge)).Text("member", rest.Member).Millimetres("length", rest.Length))
+            .Grams("stripMass", frame.RestMass)
+            .Number("meanWindMPerS", frame.Wind?.Mean.MetersPerSecond)
+            .Number("gustFactor", frame.Wind?.GustFactor)
+            .Number("gustMPerS", frame.Wind?.Gust.MetersPerSecond)
             .Grams("ballast", frame.Ballast)
             .Count("pegs", frame.Pegs)
             .Number("pegHoldN", frame.PegHold.Newtons);

@@ -32,6 +32,22 @@ public sealed class StudioCheckInputsTests
     public void An_elbow_of_the_kits_own_weight_leans_on_the_rail() =>
         (Megapascals(Check(StructuralCheckKind.RailStress, panel: "elbow-load: 60 N")) - Megapascals(Check(StructuralCheckKind.RailStress))).Should().BeApproximately(11.59, 0.02);
 
+    /// <summary>WMO/TD-No. 1555, table 1.1, in-land: three-second gust over ten-minute mean 1.66; pressure goes with its square, 2.756.</summary>
+    [Fact]
+    public void A_mean_wind_presses_with_its_gust() =>
+        (Check(StructuralCheckKind.Tipping).Ratio / Check(StructuralCheckKind.Tipping, site: "gust-factor: 1").Ratio).Should().BeApproximately(2.756, 0.001);
+
+    /// <summary>Three tens more than a leg is checked for: 70 N more on it, whatever else it bears.</summary>
+    [Fact]
+    public void A_heavy_elbow_buckles_the_legs()
+    {
+        var (light, heavy) = (Check(StructuralCheckKind.LegBuckling, site: "sun-warming: 0 K"), Check(StructuralCheckKind.LegBuckling, panel: "elbow-load: 100 N", site: "sun-warming: 0 K"));
+
+        (heavy.Demand.As(UnitsNet.Units.ForceUnit.Newton) - light.Demand.As(UnitsNet.Units.ForceUnit.Newton)).Should().BeApproximately(70, 1e-6);
+        heavy.Holds.Should().BeFalse();
+        heavy.Loads.Should().Contain(new StructuralLoad(StructuralLoadKind.Elbow, Force.FromNewtons(100)));
+    }
+
     /// <summary>200 g more over the rail: 0.2·9.80665·0.58/16 N·m over 375.4 mm³ is 0.189 MPa.</summary>
     [Fact]
     public void A_heavier_box_rests_on_the_rail() =>

@@ -190,6 +190,32 @@ public sealed class BuildSheetTests
         Built(plan, SheetUnits.Metric).Problems.Should().BeEmpty();
     }
 
+    [Theory]
+    [MemberData(nameof(Shapes))]
+    public void A_check_is_printed_with_what_it_takes_for_given(string shape)
+    {
+        var plan = PlanOf(shape);
+        var text = string.Join(' ', Built(plan, SheetUnits.Metric).Document.Pages.SelectMany(Pages.Labels));
+
+        text.Should().Contain("gust factor").And.Contain("subject in its box").And.Contain("an elbow's push").And.Contain("warmed by the sun");
+        plan.Checks.Where(check => check.Loads.Count > 0).Should().HaveCountGreaterThan(8);
+    }
+
+    /// <summary>A strip lies between the outlines of the pipe that carries it, at the scale of the drawing.</summary>
+    [Theory]
+    [MemberData(nameof(Shapes))]
+    public void Every_strip_under_the_panel_is_drawn_from_above(string shape)
+    {
+        var plan = PlanOf(shape);
+        var drawing = BuildDrawings.Views(plan, plan.Frame!, Metric).First().Drawing;
+        var reduction = double.Parse(drawing.Title.Split("1:")[1], System.Globalization.CultureInfo.InvariantCulture);
+
+        var drawn = drawing.Marks.OfType<Polygon>().Where(mark => mark.Fill == Fill.Grey).Select(mark => Math.Max(mark.Bounds.Width, mark.Bounds.Height) * reduction).Order().ToList();
+
+        drawn.Should().HaveCount(plan.Frame!.Geometry.Ledge.Rests.Count);
+        drawn.Zip(plan.Frame.Geometry.Ledge.Rests.Select(rest => rest.Length.Millimeters).Order()).Should().OnlyContain(pair => Math.Abs(pair.First - pair.Second) < 0.01);
+    }
+
     [Fact]
     public void Tables_of_cuts_and_shopping_have_a_row_for_every_piece_and_line()
     {

@@ -45,7 +45,7 @@ internal static class RailChecks
         return member.Role == FrameMemberRole.CrossRail ? (Math.Round(place.Back, 6), 0) : (Math.Round(place.Right, 6), 0);
     }
 
-    private static double PanelWeight(StudioCheckCase studio) =>
+    public static double PanelWeight(StudioCheckCase studio) =>
         studio.Sheet.Density.KilogramsPerCubicMeter * PanelSag.Gravity * studio.Sheet.Thickness.Meters
         * studio.PanelWidth.Meters * studio.PanelDepth.Meters;
 

@@ -32,7 +32,7 @@ internal static class FrameLoads
         Pegs = kit.Frame.Pegs.Count,
         PegHold = PegHold(kit),
         Guyed = kit.Frame.Pegs.Guys,
-        Gust = kit.Site.Wind,
+        Gust = WindOf(kit).Gust,
         Air = kit.Site.Temperature,
         SunWarming = kit.Site.SunWarming,
         Subject = kit.Panel.SubjectInBox,
@@ -55,6 +55,9 @@ internal static class FrameLoads
         ThermalExpansion = panel.ThermalExpansion,
         ColdBendRatio = panel.ColdBendRatio,
     };
+
+    /// <summary>The wind of the site, from its mean to its gust.</summary>
+    public static SiteWind WindOf(KitSpec kit) => new(kit.Site.Wind, Beaufort.ForceOf(kit.Site.Wind.MetersPerSecond), kit.Site.GustFactor);
 
     /// <summary>What one peg holds.</summary>
     public static Force PegHold(KitSpec kit) => Force.FromNewtons(kit.Frame.Pegs.Hold.Kilograms * PanelSag.Gravity);

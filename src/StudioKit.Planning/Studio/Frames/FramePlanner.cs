@@ -54,6 +54,7 @@ internal static class FramePlanner
             Assembly = AssemblyOrder.Build(kit, frame, softboxes, lowerFlashes),
             PackingDown = AssemblyOrder.TakeApart(kit, frame, pieces),
             StandingMass = FrameLoads.StandingMass(kit, panel, frame, parts),
+            Wind = FrameLoads.WindOf(kit),
             Ballast = kit.Frame.Ballast,
             Pegs = kit.Frame.Pegs.Count,
             PegHold = FrameLoads.PegHold(kit),

@@ -1,0 +1,13 @@
+using UnitsNet;
+
+namespace StudioKit.Planning.Studio;
+
+/// <summary>The wind that a studio is to stand in.</summary>
+/// <param name="Mean">Ten-minute mean at its strongest, as the kit gives it.</param>
+/// <param name="Beaufort">Force of that mean on the Beaufort scale [1].</param>
+/// <param name="GustFactor">Three-second gust over that mean [1].</param>
+public sealed record SiteWind(Speed Mean, int Beaufort, double GustFactor)
+{
+    /// <summary>The gust that the frame is checked for.</summary>
+    public Speed Gust => Mean * GustFactor;
+}
