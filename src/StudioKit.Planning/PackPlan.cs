@@ -37,8 +37,8 @@ public sealed record PackPlan
     /// <summary>Whether no other sharing out loads the most loaded person or bag less; true where there is nothing to share out.</summary>
     public bool ProvenMostEven { get; init; } = true;
 
-    /// <summary>Things that no bag takes, each with why.</summary>
-    public IReadOnlyList<string> Misfits { get; init; } = [];
+    /// <summary>Things that no bag takes.</summary>
+    public IReadOnlyList<Misfit> Misfits { get; init; } = [];
 
     /// <summary>What to leave at home; none where nothing need stay.</summary>
     public LeaveAtHomePlan? LeaveAtHome { get; init; }

@@ -1,4 +1,5 @@
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Light;
 using StudioKit.Planning.Studio;
 using StudioKit.Planning.Studio.Lights;
 using UnitsNet;
@@ -11,8 +12,8 @@ public sealed record PanelLightPlan
     /// <summary>Name of the set-up.</summary>
     public required string SetUp { get; init; }
 
-    /// <summary>What is impossible about the geometry, a sentence each; nothing is worked out then.</summary>
-    public IReadOnlyList<string> Problems { get; init; } = [];
+    /// <summary>What is impossible about the geometry; nothing is worked out then.</summary>
+    public IReadOnlyList<LightProblem> Problems { get; init; } = [];
 
     /// <summary>Width of the panel.</summary>
     public required Length PanelWidth { get; init; }
@@ -52,4 +53,12 @@ public sealed record PanelLightPlan
 
     /// <summary>Limits of the theory that the reader must know.</summary>
     public IReadOnlyList<string> Caveats { get; init; } = [];
+
+    /// <summary>Name of the flash that a problem is about; none where it is about none.</summary>
+    /// <param name="problem">One of the problems.</param>
+    public string? FlashOf(LightProblem problem)
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        return problem.Flash is { } number && number <= Flashes.Count ? Flashes[number - 1].Flash : null;
+    }
 }

@@ -7,6 +7,7 @@ using StudioKit.Kits;
 using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Cutting.Reports;
 using StudioKit.Planning.Cutting.Tables;
+using StudioKit.Sheets.Wording;
 using UnitsNet;
 
 namespace StudioKit.Cli.Commands;
@@ -111,7 +112,7 @@ internal sealed class CutCommand
     {
         foreach (var piece in uncut)
         {
-            _host.Error.WriteLine($"studiokit: {piece.Sentence}");
+            _host.Error.WriteLine($"studiokit: {UncutText.Of(piece)}");
         }
 
         return uncut.Count == 0 ? ExitCode.Done : ExitCode.PlanFails;

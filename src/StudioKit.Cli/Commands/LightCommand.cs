@@ -4,6 +4,7 @@ using StudioKit.Cli.Tables;
 using StudioKit.Planning;
 using StudioKit.Planning.Studio.Placing;
 using StudioKit.Sheets.Json;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Cli.Commands;
 
@@ -100,7 +101,7 @@ internal sealed class LightCommand
 
     private ExitCode Verdict(List<PanelLightPlan> lights, List<PlacementPlan> placements)
     {
-        var faults = lights.SelectMany(light => light.Problems.Concat(light.Framings.Where(framing => !framing.PowerReached).Select(framing =>
+        var faults = lights.SelectMany(light => LightProblemText.Of(light).Concat(light.Framings.Where(framing => !framing.PowerReached).Select(framing =>
             $"{framing.Framing}: no power setting gives the darkest visible point its {light.TargetMargin.Nominal} stops.")).Select(problem => $"{light.SetUp}: {problem}"))
             .ToList();
         foreach (var fault in faults)

@@ -27,7 +27,7 @@ public static class BagAssignment
         var bags = pack.Bags.Select((bag, i) => Load(pack, model, search.Best, i)).ToList();
         var people = PackTotals.People(pack, bags);
 
-        return new BagAssignmentResult(bags, people, search.BestUse, search.Proven, [.. Problems(pack, model, bags, people)]);
+        return new BagAssignmentResult(bags, people, search.BestUse, search.Proven);
     }
 
     private static PackedBag Load(PackCase pack, BagModel model, int[] bagOf, int bag)
@@ -40,35 +40,5 @@ public static class BagAssignment
             [.. outside.Select(item => pack.Items[item].Name)],
             Mass.FromGrams(model.Empty[bag] + inside.Sum(item => model.Grams[item])),
             inside.Except(outside).Sum(item => model.Liters[item]) / model.Usable[bag]);
-    }
-
-    private static IEnumerable<string> Problems(
-        PackCase pack, BagModel model, IReadOnlyList<PackedBag> bags, IReadOnlyList<PersonLoad> people)
-    {
-        foreach (var item in pack.Items.Where((_, i) => model.Allowed[i].Length == 0))
-        {
-            yield return item.Bag is { } wanted
-                ? $"{item.Name} does not go in {wanted}."
-                : $"{item.Name} goes in no bag and cannot be strapped outside.";
-        }
-
-        foreach (var (load, bag) in bags.Zip(pack.Bags))
-        {
-            if (bag.HighestLoad is { } limit && load.Mass > limit)
-            {
-                yield return FormattableString.Invariant($"{bag.Name} weighs {load.Mass.Kilograms:0.0} kg, over its {limit.Kilograms:0.0} kg.");
-            }
-
-            if (load.VolumeShare > 1)
-            {
-                yield return FormattableString.Invariant($"{bag.Name} is filled to {100 * load.VolumeShare:0} % of what it takes.");
-            }
-        }
-
-        foreach (var person in people.Where(person => person.Share > pack.HighestShare))
-        {
-            yield return FormattableString.Invariant(
-                $"{person.Person} carries {person.Mass.Kilograms:0.0} kg, {100 * person.Share:0} % of body mass, over the {100 * pack.HighestShare:0} % asked for.");
-        }
     }
 }

@@ -5,10 +5,8 @@ namespace StudioKit.Physics.Packing;
 /// <param name="People">The people who carry them.</param>
 /// <param name="HighestUse">Use of the limit that is used most, of a person or a bag [1]; all limits hold up to 1.</param>
 /// <param name="ProvenOptimal">Whether no other assignment uses the most used limit less, by more than a gram.</param>
-/// <param name="Problems">What does not fit, and why.</param>
 public sealed record BagAssignmentResult(
     IReadOnlyList<PackedBag> Bags,
     IReadOnlyList<PersonLoad> People,
     double HighestUse,
-    bool ProvenOptimal,
-    IReadOnlyList<string> Problems);
+    bool ProvenOptimal);

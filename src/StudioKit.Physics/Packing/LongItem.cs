@@ -50,13 +50,10 @@ public static class LongItem
         if (rod <= longest)
         {
             var placement = length <= inside.Longest ? LongItemPlacement.AlongBag : LongItemPlacement.CornerToCorner;
-            return new LongItemResult(placement, Length.FromMeters(longest), []);
+            return new LongItemResult(placement, Length.FromMeters(longest), false);
         }
 
-        IReadOnlyList<string> caveats = rod > Sticking * inside.Longest.Meters
-            ? ["It sticks out over the bag by more than a tenth: mind branches, doors and other people's eyes."]
-            : [];
-        return new LongItemResult(LongItemPlacement.StrappedOutside, Length.FromMeters(longest), caveats);
+        return new LongItemResult(LongItemPlacement.StrappedOutside, Length.FromMeters(longest), rod > Sticking * inside.Longest.Meters);
     }
 
     private static (double Along, double Across) Bounds(double angle, double a, double b, double d)

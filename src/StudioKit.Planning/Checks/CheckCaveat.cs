@@ -1,5 +1,6 @@
 using StudioKit.Physics.Structure;
 using StudioKit.Physics.Structure.Frames;
+using StudioKit.Planning.Packing;
 
 namespace StudioKit.Planning.Checks;
 
@@ -18,7 +19,7 @@ public abstract record CheckCaveat
     /// <param name="Caveat">As the frame has it.</param>
     public sealed record OfFrame(FrameCaveat Caveat) : CheckCaveat;
 
-    /// <summary>What a stage of the plan says.</summary>
-    /// <param name="Sentence">In a sentence.</param>
-    public sealed record Said(string Sentence) : CheckCaveat;
+    /// <summary>What to mind of a long thing on its bag.</summary>
+    /// <param name="Caveat">As the pack has it.</param>
+    public sealed record OfLongPiece(LongPieceCaveat Caveat) : CheckCaveat;
 }

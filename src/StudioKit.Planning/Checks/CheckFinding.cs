@@ -1,4 +1,7 @@
+using StudioKit.Physics.Light;
 using StudioKit.Physics.Structure.Frames;
+using StudioKit.Planning.Cutting;
+using StudioKit.Planning.Packing;
 
 namespace StudioKit.Planning.Checks;
 
@@ -25,4 +28,18 @@ public abstract record CheckFinding
     /// <summary>Why a frame does not carry a flash.</summary>
     /// <param name="Fault">As the frame has it.</param>
     public sealed record OfCradle(CradleFault Fault) : CheckFinding;
+
+    /// <summary>What is impossible about the place of the flashes below, or of the camera over them.</summary>
+    /// <param name="SetUp">Name of the set-up.</param>
+    /// <param name="Flash">Name of the flash that it is about; none where it is about none.</param>
+    /// <param name="Problem">As the light has it.</param>
+    public sealed record OfLight(string SetUp, string? Flash, LightProblem Problem) : CheckFinding;
+
+    /// <summary>Pieces that can't be cut.</summary>
+    /// <param name="Piece">As the cut plan has them.</param>
+    public sealed record Uncut(UncutPiece Piece) : CheckFinding;
+
+    /// <summary>A thing that no bag takes.</summary>
+    /// <param name="Misfit">As the pack has it.</param>
+    public sealed record NoPlace(Misfit Misfit) : CheckFinding;
 }

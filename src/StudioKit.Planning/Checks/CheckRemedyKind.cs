@@ -9,8 +9,17 @@ public enum CheckRemedyKind
     /// <summary>A panel of at least the amount given, or without the framings named.</summary>
     LargerPanel,
 
-    /// <summary>Another distance of the flash below, or another height of the frame.</summary>
-    MoveFlashBelow,
+    /// <summary>The flash below nearer the panel by the amount given, or a frame higher by as much; part: the flash.</summary>
+    FlashNearerPanel,
+
+    /// <summary>The flash below further from the panel by the amount given; part: the flash.</summary>
+    FlashFurtherFromPanel,
+
+    /// <summary>The flash below nearer the panel's middle by the amount given; part: the flash.</summary>
+    FlashNearerMiddle,
+
+    /// <summary>The flash below aimed at the panel; part: the flash.</summary>
+    AimAtPanel,
 
     /// <summary>A camera that looks down more steeply.</summary>
     SteeperCamera,

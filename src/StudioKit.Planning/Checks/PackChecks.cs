@@ -60,7 +60,7 @@ internal static class PackChecks
         SourceKey = "Derived",
         SourceLocator = "rod and sheet in a box; more than a tenth over the bag catches on things",
         Remedy = piece.SticksOut ? new CheckRemedy(CheckRemedyKind.LongerBag) { Keys = ["pack.bags.inside", "frame.longest-piece", "panel.width", "panel.depth"] } : null,
-        Caveats = [.. piece.Caveats.Select(caveat => new CheckCaveat.Said(caveat))],
+        Caveats = [.. piece.Caveats.Select(caveat => new CheckCaveat.OfLongPiece(caveat))],
     };
 
     private static PlanCheck Places(PackPlan pack) => new()
@@ -71,7 +71,7 @@ internal static class PackChecks
         Capacity = new CheckAmount.HowMany(pack.Items.Count - pack.Misfits.Count),
         SourceKey = "Derived",
         SourceLocator = "box inside a box along its sides",
-        Findings = [.. pack.Misfits.Select(misfit => new CheckFinding.Said(null, misfit))],
+        Findings = [.. pack.Misfits.Select(misfit => new CheckFinding.NoPlace(misfit))],
     };
 
     private static PlanCheck BagMass(BagLoad bag) => new()

@@ -13,7 +13,7 @@ internal static class PlanChecks
     public static IReadOnlyList<PlanCheck> Of(Plan plan) =>
     [
         .. FramingChecks.Of(plan.Framings),
-        .. NeedsPanel(plan) ? new[] { PanelSize(plan.Panel), FlashBelow(LightProblems(plan)) } : [],
+        .. NeedsPanel(plan) ? new[] { PanelSize(plan.Panel), LightChecks.FlashBelow(plan.PanelLights) } : [],
         .. LowCameraAngles(plan),
         .. plan.Panel.Unfilled.Count > 0 ? new[] { CameraAngles(plan.Panel) } : [],
         .. plan.Frame is null && NeedsPanel(plan) && FramePlanner.Obstacle(plan.Kit, plan.Panel) is { } obstacle ? new[] { FrameChecks.Room(obstacle) } : [],
@@ -46,19 +46,6 @@ internal static class PlanChecks
             },
         };
     }
-
-    private static IReadOnlyList<string> LightProblems(Plan plan) =>
-        [.. plan.PanelLights.SelectMany(light => light.Problems.Select(problem => $"{light.SetUp}: {problem}"))];
-
-    private static PlanCheck FlashBelow(IReadOnlyList<string> problems) => new()
-    {
-        Kind = PlanCheckKind.FlashBelow,
-        Passed = problems.Count == 0,
-        SourceKey = "Derived",
-        SourceLocator = "geometry of the studio",
-        Findings = Findings(problems),
-        Remedy = problems.Count == 0 ? null : new CheckRemedy(CheckRemedyKind.MoveFlashBelow) { Keys = ["set-ups.lights.distance", "frame.height"] },
-    };
 
     private static PlanCheck CameraAngles(PanelPlan panel) => new()
     {
@@ -113,10 +100,8 @@ internal static class PlanChecks
             Passed = uncut.Count == 0,
             SourceKey = Practice,
             SourceLocator = "cutting stock with kerf",
-            Findings = Findings(uncut.Select(piece => piece.Sentence)),
+            Findings = [.. uncut.Select(piece => new CheckFinding.Uncut(piece))],
             Remedy = uncut.Count == 0 ? null : new CheckRemedy(CheckRemedyKind.MoreStock) { Keys = ["stock"] },
         };
     }
-
-    private static IReadOnlyList<CheckFinding> Findings(IEnumerable<string> sentences) => [.. sentences.Select(sentence => new CheckFinding.Said(null, sentence))];
 }

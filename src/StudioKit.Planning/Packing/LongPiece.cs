@@ -28,5 +28,5 @@ public sealed record LongPiece
     public required bool SticksOut { get; init; }
 
     /// <summary>What to mind; empty where it rides well.</summary>
-    public IReadOnlyList<string> Caveats { get; init; } = [];
+    public IReadOnlyList<LongPieceCaveat> Caveats { get; init; } = [];
 }

@@ -54,7 +54,7 @@ internal static class LongPieces
                 Placement = LongItemPlacement.StrappedOutside,
                 LongestInside = Length.Zero,
                 SticksOut = true,
-                Caveats = ["It is thicker than the bag is wide."],
+                Caveats = [new LongPieceCaveat(LongPieceCaveatKind.TooThick, bag.Name, inside)],
             };
         }
 
@@ -67,8 +67,8 @@ internal static class LongPieces
             Bag = bag.Name,
             Placement = placed.Placement,
             LongestInside = placed.LongestInside,
-            SticksOut = placed.Caveats.Count > 0,
-            Caveats = placed.Caveats,
+            SticksOut = placed.SticksOut,
+            Caveats = placed.SticksOut ? [new LongPieceCaveat(LongPieceCaveatKind.SticksOut, bag.Name, inside)] : [],
         };
     }
 
@@ -89,7 +89,7 @@ internal static class LongPieces
             SticksOut = !goesInside && size.Longest > Sticking * inside.Longest,
             Caveats = goesInside
                 ? []
-                : [$"The panel is {PlanFormat.Rectangle(size.Longest, size.Middle)}, the back of {bag.Name} {PlanFormat.Rectangle(inside.Longest, inside.Middle)}: pad the corners, mind the wind."],
+                : [new LongPieceCaveat(LongPieceCaveatKind.LargerThanBack, bag.Name, inside) { Size = size }],
         };
     }
 }

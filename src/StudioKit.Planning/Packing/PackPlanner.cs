@@ -29,7 +29,7 @@ internal static class PackPlanner
             Total = total,
             Cells = [.. kit.Flashes.Where(flash => flash.Cell is not null).Select(CellsOf)],
             ProvenMostEven = shared?.ProvenOptimal ?? true,
-            Misfits = [.. items.Where(item => item.Bag is null && kit.Pack.Bags.Count > 0).Select(Misfit)],
+            Misfits = [.. items.Where(item => item.Bag is null && kit.Pack.Bags.Count > 0).Select(item => new Misfit(item.Name, item.Size))],
             LeaveAtHome = HomeChoice.Of(kit, items, total, uses),
         };
         var placed = draft with { LongPieces = frame is null ? [] : LongPieces.Of(kit, panel, frame, items) };
@@ -64,10 +64,6 @@ internal static class PackPlanner
             FromBottom = [.. load.Items.Where(name => !outside.Contains(name))],
         };
     }
-
-    private static string Misfit(PackedItem item) => item.Size is { } size
-        ? $"{item.Name}, {PlanFormat.Millimetres(size.Longest)} × {PlanFormat.Millimetres(size.Middle)} × {PlanFormat.Millimetres(size.Shortest)}, goes in no bag that it may go in, nor can it be strapped outside."
-        : $"{item.Name} goes in no bag.";
 
     private static CellStock CellsOf(FlashSpec flash)
     {

@@ -2,6 +2,7 @@ using System.Globalization;
 using StudioKit.Planning;
 using StudioKit.Planning.Cutting;
 using StudioKit.Sheets.Layout;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Sheets.Documents;
 
@@ -49,7 +50,7 @@ internal static class CutListSheet
 
         foreach (var missing in cuts.Uncut)
         {
-            yield return new Caution(missing.Sentence, "Not cut");
+            yield return new Caution(UncutText.Of(missing), "Not cut");
         }
     }
 
@@ -70,7 +71,7 @@ internal static class CutListSheet
 
         foreach (var missing in frame.SheetCuts.Uncut)
         {
-            yield return new Caution(missing.Sentence, "Not cut");
+            yield return new Caution(UncutText.Of(missing), "Not cut");
         }
 
         yield return new Caution(Cautions.CuttingAcrylic);

@@ -2,6 +2,7 @@ using StudioKit.Physics.Light.Views;
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Sheets.Documents;
 
@@ -16,7 +17,7 @@ internal static class LightSection
         yield return new Heading($"Light on the panel: {light.SetUp}", 2);
         if (light.Problems.Count > 0)
         {
-            yield return new Caution(string.Join(" ", light.Problems), "The flash cannot light the panel as the kit places it");
+            yield return new Caution(string.Join(" ", LightProblemText.Of(light)), "The flash cannot light the panel as the kit places it");
         }
 
         if (light.Framings.Count > 0)

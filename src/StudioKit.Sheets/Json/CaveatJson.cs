@@ -20,6 +20,9 @@ internal static class CaveatJson
             case CheckCaveat.OfFrame frame:
                 Write(json, frame.Caveat);
                 break;
+            case CheckCaveat.OfLongPiece piece:
+                json.Text("kind", MemberText.Of(piece.Caveat.Kind));
+                break;
         }
 
         json.Text("text", CaveatText.Of(caveat));

@@ -1,6 +1,8 @@
 using StudioKit.Kits;
+using StudioKit.Physics.Light;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Checks;
+using StudioKit.Planning.Packing;
 using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Sheets.Json;
@@ -28,9 +30,59 @@ internal static class FindingJson
             case CheckFinding.OfCradle cradle:
                 json.Text("kind", MemberText.Of(cradle.Fault.Kind)).Millimetres("by", cradle.Fault.By);
                 break;
+            case CheckFinding.OfLight light:
+                json.Text("setUp", light.SetUp).Text("part", light.Flash);
+                Write(json, light.Problem);
+                break;
+            case CheckFinding.Uncut { Piece: var piece }:
+                json.Text("kind", MemberText.Of(piece.Reason))
+                    .Text("part", piece.Label)
+                    .Count("count", piece.Count)
+                    .Millimetres("side", piece.Side)
+                    .Millimetres("otherSide", piece.OtherSide);
+                break;
+            case CheckFinding.NoPlace { Misfit: var misfit }:
+                Write(json, misfit);
+                break;
         }
 
         json.Text("text", FindingText.Of(finding));
+    }
+
+    private static void Write(JsonReport json, Misfit misfit) => json
+        .Text("kind", "no-place")
+        .Text("part", misfit.Name)
+        .Millimetres("longestSide", misfit.Size?.Longest)
+        .Millimetres("middleSide", misfit.Size?.Middle)
+        .Millimetres("shortestSide", misfit.Size?.Shortest);
+
+    private static void Write(JsonReport json, LightProblem problem)
+    {
+        json.Text("kind", MemberText.Of(problem.Kind)).Text("view", problem.View);
+        if (problem.Quantity is { } quantity)
+        {
+            json.Text("quantity", MemberText.Of(quantity)).Number("value", problem.Value);
+        }
+
+        if (problem.By is { } by)
+        {
+            json.Millimetres("by", by);
+        }
+
+        if (problem.Pitch is { } pitch)
+        {
+            json.Number("pitchDeg", pitch.Degrees);
+        }
+
+        if (problem.Right is { } right)
+        {
+            json.Millimetres("right", right).Millimetres("back", problem.Back);
+        }
+
+        if (problem.Arc is { } arc)
+        {
+            json.Millimetres("arc", arc).Millimetres("radius", problem.Radius);
+        }
     }
 
     /// <summary>Writes a move of a flash.</summary>

@@ -1,6 +1,7 @@
 using StudioKit.Kits;
 using StudioKit.Physics.Sources;
 using StudioKit.Planning;
+using StudioKit.Planning.Checks;
 using StudioKit.Planning.Packing;
 
 namespace StudioKit.Sheets.Json;
@@ -29,9 +30,9 @@ internal static class PackJson
                 .Text("bag", piece.Bag)
                 .Text("placement", MemberText.Of(piece.Placement))
                 .Millimetres("longestInside", piece.LongestInside)
-                .Texts("caveats", piece.Caveats))
+                .List("caveats", piece.Caveats, caveat => CaveatJson.Write(json, new CheckCaveat.OfLongPiece(caveat))))
             .List("cells", pack.Cells, stock => WriteCells(json, stock))
-            .Texts("misfits", pack.Misfits);
+            .List("misfits", pack.Misfits, misfit => FindingJson.Write(json, new CheckFinding.NoPlace(misfit)));
         if (pack.LeaveAtHome is { } home)
         {
             json.Section("leaveAtHome", () => json

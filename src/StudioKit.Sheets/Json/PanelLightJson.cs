@@ -2,6 +2,7 @@ using StudioKit.Kits;
 using StudioKit.Physics.Light;
 using StudioKit.Physics.Light.Views;
 using StudioKit.Planning;
+using StudioKit.Planning.Checks;
 using StudioKit.Planning.Studio;
 using StudioKit.Planning.Studio.Lights;
 using StudioKit.Planning.Studio.Placing;
@@ -15,7 +16,7 @@ public static class PanelLightJson
     public static void Write(JsonReport json, PanelLightPlan light, bool withGrids)
     {
         json.Text("setUp", light.SetUp)
-            .Texts("problems", light.Problems)
+            .List("problems", light.Problems, problem => FindingJson.Write(json, new CheckFinding.OfLight(light.SetUp, light.FlashOf(problem), problem)))
             .Millimetres("panelWidth", light.PanelWidth)
             .Millimetres("panelDepth", light.PanelDepth)
             .Millimetres("sweptLength", light.SweptLength)

@@ -9,11 +9,16 @@ internal static class CheckRemedies
     /// <remarks>Where a check has no remedy of its own, its findings say what to do.</remarks>
     public static string Of(PlanCheck check) => check.Passed ? "" : check.Remedy is { } remedy ? Of(remedy) : FindingText.Of(check);
 
+    private static string Flash(CheckRemedy remedy) => remedy.Parts.Count > 0 ? remedy.Parts[0] : "the flash below";
+
     private static string Of(CheckRemedy remedy) => remedy.Kind switch
     {
         CheckRemedyKind.LowerMagnification => "Take a lower magnification, a shorter tube or a longer lens.",
         CheckRemedyKind.LargerPanel => $"Cut the panel to {AmountText.Of(remedy.Amount)}, or leave out {string.Join(", ", remedy.Parts)} or its low camera angle.",
-        CheckRemedyKind.MoveFlashBelow => "Change the light's distance, or the frame's height.",
+        CheckRemedyKind.FlashNearerPanel => $"Bring {Flash(remedy)} {AmountText.Of(remedy.Amount)} nearer the panel, or make the frame higher by as much.",
+        CheckRemedyKind.FlashFurtherFromPanel => $"Move {Flash(remedy)} {AmountText.Of(remedy.Amount)} further from the panel, or tilt it less.",
+        CheckRemedyKind.FlashNearerMiddle => $"Move {Flash(remedy)} {AmountText.Of(remedy.Amount)} nearer the panel's middle, or take a larger panel.",
+        CheckRemedyKind.AimAtPanel => $"Aim {Flash(remedy)} at the panel.",
         CheckRemedyKind.SteeperCamera => "Look down more steeply, or leave these framings out of the set-up.",
         CheckRemedyKind.SweptTable => "Take 'kind: swept-table' for the frame, or look down more steeply.",
         CheckRemedyKind.OtherFrameSize => "Change the frame's height or the panel's size.",

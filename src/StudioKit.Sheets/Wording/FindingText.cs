@@ -14,6 +14,9 @@ internal static class FindingText
         CheckFinding.OfNoFrame none => FrameText.Of(none.Obstacle),
         CheckFinding.OfFrame frame => FrameText.Of(frame.Problem),
         CheckFinding.OfCradle cradle => $"{CradleText.Clause(cradle.Fault)}.",
+        CheckFinding.OfLight light => $"{light.SetUp}: {LightProblemText.Of(light.Problem, light.Flash)}",
+        CheckFinding.Uncut uncut => UncutText.Of(uncut.Piece),
+        CheckFinding.NoPlace none => PackText.Of(none.Misfit),
         _ => throw new ArgumentOutOfRangeException(nameof(finding), finding, "A finding without words."),
     };
 }

@@ -26,6 +26,18 @@ public sealed class SceneCheckTests
     [Fact]
     public void A_flash_through_a_skirt_is_named() => Kinds(Studio.Flash(x: 0.29)).Should().Equal(LightProblemKind.OutsideSkirts);
 
+    /// <summary>By the studio's measures: the sheet 500 mm up and 600 mm wide, a window 50 mm wide.</summary>
+    [Fact]
+    public void A_flash_that_reaches_too_far_says_by_how_much()
+    {
+        double By(Emitter flash) => SceneCheck.Problems(Studio.Scene(Studio.Panel(), Studio.WhiteSkirts, flash)).Single().By!.Value.Millimeters;
+
+        By(Studio.Flash(z: 0.6)).Should().BeApproximately(100, 1e-9);
+        By(Studio.Flash(z: -0.01)).Should().BeApproximately(10, 1e-9);
+        By(Studio.Flash(x: 0.29)).Should().BeApproximately(15, 1e-9, "290 + 25 − 300 mm");
+        By(Studio.Flash(y: -0.24)).Should().BeApproximately(40, 1e-9, "240 + 25 − 225 mm");
+    }
+
     [Fact]
     public void A_flash_aimed_away_is_named()
     {
@@ -73,11 +85,11 @@ public sealed class SceneCheckTests
     }
 
     [Fact]
-    public void Solving_an_impossible_studio_throws_with_the_same_sentence()
+    public void Solving_an_impossible_studio_throws_with_the_same_problem()
     {
         var solve = () => LightSolver.Solve(Studio.Scene(Studio.Panel(), Studio.WhiteSkirts, Studio.Flash(z: 0.6)), new PanelGrid(2, 2));
 
-        solve.Should().Throw<ArgumentException>().WithMessage("*Flash 1 stands level with the sheet or above it*");
+        solve.Should().Throw<ArgumentException>().WithMessage("*Kind = AboveSheet*Flash = 1*");
     }
 
     private static IEnumerable<LightProblemKind> Kinds(params Emitter[] emitters) =>

@@ -47,7 +47,7 @@ public sealed class PackingFactsTests
         Placed(600).Should().Be(LongItemPlacement.AlongBag);
         Placed(640).Should().Be(LongItemPlacement.CornerToCorner);
         Placed(655).Should().Be(LongItemPlacement.StrappedOutside);
-        LongItem.Place(Length.FromMillimeters(700), Length.FromMillimeters(26.7), bag).Caveats.Should().ContainSingle();
+        LongItem.Place(Length.FromMillimeters(700), Length.FromMillimeters(26.7), bag).SticksOut.Should().BeTrue();
     }
 
     /// <summary>Watt hours by volts × ampere hours; limits of 100 and 160 Wh as the Transportation Security Administration prints them.</summary>

@@ -89,7 +89,7 @@ public sealed class FirstFitBarCutPlannerTests
         var plan = Planner.Plan(Job(1000, 3, (1001, 2), (400, 1)));
 
         plan.Complete.Should().BeFalse();
-        plan.Uncut.Should().ContainSingle().Which.Should().Be(new UncutPiece("P0", "1001 mm", 2, UncutReason.TooLarge));
+        plan.Uncut.Should().ContainSingle().Which.Should().Be(new UncutPiece("P0", Length.FromMillimeters(1001), null, 2, UncutReason.TooLarge));
         plan.Proof.Gap.Should().BeNull();
     }
 
@@ -99,7 +99,7 @@ public sealed class FirstFitBarCutPlannerTests
     {
         var plan = Planner.Plan(Job(5_000_000, 3, (2_000_001.23, 2), (400, 1)));
 
-        plan.Uncut.Should().ContainSingle().Which.Should().Be(new UncutPiece("P0", "2000001.3 mm", 2, UncutReason.TooLarge));
+        plan.Uncut.Should().ContainSingle().Which.Should().Be(new UncutPiece("P0", Length.FromMillimeters(2_000_001.3), null, 2, UncutReason.TooLarge));
         plan.Bars.Should().ContainSingle();
     }
 
@@ -108,7 +108,7 @@ public sealed class FirstFitBarCutPlannerTests
     {
         var plan = Planner.Plan(Job(1000, 3, (600, 3)) with { Stock = [new("S", Length.FromMillimeters(1000), 1, 2)] });
 
-        plan.Uncut.Should().ContainSingle().Which.Should().Be(new UncutPiece("P0", "600 mm", 1, UncutReason.NotEnoughStock));
+        plan.Uncut.Should().ContainSingle().Which.Should().Be(new UncutPiece("P0", Length.FromMillimeters(600), null, 1, UncutReason.NotEnoughStock));
     }
 
     [Fact]

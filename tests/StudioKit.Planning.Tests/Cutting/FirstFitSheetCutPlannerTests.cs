@@ -38,7 +38,7 @@ public sealed class FirstFitSheetCutPlannerTests
         var (side, depth) = (Length.FromMillimeters(1_001_012.95), Length.FromMillimeters(300));
         var plan = Planner.Plan(new SheetCutRequest { Pieces = [new SheetPiece("panel", side, depth)], Stock = [new StockSheet("to order", side, depth)] });
 
-        plan.Uncut.Should().ContainSingle().Which.Should().Be(new UncutPiece("panel", "1001013 mm x 300 mm", 1, UncutReason.TooLarge));
+        plan.Uncut.Should().ContainSingle().Which.Should().Be(new UncutPiece("panel", Length.FromMillimeters(1_001_013), Length.FromMillimeters(300), 1, UncutReason.TooLarge));
         plan.Sheets.Should().BeEmpty();
     }
 

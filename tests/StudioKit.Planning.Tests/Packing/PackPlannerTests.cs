@@ -115,7 +115,9 @@ public sealed class PackPlannerTests
         var check = plan.Checks.Single(check => check.Kind == PlanCheckKind.LongThing && check.Parts.SequenceEqual(["panel", "frame pack"]));
         check.Passed.Should().BeTrue("600 mm are within a tenth of 620 mm");
         check.Capacity.Should().BeOfType<CheckAmount.LongRoom>().Which.Placement.Should().Be(LongItemPlacement.StrappedOutside);
-        check.Caveats.Should().ContainSingle().Which.Should().BeOfType<CheckCaveat.Said>().Which.Sentence.Should().Contain("600 × 400 mm");
+        var caveat = check.Caveats.Should().ContainSingle().Which.Should().BeOfType<CheckCaveat.OfLongPiece>().Which.Caveat;
+        caveat.Kind.Should().Be(LongPieceCaveatKind.LargerThanBack);
+        (caveat.Size!.Longest.Millimeters, caveat.Size.Middle.Millimeters).Should().Be((600, 400));
     }
 
     // E33 of the rod formula: a rod of 26.7 mm goes into 600 × 300 mm up to 650.1 mm (worked by hand from the rectangle bound).

@@ -1,9 +1,12 @@
+using StudioKit.Physics.Light;
 using StudioKit.Physics.Optics;
 using StudioKit.Physics.Packing;
 using StudioKit.Physics.Structure;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning;
 using StudioKit.Planning.Checks;
+using StudioKit.Planning.Cutting;
+using StudioKit.Planning.Packing;
 using StudioKit.Sheets.Wording;
 using UnitsNet;
 
@@ -107,6 +110,67 @@ public sealed class CheckTextTests
         foreach (var caveat in caveats)
         {
             CheckText.Note(Sag with { Caveats = [caveat] }).Should().EndWith(".", caveat.ToString()).And.NotContain("  ");
+        }
+    }
+
+    [Fact]
+    public void Every_problem_of_a_lit_panel_has_words()
+    {
+        var ten = Length.FromMillimeters(10);
+        var whole = new LightProblem(LightProblemKind.NoExtent)
+        {
+            Quantity = LightQuantity.PanelWidth,
+            Value = 0.01,
+            Lowest = 0,
+            Highest = 1,
+            Flash = 1,
+            View = "moth",
+            By = ten,
+            Pitch = Angle.FromDegrees(-5),
+            Right = ten,
+            Back = ten,
+            Arc = ten,
+            Radius = ten,
+        };
+        LightProblem[] problems =
+        [
+            .. Enum.GetValues<LightProblemKind>().Select(kind => whole with { Kind = kind }),
+            .. Enum.GetValues<LightQuantity>().Where(quantity => quantity != LightQuantity.FlashLight).Select(quantity => whole with { Quantity = quantity }),
+            new(LightProblemKind.OutOfRange) { Quantity = LightQuantity.FlashLight, Flash = 1 },
+        ];
+
+        foreach (var problem in problems)
+        {
+            CheckText.Remedy(Sag with { Passed = false, Findings = [new CheckFinding.OfLight("white", "sedge", problem)] })
+                .Should().StartWith("white: ").And.EndWith(".").And.NotMatchRegex("  | [,.;]", problem.ToString());
+        }
+
+        CheckText.Remedy(Sag with { Passed = false, Findings = [new CheckFinding.OfLight("white", "sedge", whole with { Kind = LightProblemKind.InsideFloor })] })
+            .Should().Be("white: sedge reaches 10 mm into the ground.");
+    }
+
+    [Fact]
+    public void What_is_not_cut_and_what_goes_in_no_bag_is_told_with_its_size()
+    {
+        string Said(CheckFinding finding) => CheckText.Remedy(Sag with { Passed = false, Findings = [finding] });
+        var (long1, short1) = (Length.FromMillimeters(1001.5), Length.FromMillimeters(300));
+
+        Said(new CheckFinding.Uncut(new UncutPiece("A1", long1, null, 2, UncutReason.TooLarge)))
+            .Should().Be("'A1' (1001.5 mm) is larger than any stock allows: take larger stock or split the piece.");
+        Said(new CheckFinding.Uncut(new UncutPiece("panel", long1, short1, 2, UncutReason.NotEnoughStock)))
+            .Should().Be("'panel' (1001.5 mm x 300 mm) is missing 2 times for want of stock: add stock.");
+        Said(new CheckFinding.NoPlace(new Misfit("stool", new BoxSize(short1, short1, short1)))).Should().StartWith("stool, 300 mm × 300 mm × 300 mm, goes in no bag");
+        Said(new CheckFinding.NoPlace(new Misfit("hide", null))).Should().Be("hide goes in no bag.");
+    }
+
+    [Fact]
+    public void Every_caveat_of_a_long_thing_has_words()
+    {
+        var box = new BoxSize(Length.FromMillimeters(600), Length.FromMillimeters(400), Length.FromMillimeters(3));
+
+        foreach (var kind in Enum.GetValues<LongPieceCaveatKind>())
+        {
+            CheckText.Note(Sag with { Caveats = [new CheckCaveat.OfLongPiece(new LongPieceCaveat(kind, "rucksack", box) { Size = box })] }).Should().EndWith(".", kind.ToString());
         }
     }
 

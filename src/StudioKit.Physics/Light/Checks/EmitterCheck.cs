@@ -1,3 +1,5 @@
+using UnitsNet;
+
 namespace StudioKit.Physics.Light.Checks;
 
 /// <summary>Names what is impossible about one flash.</summary>
@@ -7,14 +9,13 @@ internal static class EmitterCheck
     {
         if (!emitter.Centre.IsFinite || !(double.IsFinite(emitter.AxialIntensityTime) && emitter.AxialIntensityTime >= 0))
         {
-            return [new(LightProblemKind.OutOfRange, Text(number, "has a place or an intensity that is not a number, or is negative"))];
+            return [new(LightProblemKind.OutOfRange) { Quantity = LightQuantity.FlashLight, Flash = number }];
         }
 
         LightProblem[] extent =
         [
-            .. SceneCheck.Extent(
-                (FormattableString.Invariant($"width of flash {number}'s window"), emitter.Width.Meters),
-                (FormattableString.Invariant($"height of flash {number}'s window"), emitter.Height.Meters)),
+            .. SceneCheck.Extent((LightQuantity.WindowWidth, emitter.Width.Meters), (LightQuantity.WindowHeight, emitter.Height.Meters))
+                .Select(problem => problem with { Flash = number }),
         ];
         return extent.Length > 0 ? extent : PlaceProblems(panel, surround, emitter, number);
     }
@@ -22,32 +23,36 @@ internal static class EmitterCheck
     private static IEnumerable<LightProblem> PlaceProblems(LightPanel panel, LightSurround surround, Emitter emitter, int number)
     {
         var corners = Corners(emitter);
-        if (corners.Max(corner => corner.Z) >= panel.Height.Meters)
+        var over = corners.Max(corner => corner.Z) - panel.Height.Meters;
+        if (over >= 0)
         {
-            yield return new(LightProblemKind.AboveSheet, Text(number, "stands level with the sheet or above it"));
+            yield return new(LightProblemKind.AboveSheet) { Flash = number, By = Length.FromMeters(over) };
             yield break;
         }
 
-        if (corners.Min(corner => corner.Z) < 0)
+        var lowest = corners.Min(corner => corner.Z);
+        if (lowest < 0)
         {
-            yield return new(LightProblemKind.InsideFloor, Text(number, "reaches into the ground"));
+            yield return new(LightProblemKind.InsideFloor) { Flash = number, By = Length.FromMeters(-lowest) };
         }
 
-        if (surround.SkirtReflectance is not null && corners.Any(corner => !IsInside(panel, corner)))
+        var beyond = corners.Max(corner => Beyond(panel, corner));
+        if (surround.SkirtReflectance is not null && beyond >= 0)
         {
-            yield return new(LightProblemKind.OutsideSkirts, Text(number, "reaches through a skirt"));
+            yield return new(LightProblemKind.OutsideSkirts) { Flash = number, By = Length.FromMeters(beyond) };
         }
 
         if (!LightsPanel(panel, emitter))
         {
-            yield return new(LightProblemKind.AimedAway, Text(number, "is aimed away: none of its light goes straight to the panel"));
+            yield return new(LightProblemKind.AimedAway) { Flash = number };
         }
     }
 
-    private static bool IsInside(LightPanel panel, Position place)
+    // How far a place lies outside the panel's edges, where the skirts hang; negative inside [m].
+    private static double Beyond(LightPanel panel, Position place)
     {
         var surface = new PanelSurface(panel);
-        return Math.Abs(place.X) < surface.Width / 2 && place.Y > surface.FrontY && place.Y < surface.BackY;
+        return Math.Max(Math.Abs(place.X) - (surface.Width / 2), Math.Max(surface.FrontY - place.Y, place.Y - surface.BackY));
     }
 
     // Under a thousandth of the axial intensity at every one of 5 × 5 points counts as none.
@@ -72,6 +77,4 @@ internal static class EmitterCheck
 
         return [At(-1, -1), At(1, -1), At(1, 1), At(-1, 1)];
     }
-
-    private static string Text(int number, string what) => FormattableString.Invariant($"Flash {number} {what}.");
 }

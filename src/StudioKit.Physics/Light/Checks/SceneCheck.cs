@@ -6,6 +6,7 @@ namespace StudioKit.Physics.Light.Checks;
 public static class SceneCheck
 {
     private const double MostReflectance = 0.99;
+    private const double WidestOpenFloor = 10;
 
     /// <summary>All that is wrong with a scene; empty when it can be computed.</summary>
     [Source("Derived", "geometry of the studio: light must leave the window below the sheet, inside the skirts and above the ground")]
@@ -50,7 +51,7 @@ public static class SceneCheck
         }
 
         return emitters.Count == 0
-            ? [new(LightProblemKind.NoFlash, "No flash stands under the panel.")]
+            ? [new(LightProblemKind.NoFlash)]
             : [.. emitters.SelectMany((emitter, index) => EmitterCheck.Problems(panel, surround, emitter, index + 1))];
     }
 
@@ -58,21 +59,20 @@ public static class SceneCheck
     {
         if (problems.Count > 0)
         {
-            throw new ArgumentException(string.Join(' ', problems.Select(problem => problem.Sentence)), nameof(problems));
+            throw new ArgumentException(string.Join(' ', problems), nameof(problems));
         }
     }
 
-    internal static IEnumerable<LightProblem> Extent(params (string Name, double Metres)[] lengths) => lengths
+    internal static IEnumerable<LightProblem> Extent(params (LightQuantity Quantity, double Metres)[] lengths) => lengths
         .Where(length => !(double.IsFinite(length.Metres) && length.Metres > 0))
-        .Select(length => new LightProblem(
-            LightProblemKind.NoExtent, FormattableString.Invariant($"The {length.Name} is {1000 * length.Metres:0.#} mm; it must be above zero.")));
+        .Select(length => new LightProblem(LightProblemKind.NoExtent) { Quantity = length.Quantity, Value = length.Metres });
 
     private static IEnumerable<LightProblem> PanelProblems(LightPanel panel) =>
     [
-        .. Extent(("panel's width", panel.Width.Meters), ("panel's depth", panel.Depth.Meters), ("panel's height", panel.Height.Meters)),
-        .. Share("panel's transmittance", panel.Transmittance, double.Epsilon, 1),
-        .. Share("panel's underside reflectance", panel.UndersideReflectance, 0, MostReflectance),
-        .. Share("panel's scatter exponent", panel.ScatterExponent, 0, 1000),
+        .. Extent((LightQuantity.PanelWidth, panel.Width.Meters), (LightQuantity.PanelDepth, panel.Depth.Meters), (LightQuantity.PanelHeight, panel.Height.Meters)),
+        .. Share(LightQuantity.Transmittance, panel.Transmittance, double.Epsilon, 1),
+        .. Share(LightQuantity.UndersideReflectance, panel.UndersideReflectance, 0, MostReflectance),
+        .. Share(LightQuantity.ScatterExponent, panel.ScatterExponent, 0, 1000),
     ];
 
     private static IEnumerable<LightProblem> SweepProblems(LightPanel panel)
@@ -86,21 +86,18 @@ public static class SceneCheck
         var isPossible = radius.Meters > 0 && arc >= 0 && arc < panel.Depth.Meters && arc <= radius.Meters * Math.PI / 2;
         return isPossible
             ? []
-            : [new(LightProblemKind.ImpossibleSweep, FormattableString.Invariant(
-                $"An arc of {1000 * arc:0} mm with radius {1000 * radius.Meters:0} mm must be shorter than the sheet and at most a quarter turn."))];
+            : [new(LightProblemKind.ImpossibleSweep) { Arc = panel.SweptLength, Radius = radius }];
     }
 
     private static IEnumerable<LightProblem> SurroundProblems(LightSurround surround) =>
     [
-        .. Share("ground's reflectance", surround.FloorReflectance, 0, MostReflectance),
-        .. Share("skirts' reflectance", surround.SkirtReflectance ?? 0, 0, MostReflectance),
-        .. surround.OpenFloorMargin is { } margin && !(margin.Meters is >= 0 and <= 10)
-            ? [new LightProblem(LightProblemKind.OutOfRange, "The lit ground beyond the panel must reach 0 m to 10 m.")]
-            : Array.Empty<LightProblem>(),
+        .. Share(LightQuantity.FloorReflectance, surround.FloorReflectance, 0, MostReflectance),
+        .. Share(LightQuantity.SkirtReflectance, surround.SkirtReflectance ?? 0, 0, MostReflectance),
+        .. surround.OpenFloorMargin is { } margin ? Share(LightQuantity.OpenFloorMargin, margin.Meters, 0, WidestOpenFloor) : [],
     ];
 
-    private static IEnumerable<LightProblem> Share(string name, double value, double lowest, double highest) =>
+    private static IEnumerable<LightProblem> Share(LightQuantity quantity, double value, double lowest, double highest) =>
         value >= lowest && value <= highest
             ? []
-            : [new(LightProblemKind.OutOfRange, FormattableString.Invariant($"The {name} is {value:0.###}; it must lie between {lowest:0.##} and {highest:0.##}."))];
+            : [new(LightProblemKind.OutOfRange) { Quantity = quantity, Value = value, Lowest = lowest, Highest = highest }];
 }

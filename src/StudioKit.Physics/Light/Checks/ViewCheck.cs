@@ -8,9 +8,9 @@ internal static class ViewCheck
         LightProblem[] extent =
         [
             .. SceneCheck.Extent(
-                ($"field width of {view.Name}", view.FieldWidth.Meters),
-                ($"field height of {view.Name}", view.FieldHeight.Meters),
-                ($"pupil distance of {view.Name}", view.PupilDistance.Meters)),
+                (LightQuantity.FieldWidth, view.FieldWidth.Meters),
+                (LightQuantity.FieldHeight, view.FieldHeight.Meters),
+                (LightQuantity.PupilDistance, view.PupilDistance.Meters)).Select(problem => problem with { View = view.Name }),
         ];
         return extent.Length > 0 ? extent : [.. Standing(view), .. Subject(panel, view)];
     }
@@ -21,8 +21,7 @@ internal static class ViewCheck
         var rise = view.SubjectHeight.Meters + (view.PupilDistance.Meters * Math.Sin(view.Pitch.Radians));
         return pitch is >= 0 and <= 90 && view.SubjectHeight.Meters >= 0 && rise > 0
             ? []
-            : [new(LightProblemKind.CameraBelowPanel, FormattableString.Invariant(
-                $"{view.Name}: with a pitch of {pitch:0.#}° the camera does not look down on the sheet from above it."))];
+            : [new(LightProblemKind.CameraBelowPanel) { View = view.Name, Pitch = view.Pitch }];
     }
 
     private static IEnumerable<LightProblem> Subject(LightPanel panel, CameraView view)
@@ -31,7 +30,6 @@ internal static class ViewCheck
         var (x, y) = (view.SubjectRight.Meters, view.SubjectBack.Meters);
         return Math.Abs(x) <= surface.Width / 2 && y >= surface.FrontY && y <= surface.SweepStartY
             ? []
-            : [new(LightProblemKind.SubjectOffPanel, FormattableString.Invariant(
-                $"{view.Name}: the subject stands {1000 * x:0} mm right and {1000 * y:0} mm back of the panel's middle, off its flat part."))];
+            : [new(LightProblemKind.SubjectOffPanel) { View = view.Name, Right = view.SubjectRight, Back = view.SubjectBack }];
     }
 }

@@ -81,7 +81,7 @@ internal sealed class BarJob : CutJob
     }
 
     private static UncutPiece TooLongPiece(BarPiece piece) => new(
-        piece.Label, Tenths.Text(piece.Length), Wanted(piece.Count), UncutReason.TooLarge);
+        piece.Label, Tenths.RoundedUp(piece.Length), null, Wanted(piece.Count), UncutReason.TooLarge);
 
     private int Capacity(StockBar bar)
     {

@@ -86,7 +86,7 @@ internal sealed class BarPlanBuilder
     private IEnumerable<UncutPiece> Missing() =>
         from i in Enumerable.Range(0, _taken.Length)
         from missing in _job.Pieces[i].Skip(_taken[i]).GroupBy(piece => piece.Label, StringComparer.Ordinal)
-        select new UncutPiece(missing.Key, Tenths.Text(_job.FinishedLength(i)), missing.Count(), UncutReason.NotEnoughStock);
+        select new UncutPiece(missing.Key, Tenths.ToLength(_job.FinishedLength(i)), null, missing.Count(), UncutReason.NotEnoughStock);
 
     private StockBar[] Offcuts(List<CutBar> bars) =>
     [

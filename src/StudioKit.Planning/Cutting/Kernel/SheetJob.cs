@@ -46,8 +46,8 @@ internal sealed class SheetJob : CutJob
     }
 
     public static IEnumerable<UncutPiece> Named(IEnumerable<SheetPiece> pieces, UncutReason reason) => pieces
-        .GroupBy(piece => (piece.Label, Text: $"{Side(piece.Width)} x {Side(piece.Height)}"))
-        .Select(group => new UncutPiece(group.Key.Label, group.Key.Text, group.Count(), reason));
+        .GroupBy(piece => (piece.Label, Tenths.RoundedUp(piece.Width).Millimeters, Tenths.RoundedUp(piece.Height).Millimeters))
+        .Select(group => new UncutPiece(group.Key.Label, Length.FromMillimeters(group.Key.Item2), Length.FromMillimeters(group.Key.Item3), group.Count(), reason));
 
     /// <summary>The bound that needs no search: cost of enough area, and of one sheet at least [ticks].</summary>
     public long QuickBound()
@@ -61,8 +61,6 @@ internal sealed class SheetJob : CutJob
             Kinds.Sum(kind => kind.Area * kind.Demand), Stock.Select(sheet => (sheet.Area, sheet.Cost, sheet.Available)));
         return Math.Max(area, Stock.Min(sheet => sheet.Cost));
     }
-
-    private static string Side(Length side) => Tenths.Text(side);
 
     private static IEnumerable<SheetPiece> Each(SheetPiece piece) => Enumerable.Repeat(piece, Wanted(piece.Count));
 

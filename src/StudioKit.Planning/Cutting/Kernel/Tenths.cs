@@ -1,4 +1,3 @@
-using System.Globalization;
 using StudioKit.Physics;
 using UnitsNet;
 
@@ -27,12 +26,8 @@ internal static class Tenths
 
     public static Length ToLength(int tenths) => Length.FromMillimeters(tenths / 10.0);
 
-    public static string Text(int tenths) => Text(tenths / 10.0);
-
-    /// <summary>A side of a piece as printed, never smaller than it is.</summary>
-    public static string Text(Length side) => Text(Math.Ceiling((10 * side.Millimeters) - Noise) / 10);
-
-    private static string Text(double millimeters) => millimeters.ToString("0.#", CultureInfo.InvariantCulture) + " mm";
+    /// <summary>A side of a piece up to the next tenth, however long it is.</summary>
+    public static Length RoundedUp(Length side) => Length.FromMillimeters(Math.Ceiling((10 * side.Millimeters) - Noise) / 10);
 
     private static double InTenths(Length length, string name) =>
         10 * Guard.Between(length.Millimeters, 0, LongestMillimeters, name);

@@ -28,7 +28,7 @@ public sealed record BarCutReport : CutReport
             LowerBound = plan.Proof.LowerBound,
             KerfMm = Millimeters(request.Kerf),
             TrimMm = Millimeters(request.Trim),
-            Uncut = plan.Uncut,
+            Uncut = [.. plan.Uncut.Select(ReportedUncut.From)],
             StockForNextTime =
             [
                 .. plan.StockForNextTime.Select(bar =>

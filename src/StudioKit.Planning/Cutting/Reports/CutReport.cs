@@ -24,7 +24,7 @@ public abstract record CutReport
     public required double TrimMm { get; init; }
 
     /// <summary>Pieces that can't be cut.</summary>
-    public required IReadOnlyList<UncutPiece> Uncut { get; init; }
+    public required IReadOnlyList<ReportedUncut> Uncut { get; init; }
 
     /// <summary>Stock after the job.</summary>
     public required IReadOnlyList<ReportedStock> StockForNextTime { get; init; }

@@ -24,7 +24,7 @@ public sealed record SheetCutReport : CutReport
             LowerBound = plan.Proof.LowerBound,
             KerfMm = Millimeters(request.Kerf),
             TrimMm = Millimeters(request.Trim),
-            Uncut = plan.Uncut,
+            Uncut = [.. plan.Uncut.Select(ReportedUncut.From)],
             StockForNextTime =
             [
                 .. plan.StockForNextTime.Select(sheet => new ReportedStock(

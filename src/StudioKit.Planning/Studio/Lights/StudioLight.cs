@@ -25,11 +25,11 @@ public sealed class StudioLight
     /// <summary>The panel lit by a set-up's flashes where they stand.</summary>
     internal LitPanel Of(SetUpSpec setUp) => _store.Lit(PanelScene.Of(_kit, _panel, _frame, setUp));
 
-    /// <summary>What is impossible about a set-up's geometry, a sentence each; such a set-up is planned without a light map.</summary>
-    internal IReadOnlyList<string> ProblemsOf(SetUpSpec setUp, IReadOnlyList<PlannedFraming> framings)
+    /// <summary>What is impossible about a set-up's geometry; such a set-up is planned without a light map.</summary>
+    internal IReadOnlyList<LightProblem> ProblemsOf(SetUpSpec setUp, IReadOnlyList<PlannedFraming> framings)
     {
         var views = PanelSight.Of(_kit.Subjects, setUp, framings).Select(ViewOf).ToList();
-        return [.. SceneCheck.Problems(Of(setUp).Scene, views).Select(problem => problem.Sentence).Distinct(StringComparer.Ordinal)];
+        return [.. SceneCheck.Problems(Of(setUp).Scene, views).Distinct()];
     }
 
     /// <summary>Margins over the frame of one framing at each possible camera angle, flashes below at full power.</summary>
