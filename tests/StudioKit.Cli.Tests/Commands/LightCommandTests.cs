@@ -61,7 +61,7 @@ public sealed class LightCommandTests : IDisposable
         var run = Light(Kit.Replace("45 cm", "60 cm", StringComparison.Ordinal));
 
         run.ExitCode.Should().Be(1);
-        run.Error.Should().Contain("Flash 1 reaches into the ground.");
+        run.Error.Should().Contain("sedge reaches 100 mm into the ground.");
     }
 
     [Fact]
