@@ -8,6 +8,9 @@ public sealed record FittingsSpec
     /// <summary>Name of the family on the shopping list.</summary>
     public string Name { get; init; } = "20 mm PVC-U fittings";
 
+    /// <summary>Outside diameter of the pipe that goes into their sockets; none where it was not given.</summary>
+    public Length? PipeDiameter { get; init; }
+
     /// <summary>Elbow of 90°.</summary>
     public FittingSpec Elbow { get; init; } = Default(11, 16, 15);
 

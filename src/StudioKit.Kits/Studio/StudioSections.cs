@@ -91,6 +91,7 @@ internal static class StudioSections
 
     public static readonly Section<FittingsSpec> Fittings = new Section<FittingsSpec>("fittings", "A family of fittings for one pipe size.", new(), partKind: "fittings")
         .Optional("name", "Name of the family on the shopping list.").Name((all, value) => all with { Name = value }, all => all.Name)
+        .Optional("pipe-diameter", "Outside diameter of the pipe that goes into their sockets.", "2 mm", "200 mm").Length((all, value) => all with { PipeDiameter = value })
         .Within("elbow", Fitting, "Elbow of 90°.", (all, value) => all with { Elbow = value }, all => all.Elbow)
         .Within("tee", Fitting, "Tee.", (all, value) => all with { Tee = value }, all => all.Tee)
         .Within("cross", Fitting, "Cross with four ports in one plane.", (all, value) => all with { Cross = value }, all => all.Cross)

@@ -11,7 +11,7 @@ namespace StudioKit.Physics.Structure;
 /// <param name="Caveats">Where the theory is strained or a value is a guess; sheets must print them.</param>
 /// <param name="SourceKey">Key in the bibliography.</param>
 /// <param name="Locator">Where in the source.</param>
-/// <param name="Remedy">What would make it hold; none where it does.</param>
+/// <param name="Remedy">What would make it hold; none where it does, or where no closed form says.</param>
 public sealed record StructuralCheck(
     StructuralCheckKind Kind,
     IReadOnlyList<string> Parts,

@@ -10,6 +10,9 @@ public sealed record CheckRemedy(CheckRemedyKind Kind)
     /// <summary>Names of what it is done to, where that is not what the check is about.</summary>
     public IReadOnlyList<string> Parts { get; init; } = [];
 
+    /// <summary>The change of the kit that was tried and made the check pass; none where nothing was tried.</summary>
+    public StructuralChange? Change { get; init; }
+
     /// <summary>Keys of the kit to change, as a path of sections; a section that is a list stands for the part concerned.</summary>
     public IReadOnlyList<string> Keys { get; init; } = [];
 }

@@ -78,39 +78,42 @@ public enum CheckRemedyKind
     /// <summary>So many more sets of cells.</summary>
     MoreCells,
 
-    /// <summary>A sheet of the thickness given, or a rail under its middle.</summary>
+    /// <summary>Strips under all four edges of the panel.</summary>
+    RestOnAllEdges,
+
+    /// <summary>A sheet of the thickness given.</summary>
     SheetOfThickness,
 
-    /// <summary>A thicker sheet, or a rail under its middle.</summary>
-    ThickerSheet,
-
-    /// <summary>A sweep of the radius given, a thinner sheet, or one bent hot.</summary>
+    /// <summary>A sweep of the radius given.</summary>
     WiderSweep,
 
     /// <summary>The room given at every edge of the sheet.</summary>
     MoreEdgeRoom,
 
-    /// <summary>A larger pipe, or a leg under the rail's middle.</summary>
-    LargerPipeOrLeg,
+    /// <summary>The pipe named, with fittings that take it.</summary>
+    OtherPipe,
 
-    /// <summary>A larger pipe, and no elbows on it.</summary>
-    LargerPipeAndNoElbows,
+    /// <summary>Stretchers between the legs.</summary>
+    Stretchers,
 
-    /// <summary>Stretchers, shorter legs, a larger pipe, pinned joints or guys.</summary>
-    StifferLegs,
+    /// <summary>Cords from the top corners to so many pegs.</summary>
+    Guys,
 
-    /// <summary>Pinned joints, stretchers or guys.</summary>
-    StifferJoints,
-
-    /// <summary>More pegs, or pegs that hold more.</summary>
+    /// <summary>So many pegs in all.</summary>
     MorePegs,
 
-    /// <summary>Shade, or a pipe that the sun does not soften.</summary>
+    /// <summary>Shade over frame and sheet.</summary>
     Shade,
 
-    /// <summary>The ballast given under the middle or on the windward feet, or pegs.</summary>
+    /// <summary>Elbows that push no more than the amount given.</summary>
+    LighterElbow,
+
+    /// <summary>The ballast given under the middle or on the windward feet.</summary>
     BallastAgainstTipping,
 
-    /// <summary>The ballast given under the middle, or pegs.</summary>
+    /// <summary>The ballast given under the middle.</summary>
     BallastAgainstSliding,
+
+    /// <summary>A smaller panel or a lower frame, as nothing else that was tried would do alone.</summary>
+    SmallerStudio,
 }

@@ -7,8 +7,11 @@ namespace StudioKit.Planning.Checks;
 internal static class StructureChecks
 {
     /// <summary>Every structural check of a plan with a frame.</summary>
-    public static IEnumerable<PlanCheck> Of(Plan plan, FramePlan frame) =>
-        StudioChecks.All(FrameLoads.CaseOf(plan.Kit, plan.Panel, frame.Geometry, frame.StandingMass)).Select(check => new PlanCheck
+    public static IEnumerable<PlanCheck> Of(Plan plan, FramePlan frame)
+    {
+        var checks = StudioChecks.All(FrameLoads.CaseOf(plan.Kit, plan.Panel, frame.Geometry, frame.StandingMass));
+        var retrial = new StructuralRetrial(plan.Kit, plan.PlannedFramings, checks, frame.Geometry.Problems.Count);
+        return checks.Select(check => new PlanCheck
         {
             Kind = KindOf(check.Kind),
             Parts = check.Parts,
@@ -19,9 +22,10 @@ internal static class StructureChecks
             Loads = check.Loads,
             SourceKey = check.SourceKey,
             SourceLocator = check.Locator,
-            Remedy = check.Remedy is { } remedy ? StructureRemedies.Of(remedy) : null,
+            Remedy = check.Holds ? null : StructureRemedies.Of(retrial.For(check), check),
             Caveats = [.. check.Caveats.Select(caveat => new CheckCaveat.OfStructure(caveat))],
         });
+    }
 
     private static PlanCheckKind KindOf(StructuralCheckKind kind) => kind switch
     {

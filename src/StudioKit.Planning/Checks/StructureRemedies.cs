@@ -2,37 +2,32 @@ using StudioKit.Physics.Structure;
 
 namespace StudioKit.Planning.Checks;
 
-/// <summary>What would make a structural check pass, with the keys of the kit that do it.</summary>
+/// <summary>What makes a structural check pass, with the keys of the kit that do it.</summary>
 internal static class StructureRemedies
 {
-    /// <summary>The same remedy among those of a plan's checks.</summary>
-    public static CheckRemedy Of(StructuralRemedy remedy)
+    /// <summary>The remedy that a change of the kit is; a smaller studio where no single change was found.</summary>
+    public static CheckRemedy Of(StructuralChange? change, StructuralCheck check) => change switch
     {
-        var (kind, keys) = KindAndKeys(remedy.Kind);
-        return new CheckRemedy(kind) { Amount = AmountOf(remedy), Keys = keys };
+        null => new CheckRemedy(CheckRemedyKind.SmallerStudio) { Keys = ["panel.width", "panel.depth", "frame.height"] },
+        StructuralChange.AllEdgesRest => new CheckRemedy(CheckRemedyKind.RestOnAllEdges) { Keys = ["frame.panel-rests"] },
+        StructuralChange.Sheet sheet => new CheckRemedy(CheckRemedyKind.SheetOfThickness) { Amount = new CheckAmount.Measure(sheet.Thickness), Keys = ["panel.thickness"] },
+        StructuralChange.Sweep sweep => new CheckRemedy(CheckRemedyKind.WiderSweep) { Amount = new CheckAmount.Measure(sweep.Radius), Keys = ["panel.sweep-radius"] },
+        StructuralChange.EdgeRoom edge => new CheckRemedy(CheckRemedyKind.MoreEdgeRoom) { Amount = new CheckAmount.Measure(edge.Room), Keys = ["frame.edge-clearance"] },
+        StructuralChange.OtherPipe pipe => new CheckRemedy(CheckRemedyKind.OtherPipe) { Parts = [pipe.Stocked.Pipe.Name], Keys = ["frame.pipe", "frame.fittings"] },
+        StructuralChange.Stretched => new CheckRemedy(CheckRemedyKind.Stretchers) { Keys = ["frame.stretchers"] },
+        StructuralChange.Guyed guys => new CheckRemedy(CheckRemedyKind.Guys) { Amount = new CheckAmount.HowMany(guys.Pegs), Keys = ["frame.pegs.guys", "frame.pegs.count"] },
+        StructuralChange.Pegged pegs => new CheckRemedy(CheckRemedyKind.MorePegs) { Amount = new CheckAmount.HowMany(pegs.Pegs), Keys = ["frame.pegs.count"] },
+        StructuralChange.Weighted => Ballast(check),
+        StructuralChange.Shaded => new CheckRemedy(CheckRemedyKind.Shade) { Keys = ["site.sun-warming"] },
+        StructuralChange.LighterElbow elbow => new CheckRemedy(CheckRemedyKind.LighterElbow) { Amount = new CheckAmount.Measure(elbow.Push), Keys = ["panel.elbow-load"] },
+        _ => throw new ArgumentOutOfRangeException(nameof(change), change, "Not a change that a remedy is known for."),
+    } with
+    { Change = change };
+
+    private static CheckRemedy Ballast(StructuralCheck check)
+    {
+        var need = check.Remedy!.Ballast!;
+        var kind = check.Kind == StructuralCheckKind.Tipping ? CheckRemedyKind.BallastAgainstTipping : CheckRemedyKind.BallastAgainstSliding;
+        return new CheckRemedy(kind) { Amount = new CheckAmount.AddedBallast(need.UnderMiddle, need.OnWindwardFeet, need.Hung), Keys = ["frame.ballast"] };
     }
-
-    private static CheckAmount AmountOf(StructuralRemedy remedy) => remedy switch
-    {
-        { Ballast: { } ballast } => new CheckAmount.AddedBallast(ballast.UnderMiddle, ballast.OnWindwardFeet, ballast.Hung),
-        { Size: { } size } => new CheckAmount.Measure(size),
-        _ => CheckAmount.Unmeasured,
-    };
-
-    private static (CheckRemedyKind Kind, IReadOnlyList<string> Keys) KindAndKeys(StructuralRemedyKind kind) => kind switch
-    {
-        StructuralRemedyKind.SheetOfThickness => (CheckRemedyKind.SheetOfThickness, ["panel.thickness"]),
-        StructuralRemedyKind.ThickerSheet => (CheckRemedyKind.ThickerSheet, ["panel.thickness"]),
-        StructuralRemedyKind.WiderSweep => (CheckRemedyKind.WiderSweep, ["panel.sweep-radius", "panel.thickness"]),
-        StructuralRemedyKind.MoreEdgeRoom => (CheckRemedyKind.MoreEdgeRoom, ["frame.edge-clearance"]),
-        StructuralRemedyKind.LargerPipeOrLeg => (CheckRemedyKind.LargerPipeOrLeg, ["frame.pipe"]),
-        StructuralRemedyKind.LargerPipeAndNoElbows => (CheckRemedyKind.LargerPipeAndNoElbows, ["frame.pipe", "panel.elbow-load"]),
-        StructuralRemedyKind.StifferLegs => (CheckRemedyKind.StifferLegs, ["frame.stretchers", "frame.height", "frame.pipe", "frame.joint-stiffness", "frame.pegs.guys"]),
-        StructuralRemedyKind.StifferJoints => (CheckRemedyKind.StifferJoints, ["frame.joint-stiffness", "frame.stretchers", "frame.pegs.guys"]),
-        StructuralRemedyKind.MorePegs => (CheckRemedyKind.MorePegs, ["frame.pegs.count", "frame.pegs.hold"]),
-        StructuralRemedyKind.Shade => (CheckRemedyKind.Shade, ["site.sun-warming", "frame.pipe"]),
-        StructuralRemedyKind.BallastAgainstTipping => (CheckRemedyKind.BallastAgainstTipping, ["frame.ballast", "frame.pegs.count"]),
-        StructuralRemedyKind.BallastAgainstSliding => (CheckRemedyKind.BallastAgainstSliding, ["frame.ballast", "frame.pegs.count"]),
-        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a structural remedy that a plan knows."),
-    };
 }

@@ -8,22 +8,23 @@ internal static class StructureRemedyText
 {
     public static string Of(CheckRemedy remedy) => remedy.Kind switch
     {
-        CheckRemedyKind.SheetOfThickness => $"A sheet of {Tenths(remedy.Amount)} or a rail under the middle.",
-        CheckRemedyKind.ThickerSheet => "A thicker sheet, or a rail under the middle.",
-        CheckRemedyKind.WiderSweep => $"A radius of {Whole(remedy.Amount)}, a thinner sheet, or a sheet bent hot.",
+        CheckRemedyKind.RestOnAllEdges => "Strips under all four edges.",
+        CheckRemedyKind.SheetOfThickness => $"A sheet of {AmountText.Of(remedy.Amount)}.",
+        CheckRemedyKind.WiderSweep => $"A radius of {Whole(remedy.Amount)}.",
         CheckRemedyKind.MoreEdgeRoom => $"Leave {Tenths(remedy.Amount)} at every edge.",
-        CheckRemedyKind.LargerPipeOrLeg => "A larger pipe, or a leg under the middle.",
-        CheckRemedyKind.LargerPipeAndNoElbows => "A larger pipe; keep elbows off.",
-        CheckRemedyKind.StifferLegs => "Stretchers, shorter legs, a larger pipe, pinned joints or guys.",
-        CheckRemedyKind.StifferJoints => "Pin the joints, add stretchers, or guy the frame to pegs.",
-        CheckRemedyKind.MorePegs => "More pegs, or pegs that hold more.",
-        CheckRemedyKind.Shade => "Shade the frame or take aluminium tube.",
+        CheckRemedyKind.OtherPipe => $"{string.Join(", ", remedy.Parts)}, with fittings that take it.",
+        CheckRemedyKind.Stretchers => "Stretchers between the legs ('stretchers: always').",
+        CheckRemedyKind.Guys => $"Cords from the top corners to {AmountText.Of(remedy.Amount)} pegs.",
+        CheckRemedyKind.MorePegs => $"{AmountText.Of(remedy.Amount)} pegs in all.",
+        CheckRemedyKind.Shade => "Shade over frame and sheet.",
+        CheckRemedyKind.LighterElbow => $"Lean on it with no more than {AmountText.Of(remedy.Amount)}.",
         CheckRemedyKind.BallastAgainstTipping => remedy.Amount is CheckAmount.AddedBallast { OnWindwardFeet: { } feet } tipping
-            ? $"Hang {UnderMiddle(tipping)}, put {Kilograms(feet)} on the windward feet, or peg them."
+            ? $"Hang {UnderMiddle(tipping)}, or put {Kilograms(feet)} on the windward feet."
             : throw NoAmount(remedy),
         CheckRemedyKind.BallastAgainstSliding => remedy.Amount is CheckAmount.AddedBallast sliding
-            ? $"Hang {UnderMiddle(sliding)}, or peg the feet."
+            ? $"Hang {UnderMiddle(sliding)}."
             : throw NoAmount(remedy),
+        CheckRemedyKind.SmallerStudio => "A smaller panel or a lower frame: no sheet, pipe, peg or cord that was tried would do alone.",
         _ => throw new ArgumentOutOfRangeException(nameof(remedy), remedy.Kind, "A remedy without words."),
     };
 

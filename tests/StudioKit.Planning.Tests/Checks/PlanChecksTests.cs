@@ -1,8 +1,6 @@
 using System.Text.Json;
 using StudioKit.Kits;
-using StudioKit.Physics.Structure;
 using StudioKit.Planning.Checks;
-using UnitsNet;
 
 namespace StudioKit.Planning.Tests.Checks;
 
@@ -56,29 +54,8 @@ public sealed class PlanChecksTests
     {
         using var schema = JsonDocument.Parse(KitSchema.Write());
 
-        Failing.Value.Select(check => check.Remedy).OfType<CheckRemedy>().Concat(Structural).SelectMany(remedy => remedy.Keys).Distinct().Where(key => !IsKey(schema.RootElement, key)).Should().BeEmpty();
+        Failing.Value.Select(check => check.Remedy).OfType<CheckRemedy>().SelectMany(remedy => remedy.Keys).Distinct().Where(key => !IsKey(schema.RootElement, key)).Should().BeEmpty();
     }
-
-    [Fact]
-    public void Every_structural_remedy_becomes_a_remedy_of_its_own_with_a_key_to_change()
-    {
-        Structural.Select(remedy => remedy.Kind).Should().OnlyHaveUniqueItems();
-        Structural.Should().OnlyContain(remedy => remedy.Keys.Count > 0);
-    }
-
-    [Fact]
-    public void A_structural_remedy_keeps_its_size_and_its_ballast()
-    {
-        var (middle, feet, hung) = (Mass.FromKilograms(3), Mass.FromKilograms(1.5), Mass.FromKilograms(2));
-
-        StructureRemedies.Of(new(StructuralRemedyKind.MoreEdgeRoom) { Size = Length.FromMillimeters(4.5) }).Amount
-            .Should().Be(new CheckAmount.Measure(Length.FromMillimeters(4.5)));
-        StructureRemedies.Of(new(StructuralRemedyKind.BallastAgainstTipping) { Ballast = new(middle, feet, hung) }).Amount
-            .Should().Be(new CheckAmount.AddedBallast(middle, feet, hung));
-        StructureRemedies.Of(new(StructuralRemedyKind.MorePegs)).Amount.Should().Be(CheckAmount.Unmeasured);
-    }
-
-    private static IEnumerable<CheckRemedy> Structural => Enum.GetValues<StructuralRemedyKind>().Select(kind => StructureRemedies.Of(new(kind)));
 
     private static bool IsKey(JsonElement root, string path)
     {

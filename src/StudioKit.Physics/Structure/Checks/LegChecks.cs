@@ -41,8 +41,7 @@ internal static class LegChecks
                 ? [new StructuralCaveat(StructuralCaveatKind.ElbowAndCordOverLeg) { Safety = safety }, new StructuralCaveat(StructuralCaveatKind.HingedByCords)]
                 : [new StructuralCaveat(StructuralCaveatKind.ElbowOverLeg) { Safety = safety }, new StructuralCaveat(StructuralCaveatKind.JointStiffness)],
             "Gere2009",
-            "columns, critical loads",
-            ratio > 1 ? new StructuralRemedy(StructuralRemedyKind.StifferLegs) : null);
+            "columns, critical loads");
     }
 
     // Stretchers divide the leg: held at both ends between and above them (K = 1 as the frame sways), at one end below the lowest (K = 2).
@@ -84,8 +83,7 @@ internal static class LegChecks
             lean / limit,
             [new StructuralCaveat(StructuralCaveatKind.JointStiffness), new StructuralCaveat(StructuralCaveatKind.FiftiethOfHeight)],
             "Derived",
-            "work of the push = energy in the joints and the bent legs",
-            lean > limit ? new StructuralRemedy(StructuralRemedyKind.StifferJoints) : null);
+            "work of the push = energy in the joints and the bent legs");
     }
 
     private static StructuralCheck Cords(StudioCheckCase studio)
@@ -99,8 +97,7 @@ internal static class LegChecks
             hold > Force.Zero ? push / hold : double.MaxValue,
             [new StructuralCaveat(StructuralCaveatKind.WindwardCords) { Safety = studio.WindSafety }, new StructuralCaveat(StructuralCaveatKind.CordsTrip)],
             "Derived",
-            "components of a force at 45°",
-            push > hold ? new StructuralRemedy(StructuralRemedyKind.MorePegs) : null);
+            "components of a force at 45°");
     }
 
     private static double LegHeight(FrameResult frame) =>

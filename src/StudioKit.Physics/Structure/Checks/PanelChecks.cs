@@ -60,8 +60,7 @@ internal static class PanelChecks
             ratio,
             caveats,
             "Timoshenko1959",
-            studio.Frame.Ledge.AllRound ? "arts. 30, 34" : "arts. 36, 48",
-            ratio > 1 ? Sized(StructuralRemedyKind.SheetOfThickness, studio.Sheet.Thickness.Millimeters * Math.Sqrt(ratio)) : null);
+            studio.Frame.Ledge.AllRound ? "arts. 30, 34" : "arts. 36, 48");
     }
 
     private static StructuralCheck Stress(
@@ -73,8 +72,7 @@ internal static class PanelChecks
         demand / capacity,
         caveats,
         key,
-        locator,
-        demand > capacity ? new StructuralRemedy(StructuralRemedyKind.ThickerSheet) : null);
+        locator);
 
     private static IReadOnlyList<StructuralCaveat> ElbowCaveats(PanelSagResult sag) =>
         [.. sag.Caveats, new StructuralCaveat(StructuralCaveatKind.SagUnderElbow) { Size = sag.FreeEdges }];

@@ -43,8 +43,7 @@ internal sealed class PipeWarmth
             _celsius / PvcTemperature.Hottest,
             [.. Caveats()],
             "PPFA-UB3",
-            "derating factors",
-            _celsius > PvcTemperature.Hottest ? new StructuralRemedy(StructuralRemedyKind.Shade) : null);
+            "derating factors");
     }
 
     private IEnumerable<StructuralCaveat> Caveats()

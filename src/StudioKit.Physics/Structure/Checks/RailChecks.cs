@@ -64,8 +64,7 @@ internal static class RailChecks
             sag / limit,
             [new StructuralCaveat(StructuralCaveatKind.HalfPanelOnRail), new StructuralCaveat(StructuralCaveatKind.TwoHundredthOfSpan)],
             "Gere2009",
-            "deflections of simple beams",
-            sag > limit ? new StructuralRemedy(StructuralRemedyKind.LargerPipeOrLeg) : null);
+            "deflections of simple beams");
     }
 
     private static StructuralCheck RailStress(StudioCheckCase studio, PipeWarmth warmth, RailSpan rail)
@@ -85,7 +84,6 @@ internal static class RailChecks
             stress / capacity,
             [new StructuralCaveat(StructuralCaveatKind.RailUnderElbow) { Safety = studio.StrengthSafety, Size = dip }],
             "PPFA-UB3",
-            "strength against temperature",
-            stress > capacity ? new StructuralRemedy(StructuralRemedyKind.LargerPipeAndNoElbows) : null);
+            "strength against temperature");
     }
 }

@@ -66,7 +66,7 @@ internal static class FramePlanner
     }
 
     // Legs under the middle of the side rails cost two tees and two feet, so they are put in only where they mend a check.
-    private static (FrameCase Design, FrameResult Frame) Generate(KitSpec kit, PanelPlan panel)
+    internal static (FrameCase Design, FrameResult Frame) Generate(KitSpec kit, PanelPlan panel)
     {
         var design = FrameDesign.CaseOf(kit, panel);
         var plain = PipeFrame.Generate(design);
