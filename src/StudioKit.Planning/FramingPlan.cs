@@ -1,3 +1,5 @@
+using StudioKit.Physics;
+using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Optics;
 using UnitsNet;
 
@@ -39,13 +41,19 @@ public sealed record FramingPlan
     /// <summary>Front glass to subject.</summary>
     public required Length WorkingDistance { get; init; }
 
+    /// <summary>One standard deviation of it, from what had to be assumed of the lens.</summary>
+    public Length WorkingDistanceUncertainty { get; init; }
+
     /// <summary>Subject to entrance pupil, the point from which the camera looks.</summary>
     public required Length SubjectToEntrancePupil { get; init; }
 
     /// <summary>Effective over marked f-number [1]; ≥ 1 save where a camera already reports the effective one.</summary>
     public required double EffectiveApertureFactor { get; init; }
 
-    /// <summary>Pupil ratio of the combination [1].</summary>
+    /// <summary>One standard deviation of the light that focusing close costs, from what had to be assumed of the lens.</summary>
+    public Stops ExposureUncertainty { get; init; }
+
+    /// <summary>Exit over entrance pupil diameter of the lens, as given or assumed [1].</summary>
     public required double PupilRatio { get; init; }
 
     /// <summary>Width of the field at the subject.</summary>
@@ -53,6 +61,9 @@ public sealed record FramingPlan
 
     /// <summary>Height of the field at the subject.</summary>
     public required Length FieldHeight { get; init; }
+
+    /// <summary>What had to be assumed of the lens, with its uncertainty.</summary>
+    public ValueList<LensAssumption> Assumptions { get; init; } = [];
 
     /// <summary>Limits of the theory that the reader must know.</summary>
     public IReadOnlyList<string> Caveats { get; init; } = [];

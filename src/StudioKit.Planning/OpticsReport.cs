@@ -21,12 +21,12 @@ public sealed record OpticsReport(OpticalStackResult Stack, Length DepthOfField,
     /// <param name="aperture">f-number set on the lens.</param>
     /// <param name="sensorWidth">Longer side of the sensor; above zero.</param>
     /// <param name="sensorHeight">Shorter side of the sensor; above zero.</param>
-    /// <param name="pupilRatio">Exit over entrance pupil diameter [1]; above zero.</param>
+    /// <param name="pupilRatio">Exit over entrance pupil diameter [1]; above zero, none where it is unknown.</param>
     /// <param name="circleOfConfusion">Blur that passes for sharp; the diagonal / 1500 where none is given.</param>
     /// <param name="wavelength">Wavelength of the light; above zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static OpticsReport Of(
-        Length focalLength, Length extension, FNumber aperture, Length sensorWidth, Length sensorHeight, double pupilRatio,
+        Length focalLength, Length extension, FNumber aperture, Length sensorWidth, Length sensorHeight, double? pupilRatio,
         Length? circleOfConfusion, Length wavelength)
     {
         var stack = OpticalStack.FromExtension(focalLength, extension, aperture, sensorWidth, sensorHeight, pupilRatio);

@@ -10,6 +10,11 @@ public static class PlanFormat
     /// <summary>A length in millimetres, three significant digits below 100 mm and whole millimetres above.</summary>
     public static string Millimetres(Length length) => $"{ThreeDigits(length.Millimeters)} mm";
 
+    /// <summary>A length in millimetres with its uncertainty, where that is a fiftieth of it or more.</summary>
+    public static string GiveOrTake(Length length, Length uncertainty) => uncertainty.Meters >= Math.Abs(length.Meters) / 50
+        ? $"{Millimetres(length)} ± {Millimetres(uncertainty)}"
+        : Millimetres(length);
+
     /// <summary>A length in centimetres for distances set by hand, to the half centimetre.</summary>
     public static string Centimetres(Length length) =>
         $"{CentimetreFigure(length)} cm";

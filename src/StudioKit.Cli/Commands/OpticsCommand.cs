@@ -4,6 +4,7 @@ using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning;
 using StudioKit.Sheets.Json;
+using StudioKit.Sheets.Wording;
 using UnitsNet;
 
 namespace StudioKit.Cli.Commands;
@@ -27,7 +28,7 @@ internal static class OpticsCommand
             "--extension", "Extension beyond infinity focus, tubes and the lens's own together.", QuantityText.TryLength);
         var aperture = QuantityOption.Required<FNumber>("--aperture", "f-number set on the lens, e.g. f/16.", QuantityText.TryTypedFNumber);
         var sensor = QuantityOption.Required<(Length Width, Length Height)>("--sensor", "Sensor, e.g. \"36 mm x 24 mm\".", TrySize);
-        var pupilRatio = QuantityOption.Optional<double>("--pupil-ratio", "Exit over entrance pupil diameter; 1 where unknown.", QuantityText.TryFactor, 1);
+        var pupilRatio = QuantityOption.Optional<double?>("--pupil-ratio", "Exit over entrance pupil diameter; assumed from the focal length where left out.", TryOptionalFactor, null);
         var blur = QuantityOption.Optional<Length?>(
             "--circle-of-confusion", "Greatest blur that passes for sharp; the sensor's diagonal / 1500 where left out.", TryOptionalLength, null);
         var wavelength = QuantityOption.Optional(
@@ -39,7 +40,7 @@ internal static class OpticsCommand
             var (width, height) = parsed.GetRequiredValue(sensor);
             var report = OpticsReport.Of(
                 parsed.GetRequiredValue(focalLength), parsed.GetRequiredValue(extension), parsed.GetRequiredValue(aperture), width, height,
-                parsed.GetRequiredValue(pupilRatio), parsed.GetValue(blur), parsed.GetRequiredValue(wavelength));
+                parsed.GetValue(pupilRatio), parsed.GetValue(blur), parsed.GetRequiredValue(wavelength));
             host.Output.WriteLine(parsed.GetValue(json) ? Json(report) : Lines(report));
             return (int)ExitCode.Done;
         });
@@ -60,6 +61,10 @@ internal static class OpticsCommand
         .Micrometres("airyDisc", report.AiryDisc)
         .Micrometres("rayleighSeparation", report.RayleighSeparation)
         .Micrometres("rayleighSeparationAtSubject", report.RayleighSeparationAtSubject)
+        .Number("exposureUncertaintyStops", report.Stack.ExposureUncertainty.Value)
+        .Millimetres("workingDistance", report.Stack.WorkingDistance)
+        .Millimetres("workingDistanceUncertainty", report.Stack.WorkingDistanceUncertainty)
+        .List("assumptions", report.Stack.Assumptions, assumption => LensAssumptionJson.Write(json, assumption))
         .Texts("caveats", report.Stack.Caveats));
 
     private static string Lines(OpticsReport report) => TextLines.Of(
@@ -67,20 +72,31 @@ internal static class OpticsCommand
             ("magnification", report.Stack.Magnification.Nominal),
             ("extension", PlanFormat.Millimetres(report.Stack.Extension)),
             ("subject to front principal plane", PlanFormat.Millimetres(report.Stack.ObjectDistance)),
+            ("front glass to subject", PlanFormat.GiveOrTake(report.Stack.WorkingDistance, report.Stack.WorkingDistanceUncertainty)),
             ("subject to sensor", PlanFormat.Millimetres(report.Stack.SubjectToSensor)),
             ("effective f-number", $"f/{PlanFormat.ThreeDigits(report.Stack.EffectiveFNumber.Value)}"),
-            ("exposure loss", $"{PlanFormat.ThreeDigits(report.Stack.ExposureLossStops)} stops"),
+            ("exposure loss", $"{PlanFormat.ThreeDigits(report.Stack.ExposureLossStops)} ± {PlanFormat.ThreeDigits(report.Stack.ExposureUncertainty.Value)} stops"),
             ("field", PlanFormat.Rectangle(report.Stack.FieldWidth, report.Stack.FieldHeight)),
             ("depth of field", $"{PlanFormat.Millimetres(report.DepthOfField)} at a circle of confusion of {PlanFormat.Micrometres(report.CircleOfConfusion)}"),
             ("Airy disc at the sensor", $"{PlanFormat.Micrometres(report.AiryDisc)} across, to its first dark ring"),
             ("two points part (Rayleigh)", $"{PlanFormat.Micrometres(report.RayleighSeparation)} apart at the sensor, {PlanFormat.Micrometres(report.RayleighSeparationAtSubject)} at the subject"),
         ],
-        report.Stack.Caveats);
+        [.. report.Stack.Caveats, .. Assumed(report)]);
+
+    private static IEnumerable<string> Assumed(OpticsReport report) =>
+        LensAssumptionText.Of("the lens", report.Stack.Assumptions) is { } sentence ? [sentence] : [];
 
     private static bool TrySize(string text, out (Length Width, Length Height) size, out string problem)
     {
         var read = QuantityText.TrySize(text, out var width, out var height, out problem);
         size = (width, height);
+        return read;
+    }
+
+    private static bool TryOptionalFactor(string text, out double? value, out string problem)
+    {
+        var read = QuantityText.TryFactor(text, out var factor, out problem);
+        value = factor;
         return read;
     }
 

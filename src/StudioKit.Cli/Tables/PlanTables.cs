@@ -74,13 +74,13 @@ internal static class PlanTables
                 Markup.Escape(framing.Name),
                 Markup.Escape(framing.Limit ?? (framing.Accessories.Count == 0 ? "lens alone" : string.Join(" + ", framing.Accessories))),
                 PlanFormat.Rectangle(framing.FieldWidth, framing.FieldHeight),
-                PlanFormat.Millimetres(framing.WorkingDistance),
+                PlanFormat.GiveOrTake(framing.WorkingDistance, framing.WorkingDistanceUncertainty),
                 PlanFormat.Millimetres(framing.SubjectToSensor),
                 PlanFormat.ThreeDigits(framing.EffectiveApertureFactor));
         }
 
         console.Write(table);
-        TableConsole.Notes(console, framings.SelectMany(framing => framing.Caveats).Distinct(StringComparer.Ordinal));
+        TableConsole.Notes(console, framings.SelectMany(framing => framing.Caveats).Distinct(StringComparer.Ordinal).Concat(LensAssumptionText.Of(framings)));
     }
 
     private static void WriteSetUp(IAnsiConsole console, string setUp, IReadOnlyList<ExposurePlan> exposures)

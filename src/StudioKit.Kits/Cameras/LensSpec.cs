@@ -26,11 +26,13 @@ public sealed record LensSpec
     /// <summary>Greatest magnification by its own focusing, without accessories.</summary>
     public Magnification LargestMagnification { get; init; } = new(1);
 
-    /// <summary>Subject to sensor at closest focus; an internal-focusing lens's focal length there follows from it.</summary>
+    /// <summary>
+    /// Subject to sensor at closest focus; with <see cref="LargestMagnification"/> it tells where the principal planes lie, or how far the lens shortens.
+    /// </summary>
     public Length? ClosestFocus { get; init; }
 
-    /// <summary>Exit over entrance pupil diameter (pupil magnification) [1]; &gt; 0.</summary>
-    public double PupilRatio { get; init; } = 1;
+    /// <summary>Exit over entrance pupil diameter (pupil magnification) [1]; &gt; 0, none where it was not given.</summary>
+    public double? PupilRatio { get; init; }
 
     /// <summary>Front glass to mount at infinity focus.</summary>
     public Length? Length { get; init; }

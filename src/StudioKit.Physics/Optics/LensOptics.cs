@@ -15,14 +15,17 @@ public sealed record LensOptics
     /// <summary>Whether groups move inside it, so that its focal length shortens and its length stays.</summary>
     public bool FocusesInternally { get; init; }
 
-    /// <summary>Subject to sensor at closest focus; an internal-focusing lens's focal length there follows from it.</summary>
+    /// <summary>
+    /// Subject to sensor at closest focus; &gt; 0 m. With the greatest magnification it tells where the principal planes of a lens lie that moves as a
+    /// whole, and how far an internal-focusing lens shortens.
+    /// </summary>
     public Length? ClosestFocus { get; init; }
 
-    /// <summary>Separation i of the principal planes, rear behind front; may be negative.</summary>
-    public Length Hiatus { get; init; }
+    /// <summary>Separation i of the principal planes at infinity focus, rear behind front; may be negative, none where it is unknown.</summary>
+    public Length? Hiatus { get; init; }
 
-    /// <summary>Exit over entrance pupil diameter p, the right way round [1]; &gt; 0.</summary>
-    public double PupilRatio { get; init; } = 1;
+    /// <summary>Exit over entrance pupil diameter p, the right way round [1]; &gt; 0, none where it is unknown.</summary>
+    public double? PupilRatio { get; init; }
 
     /// <summary>Front glass to mount at infinity focus; &gt; 0 m, none where it is unknown.</summary>
     public Length? BarrelLength { get; init; }

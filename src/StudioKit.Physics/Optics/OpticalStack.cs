@@ -70,12 +70,12 @@ public static class OpticalStack
     /// <param name="aperture">Marked f-number.</param>
     /// <param name="sensorWidth">Longer side of the sensor; &gt; 0 m.</param>
     /// <param name="sensorHeight">Shorter side of the sensor; &gt; 0 m.</param>
-    /// <param name="pupilRatio">Exit over entrance pupil diameter p [1]; &gt; 0.</param>
+    /// <param name="pupilRatio">Exit over entrance pupil diameter p [1]; &gt; 0, none where it is unknown.</param>
     /// <returns>Distances, brightness and field at m = e/f.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or not finite.</exception>
     [Source("ExtensionTubes", "m = x/f")]
     public static OpticalStackResult FromExtension(
-        Length focalLength, Length extension, FNumber aperture, Length sensorWidth, Length sensorHeight, double pupilRatio = 1)
+        Length focalLength, Length extension, FNumber aperture, Length sensorWidth, Length sensorHeight, double? pupilRatio = null)
     {
         Guard.Positive(extension.Meters, nameof(extension));
         return At(
@@ -97,7 +97,7 @@ public static class OpticalStack
         return new MagnificationRange(Math.Min(atInfinity, atClosest), Math.Max(atInfinity, atClosest));
     }
 
-    private static double OwnMagnificationFor(in StackGeometry geometry, double wanted)
+    internal static double OwnMagnificationFor(in StackGeometry geometry, double wanted)
     {
         double low = 0, high = geometry.LargestOwn;
         var belowBy = geometry.MagnificationAt(low) - wanted;
@@ -141,6 +141,7 @@ public static class OpticalStack
         var m = -matrix.A;
         var workingDistance = matrix.B / m;
         var toPlane = geometry.GlassToPrincipalPlaneAt(own);
+        var known = StackUncertainty.Of(stack, geometry, own);
         var lensMagnification = (geometry.ImageDistanceAt(own) / focalLength) - 1;
         var effective = EffectiveFNumber(geometry, own, workingDistance, m);
         var estimated = !geometry.BarrelIsKnown && !geometry.Reversed && geometry.CloseUpPower <= 0;
@@ -153,21 +154,26 @@ public static class OpticalStack
             Extension = Length.FromMeters(focalLength * lensMagnification),
             ObjectDistance = Length.FromMeters(workingDistance + toPlane),
             SubjectToSensor = Length.FromMeters(
-                workingDistance + toPlane + geometry.Hiatus + geometry.ImageDistanceAt(own) + geometry.ConverterLength),
+                workingDistance + toPlane + geometry.HiatusAt(own) + geometry.ImageDistanceAt(own) + geometry.ConverterLength),
             WorkingDistance = Length.FromMeters(workingDistance),
             WorkingDistanceIsEstimated = estimated,
+            WorkingDistanceUncertainty = Length.FromMeters(known.WorkingDistance),
             EffectiveFNumber = new FNumber(effective),
             ExposureLossStops = 2 * Math.Log2(effective / geometry.Aperture),
+            ExposureUncertainty = new Stops(known.Stops),
             FieldWidth = Length.FromMeters(Guard.Positive(stack.SensorWidth.Meters, nameof(stack.SensorWidth)) / m),
             FieldHeight = Length.FromMeters(Guard.Positive(stack.SensorHeight.Meters, nameof(stack.SensorHeight)) / m),
             SubjectToEntrancePupil = SubjectToEntrancePupil(geometry, own, workingDistance),
+            EntrancePupilUncertainty = Length.FromMeters(known.EntrancePupil),
+            PupilRatio = geometry.PupilRatio,
             ExitPupilToSensor = Length.FromMeters(
                 geometry.Factor * geometry.Factor * focalLength * (lensMagnification + geometry.MountedPupilRatio)),
+            Assumptions = [.. geometry.Lens.Assumptions(stack.Lens, own)],
             Caveats = StackCaveats.Of(geometry, workingDistance, estimated),
         };
     }
 
-    private static double EffectiveFNumber(in StackGeometry geometry, double own, double subjectToGlass, double magnification)
+    internal static double EffectiveFNumber(in StackGeometry geometry, double own, double subjectToGlass, double magnification)
     {
         // A strong close-up lens may throw the pupil before the subject; the cone is as wide all the same.
         var slope = geometry.PupilDiameter / 2 / Math.Abs(HeightAtPupil(geometry, own, subjectToGlass));
@@ -187,7 +193,7 @@ public static class OpticalStack
     private static double OwnLoss(in StackGeometry geometry, double own) =>
         geometry.Factor * geometry.FocalLengthAt(own) / geometry.FocalLengthAt(0) * (1 + (own / geometry.PupilRatio));
 
-    private static Length? SubjectToEntrancePupil(in StackGeometry geometry, double own, double subjectToGlass)
+    internal static Length? SubjectToEntrancePupil(in StackGeometry geometry, double own, double subjectToGlass)
     {
         var toPupil = ToPupil(geometry, own);
         var fromSubject = RayTransfer.Gap(subjectToGlass).Then(toPupil);

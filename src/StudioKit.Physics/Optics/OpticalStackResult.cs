@@ -33,6 +33,9 @@ public sealed record OpticalStackResult
     /// <summary>Whether the working distance rests on a guessed length of the lens.</summary>
     public required bool WorkingDistanceIsEstimated { get; init; }
 
+    /// <summary>One standard deviation of the working distance, from what was assumed of the lens; ≥ 0.</summary>
+    public required Length WorkingDistanceUncertainty { get; init; }
+
     /// <summary>Whether the lens would have to touch its subject or swallow it.</summary>
     public bool TouchesSubject => WorkingDistance.Meters <= 0;
 
@@ -41,6 +44,9 @@ public sealed record OpticalStackResult
 
     /// <summary>Light lost against the marked f-number, 2·log₂(N_e/N), counted positive [1].</summary>
     public required double ExposureLossStops { get; init; }
+
+    /// <summary>One standard deviation of that loss, from what was assumed of the lens; ≥ 0 stops.</summary>
+    public required Stops ExposureUncertainty { get; init; }
 
     /// <summary>Width of the subject plane that fills the frame.</summary>
     public required Length FieldWidth { get; init; }
@@ -51,8 +57,17 @@ public sealed record OpticalStackResult
     /// <summary>Subject to the entrance pupil, the point of perspective; none when it lies at infinity, negative when behind the subject.</summary>
     public required Length? SubjectToEntrancePupil { get; init; }
 
+    /// <summary>One standard deviation of that distance, from what was assumed of the lens; ≥ 0.</summary>
+    public required Length EntrancePupilUncertainty { get; init; }
+
+    /// <summary>Exit over entrance pupil diameter of the lens, the right way round, as given or assumed [1].</summary>
+    public required double PupilRatio { get; init; }
+
     /// <summary>Exit pupil to sensor.</summary>
     public required Length ExitPupilToSensor { get; init; }
+
+    /// <summary>What was assumed of the lens because it was not given.</summary>
+    public required ValueList<LensAssumption> Assumptions { get; init; }
 
     /// <summary>What the photographer must know about these numbers.</summary>
     public required IReadOnlyList<string> Caveats { get; init; }

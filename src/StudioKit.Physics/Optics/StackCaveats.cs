@@ -8,7 +8,8 @@ internal static class StackCaveats
     private const string EstimatedReversed = "Magnification of the reversed lens rests on a guessed length; give the length from front glass to mount.";
     private const string InContact = "The close-up lens is taken to touch the lens's front principal plane; give the lens's length for a better figure.";
     private const string ShorteningUnknown = "Closest focus is unknown, so the lens is taken to keep its focal length; it will shorten.";
-    private const string HiatusIgnored = "Focal length at close focus ignores the separation of the principal planes.";
+    private const string KeepsFocalLength = "Closest focus and magnification ask for more than the marked focal length: it is kept, and the principal planes are taken to lie farther apart.";
+    private const string PlanesTooFar = "Closest focus and magnification do not go with a lens of this focal length and length: check these figures, one of them is off.";
     private const string ConverterPupil = "The exit pupil behind the converter is a rough figure; exposure and depth do not rest on it.";
 
     public static IReadOnlyList<string> Of(in StackGeometry geometry, double workingDistance, bool estimatedDistance)
@@ -19,7 +20,8 @@ internal static class StackCaveats
         AddIf(geometry.Reversed && !geometry.BarrelIsKnown, EstimatedReversed);
         AddIf(geometry.CloseUpPower > 0 && !geometry.BarrelIsKnown && !geometry.Reversed, InContact);
         AddIf(geometry.FocusesInternally && !geometry.CloseFocusIsKnown, ShorteningUnknown);
-        AddIf(geometry.FocusesInternally && geometry.CloseFocusIsKnown && geometry.Hiatus == 0, HiatusIgnored);
+        AddIf(geometry.Lens.KeepsFocalLength, KeepsFocalLength);
+        AddIf(Math.Abs(geometry.Lens.CloseHiatus) > geometry.FrontGlassToSensor, PlanesTooFar);
         AddIf(geometry.Factor > 1, ConverterPupil);
         return caveats;
 

@@ -3,26 +3,23 @@ namespace StudioKit.Physics.Optics;
 /// <summary>A stack in metres, checked once, ready for any focus setting.</summary>
 internal readonly struct StackGeometry
 {
-    // Common practice, no source: a prime lens is about as long as its focal length, and hardly any is shorter than this.
-    private const double ShortestBarrel = 0.050;
-
-    private readonly double _focalLength;
-    private readonly double _closeFocalLength;
-    private readonly double _hiatus;
+    private readonly LensModel _lens;
     private readonly double _flange;
     private readonly bool _internal;
 
     public StackGeometry(OpticalStackCase stack)
+        : this(stack, default)
+    {
+    }
+
+    public StackGeometry(OpticalStackCase stack, in LensShift shift)
     {
         var lens = stack.Lens;
-        _focalLength = Guard.Positive(lens.FocalLength.Meters, nameof(LensOptics.FocalLength));
-        _hiatus = Guard.Finite(lens.Hiatus.Meters, nameof(LensOptics.Hiatus));
-        _flange = Guard.NonNegative(stack.FlangeDistance.Meters, nameof(OpticalStackCase.FlangeDistance));
+        _lens = new LensModel(stack, shift);
+        _flange = stack.FlangeDistance.Meters;
         _internal = lens.FocusesInternally && !lens.Reversed;
         Reversed = lens.Reversed;
-        var ownLargest = Guard.NonNegative(lens.LargestMagnification, nameof(LensOptics.LargestMagnification));
-        LargestOwn = Reversed ? 0 : ownLargest;
-        PupilRatio = Guard.Positive(lens.PupilRatio, nameof(LensOptics.PupilRatio));
+        LargestOwn = Reversed ? 0 : lens.LargestMagnification;
         Aperture = Guard.Positive(stack.Aperture.Value, nameof(OpticalStackCase.Aperture));
         Tubes = Guard.NonNegative(stack.Extension.Meters, nameof(OpticalStackCase.Extension));
         CloseUpPower = Guard.NonNegative(stack.CloseUpPower.InverseMeters, nameof(OpticalStackCase.CloseUpPower));
@@ -30,14 +27,10 @@ internal readonly struct StackGeometry
         ConverterLength = Guard.NonNegative(stack.TeleconverterLength.Meters, nameof(OpticalStackCase.TeleconverterLength));
         ApertureIsEffective = stack.ApertureIsEffective;
         BarrelIsKnown = lens.BarrelLength is not null;
-        Barrel = lens.BarrelLength is { } length
-            ? Guard.Positive(length.Meters, nameof(LensOptics.BarrelLength))
-            : Math.Max(_focalLength, ShortestBarrel);
         CloseFocusIsKnown = lens.ClosestFocus is not null;
-        _closeFocalLength = _internal && LargestOwn > 0 && lens.ClosestFocus is { } closest
-            ? ThinLens.FocalLengthAtFocus(closest.Meters, LargestOwn, _hiatus)
-            : _focalLength;
     }
+
+    public LensModel Lens => _lens;
 
     public bool Reversed { get; }
 
@@ -52,7 +45,7 @@ internal readonly struct StackGeometry
     public double LargestOwn { get; }
 
     /// <summary>Exit over entrance pupil diameter, the right way round.</summary>
-    public double PupilRatio { get; }
+    public double PupilRatio => _lens.PupilRatio;
 
     /// <summary>Exit over entrance pupil diameter as the lens is mounted.</summary>
     public double MountedPupilRatio => Reversed ? 1 / PupilRatio : PupilRatio;
@@ -67,21 +60,22 @@ internal readonly struct StackGeometry
 
     public double ConverterLength { get; }
 
-    public double Barrel { get; }
-
-    public double Hiatus => _hiatus;
+    /// <summary>Front glass to sensor at infinity focus, without accessories.</summary>
+    public double FrontGlassToSensor => _lens.Barrel + _flange;
 
     /// <summary>Diameter of the pupil that faces the subject: f/N, and p times that on the other side of a reversed lens.</summary>
-    public double PupilDiameter => _focalLength / Aperture * (Reversed ? PupilRatio : 1);
+    public double PupilDiameter => _lens.FocalLength / Aperture * (Reversed ? PupilRatio : 1);
 
     /// <summary>Focal length at a focus setting, straight between infinity and closest focus.</summary>
-    public double FocalLengthAt(double own) =>
-        LargestOwn > 0 ? _focalLength + ((_closeFocalLength - _focalLength) * own / LargestOwn) : _focalLength;
+    public double FocalLengthAt(double own) => Between(_lens.FocalLength, _lens.CloseFocalLength, own);
+
+    /// <summary>Separation of the principal planes at a focus setting, straight between infinity and closest focus.</summary>
+    public double HiatusAt(double own) => Between(_lens.Hiatus, _lens.CloseHiatus, own);
 
     /// <summary>Rear principal plane to the plane that the lens focuses on: the sensor, or what the converter takes for it.</summary>
     public double ImageDistanceAt(double own) =>
         Reversed
-            ? _flange + Tubes + Barrel - (_focalLength - _flange) - _hiatus
+            ? _flange + Tubes + _lens.Barrel - (_lens.FocalLength - _flange) - _lens.Hiatus
             : (FocalLengthAt(own) * (1 + own)) + Tubes;
 
     /// <summary>Foremost glass to front principal plane.</summary>
@@ -89,7 +83,7 @@ internal readonly struct StackGeometry
     {
         if (Reversed)
         {
-            return _focalLength - _flange;
+            return _lens.FocalLength - _flange;
         }
 
         if (CloseUpPower > 0 && !BarrelIsKnown)
@@ -98,8 +92,8 @@ internal readonly struct StackGeometry
             return 0;
         }
 
-        var ownTravel = _internal ? 0 : _focalLength * own;
-        return Barrel + _flange + ownTravel - (FocalLengthAt(own) * (1 + own)) - _hiatus;
+        var ownTravel = _internal ? 0 : _lens.FocalLength * own;
+        return FrontGlassToSensor + ownTravel - (FocalLengthAt(own) * (1 + own)) - HiatusAt(own);
     }
 
     /// <summary>From the foremost glass to the sensor.</summary>
@@ -115,4 +109,7 @@ internal readonly struct StackGeometry
 
     /// <summary>Magnification on the sensor; zero at infinity focus, negative where no real subject comes to focus.</summary>
     public double MagnificationAt(double own) => -ToSensor(own).A;
+
+    private double Between(double atInfinity, double atClosest, double own) =>
+        LargestOwn > 0 ? atInfinity + ((atClosest - atInfinity) * own / LargestOwn) : atInfinity;
 }

@@ -67,7 +67,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardPlace Place, Stamp 
     private Stack Framing(CardType type)
     {
         var with = Exposure.Framing.Accessories.Concat(Exposure.Filter is null ? [] : [Exposure.Filter]).ToList();
-        var distance = $"glass to subject {PlanFormat.Millimetres(Exposure.Framing.WorkingDistance)}";
+        var distance = $"glass to subject {PlanFormat.GiveOrTake(Exposure.Framing.WorkingDistance, Exposure.Framing.WorkingDistanceUncertainty)}";
         return new Stack(
             [
                 new Paragraph(Exposure.Framing.Name, type.Framing, TextWeight.Bold),

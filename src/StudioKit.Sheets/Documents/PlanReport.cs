@@ -58,7 +58,7 @@ internal static class PlanReport
         yield return new Heading("Framings", 2);
         yield return new Table(
             [
-                new Column("Framing"), new Column("With"), new Column("Field, mm"), new Column("Glass to subject, mm", ColumnKind.Decimal),
+                new Column("Framing"), new Column("With"), new Column("Field, mm"), new Column("Glass to subject, mm", ColumnKind.Decimal), new Column("±, mm", ColumnKind.Decimal),
                 new Column("Extension, mm", ColumnKind.Decimal), new Column("Effective × marked f-number", ColumnKind.Decimal),
             ],
             [.. framings.Select(framing => new TableRow(framing.Reached
@@ -66,11 +66,12 @@ internal static class PlanReport
                 [
                     framing.Name, framing.Accessories.Count == 0 ? "lens alone" : string.Join(", ", framing.Accessories),
                     PlanFormat.Sides(framing.FieldWidth, framing.FieldHeight),
-                    PlanFormat.ThreeDigits(framing.WorkingDistance.Millimeters), PlanFormat.ThreeDigits(framing.Extension.Millimeters),
+                    PlanFormat.ThreeDigits(framing.WorkingDistance.Millimeters), PlanFormat.ThreeDigits(framing.WorkingDistanceUncertainty.Millimeters),
+                    PlanFormat.ThreeDigits(framing.Extension.Millimeters),
                     PlanFormat.ThreeDigits(framing.EffectiveApertureFactor),
                 ]
-                : [framing.Name, framing.Limit!, "", "", "", ""]))]);
-        foreach (var block in Caveats(framings.SelectMany(framing => framing.Caveats)))
+                : [framing.Name, framing.Limit!, "", "", "", "", ""]))]);
+        foreach (var block in Caveats(framings.SelectMany(framing => framing.Caveats).Concat(LensAssumptionText.Of(framings))))
         {
             yield return block;
         }

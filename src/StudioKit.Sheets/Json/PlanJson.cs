@@ -77,9 +77,12 @@ public static class PlanJson
         .Millimetres("focalLength", framing.FocalLength)
         .Millimetres("subjectToSensor", framing.SubjectToSensor)
         .Millimetres("workingDistance", framing.WorkingDistance)
+        .Millimetres("workingDistanceUncertainty", framing.WorkingDistanceUncertainty)
         .Millimetres("subjectToEntrancePupil", framing.SubjectToEntrancePupil)
         .Number("effectiveApertureFactor", framing.EffectiveApertureFactor)
+        .Stops("exposureUncertainty", framing.ExposureUncertainty)
         .Number("pupilRatio", framing.PupilRatio)
+        .List("assumptions", framing.Assumptions, assumption => LensAssumptionJson.Write(json, assumption))
         .Millimetres("fieldWidth", framing.FieldWidth)
         .Millimetres("fieldHeight", framing.FieldHeight)
         .Texts("caveats", framing.Caveats);

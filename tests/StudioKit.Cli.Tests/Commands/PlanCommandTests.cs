@@ -48,6 +48,22 @@ public sealed partial class PlanCommandTests
         Root(CommandRun.Of(args)).GetProperty("rayleighSeparationUm").GetDouble().Should().BeApproximately(14.762, 1e-5);
     }
 
+    // A 15 mm lens before a mirror, 44 mm from mount to sensor, must be a retrofocus lens; nobody said how its pupils and planes lie.
+    [Fact]
+    public void Optics_shows_what_it_assumed_of_a_lens()
+    {
+        string[] args = ["optics", "--focal-length", "15 mm", "--extension", "3.75 mm", "--aperture", "f/11", "--sensor", "36 mm x 24 mm"];
+
+        CommandRun.Of(args).Output.Should().Contain("Assumed of the lens").And.Contain("pupil ratio").And.Contain("principal planes").And.Contain("±");
+        var root = Root(CommandRun.Of([.. args, "--json"]));
+        root.GetProperty("assumptions").EnumerateArray().Select(each => each.GetProperty("kind").GetString())
+            .Should().Equal("front-glass-to-mount", "principal-planes", "pupil-ratio");
+        root.GetProperty("exposureLossStops").GetDouble().Should().BeLessThan(0.64, "pupils alike would lose 2·log₂ 1.25");
+        var given = Root(CommandRun.Of([.. args, "--pupil-ratio", "1", "--json"]));
+        given.GetProperty("exposureLossStops").GetDouble().Should().BeApproximately(2 * Math.Log2(1.25), 1e-6);
+        given.GetProperty("exposureUncertaintyStops").GetDouble().Should().BeApproximately(0, 1e-9);
+    }
+
     // The third stops behind the marks would lie exactly one stop apart; the numbers themselves lie 2·log₂(16/11) = 1.081 apart.
     [Fact]
     public void Exposure_takes_f_number_and_power_as_typed()

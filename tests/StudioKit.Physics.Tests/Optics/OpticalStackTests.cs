@@ -10,7 +10,7 @@ public sealed class OpticalStackTests
         Gen.Select(Gen.Double[20, 200], Gen.Double[0.2, 1.2], Gen.Double[0.4, 2.5], Gen.Double[0, 100], Gen.Double[1, 2], Gen.Double[2.8, 22])
             .Select((f, largest, p, tubes, factor, n) => Case(f) with
             {
-                Lens = new LensOptics { FocalLength = Length.FromMillimeters(f), LargestMagnification = largest, PupilRatio = p },
+                Lens = new LensOptics { FocalLength = Length.FromMillimeters(f), LargestMagnification = largest, PupilRatio = p, Hiatus = Length.Zero },
                 Extension = Length.FromMillimeters(tubes),
                 TeleconverterFactor = factor,
                 Aperture = new FNumber(n),
@@ -137,9 +137,9 @@ public sealed class OpticalStackTests
                 && Same(result.SubjectToSensor.Meters, ThinLens.SubjectToSensor(f, lensMagnification))
                 && Same(
                     result.EffectiveFNumber.Value,
-                    stack.TeleconverterFactor * EffectiveAperture.EffectiveFNumber(stack.Aperture.Value, lensMagnification, stack.Lens.PupilRatio))
+                    stack.TeleconverterFactor * EffectiveAperture.EffectiveFNumber(stack.Aperture.Value, lensMagnification, stack.Lens.PupilRatio!.Value))
                 && Same(
-                    result.SubjectToEntrancePupil!.Value.Meters, f * ((1 / lensMagnification) + (1 / stack.Lens.PupilRatio)))
+                    result.SubjectToEntrancePupil!.Value.Meters, f * ((1 / lensMagnification) + (1 / stack.Lens.PupilRatio!.Value)))
                 && Same(result.StackFocalLength.Meters, f * stack.TeleconverterFactor);
         });
 
@@ -260,7 +260,7 @@ public sealed class OpticalStackTests
         var stack = OpticalStack.At(
             Case(24) with
             {
-                Lens = new LensOptics { FocalLength = Length.FromMillimeters(24), BarrelLength = Length.FromMillimeters(70), PupilRatio = 2 },
+                Lens = new LensOptics { FocalLength = Length.FromMillimeters(24), BarrelLength = Length.FromMillimeters(70), PupilRatio = 2, Hiatus = Length.Zero },
                 Extension = Length.FromMillimeters(12),
             },
             0);
@@ -399,7 +399,14 @@ public sealed class OpticalStackTests
 
     private static OpticalStackCase Case(double focalLength, double largestMagnification = 0) => new()
     {
-        Lens = new LensOptics { FocalLength = Length.FromMillimeters(focalLength), LargestMagnification = largestMagnification },
+        // A thin lens, as the rules worked by hand have it: principal planes together, pupils alike.
+        Lens = new LensOptics
+        {
+            FocalLength = Length.FromMillimeters(focalLength),
+            LargestMagnification = largestMagnification,
+            Hiatus = Length.Zero,
+            PupilRatio = 1,
+        },
         SensorWidth = Length.FromMillimeters(36),
         SensorHeight = Length.FromMillimeters(24),
     };
