@@ -17,6 +17,7 @@ public sealed record LightUncertainty
         TransmittanceShare = 0,
         Scatter = default,
         Aperture = default,
+        CloseFocus = default,
         ClipPoint = default,
     };
 
@@ -40,6 +41,9 @@ public sealed record LightUncertainty
 
     /// <summary>Aperture, lens transmission and magnification together.</summary>
     public Stops Aperture { get; init; } = new(1.0 / 6);
+
+    /// <summary>What focusing close costs, where pupils or principal planes of the lens had to be assumed; nothing where they are given.</summary>
+    public Stops CloseFocus { get; init; }
 
     /// <summary>Where the camera really clips, or puts its mid-tone.</summary>
     public Stops ClipPoint { get; init; } = new(1.0 / 3);

@@ -56,8 +56,11 @@ internal sealed record SetUpAtFraming(KitSpec Kit, SetUpSpec SetUp, PlannedFrami
     /// <summary>Limits where the exposure follows the ambient light.</summary>
     public SetUpLimits LimitsInAmbientLight => ShotLimits.InAmbientLight(this);
 
-    /// <summary>One flash of the set-up, with how well its numbers are known.</summary>
-    public FlashCase Flash(LightSpec light) => LightingCases.Flash(Kit, light) with { Uncertainty = Known.Of(SetUp, light) };
+    /// <summary>One flash of the set-up, with how well its numbers and the lens's are known.</summary>
+    public FlashCase Flash(LightSpec light) => LightingCases.Flash(Kit, light) with
+    {
+        Uncertainty = Known.Of(SetUp, light) with { CloseFocus = Framing.Plan.ExposureUncertainty },
+    };
 
     private FNumber Wanted => _wanted ??=
         SetUp.Aperture is { } given ? ThirdStopSeries.FromMark(given)

@@ -9,7 +9,7 @@ internal static class KitTexts
         kit: test
         camera: {name: body, sensor: 36 mm x 24 mm, flash-sync: 1/200 s, iso: 100 to 6400}
         lenses:
-          - {name: short, focal-length: 55 mm, aperture: f/2.8 to f/32, largest-magnification: 1:2, length: 70 mm, magnifications: [1:2, 1:1]}
+          - {name: short, focal-length: 55 mm, aperture: f/2.8 to f/32, largest-magnification: 1:2, length: 70 mm, pupil-ratio: 1, magnifications: [1:2, 1:1]}
           - {name: long, focal-length: 180 mm, focusing: internal, closest-focus: 480 mm, aperture: f/3.5 to f/32, magnifications: [1:4]}
         accessories:
           extension-tubes: [{name: tube, length: 27.5 mm}]

@@ -13,6 +13,18 @@ public sealed class UncertaintyTests
         Of(KitTexts.Dark).Should().BeApproximately(expected, 1e-9);
     }
 
+    // N_e = N·(1 + m/p) at m = 1/2. The 55 mm lens stands 114 mm from the sensor, 2.073 focal lengths: p = 1 + 0.6·0.073 = 1.044, give or take a quarter.
+    [Fact]
+    public void A_lens_whose_pupils_nobody_measured_makes_a_close_up_less_sure()
+    {
+        var measured = Of(KitTexts.Dark);
+        var assumed = Of(KitTexts.Dark.Replace(", pupil-ratio: 1", "", StringComparison.Ordinal));
+
+        // Half of what lies between a quarter less and a quarter more.
+        var stops = Math.Log2((1 + (0.5 / (0.75 * 1.0436))) / (1 + (0.5 / (1.25 * 1.0436))));
+        Math.Sqrt((assumed * assumed) - (measured * measured)).Should().BeApproximately(stops, 0.001);
+    }
+
     [Fact]
     public void A_measured_guide_number_makes_the_exposure_surer_by_just_its_share()
     {
@@ -87,6 +99,7 @@ public sealed class UncertaintyTests
         set-ups:
           - name: white
             kind: white-background
+            lenses: [short]
             ambient: EV 10
             iso: 500
             lights: [{flash: one, role: below, distance: {{distance}}}, {flash: two, role: above, modifier: dome, distance: 20 cm}]

@@ -31,7 +31,7 @@ internal static class CameraTerms
             "Iso12232", "image-plane exposure, 1/N²", known.Aperture);
         yield return BudgetLine.Of(
             "Close focus", -2 * Math.Log2(camera.ApertureRatio), $"effective f-number {camera.Effective.Nominal}",
-            "Iso12232", "image-plane exposure, image distance");
+            "Iso12232", "image-plane exposure, image distance", known.CloseFocus);
         yield return BudgetLine.Of(
             "Sensor speed", Speed(camera), $"{camera.Iso}, clips at {SensorExposure.SaturationExposure(camera.Iso):0.###} lx·s",
             "Iso12232", "saturation, 78/S");
