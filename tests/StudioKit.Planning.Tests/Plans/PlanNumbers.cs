@@ -15,7 +15,10 @@ internal static class PlanNumbers
         IQuantity quantity => double.IsFinite((double)quantity.Value) ? [] : [path],
         IEnumerable list => list.Cast<object?>().SelectMany((item, i) => NotFinite(item, $"{path}[{i}]")),
         _ => value.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance)
-            .Where(property => property.GetIndexParameters().Length == 0)
+            .Where(property => property.GetIndexParameters().Length == 0 && !IsNeighbour(property, value))
             .SelectMany(property => NotFinite(property.GetValue(value), $"{path}.{property.Name}")),
     };
+
+    // The click above a click of a dial is no part of it, and a walk over neighbours would never end.
+    private static bool IsNeighbour(PropertyInfo property, object value) => property.PropertyType == value.GetType();
 }
