@@ -125,6 +125,7 @@ internal static class KitSlice
     {
         GuideNumber = new GuideNumber(Length.FromMeters(1)),
         Zooms = [],
+        Zoom = null,
         PowerStep = default,
         LowestPower = FlashPower.Full,
         BeamWidth = null,

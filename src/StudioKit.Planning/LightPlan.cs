@@ -16,6 +16,18 @@ public sealed record LightPlan
     /// <summary>Name of the modifier before it; none where it is bare.</summary>
     public string? Modifier { get; init; }
 
+    /// <summary>Zoom of the head, as focal length on a 36 mm × 24 mm sensor; none where neither the kit nor the guide number names one.</summary>
+    public Length? Zoom { get; init; }
+
+    /// <summary>Guide number at that zoom, full power and ISO 100.</summary>
+    public Length? GuideNumber { get; init; }
+
+    /// <summary>How far the light may lie to either side for want of a guide number for that zoom; 0 stops or more.</summary>
+    public Stops ZoomDoubt { get; init; }
+
+    /// <summary>How well the guide number itself is known: one standard deviation.</summary>
+    public Stops GuideNumberUncertainty { get; init; }
+
     /// <summary>Bright window to panel for a flash below, to subject for all others.</summary>
     public required Length Distance { get; init; }
 

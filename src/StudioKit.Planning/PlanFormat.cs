@@ -15,6 +15,9 @@ public static class PlanFormat
         ? $"{Millimetres(length)} ± {Millimetres(uncertainty)}"
         : Millimetres(length);
 
+    /// <summary>Zoom of a flash head, e.g. <c>zoom 35 mm</c>.</summary>
+    public static string Zoom(Length? zoom) => zoom is { } set ? $"zoom {Millimetres(set)}" : "zoom as the guide number's";
+
     /// <summary>A length in centimetres for distances set by hand, to the half centimetre.</summary>
     public static string Centimetres(Length length) =>
         $"{CentimetreFigure(length)} cm";

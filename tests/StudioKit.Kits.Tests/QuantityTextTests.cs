@@ -230,6 +230,17 @@ public sealed class QuantityTextTests
     [InlineData("GN 38 m", 38, null)]
     [InlineData("51 m @ ISO 200", 36.0624, null)]
     [InlineData("38 m @ 35 mm", 38, 35)]
+    [InlineData("60 (ISO 100, m, 200 mm)", 60, 200)]
+    [InlineData("60 m (ISO 100, 200 mm)", 60, 200)]
+    [InlineData("60 m at ISO 100 and 200 mm", 60, 200)]
+    [InlineData("GN 60", 60, null)]
+    [InlineData("GN60", 60, null)]
+    [InlineData("GN: 58 m (ISO 100/21°, zoom 105 mm)", 58, 105)]
+    [InlineData("GN 197 ft at ISO 100", 60.0456, null)]
+    [InlineData("197 (ISO 100, ft, 200 mm)", 60.0456, 200)]
+    [InlineData("60 m / 197 ft (ISO 100, 200 mm)", 60, 200)]
+    [InlineData("60/197 (ISO 100, m/ft, 200 mm)", 60, 200)]
+    [InlineData("85 m (ISO 200, 105 mm, full power)", 60.1041, 105)]
     public void A_guide_number_is_brought_to_ISO_100(string text, double meters, int? zoom)
     {
         QuantityText.TryGuideNumber(text, out var number, out var problem).Should().BeTrue(problem);
@@ -237,6 +248,24 @@ public sealed class QuantityTextTests
         number.AtIso100.Meters.Should().BeApproximately(meters, 1e-4);
         number.Zoom?.Millimeters.Should().Be(zoom);
         (number.Zoom is null).Should().Be(zoom is null);
+    }
+
+    [Theory]
+    [InlineData("60", "has no unit")]
+    [InlineData("60 (ISO 100, 200 mm)", "has no unit")]
+    [InlineData("GN 197", "may be in feet")]
+    [InlineData("60 (ISO 100, m, 200 mm", "does not close it")]
+    [InlineData("60 m @ 35 mm, 105 mm", "second zoom")]
+    [InlineData("60 m @ ISO", "ISO")]
+    [InlineData("60 m @ bright", "bright")]
+    [InlineData("60 m / 60 ft", "differ")]
+    [InlineData("0 m", "above zero")]
+    [InlineData("60 m @ 0 mm", "above zero")]
+    public void A_guide_number_that_cannot_be_read_is_refused_with_the_reason(string text, string reason)
+    {
+        QuantityText.TryGuideNumber(text, out _, out var problem).Should().BeFalse();
+
+        problem.Should().Contain(reason);
     }
 
     [Fact]

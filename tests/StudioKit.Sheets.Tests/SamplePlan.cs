@@ -82,6 +82,7 @@ internal static class SamplePlan
         Flash = flash,
         Role = role,
         Modifier = modifier,
+        Zoom = role == LightRole.Below ? Length.FromMillimeters(35) : null,
         Distance = Length.FromMillimeters(distance),
         Power = new FlashPower(power),
         DistancePowers =

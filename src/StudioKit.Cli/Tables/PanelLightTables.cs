@@ -31,7 +31,7 @@ internal static class PanelLightTables
         foreach (var flash in light.Flashes)
         {
             table.AddRow(
-                Markup.Escape(flash.Modifier is null ? flash.Flash : $"{flash.Flash} with {flash.Modifier}"),
+                Markup.Escape($"{(flash.Modifier is null ? flash.Flash : $"{flash.Flash} with {flash.Modifier}")}, {PlanFormat.Zoom(flash.Zoom)}"),
                 PlanFormat.Millimetres(flash.Distance),
                 PlanFormat.Millimetres(flash.OverGround),
                 PlanFormat.Millimetres(flash.FromLeft),

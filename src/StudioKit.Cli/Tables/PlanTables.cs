@@ -109,7 +109,7 @@ internal static class PlanTables
         exposure.Changes.Select(change => $"  or {change}").Prepend($"{exposure.Framing.Name}: {exposure.BindingLimit}");
 
     private static string Light(LightPlan light) =>
-        $"{MemberText.Of(light.Role)} {light.PowerText} at {PlanFormat.Centimetres(light.Distance)}";
+        $"{MemberText.Of(light.Role)} {light.PowerText} at {PlanFormat.Centimetres(light.Distance)}, {PlanFormat.Zoom(light.Zoom)}";
 
     private static void WritePack(IAnsiConsole console, PackPlan pack)
     {

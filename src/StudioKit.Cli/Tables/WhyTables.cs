@@ -34,7 +34,7 @@ internal static class WhyTables
 
     private static void WriteLight(IAnsiConsole console, LightPlan light, List<string> sources)
     {
-        var title = $"{light.Flash}, {MemberText.Of(light.Role)}: {light.PowerText} at {PlanFormat.Centimetres(light.Distance)}";
+        var title = $"{light.Flash}, {MemberText.Of(light.Role)}: {light.PowerText} at {PlanFormat.Centimetres(light.Distance)}, {PlanFormat.Zoom(light.Zoom)}";
         var table = TableConsole.Table(title, "", "stops", "±", "detail", "source");
         table.Columns[1].RightAligned();
         table.Columns[2].RightAligned();

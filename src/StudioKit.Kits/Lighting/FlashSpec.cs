@@ -20,6 +20,9 @@ public sealed record FlashSpec
     /// <summary>Guide numbers at other zoom settings.</summary>
     public ValueList<GuideNumber> Zooms { get; init; } = [];
 
+    /// <summary>Zoom that the head is set to where a set-up names none; that of its guide number where the kit gives none.</summary>
+    public Length? Zoom { get; init; }
+
     /// <summary>How far one click of its power dial goes.</summary>
     public PowerStep PowerStep { get; init; }
 

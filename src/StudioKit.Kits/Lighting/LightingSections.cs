@@ -24,9 +24,11 @@ internal static class LightingSections
     public static readonly Section<FlashSpec> Flash = new Section<FlashSpec>(
         "flash", "A battery flash.", new() { Name = "", GuideNumber = new GuideNumber(Length.FromMeters(1)) }, partKind: "flashes", namedAmong: "flashes")
         .Required("name", "Name on the sheets; each flash has its own.").Name((flash, value) => flash with { Name = value })
-        .Required("guide-number", "Guide number at full power, e.g. '38 m @ ISO 100, 35 mm'; the length at the end is the zoom.", "1 m", "300 m")
+        .Required("guide-number", "Guide number at full power, e.g. '38 m @ ISO 100, 35 mm' or '60 (ISO 100, m, 200 mm)'; the length at the end is the zoom.", "1 m", "300 m")
             .GuideNumber((flash, value) => flash with { GuideNumber = value })
         .Optional("zooms", "Guide numbers at other zoom settings.", "1 m", "300 m").GuideNumbers((flash, value) => flash with { Zooms = value })
+        .Optional("zoom", "Zoom that the head is set to where a set-up names none, as focal length on a 36 mm x 24 mm sensor; else that of its guide number.", "4 mm", "1 m")
+            .Length((flash, value) => flash with { Zoom = value })
         .Optional("power-step", "How far one click of its power dial goes: a third of a stop, half or a whole one.")
             .Choice<PowerStep>("a power step", (flash, value) => flash with { PowerStep = value }, flash => flash.PowerStep)
         .Optional("lowest-power", "Lowest power setting.", "1/4096", "1/1")

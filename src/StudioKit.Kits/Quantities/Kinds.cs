@@ -90,7 +90,7 @@ internal static class Kinds
     public static readonly ValueKind<double> TypedPower = Light(
         "a flash power", "1/8 +1/3", LightText.TypedPower, fraction => $"1/{NumberText.Write(1 / fraction)}", () => Patterns.Power);
 
-    public static readonly ValueKind<GuideNumberMark> GuideNumber = new("a guide number", "38 m @ ISO 100, 35 mm", LightText.GuideNumber, WriteGuideNumber)
+    public static readonly ValueKind<GuideNumberMark> GuideNumber = new("a guide number", "38 m @ ISO 100, 35 mm", GuideNumberText.Read, WriteGuideNumber)
     {
         Pattern = () => Patterns.GuideNumber,
         TakesUncertainty = true,

@@ -154,53 +154,6 @@ internal static class LightText
         ? NumberText.Quantity(text, UnitDimension.Share)
         : NumberText.Bare(text, "a ratio", "0.5");
 
-    /// <summary>A guide number with the ISO speed and zoom it is quoted at; any speed is brought to ISO 100 by the square root.</summary>
-    public static Reading<GuideNumberMark> GuideNumber(string text)
-    {
-        var at = text.IndexOf('@', StringComparison.Ordinal);
-        var distance = (at < 0 ? text : text[..at]).Trim();
-        distance = distance.StartsWith("GN", StringComparison.OrdinalIgnoreCase) ? distance[2..].TrimStart() : distance;
-        if (NumberText.Bare(distance, "", "").IsGood)
-        {
-            return Reading<GuideNumberMark>.Bad(
-                $"'{text}' has no unit; a guide number is a length.", $"Did you mean '{distance} m{(at < 0 ? " @ ISO 100" : " " + text[at..])}'?");
-        }
-
-        var iso = 100.0;
-        double? zoom = null;
-        foreach (var condition in at < 0 ? [] : text[(at + 1)..].Split(','))
-        {
-            var fault = Condition(condition.Trim(), ref iso, ref zoom);
-            if (fault is { IsGood: false })
-            {
-                return Reading<GuideNumberMark>.Bad(fault.Value.Problem!, fault.Value.Hint);
-            }
-        }
-
-        return NumberText.Quantity(distance, UnitDimension.Length).Then(millimeters => millimeters > 0
-            ? Reading<GuideNumberMark>.Good(new GuideNumberMark(millimeters / 1000 / Math.Sqrt(iso / 100), zoom))
-            : Reading<GuideNumberMark>.Bad($"'{text}' is not a guide number: it must be above zero.", "Write for example '38 m @ ISO 100, 35 mm'."));
-    }
-
-    private static Reading<double>? Condition(string text, ref double iso, ref double? zoom)
-    {
-        if (text.StartsWith("ISO", StringComparison.OrdinalIgnoreCase))
-        {
-            var speed = Iso(text);
-            iso = speed.IsGood ? speed.Value : iso;
-            return speed;
-        }
-
-        var length = NumberText.Quantity(text, UnitDimension.Length);
-        if (length.IsGood && length.Value <= 0)
-        {
-            return Reading<double>.Bad($"'{text}' is not a zoom setting: it must be above zero.", "Write for example '38 m @ ISO 100, 35 mm'.");
-        }
-
-        zoom = length.IsGood ? length.Value : zoom;
-        return length;
-    }
-
     private static Reading<double> Share(string text, double exact, double stops)
     {
         var share = exact > 0 ? Math.Pow(2, Math.Log2(exact) + Thirds(stops)) : 0;

@@ -23,7 +23,7 @@ internal static class Patterns
     public static string Sizes(int count) =>
         string.Join(Times, Enumerable.Repeat($"{Number}\\s*({Symbols(UnitDimension.Length)})?", count));
 
-    public static string GuideNumber => $"(GN\\s*)?{Quantity(UnitDimension.Length)}(\\s*@.*)?";
+    public static string GuideNumber => $"([gG][nN]\\s*[:=]?\\s*{Number}.*|{Quantity(UnitDimension.Length)}(\\s*(/|@|\\(|at\\s).*)?|{Number}\\s*(@|\\(|at\\s).*)";
 
     public static string Wind => $"({Quantity(UnitDimension.Speed)}|(Beaufort|Bft)\\s*\\d+|\\d+\\s*(Beaufort|Bft))";
 

@@ -1,3 +1,4 @@
+using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Optics;
 using StudioKit.Physics.Packing;
 using StudioKit.Physics.Structure.Frames;
@@ -38,6 +39,11 @@ public abstract record CheckAmount
     /// <summary>An image over its object.</summary>
     /// <param name="Value">The magnification.</param>
     public sealed record Enlargement(Magnification Value) : CheckAmount;
+
+    /// <summary>How well the light of a flash is known at a zoom.</summary>
+    /// <param name="Within">To either side; 0 stops or more.</param>
+    /// <param name="Zoom">Zoom of the head.</param>
+    public sealed record KnownTo(Stops Within, Length Zoom) : CheckAmount;
 
     /// <summary>Room for a long thing on a bag.</summary>
     /// <param name="Longest">Longest that goes inside.</param>

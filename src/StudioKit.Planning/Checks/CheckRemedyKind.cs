@@ -48,6 +48,9 @@ public enum CheckRemedyKind
     /// <summary>A stand of its own for the flash.</summary>
     OwnStand,
 
+    /// <summary>A guide number of the flash named for the zoom given, listed or measured.</summary>
+    MeasureGuideNumber,
+
     /// <summary>Longer stock, or more of it.</summary>
     MoreStock,
 

@@ -25,6 +25,9 @@ public enum PlanCheckKind
     /// <summary>Room for rails and fittings.</summary>
     FrameRoom,
 
+    /// <summary>A guide number for the zoom that a flash is used at; part: the flash.</summary>
+    GuideNumberAtZoom,
+
     /// <summary>An exposure for every framing; part: the set-up.</summary>
     Exposure,
 

@@ -17,6 +17,7 @@ internal static class PlanChecks
         .. LowCameraAngles(plan),
         .. plan.Panel.Unfilled.Count > 0 ? new[] { CameraAngles(plan.Panel) } : [],
         .. plan.Frame is null && NeedsPanel(plan) && FramePlanner.Obstacle(plan.Kit, plan.Panel) is { } obstacle ? new[] { FrameChecks.Room(obstacle) } : [],
+        .. GuideNumberChecks.Of(plan.Exposures),
         .. plan.Exposures.GroupBy(exposure => exposure.SetUp).Select(Exposure),
         .. plan.Frame is { } frame ? FrameChecks.Of(frame).Append(Stock(frame)).Concat(StructureChecks.Of(plan, frame)) : [],
         .. PackChecks.Of(plan),

@@ -58,9 +58,10 @@ internal sealed class KnownInputs(KitSpec kit, IReadOnlyDictionary<string, Uncer
     private string GuideNumberPath(FlashSpec flash, LightSpec light)
     {
         var path = $"flashes[{IndexOf(kit.Flashes, other => other.Name == flash.Name)}]";
-        for (var i = 0; light.Zoom is not null && i < flash.Zooms.Count; i++)
+        var zoom = LightingCases.ZoomOf(flash, light);
+        for (var i = 0; zoom is not null && i < flash.Zooms.Count; i++)
         {
-            if (flash.Zooms[i].Zoom?.Meters == light.Zoom?.Meters)
+            if (flash.Zooms[i].Zoom?.Meters == zoom?.Meters)
             {
                 return $"{path}.zooms[{i}]";
             }

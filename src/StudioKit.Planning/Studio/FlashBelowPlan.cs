@@ -12,6 +12,9 @@ public sealed record FlashBelowPlan
     /// <summary>Name of the modifier before it; none where it is bare.</summary>
     public string? Modifier { get; init; }
 
+    /// <summary>Zoom of the head, as focal length on a 36 mm × 24 mm sensor; none where neither the kit nor the guide number names one.</summary>
+    public Length? Zoom { get; init; }
+
     /// <summary>Bright window to the panel's underside.</summary>
     public required Length Distance { get; init; }
 

@@ -88,8 +88,12 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardPlace Place, Stamp 
     private static IEnumerable<Block> Flash(LightPlan light, CardType type) =>
     [
         new DividingLine(Stroke.Thin),
-        new FlashRow(LightNames.Role(light.Role), LightNames.WithModifier(light), light, (PlanFormat.CentimetreFigure(light.Distance), "cm"), type),
+        new FlashRow(LightNames.Role(light.Role), Name(light, type), light, (PlanFormat.CentimetreFigure(light.Distance), "cm"), type),
     ];
+
+    // That nobody knows a zoom is nothing to set: the fullest cards leave it to the tables.
+    private static string Name(LightPlan light, CardType type) =>
+        type.IsBrief && light.Zoom is null ? LightNames.WithModifier(light) : LightNames.WithZoom(light);
 
     private SideBySide Budget(CardType type) => new(
         [

@@ -9,7 +9,7 @@ internal sealed record CardType(double SetUp, double Framing, double Settings, d
     // Shrunk this far, a side is so full that even what could stay large must give way.
     private const double BriefShare = 0.7;
 
-    /// <summary>Whether light budgets are set as running text, which takes half the height of columns.</summary>
+    /// <summary>Whether light budgets are set as running text, which takes half the height of columns, and what is nothing to set is left out.</summary>
     public bool IsBrief { get; init; }
 
     /// <summary>A template's sizes, shrunk together but never under what can be read.</summary>

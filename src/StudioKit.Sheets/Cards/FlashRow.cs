@@ -17,6 +17,9 @@ internal sealed record FlashRow(string Role, string Name, LightPlan Light, (stri
     private const double PowerShare = 0.37;
     private const double Gap = 5;
 
+    // Between the numerals, which start a little under the line over them, and a name under them.
+    private const double Lead = 1;
+
     private double RolePt => Type.Text + 1;
 
     private double NamePt => Type.Small;
@@ -26,17 +29,24 @@ internal sealed record FlashRow(string Role, string Name, LightPlan Light, (stri
         var (powerAt, distanceAt) = (width * NameShare, width * (NameShare + PowerShare));
         BigFigure[] figures = [Power(distanceAt - powerAt - Gap), new("distance", Distance.Figure, Distance.Unit)];
         var size = Math.Min(Size(figures[0], distanceAt - powerAt - Gap), Size(figures[1], width - distanceAt));
-        var names = TextWrap.Lines(Name, powerAt - Gap, NamePt, TextWeight.Regular);
-        var left = TypeScale.LineHeight(RolePt) + (names.Count * TypeScale.LineHeight(NamePt));
-        var needed = Math.Max(left, BigFigure.Height(size, WordPt)) + 1.5;
-        return Layout.Fit.WholeOrNothing(this, "A flash's row", needed, height, () =>
+        var numerals = BigFigure.Height(size, WordPt);
+        var beside = TextWrap.Lines(Name, powerAt - Gap, NamePt, TextWeight.Regular);
+        var under = TextWrap.Lines(Name, width, NamePt, TextWeight.Regular);
+        var role = TypeScale.LineHeight(RolePt);
+        var (ifBeside, ifUnder) = (Math.Max(role + Height(beside), numerals), Math.Max(role, numerals + Lead) + Height(under));
+
+        // A long name stands under the numerals, where it takes fewer lines, if the row is lower for it.
+        var (names, nameTop) = ifUnder < ifBeside ? (under, ifUnder - Height(under)) : (beside, role);
+        return Layout.Fit.WholeOrNothing(this, "A flash's row", Math.Min(ifBeside, ifUnder) + 1.5, height, () =>
         [
             .. TypeScale.Set([Role], 0, RolePt, TextWeight.Bold),
-            .. TypeScale.Set(names, 0, NamePt, TextWeight.Regular, top: TypeScale.LineHeight(RolePt)),
+            .. TypeScale.Set(names, 0, NamePt, TextWeight.Regular, top: nameTop),
             .. figures[0].Marks(powerAt, 0.6, size, WordPt),
             .. figures[1].Marks(distanceAt, 0.6, size, WordPt),
         ]);
     }
+
+    private double Height(IReadOnlyList<string> names) => names.Count * TypeScale.LineHeight(NamePt);
 
     // The second way of writing a power stands behind the numerals; where that would make them too small, over them.
     private BigFigure Power(double room)

@@ -15,6 +15,7 @@ internal static class LightNames
         _ => "Rim",
     };
 
-    public static string WithModifier(LightPlan light) =>
-        light.Modifier is null ? $"{light.Flash}, bare" : $"{light.Flash}, {light.Modifier}";
+    public static string WithModifier(LightPlan light) => $"{light.Flash}, {light.Modifier ?? "bare"}";
+
+    public static string WithZoom(LightPlan light) => $"{WithModifier(light)}, {PlanFormat.Zoom(light.Zoom)}";
 }

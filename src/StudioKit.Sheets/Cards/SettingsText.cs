@@ -12,7 +12,7 @@ internal static class SettingsText
             $"{exposure.SetUp}, {exposure.Framing.Name}",
             $"{exposure.Aperture.Nominal}, {exposure.Shutter.Nominal}, {exposure.Iso.Nominal}",
             .. exposure.Lights.Select(light =>
-                $"{LightNames.Role(light.Role)}: {LightNames.WithModifier(light)}, {light.PowerMark} at {PlanFormat.Centimetres(light.Distance)}"),
+                $"{LightNames.Role(light.Role)}: {LightNames.WithModifier(light)}, {(light.Zoom is null ? "" : $"{PlanFormat.Zoom(light.Zoom)}, ")}{light.PowerMark} at {PlanFormat.Centimetres(light.Distance)}"),
             $"{stamp.KitName}, {stamp.Origin}",
         ]);
 }

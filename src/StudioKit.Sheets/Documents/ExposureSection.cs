@@ -36,7 +36,7 @@ internal static class ExposureSection
                     exposure.Framing.Name, exposure.Aperture.Nominal, exposure.EffectiveAperture.Nominal, exposure.Shutter.Nominal,
                     exposure.Iso.Mark,
                     exposure.BindingLimit ?? string.Join("; ", exposure.Lights.Select(light =>
-                        $"{LightNames.Role(light.Role).ToLowerInvariant()} {light.PowerText} at {PlanFormat.Centimetres(light.Distance)}")),
+                        $"{LightNames.Role(light.Role).ToLowerInvariant()} {light.PowerText} at {PlanFormat.Centimetres(light.Distance)}, {PlanFormat.Zoom(light.Zoom)}")),
                     .. white ? (string[])[exposure.WhiteMargin?.Nominal ?? ""] : [], "±" + exposure.Uncertainty.Nominal.TrimStart('+', '-'),
                 ]))],
             TypeScale.Small);
@@ -45,7 +45,7 @@ internal static class ExposureSection
     private static Stack Budget(IReadOnlyList<ExposurePlan> exposures, int light)
     {
         var lights = exposures.Select(exposure => exposure.Lights[light]).ToList();
-        var names = lights.Select(LightNames.WithModifier).Distinct().ToList();
+        var names = lights.Select(LightNames.WithZoom).Distinct().ToList();
         var items = lights.SelectMany(one => one.Budget.Lines.Select(line => line.Item)).Distinct();
         return new Stack(
             [

@@ -52,6 +52,7 @@ internal static class CheckJson
         CheckAmount.Portion share => json.Number(key + "Share", share.Value),
         CheckAmount.TwoSides sides => json.Millimetres(key + "Width", sides.Width).Millimetres(key + "Depth", sides.Depth),
         CheckAmount.Enlargement enlargement => json.Number(key + "Magnification", enlargement.Value.Value),
+        CheckAmount.KnownTo known => json.Stops(key + "Within", known.Within).Millimetres(key + "Zoom", known.Zoom),
         CheckAmount.LongRoom room => json.Millimetres(key + "Longest", room.Longest),
         CheckAmount.BagFill fill => json.Number(key + "Share", fill.Filled),
         CheckAmount.OnBody burden => json.Grams(key, burden.Mass).Number(key + "ShareOfBody", burden.ShareOfBody),

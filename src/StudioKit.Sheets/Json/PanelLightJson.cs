@@ -46,6 +46,7 @@ public static class PanelLightJson
     private static void WriteFlash(JsonReport json, FlashBelowPlan flash) => json
         .Text("flash", flash.Flash)
         .Text("modifier", flash.Modifier)
+        .Millimetres("zoom", flash.Zoom)
         .Millimetres("distance", flash.Distance)
         .Millimetres("overGround", flash.OverGround)
         .Millimetres("fromLeft", flash.FromLeft)

@@ -16,6 +16,7 @@ internal static class AmountText
         CheckAmount.Portion share => PlanFormat.Percent(share.Value),
         CheckAmount.TwoSides sides => PlanFormat.Rectangle(sides.Width, sides.Depth),
         CheckAmount.Enlargement enlargement => enlargement.Value.Nominal,
+        CheckAmount.KnownTo known => FormattableString.Invariant($"±{known.Within.Value:0.0} stop{(known.Within.Value > 1 ? "s" : "")} at zoom {known.Zoom.Millimeters:0.#} mm"),
         CheckAmount.LongRoom room => $"{Words(room.Placement)} up to {PlanFormat.Millimetres(room.Longest)}",
         CheckAmount.BagFill fill => $"{PlanFormat.Percent(Math.Round(fill.Filled, 2))} of the usable volume",
         CheckAmount.OnBody burden =>

@@ -17,6 +17,7 @@ internal static class CheckCapacities
         PlanCheckKind.FlashBelow or PlanCheckKind.FrameRoom or PlanCheckKind.FrameFit or PlanCheckKind.Cradle => check.Passed ? "so it is" : FindingText.Of(check),
         PlanCheckKind.LowCameraAngles => "flat panel",
         PlanCheckKind.CameraAngles => $"none for {string.Join(", ", check.Parts)}",
+        PlanCheckKind.GuideNumberAtZoom => $"made from another zoom's, {AmountText.Of(check.Capacity)}",
         PlanCheckKind.Exposure => $"{AmountText.Of(check.Capacity)} can be exposed",
         PlanCheckKind.Stock => check.Passed ? "all pieces" : FindingText.Of(check),
         PlanCheckKind.Places => $"{AmountText.Of(check.Capacity)} in or on a bag",

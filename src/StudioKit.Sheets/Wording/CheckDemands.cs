@@ -15,6 +15,7 @@ internal static class CheckDemands
         PlanCheckKind.FrameRoom => "room for rails and fittings",
         PlanCheckKind.FrameFit => "every pipe fills its sockets",
         PlanCheckKind.Cradle => $"held by the frame {AmountText.Of(check.Demand)} below the panel",
+        PlanCheckKind.GuideNumberAtZoom => $"known to {AmountText.Of(check.Demand)}",
         PlanCheckKind.Exposure => $"{AmountText.Of(check.Demand)} framings",
         PlanCheckKind.Stock => "all pieces",
         PlanCheckKind.Places => $"{AmountText.Of(check.Demand)} lines",

@@ -16,6 +16,7 @@ internal static class CheckNames
         PlanCheckKind.CameraAngles => "Camera angles over the panel",
         PlanCheckKind.FrameRoom or PlanCheckKind.FrameFit => "Frame can be built",
         PlanCheckKind.Cradle => $"Cradle of {check.Parts[0]}, {string.Join(", ", check.Parts.Skip(1))}",
+        PlanCheckKind.GuideNumberAtZoom => $"Guide number of {check.Parts[0]} at its zoom",
         PlanCheckKind.Exposure => $"Exposure, {check.Parts[0]}",
         PlanCheckKind.Stock => "Everything can be cut from stock",
         PlanCheckKind.LongestPiece => "Longest piece of the frame",

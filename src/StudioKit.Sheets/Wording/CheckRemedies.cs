@@ -28,6 +28,8 @@ internal static class CheckRemedies
         CheckRemedyKind.ClearJoint => "Move the flash below a little, or change the panel's size.",
         CheckRemedyKind.MoveFlash => remedy.Amount is CheckAmount.Moves moves ? CradleText.Remedy(moves.Choices) : throw new ArgumentOutOfRangeException(nameof(remedy), remedy.Amount, "A move without its length."),
         CheckRemedyKind.OwnStand => CradleText.Remedy([]),
+        CheckRemedyKind.MeasureGuideNumber =>
+            $"List the guide number of {remedy.Parts[0]} for {AmountText.Of(remedy.Amount)} under 'zooms:', or measure it: bare head at full power, flash meter at ISO 100 one metre off; the f-number it reads is the number in metres.",
         CheckRemedyKind.MoreStock => "Add longer or more stock under 'stock:'.",
         CheckRemedyKind.Coupling => "Split the longest pieces with a coupling.",
         CheckRemedyKind.LongerBag => "A longer bag, a coupling in the pipe, or a smaller panel.",

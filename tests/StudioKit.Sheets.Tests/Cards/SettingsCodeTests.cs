@@ -24,7 +24,7 @@ public sealed class SettingsCodeTests
             '\n',
             "Белый фон, Φακός 55 mm at 1:1",
             "f/16, 1/125 s, ISO 500",
-            "Below: small flash A, bare, 1/5 at 45 cm",
+            "Below: small flash A, bare, zoom 35 mm, 1/5 at 45 cm",
             "Above: small flash B, dome diffuser, 1/6.4 at 40 cm",
             "Fen kit, 2026-05-17, content 4f3a90c1"));
     }

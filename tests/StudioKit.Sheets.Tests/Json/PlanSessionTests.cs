@@ -18,6 +18,7 @@ public sealed class PlanSessionTests
         ("flange-distance: 44 mm", "flange-distance: 20 mm"),
         ("guide-number: 30 m @ ISO 100, 35 mm ± 0.3 stop", "guide-number: 32 m @ ISO 100, 35 mm ± 0.5 stop"),
         ("lowest-power: 1/128", "lowest-power: 1/64"),
+        ("head: 72 mm x 42 mm", "head: 72 mm x 42 mm\n    zoom: 50 mm"),
         ("power-step: third", "power-step: whole"),
         ("head: 70 mm x 40 mm", "head: 60 mm x 50 mm"),
         ("full-power-duration: 1/300 s", "full-power-duration: 1/200 s"),

@@ -17,8 +17,8 @@ internal static class FlashTerms
     public static IEnumerable<LightBudgetLine> Lines(FlashCase flash, LightUncertainty known)
     {
         yield return BudgetLine.Of(
-            "Guide number", Intensity(flash), $"{flash.GuideNumber.Meters:0.#} m at ISO 100, so {Math.Pow(2, Intensity(flash)):0} cd·s on the axis",
-            "Iso1230", "guide number, through C = 250 of ISO 2720", known.GuideNumber);
+            "Guide number", Intensity(flash), $"{flash.GuideNumber.Meters:0.#} m at ISO 100{Zoom(flash)}, so {Math.Pow(2, Intensity(flash)):0} cd·s on the axis",
+            "Iso1230", "guide number, through C = 250 of ISO 2720", Hypot(known.GuideNumber, flash.ZoomDoubt));
         yield return BudgetLine.Of(
             "Power", -flash.Power.StopsBelowFull, $"{flash.Mark}",
             "Derived", "share of full power");
@@ -42,6 +42,16 @@ internal static class FlashTerms
                 "Howell", "rectangle to a parallel element");
         }
     }
+
+    private static string Zoom(FlashCase flash) => (flash.Zoom, flash.MadeFrom) switch
+    {
+        ({ } zoom, { Zoom: { } listed } from) => FormattableString.Invariant($" and {zoom.Millimeters:0.#} mm, made from {from.AtIso100.Meters:0.#} m at {listed.Millimeters:0.#} mm"),
+        ({ } zoom, { }) => FormattableString.Invariant($", quoted for no zoom and used at {zoom.Millimeters:0.#} mm"),
+        ({ } zoom, null) => FormattableString.Invariant($" and {zoom.Millimeters:0.#} mm"),
+        _ => "",
+    };
+
+    private static Stops Hypot(Stops one, Stops other) => new(double.Hypot(one.Value, other.Value));
 
     private static double Intensity(FlashCase flash) =>
         Math.Log2(LightMeter.IncidentConstant / 100) + (2 * Math.Log2(Guard.Positive(flash.GuideNumber.Meters, nameof(flash.GuideNumber))));

@@ -23,6 +23,17 @@ public static class BeamCoverage
     [Source("CommonPractice", "field of a rectilinear lens; zoom marks name the focal length covered")]
     public static Angle Up(Length zoom) => Angle.FromRadians(FullAngle(HalfHeightMetres, zoom));
 
+    /// <summary>Solid angle of the field.</summary>
+    /// <param name="zoom">Zoom setting f as focal length on a 36 mm × 24 mm sensor; &gt; 0 m.</param>
+    /// <returns>4·atan(a·b/(f·√(a² + b² + f²))), a and b half the picture's sides [sr].</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The focal length is not above zero.</exception>
+    [Source("Derived", "solid angle of a right rectangular pyramid")]
+    public static double SolidAngle(Length zoom)
+    {
+        var f = Guard.Positive(zoom.Meters, nameof(zoom));
+        return 4 * Math.Atan(HalfWidthMetres * HalfHeightMetres / (f * double.Hypot(double.Hypot(HalfWidthMetres, HalfHeightMetres), f)));
+    }
+
     private static double FullAngle(double half, Length zoom) =>
         2 * Math.Atan(half / Guard.Positive(zoom.Meters, nameof(zoom)));
 }

@@ -11,6 +11,15 @@ public sealed record FlashCase
     /// <summary>Guide number at ISO 100 and full power for the zoom in use; &gt; 0 m.</summary>
     public required Length GuideNumber { get; init; }
 
+    /// <summary>Zoom in use, as focal length on a 36 mm × 24 mm sensor; none where it is not known.</summary>
+    public Length? Zoom { get; init; }
+
+    /// <summary>The listed guide number that the one in use was made from; none where it is listed itself or lies between two that are.</summary>
+    public GuideNumber? MadeFrom { get; init; }
+
+    /// <summary>How far the light may lie to either side for want of a guide number for this zoom; 0 stops or more.</summary>
+    public Stops ZoomDoubt { get; init; }
+
     /// <summary>Power setting for which a budget is drawn up.</summary>
     public FlashPower Power { get; init; } = FlashPower.Full;
 

@@ -18,10 +18,14 @@ internal static class LightingCases
     {
         var flash = FlashOf(kit, light);
         var modifier = ModifierOf(kit, light);
+        var guideNumber = AtZoom(flash, light);
         return new FlashCase
         {
             Name = flash.Name,
-            GuideNumber = AtZoom(flash, light).GuideNumber.AtIso100,
+            GuideNumber = guideNumber.GuideNumber.AtIso100,
+            Zoom = guideNumber.GuideNumber.Zoom,
+            MadeFrom = guideNumber.MadeFrom,
+            ZoomDoubt = guideNumber.Doubt,
             PowerStep = flash.PowerStep,
             LowestPower = ThirdStopSeries.FromMark(flash.LowestPower),
             OutdoorCorrection = kit.Site.OutdoorCorrection,
@@ -54,9 +58,9 @@ internal static class LightingCases
     public static IEnumerable<string> Caveats(KitSpec kit, LightSpec light)
     {
         var flash = FlashOf(kit, light);
-        foreach (var caveat in AtZoom(flash, light).Caveats)
+        if (AtZoom(flash, light) is { MadeFrom: { } from } made)
         {
-            yield return $"{flash.Name}: {caveat}";
+            yield return $"{flash.Name}: {ZoomCaveat(from, made)}";
         }
 
         if (ModifierOf(kit, light) is { Loss: null } modifier && ModifierLoss.Caveat(LossOf(flash, light, modifier)) is { } unusual)
@@ -68,6 +72,9 @@ internal static class LightingCases
     /// <summary>The flash that a light of a set-up names.</summary>
     public static FlashSpec FlashOf(KitSpec kit, LightSpec light) => kit.Flashes.First(flash => flash.Name == light.Flash);
 
+    /// <summary>Zoom that a light is used at: the set-up's, else the flash's own; none where that of the guide number stands.</summary>
+    public static Length? ZoomOf(FlashSpec flash, LightSpec light) => light.Zoom ?? flash.Zoom;
+
     /// <summary>The filter that a set-up names.</summary>
     public static FilterSpec? FilterOf(KitSpec kit, SetUpSpec setUp) =>
         kit.Accessories.Filters.FirstOrDefault(filter => filter.Name == setUp.Filter);
@@ -75,19 +82,24 @@ internal static class LightingCases
     private static ModifierSpec? ModifierOf(KitSpec kit, LightSpec light) =>
         kit.Modifiers.FirstOrDefault(modifier => modifier.Name == light.Modifier);
 
-    // Guide numbers that name no zoom say nothing of how one changes them.
     private static GuideNumberAtZoom AtZoom(FlashSpec flash, LightSpec light)
     {
-        if (light.Zoom is not { } zoom)
+        if (ZoomOf(flash, light) is not { } zoom)
         {
-            return new GuideNumberAtZoom(flash.GuideNumber, []);
+            return new GuideNumberAtZoom(flash.GuideNumber);
         }
 
         GuideNumber[] table = [.. flash.Zooms.Prepend(flash.GuideNumber).Where(row => row.Zoom is not null).DistinctBy(row => row.Zoom!.Value.Meters)];
-        return table.Length > 0
-            ? GuideNumberTable.At(table, zoom)
-            : new GuideNumberAtZoom(flash.GuideNumber, ["its guide number names no zoom, so the zoom set makes no difference to it here."]);
+        return table.Length > 0 ? GuideNumberTable.At(table, zoom) : GuideNumberTable.Unplaced(flash.GuideNumber, zoom);
     }
+
+    private static string ZoomCaveat(GuideNumber from, GuideNumberAtZoom made) => from.Zoom is { } listed
+        ? FormattableString.Invariant($"no guide number is listed for zoom {made.GuideNumber.Zoom!.Value.Millimeters:0.#} mm or beyond; {from.AtIso100.Meters:0.#} m at {listed.Millimeters:0.#} mm is taken as {made.GuideNumber.AtIso100.Meters:0.#} m, ±{made.Doubt.Value:0.0} stops. ")
+            + MeasureIt
+        : FormattableString.Invariant($"its guide number names no zoom, but is used at {made.GuideNumber.Zoom!.Value.Millimeters:0.#} mm, ±{made.Doubt.Value:0.0} stops. ") + MeasureIt;
+
+    // The guide number is f-number times distance (ISO 1230).
+    private const string MeasureIt = "List the maker's number for it, or measure: bare head at full power, flash meter at ISO 100 one metre off; the f-number it reads is the guide number in metres.";
 
     private static Stops LossOf(FlashSpec flash, LightSpec light, ModifierSpec modifier) =>
         modifier.Loss ?? ModifierLoss.OnAxis(BareLobe(flash, light), BeamLobe.Round(modifier.LobeExponent), modifier.Transmittance);
@@ -96,7 +108,7 @@ internal static class LightingCases
     {
         { BeamWidth: { } across, BeamHeight: { } up } => BeamLobe.FromCoverage(across, up),
         { BeamWidth: { } round } => BeamLobe.FromCoverage(round, round),
-        _ => BeamLobe.FromZoom(light.Zoom ?? flash.GuideNumber.Zoom ?? UsualZoom),
+        _ => BeamLobe.FromZoom(ZoomOf(flash, light) ?? flash.GuideNumber.Zoom ?? UsualZoom),
     };
 
     // A head that names no zoom covers about the field of a 35 mm lens (common practice, no source).

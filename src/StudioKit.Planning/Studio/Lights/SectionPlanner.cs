@@ -28,6 +28,7 @@ internal sealed class SectionPlanner(KitSpec kit, PanelPlan panel, LightPanel sh
         {
             Flash = light.Flash,
             Modifier = light.Modifier,
+            Zoom = LightingCases.Flash(kit, light).Zoom,
             Distance = light.Distance,
             OverGround = place.Up,
             FromLeft = LowerFlashes.FromLeft(panel, light),
