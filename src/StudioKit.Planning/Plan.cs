@@ -1,4 +1,5 @@
 using StudioKit.Kits;
+using StudioKit.Physics.Exposure;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Handling;
 using StudioKit.Planning.Studio.Lights;
@@ -55,6 +56,9 @@ public sealed record Plan
 
     /// <summary>The studio's light, which the exposures were worked out in; whoever asks for other distances or powers reads it too. None in a plan written by hand.</summary>
     public StudioLight? Light { get; init; }
+
+    /// <summary>The smallest white margin of all exposures; none where nothing is to be white.</summary>
+    public Stops? LeastWhiteMargin => Exposures.Select(exposure => exposure.WhiteMargin).OfType<Stops>().OrderBy(margin => margin.Value).Cast<Stops?>().FirstOrDefault();
 
     /// <summary>Whether every check passes.</summary>
     public bool Stands => Checks.All(check => check.Passed);

@@ -18,10 +18,12 @@ internal static class PackPlanner
         var (kit, panel, frame, uses) = inputs;
         var inventory = KitInventory.Of(kit, panel, frame);
         var shared = share(new SharedOut(kit.Pack, [.. inventory]));
-        var items = shared is null ? inventory : InBags(kit, inventory, shared);
+        var assigned = shared is null ? inventory : InBags(kit, inventory, shared);
+        var longPieces = frame is null ? [] : LongPieces.Of(kit, panel, frame, assigned);
+        IReadOnlyList<PackedItem> items = [.. assigned.Select(item => LongPieces.GoesInside(longPieces, item) ? item with { Outside = false } : item)];
         var bags = shared is null ? [] : kit.Pack.Bags.Zip(shared.Bags).Select(pair => LoadOf(kit, pair.First, pair.Second, items)).ToList();
         var total = Mass.FromGrams(items.Sum(item => item.Mass.Grams) + kit.Pack.Bags.Sum(bag => bag.Mass.Grams));
-        var draft = new PackPlan
+        var plan = new PackPlan
         {
             Items = items,
             Bags = bags,
@@ -30,11 +32,10 @@ internal static class PackPlanner
             Cells = [.. kit.Flashes.Where(flash => flash.Cell is not null).Select(CellsOf)],
             ProvenMostEven = shared?.ProvenOptimal ?? true,
             Misfits = [.. items.Where(item => item.Bag is null && kit.Pack.Bags.Count > 0).Select(item => new Misfit(item.Name, item.Size))],
+            LongPieces = longPieces,
             LeaveAtHome = HomeChoice.Of(kit, items, total, uses),
         };
-        var placed = draft with { LongPieces = frame is null ? [] : LongPieces.Of(kit, panel, frame, items) };
-        placed = placed with { Items = [.. items.Select(item => LongPieces.GoesInside(placed.LongPieces, item) ? item with { Outside = false } : item)] };
-        return placed with { Notes = [.. PackNotes.Of(kit, placed, uses)] };
+        return plan with { Notes = [.. PackNotes.Of(kit, plan, uses)] };
     }
 
     /// <summary>Shares things out to the bags; none where there are no bags.</summary>
@@ -60,10 +61,15 @@ internal static class PackPlanner
             HighestLoad = bag.HighestLoad,
             Carrier = bag.Carrier,
             ShareOfBodyMass = carrier is null ? null : load.Mass / carrier.BodyMass,
-            VolumeShare = load.VolumeShare,
+            VolumeShare = load.VolumeShare + GoneInside(kit, bag, load, outside, items),
             FromBottom = [.. load.Items.Where(name => !outside.Contains(name))],
         };
     }
+
+    // What the assignment straps on and goes in from corner to corner after all takes its room like anything else.
+    private static double GoneInside(KitSpec kit, BagSpec bag, PackedBag load, HashSet<string> outside, IReadOnlyList<PackedItem> items) => items
+        .Where(item => load.StrappedOutside.Contains(item.Name) && !outside.Contains(item.Name))
+        .Sum(item => item.Size is { } size ? item.Count * size.Volume.Liters / (kit.Pack.PackingFactor * PackCases.InsideOf(bag).Volume.Liters) : 0);
 
     private static CellStock CellsOf(FlashSpec flash)
     {

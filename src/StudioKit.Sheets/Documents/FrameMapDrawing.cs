@@ -1,4 +1,5 @@
 using System.Globalization;
+using StudioKit.Planning.Studio.Lights;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
 
@@ -11,7 +12,6 @@ public static class FrameMapDrawing
     private const double TitleHeight = 8;
     private const double LegendHeight = 8;
     private const double Gap = 4;
-    private const double SameStops = 0.15;
 
     // Numbers in every cell could not be read; this many across can.
     private const int NumbersAcross = 8;
@@ -41,8 +41,8 @@ public static class FrameMapDrawing
     private static double CellSize(FrameMap map) => Width / Math.Max(map.Columns, map.Rows);
 
     private static string Legend(FrameMap map) => map.IsDifference
-        ? "Hatched: darker than planned. Grey: brighter. Blank: within 0.15 stop. Cross: not measured."
-        : "Hatched: not white. Grey: white with less than 1/3 stop to spare. Blank: white. Cross: unknown.";
+        ? FormattableString.Invariant($"Hatched: darker than planned. Grey: brighter. Blank: within {MarginBands.Same.Value:0.##} stop. Cross: not measured.")
+        : $"Hatched: not white. Grey: white with less than {MarginBands.Spare.Nominal.TrimStart('+')} stop to spare. Blank: white. Cross: unknown.";
 
     private static IEnumerable<(int Column, int Row, double Stops)> Cells(FrameMap map) =>
         map.Stops.Select((stops, i) => (i % map.Columns, i / map.Columns, stops));
@@ -51,20 +51,24 @@ public static class FrameMapDrawing
     {
         var (left, top) = (corner.X + (entry.Column * size), corner.Y + (entry.Row * size));
         var area = new Bounds(left, top, left + size, top + size);
-        if (double.IsNaN(entry.Stops))
+        var band = map.IsDifference ? MarginBands.OfDifference(entry.Stops) : MarginBands.OfMargin(entry.Stops);
+        if (band == MarginBand.Unknown)
         {
             yield return new Line(new Point(area.Left, area.Top), new Point(area.Right, area.Bottom), Stroke.Thin);
             yield return new Line(new Point(area.Left, area.Bottom), new Point(area.Right, area.Top), Stroke.Thin);
         }
-        else if (FillOf(map, entry.Stops) is var fill and not Fill.None)
+        else if (FillOf(band) is var fill and not Fill.None)
         {
             yield return Polygon.Rectangle(area, null, fill);
         }
     }
 
-    private static Fill FillOf(FrameMap map, double stops) => map.IsDifference
-        ? stops < -SameStops ? Fill.Hatch : stops > SameStops ? Fill.LightGrey : Fill.None
-        : stops < 0 ? Fill.Hatch : stops < 1.0 / 3 ? Fill.LightGrey : Fill.None;
+    private static Fill FillOf(MarginBand band) => band switch
+    {
+        MarginBand.Dark => Fill.Hatch,
+        MarginBand.Tight or MarginBand.Bright => Fill.LightGrey,
+        _ => Fill.None,
+    };
 
     private static IEnumerable<Primitive> Numbers(FrameMap map, double top, double size)
     {

@@ -26,6 +26,6 @@ public static class ComparisonJson
         .Millimetres("panelDepth", plan.Panel.Depth)
         .Count("framingsReached", plan.Framings.Count(framing => framing.Reached))
         .Count("exposuresThatWork", plan.Exposures.Count(exposure => exposure.Works))
-        .Number("leastWhiteMarginStops", plan.Exposures.Min(exposure => exposure.WhiteMargin?.Value))
+        .Stops("leastWhiteMargin", plan.LeastWhiteMargin)
         .Count("checksFailed", plan.Checks.Count(check => !check.Passed));
 }

@@ -1,6 +1,7 @@
 using StudioKit.Physics.Packing;
 using StudioKit.Planning.Checks;
 using StudioKit.Planning.Packing;
+using StudioKit.Planning.Tests.Frames;
 using UnitsNet;
 
 namespace StudioKit.Planning.Tests.Packing;
@@ -102,6 +103,29 @@ public sealed class PackPlannerTests
             var layers = bag.FromBottom.Select(name => pack.Items.Single(item => item.Name == name)).ToList();
             layers.Zip(layers.Skip(1)).Should().OnlyContain(pair => pair.First.Stage > pair.Second.Stage || (pair.First.Stage == pair.Second.Stage && !(pair.First.Fragile && !pair.Second.Fragile)));
         }
+    }
+
+    /// <summary>
+    /// Cross rails of 580 − 22 = 558 mm are longer than a bag of 520 mm, but its back of 520 × 300 mm is 600 mm from corner to corner; a pipe 20 mm thick loses
+    /// under 20 mm of that at either end.
+    /// </summary>
+    [Fact]
+    public void Pipes_that_go_in_from_corner_to_corner_are_among_the_bags_layers_and_fill_it()
+    {
+        const string pack =
+            """
+            pack:
+              bags: [{name: rucksack, inside: 520 mm x 300 mm x 200 mm, mass: 1.4 kg}]
+            """;
+        var plan = PlannedKit.Of("kind: table\n  longest-piece: 600 mm", more: pack);
+        var frame = plan.Pack.Items.Single(item => item.Part == StudioPart.Frame);
+        var inside = plan.Pack.Items.Where(item => item is { Outside: false, InFlash: false, Size: not null }).ToList();
+
+        plan.Pack.LongPieces.Single(piece => piece.Part == StudioPart.Frame).Placement.Should().Be(LongItemPlacement.CornerToCorner);
+        frame.Outside.Should().BeFalse();
+        var bag = plan.Pack.Bags.Single();
+        bag.FromBottom.Should().Contain(frame.Name);
+        bag.VolumeShare.Should().BeApproximately(inside.Sum(item => item.Count * item.Size!.Volume.Liters) / (0.7 * 5.2 * 3 * 2), 1e-6);
     }
 
     [Fact]
