@@ -14,6 +14,7 @@ internal static class ExposureSection
     {
         yield return new Heading(setUp[0].SetUp, 3);
         yield return Settings(setUp);
+        yield return SharpnessTable.Of(setUp);
         foreach (var some in setUp.Where(exposure => exposure.Lights.Count > 0).Chunk(WidestBudget))
         {
             for (var i = 0; i < some.Max(exposure => exposure.Lights.Count); i++)

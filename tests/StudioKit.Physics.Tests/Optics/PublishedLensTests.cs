@@ -46,6 +46,27 @@ public sealed class PublishedLensTests
         }
     }
 
+    /// <summary>
+    /// A lens turned round on a ring, its front glass where the mount was: its front principal plane is now the rear one, so the image lies the flange
+    /// distance and the way from front glass to that plane behind it. Long lenses so mounted come to no focus without tubes.
+    /// </summary>
+    [Theory]
+    [InlineData("US 5917663 example 2")]
+    [InlineData("US 3583791 table 1")]
+    [InlineData("DE 953471")]
+    public void A_wide_angle_lens_mounted_back_to_front_enlarges_as_its_traced_planes_say(string patent)
+    {
+        var lens = LensPrescription.All.Single(each => each.Patent == patent);
+        var (traced, trace) = (new TracedLens(lens), new LensTrace(lens));
+        var flange = Math.Min(44, traced.FrontGlassToSensor / 2);
+        var expected = ((flange + trace.FrontPrincipalPlane) / trace.FocalLength) - 1;
+
+        var stack = Stack(lens, traced, closestFocus: true, length: true, traced.PupilRatio, reversed: true);
+
+        stack.Magnification.Value.Should().BeApproximately(expected, 1e-9);
+        (stack.EffectiveFNumber.Value / 8).Should().BeApproximately(expected + (1 / traced.PupilRatio), 1e-9, "Gaussian optics: N·(m + 1/p)");
+    }
+
     [Theory]
     [MemberData(nameof(Given))]
     public void Close_up_every_published_lens_lies_within_what_the_model_says_of_itself(bool closestFocus, bool length)
@@ -88,7 +109,7 @@ public sealed class PublishedLensTests
     }
 
     // Lenses for cameras with a mirror, 44 mm from mount to sensor; those that reach farther back sit nearer.
-    private static OpticalStackResult Stack(LensPrescription lens, TracedLens traced, bool closestFocus, bool length, double? pupilRatio)
+    private static OpticalStackResult Stack(LensPrescription lens, TracedLens traced, bool closestFocus, bool length, double? pupilRatio, bool reversed = false)
     {
         var flange = Math.Min(44, traced.FrontGlassToSensor / 2);
         return OpticalStack.At(
@@ -102,13 +123,14 @@ public sealed class PublishedLensTests
                     ClosestFocus = closestFocus ? Length.FromMillimeters(traced.SubjectToSensor) : null,
                     BarrelLength = length ? Length.FromMillimeters(traced.FrontGlassToSensor - flange) : null,
                     PupilRatio = pupilRatio,
+                    Reversed = reversed,
                 },
                 SensorWidth = Length.FromMillimeters(36),
                 SensorHeight = Length.FromMillimeters(24),
                 Aperture = new FNumber(8),
                 FlangeDistance = Length.FromMillimeters(flange),
             },
-            traced.Magnification);
+            reversed ? 0 : traced.Magnification);
     }
 
     private sealed record Deviation(string Patent, double Exposure, double WorkingDistance, double EntrancePupil);
