@@ -15,6 +15,9 @@ internal readonly record struct LensModel
     // Prescriptions of macro lenses shorten to half their focal length at life size; with planes far apart no less than this is believed.
     private const double ShortestShare = 0.3;
 
+    // The same lenses, closest focus unknown: the focal length is kept, and may be shorter by up to this share at life size.
+    private const double ShorteningAtLifeSize = 0.5;
+
     // Three prescriptions of internal-focusing macro lenses, iris untouched, lose 0.1 to 0.5 stops less at life size than pupils that stay as they are. Where
     // the pupil ratio is assumed, its own doubt covers most of that.
     private const double PupilStopsAtLifeSize = 0.5;
@@ -39,7 +42,7 @@ internal readonly record struct LensModel
         var usual = lens.Hiatus is { } given
             ? Guard.Finite(given.Meters, nameof(LensOptics.Hiatus))
             : WideAngleForm.Separation(f, excess) + (shift.Hiatus * WideAngleForm.SeparationUncertainty * f);
-        (CloseFocalLength, Hiatus, CloseHiatus) = Focusing(lens, largest, usual, 1 + (shift.ClosestFocus * WideAngleForm.ClosestFocusUncertainty));
+        (CloseFocalLength, Hiatus, CloseHiatus) = Focusing(lens, largest, usual, shift);
         if (lens.BarrelLength is null && IsSolved(lens, largest))
         {
             excess = WideAngleForm.ExcessOfSeparation(f, Hiatus);
@@ -101,22 +104,28 @@ internal readonly record struct LensModel
         if (inside)
         {
             yield return new(
-                LensAssumptionKind.FocalLengthCloseUp, CloseFocalLength, WideAngleForm.SeparationUncertainty * FocalLength / Conjugates(lens.LargestMagnification));
+                LensAssumptionKind.FocalLengthCloseUp, CloseFocalLength, CloseUpUncertainty(lens));
             yield return new(LensAssumptionKind.PupilWhileFocusing, 0, PupilStops(own));
         }
     }
 
+    private double CloseUpUncertainty(LensOptics lens) => FocalLength * (lens.ClosestFocus is null
+        ? ShorteningAtLifeSize * Math.Min(1, lens.LargestMagnification) / 2
+        : WideAngleForm.SeparationUncertainty / Conjugates(lens.LargestMagnification));
+
     private static bool IsSolved(LensOptics lens, double largest) => !lens.FocusesInternally && lens.ClosestFocus is not null && largest > 0;
 
-    private static (double Close, double Hiatus, double CloseHiatus) Focusing(LensOptics lens, double largest, double usual, double rounding)
+    private static (double Close, double Hiatus, double CloseHiatus) Focusing(LensOptics lens, double largest, double usual, in LensShift shift)
     {
         var f = lens.FocalLength.Meters;
         if (lens.ClosestFocus is not { } closest || largest <= 0)
         {
-            return (f, usual, usual);
+            var shorter = lens.FocusesInternally ? Math.Min(0, shift.ClosestFocus) * ShorteningAtLifeSize * Math.Min(1, largest) : 0;
+            return (f * (1 + shorter), usual, usual);
         }
 
-        var distance = Guard.Positive(closest.Meters, nameof(LensOptics.ClosestFocus)) * rounding;
+        var distance = Guard.Positive(closest.Meters, nameof(LensOptics.ClosestFocus))
+            * (1 + (shift.ClosestFocus * WideAngleForm.ClosestFocusUncertainty));
         var conjugates = Conjugates(largest);
         if (!lens.FocusesInternally)
         {
