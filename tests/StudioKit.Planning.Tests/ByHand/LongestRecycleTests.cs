@@ -22,6 +22,20 @@ public sealed class LongestRecycleTests
             Math.Log2(free.Lights[0].Power!.Value.Fraction / held.Lights[0].Power!.Value.Fraction), 1e-6);
     }
 
+    /// <summary>The first below recharges in no time; the one beside it takes 40 s at full power and fires at the same power: 2 s of that is a twentieth.</summary>
+    [Fact]
+    public void A_flash_that_fires_along_is_waited_for_too()
+    {
+        var beside = FreeIso.Replace(
+            "- {flash: one, role: below, distance: 45 cm}", "- {flash: two, role: below, distance: 45 cm}\n      - {flash: one, role: below, distance: 45 cm}", StringComparison.Ordinal);
+        var (free, held) = (Only(beside), Only(Within(2) + beside));
+
+        free.Lights.Single(light => light.Flash == "one").RecycleTime!.Value.Seconds.Should().BeGreaterThan(2, "the example must show the case that it stands for");
+        held.Works.Should().BeTrue();
+        held.Lights.Single(light => light.Flash == "one").RecycleTime!.Value.Seconds.Should().BeLessThanOrEqualTo(2 + 1e-9);
+        held.Lights.Where(light => light.Role == Kits.SetUps.LightRole.Below).Should().OnlyContain(light => light.Power!.Value.Fraction <= (2 / 40.0) + 1e-9);
+    }
+
     [Fact]
     public void A_wait_that_no_flash_needs_changes_nothing()
     {

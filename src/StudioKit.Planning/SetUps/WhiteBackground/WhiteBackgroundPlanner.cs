@@ -43,7 +43,7 @@ internal sealed class WhiteBackgroundPlanner : SetUpPlanner
         Camera = at.Camera,
         Limits = at.Limits,
         Ambient = at.Ambient,
-        Below = at.Flash(at.SetUp.LightsOf(LightRole.Below).First()),
+        Below = FlashesInStep.Narrowed(at.Flash(at.SetUp.LightsOf(LightRole.Below).First()), [.. Alongside(at.SetUp).Select(at.Flash)], at.Limits),
         Lights = OnSubject(at),
         Transmittance = at.Kit.Panel.Transmittance,
         DarkestPoint = extremes.Darkest,
