@@ -58,7 +58,7 @@ public sealed record LightPlan
     /// <summary>Time to recharge after a flash at this power.</summary>
     public Duration? RecycleTime { get; init; }
 
-    /// <summary>Flashes at this power from the cells carried [1].</summary>
+    /// <summary>Flashes at this power from the cells carried, standby counted and a fifth of each set kept in reserve [1].</summary>
     public int? FlashesCarried { get; init; }
 
     /// <summary>Other distances and the power each asks for, nearest first; the back of a card prints them.</summary>

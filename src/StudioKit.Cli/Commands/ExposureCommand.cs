@@ -35,10 +35,11 @@ internal static class ExposureCommand
         var pupilRatio = QuantityOption.Optional<double>("--pupil-ratio", "Exit over entrance pupil diameter; 1 where unknown.", QuantityText.TryFactor, 1);
         var outdoors = QuantityOption.Optional(
             "--outdoor-correction", "Stops that a guide number loses outdoors; 0 gives the bare formula.", QuantityText.TryStops, new Stops(-0.5));
+        var target = QuantityOption.Optional("--target", "Margin over clipping to aim for.", QuantityText.TryStops, new Stops(1.0 / 3));
         var json = JsonOption.Create();
         var command = new Command("exposure", Text)
         {
-            guideNumber, power, distance, transmittance, aperture, magnification, iso, pupilRatio, outdoors, json,
+            guideNumber, power, distance, transmittance, aperture, magnification, iso, pupilRatio, outdoors, target, json,
         };
         command.SetAction(parsed =>
         {
@@ -46,27 +47,43 @@ internal static class ExposureCommand
                 parsed.GetRequiredValue(guideNumber), parsed.GetRequiredValue(power), parsed.GetRequiredValue(distance),
                 parsed.GetRequiredValue(transmittance), parsed.GetRequiredValue(aperture), parsed.GetRequiredValue(magnification),
                 parsed.GetRequiredValue(pupilRatio), parsed.GetRequiredValue(iso), parsed.GetRequiredValue(outdoors));
-            host.Output.WriteLine(parsed.GetValue(json) ? Json(budget) : Lines(budget));
+            var wanted = new Stops(Math.Max(0, parsed.GetRequiredValue(target).Value));
+            var verdict = WhitenessVerdict.Of(budget.Total, wanted, budget.Uncertainty);
+            host.Output.WriteLine(parsed.GetValue(json) ? Json(budget, wanted, verdict) : Lines(budget, wanted, verdict));
             return (int)ExitCode.Done;
         });
         return command;
     }
 
-    private static string Json(LightBudget budget) => JsonReport.Document(json =>
+    private static string Json(LightBudget budget, Stops target, WhitenessVerdict verdict) => JsonReport.Document(json =>
     {
-        json.Number("whiteMarginStops", budget.Total.Value).Number("uncertaintyStops", budget.Uncertainty.Value);
+        json.Number("whiteMarginStops", budget.Total.Value).Number("uncertaintyStops", budget.Uncertainty.Value)
+            .Stops("target", target).Text("whiteness", MemberText.Of(verdict.Whiteness)).Number("whiteProbability", verdict.Probability);
         PlanJson.WriteBudget(json, budget);
     });
 
-    private static string Lines(LightBudget budget) => TextLines.Of(
+    private static string Lines(LightBudget budget, Stops target, WhitenessVerdict verdict) => TextLines.Of(
         [
             .. budget.Lines.Select(line => (line.Item, $"{Signed(line.Stops)}  {line.Detail}")),
-            ("white margin", $"{Signed(budget.Total)}  {Verdict(budget)}"),
+            ("white margin", $"{Signed(budget.Total)}  give or take {PlanFormat.ThreeDigits(budget.Uncertainty.Value)} stops, {target.Nominal} wanted: {Words(verdict)}"),
         ],
         [.. budget.Lines.Select(line => $"{line.Item}: {Bibliography.Cite(line.SourceKey, line.SourceLocator)}").Prepend("Sources")]);
 
-    private static string Verdict(LightBudget budget) =>
-        $"give or take {PlanFormat.ThreeDigits(budget.Uncertainty.Value)} stops: the panel {(budget.Total.Value >= 0 ? "burns out to white" : "stays grey")}";
+    private static string Words(WhitenessVerdict verdict)
+    {
+        var percent = verdict.Probability switch
+        {
+            > 0.99 => "over 99 %",
+            < 0.01 => "under 1 %",
+            var probability => PlanFormat.Percent(Math.Round(probability, 2)),
+        };
+        return verdict.Whiteness switch
+        {
+            Whiteness.White => $"the panel burns out to white, with a probability of {percent}",
+            Whiteness.AtTheEdge => $"at the edge, the panel burns out to white with a probability of {percent}",
+            _ => $"the panel stays grey; it burns out with a probability of {percent}",
+        };
+    }
 
     private static string Signed(Stops stops) => FormattableString.Invariant($"{stops.Value,7:+0.00;-0.00;0.00} stops");
 }

@@ -15,9 +15,10 @@ internal static class PlanTables
         WriteCorrections(console, plan.Corrections);
         WritePanel(console, plan.Panel);
         WriteFramings(console, plan.Framings);
+        var said = new HashSet<string>(StringComparer.Ordinal);
         foreach (var setUp in plan.Exposures.GroupBy(exposure => exposure.SetUp))
         {
-            WriteSetUp(console, setUp.Key, [.. setUp]);
+            WriteSetUp(console, setUp.Key, [.. setUp], said);
         }
 
         if (plan.Frame is { } frame)
@@ -83,7 +84,7 @@ internal static class PlanTables
         TableConsole.Notes(console, framings.SelectMany(framing => framing.Caveats).Distinct(StringComparer.Ordinal).Concat(LensAssumptionText.Of(framings)));
     }
 
-    private static void WriteSetUp(IAnsiConsole console, string setUp, IReadOnlyList<ExposurePlan> exposures)
+    private static void WriteSetUp(IAnsiConsole console, string setUp, IReadOnlyList<ExposurePlan> exposures, HashSet<string> said)
     {
         var table = TableConsole.Table(setUp, "framing", "aperture", "shutter", "ISO", "flashes", "white margin, darkest to brightest", "ambient", "give or take", "depth of field");
         foreach (var exposure in exposures)
@@ -102,7 +103,7 @@ internal static class PlanTables
 
         console.Write(table);
         TableConsole.Notes(console, exposures.Where(exposure => !exposure.Works).SelectMany(OutOfReach));
-        TableConsole.Notes(console, exposures.SelectMany(exposure => exposure.Caveats).Distinct(StringComparer.Ordinal));
+        TableConsole.Notes(console, exposures.SelectMany(exposure => exposure.Caveats).Where(said.Add));
     }
 
     private static IEnumerable<string> OutOfReach(ExposurePlan exposure) =>

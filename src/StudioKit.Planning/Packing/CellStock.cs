@@ -24,7 +24,7 @@ public sealed record CellStock
     /// <summary>Energy of all of them.</summary>
     public Energy EnergyTotal => EnergyEach * Count;
 
-    /// <summary>Full-power flashes from all of them [1].</summary>
+    /// <summary>Full-power flashes from all of them, a fifth of each set kept in reserve [1].</summary>
     public required int FullPowerFlashes { get; init; }
 
     /// <summary>How they may fly, by which rule of what date.</summary>

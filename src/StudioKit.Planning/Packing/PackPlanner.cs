@@ -81,7 +81,7 @@ internal static class PackPlanner
             Count = flash.CellCount * (1 + flash.SpareSets),
             Spare = flash.CellCount * flash.SpareSets,
             EnergyEach = Energy.FromJoules(cell.Voltage.Volts * cell.Capacity.Coulombs),
-            FullPowerFlashes = flash.FullPowerFlashes * (1 + flash.SpareSets),
+            FullPowerFlashes = FlashBudget.For(0, 1, flash.FullPowerFlashes, 1 + flash.SpareSets).FlashesCarried,
             Air = AirCells.RuleFor(KindOf(cell.Chemistry), cell.Voltage, cell.Capacity),
         };
     }

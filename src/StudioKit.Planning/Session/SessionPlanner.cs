@@ -2,6 +2,7 @@ using StudioKit.Kits;
 using StudioKit.Kits.Lighting;
 using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Subjects;
+using StudioKit.Physics.Exposure.Flashes;
 using StudioKit.Physics.Packing;
 using StudioKit.Planning.Handling;
 using UnitsNet;
@@ -80,16 +81,16 @@ internal static class SessionPlanner
                     where step.Frames > 0
                     from light in exposures.First(exposure => exposure.SetUp == step.SetUp && exposure.Framing.Name == step.Framing).Lights
                     where light.Power is not null
-                    group (step.Frames, light.Power!.Value.Fraction) by light.Flash;
+                    group (step.Frames, FlashEnergy.ShareOfCells(light.Power!.Value)) by light.Flash;
         return [.. fired.Select(of => UseOf(kit, kit.Flashes.First(flash => flash.Name == of.Key), [.. of]))];
     }
 
-    private static FlashUse UseOf(KitSpec kit, FlashSpec flash, IReadOnlyList<(int Frames, double Fraction)> fired)
+    private static FlashUse UseOf(KitSpec kit, FlashSpec flash, IReadOnlyList<(int Frames, double Share)> fired)
     {
         var frames = fired.Sum(step => step.Frames);
-        var meanPower = Math.Min(1, fired.Sum(step => step.Frames * step.Fraction) / frames);
+        var meanShare = Math.Min(1, fired.Sum(step => step.Frames * step.Share) / frames);
         var sets = 1 + flash.SpareSets;
-        var budget = FlashBudget.For(frames * kit.Session.Rounds, meanPower, flash.FullPowerFlashes, sets);
+        var budget = FlashBudget.For(frames * kit.Session.Rounds, meanShare, flash.FullPowerFlashes, sets);
         return new FlashUse
         {
             Flash = flash.Name,

@@ -2,6 +2,7 @@ using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.Flashes;
 using StudioKit.Physics.Exposure.SetUps;
+using StudioKit.Physics.Packing;
 using StudioKit.Planning.Studio.Lights;
 
 namespace StudioKit.Planning.SetUps;
@@ -65,7 +66,7 @@ internal static class LightPlans
             FlashDuration = reached ? solution.FlashDuration : null,
             RecycleTime = reached ? solution.RecycleTime : null,
             FlashesCarried = reached
-                ? FlashEnergy.FlashesPerSet(flash.FullPowerFlashes, solution.Power.Power) * (1 + flash.SpareSets)
+                ? FlashBudget.For(0, FlashEnergy.ShareOfCells(solution.Power.Power), flash.FullPowerFlashes, 1 + flash.SpareSets).FlashesCarried
                 : null,
             DistancePowers = DistanceTable.Of(solution),
         };

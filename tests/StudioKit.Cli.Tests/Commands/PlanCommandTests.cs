@@ -78,6 +78,30 @@ public sealed partial class PlanCommandTests
             "--magnification", "1", "--iso", "500", "--json")).GetProperty("whiteMarginStops").GetDouble();
     }
 
+    // Four thirds of a stop apart in ISO; a margin of hundredths that is known to 0.6 stop is a coin toss, and no white.
+    [Theory]
+    [InlineData("200", "not-white", "stays grey")]
+    [InlineData("500", "at-the-edge", "at the edge")]
+    [InlineData("800", "white", "burns out to white, with")]
+    public void A_margin_within_its_uncertainty_is_called_neither_white_nor_grey(string iso, string whiteness, string words)
+    {
+        string[] args =
+        [
+            "exposure", "--guide-number", "30 m", "--power", "1/5", "--distance", "45 cm", "--transmittance", "0.5", "--aperture", "f/16", "--magnification", "1", "--iso", iso,
+        ];
+        var root = Root(CommandRun.Of([.. args, "--json"]));
+        var (margin, uncertainty) = (root.GetProperty("whiteMarginStops").GetDouble(), root.GetProperty("uncertaintyStops").GetDouble());
+
+        root.GetProperty("whiteness").GetString().Should().Be(whiteness);
+        root.GetProperty("targetStops").GetDouble().Should().BeApproximately(1.0 / 3, 1e-6);
+        root.GetProperty("whiteProbability").GetDouble().Should().BeApproximately(Normal(margin / uncertainty), 1e-3);
+        CommandRun.Of(args).Output.Should().Contain(words);
+    }
+
+    // The normal distribution by the trapezium rule.
+    private static double Normal(double z) =>
+        0.5 + (Enumerable.Range(0, 1000).Sum(i => Math.Exp(-Math.Pow(z * (i + 0.5) / 1000, 2) / 2)) * z / 1000 / Math.Sqrt(2 * Math.PI));
+
     [Fact]
     public void The_lines_of_the_light_budget_add_up_to_the_white_margin()
     {

@@ -44,7 +44,11 @@ public sealed class BeamLobeTests
     [Fact]
     public void A_narrow_head_under_a_dome_comes_with_a_caveat() =>
         ModifierLoss.Caveat(ModifierLoss.OnAxis(BeamLobe.FromZoom(Length.FromMillimeters(105)), BeamLobe.Lambertian, 0.85))
-            .Should().Contain("measure it");
+            .Should().Contain("with and without it");
+
+    // Small boxes with two diffusers really lose near 3 stops (common practice, no source): nothing to warn of.
+    [Fact]
+    public void A_small_softbox_of_2_8_stops_is_a_usual_one() => ModifierLoss.Caveat(new StudioKit.Physics.Exposure.Stops(2.8)).Should().BeNull();
 
     // Published table of flash zoom coverage, horizontal × vertical, printed to a tenth of a degree.
     [Theory]

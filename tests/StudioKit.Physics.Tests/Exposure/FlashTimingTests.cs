@@ -50,8 +50,8 @@ public sealed class FlashTimingTests
     {
         FlashEnergy.RecycleTime(Duration.FromSeconds(3), new FlashPower(0.25)).Seconds.Should().BeApproximately(0.75, 1e-12);
         FlashEnergy.RecycleTime(Duration.FromSeconds(3), new FlashPower(1.0 / 128)).Should().Be(FlashEnergy.ShortestRecycle);
-        FlashEnergy.FlashesPerSet(150, new FlashPower(0.25)).Should().Be(600);
-        FlashEnergy.FlashesPerSet(150, new FlashPower(1.0 / 128)).Should().Be(2400);
+        FlashEnergy.ShareOfCells(new FlashPower(0.25)).Should().Be(0.25);
+        FlashEnergy.ShareOfCells(new FlashPower(1.0 / 128)).Should().Be(1.0 / 16, "standby drains as much as a flash at so little power");
     }
 
     [Fact]
@@ -79,6 +79,5 @@ public sealed class FlashTimingTests
     {
         FluentActions.Invoking(() => FlashDuration.AtPower(Duration.Zero, FlashPower.Full)).Should().Throw<ArgumentOutOfRangeException>();
         FluentActions.Invoking(() => FlashEnergy.RecycleTime(Duration.FromSeconds(-1), FlashPower.Full)).Should().Throw<ArgumentOutOfRangeException>();
-        FluentActions.Invoking(() => FlashEnergy.FlashesPerSet(0, FlashPower.Full)).Should().Throw<ArgumentOutOfRangeException>();
     }
 }

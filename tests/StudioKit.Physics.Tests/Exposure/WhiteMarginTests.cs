@@ -154,4 +154,15 @@ public sealed class WhiteMarginTests
         Camera = new CameraCase { Aperture = new FNumber(effective), Iso = new IsoSpeed(iso) },
         Transmittance = 0.5,
     };
+
+    [Theory]
+    [InlineData(1.5, "1.50 stops lost")]
+    [InlineData(2.0 / 3, "0.67 stops lost")]
+    public void A_filters_line_gives_one_number(double loss, string detail)
+    {
+        var line = WhiteMargin.Budget(Chain with { Camera = Chain.Camera with { FilterLoss = new Stops(loss) } }).Lines.Single(line => line.Item == "Filters");
+
+        line.Stops.Value.Should().BeApproximately(-loss, 1e-12);
+        line.Detail.Should().Be(detail);
+    }
 }

@@ -25,11 +25,11 @@ public sealed class CellSetTests
 
         plan.Session!.Flashes.Single(use => use.Flash == "one").SetsCarried.Should().Be(spare + 1);
         var stock = plan.Pack.Cells.Single();
-        (stock.Count, stock.Spare, stock.FullPowerFlashes).Should().Be((4 * (spare + 1), 4 * spare, 100 * (spare + 1)));
+        (stock.Count, stock.Spare, stock.FullPowerFlashes).Should().Be((4 * (spare + 1), 4 * spare, 80 * (spare + 1)));
         plan.Pack.Items.Where(item => item.CellsOf == "one").Sum(item => item.Mass.Grams).Should().BeApproximately(27 * 4 * (spare + 1), 1e-9);
     }
 
-    // A set gives 100 flashes at full power, 100/P at power P, and a fifth of it stays in reserve (common practice). The card counts without reserve.
+    // A set gives 100 flashes at full power, 100/P at power P, and a fifth of it stays in reserve (common practice). The card counts as the session does.
     [Fact]
     public void The_flashes_carried_are_those_of_all_sets()
     {
@@ -38,8 +38,26 @@ public sealed class CellSetTests
 
         none.Session!.Flashes.Single(use => use.Flash == "one").FlashesCarried.Should().Be((int)Math.Floor(80 / power));
         one.Session!.Flashes.Single(use => use.Flash == "one").FlashesCarried.Should().Be((int)Math.Floor(160 / power));
-        Card(none).Should().Be((int)Math.Floor(100 / power));
+        Card(none).Should().Be((int)Math.Floor(80 / power));
         Card(one).Should().Be(2 * Card(none));
+    }
+
+    // At ISO 6400 the flash below gives 1/128, where standing by drains as much as 1/16 would (from memory): 80·16 = 1280 flashes of one set, by the card and
+    // by the session alike. 30 frames a round last 42 rounds; by the bare power they would seem to last 341.
+    [Theory]
+    [InlineData(42, true)]
+    [InlineData(43, false)]
+    public void Card_and_session_count_alike_and_little_power_does_not_stretch_a_set_for_ever(int rounds, bool enough)
+    {
+        var plan = HandKit.Plan(
+            Sections.Replace("ROUNDS", FormattableString.Invariant($"{rounds}"), StringComparison.Ordinal) + HandKit.White.Replace("iso: 400", "iso: 6400", StringComparison.Ordinal),
+            one: $"{Cell}, spare-sets: 0", panel: "width: 400 mm, depth: 400 mm");
+
+        var use = plan.Session!.Flashes.Single(use => use.Flash == "one");
+        plan.Exposures.Single().Lights.Single(light => light.Flash == "one").PowerMark.Should().Be("1/128");
+        Card(plan).Should().Be(1280);
+        use.FlashesCarried.Should().Be(1280);
+        use.Enough.Should().Be(enough);
     }
 
     // 30 frames a round. At power P a set lasts 80/(30·P) rounds: one round fewer is enough, one more is not.
@@ -68,8 +86,8 @@ public sealed class CellSetTests
             one: Cell.Replace("flashes-per-set: 100", FormattableString.Invariant($"energy: {joules} J"), StringComparison.Ordinal) + ", spare-sets: 1");
         var power = plan.Exposures.Single().Lights.Single(light => light.Flash == "one").Power!.Value.Fraction;
 
-        plan.Pack.Cells.Single().FullPowerFlashes.Should().Be(2 * flashes);
-        Card(plan).Should().Be(2 * (int)Math.Floor(flashes / power));
+        plan.Pack.Cells.Single().FullPowerFlashes.Should().Be((int)Math.Floor(0.8 * 2 * flashes));
+        Card(plan).Should().Be((int)Math.Floor(0.8 * 2 * flashes / power));
         plan.Session!.Flashes.Single(use => use.Flash == "one").FlashesCarried.Should().Be((int)Math.Floor(0.8 * 2 * flashes / power));
     }
 
@@ -78,7 +96,7 @@ public sealed class CellSetTests
     {
         var plan = HandKit.Plan(Sections.Replace("ROUNDS", "1", StringComparison.Ordinal) + HandKit.White, one: Cell + ", energy: 76 J, spare-sets: 0");
 
-        plan.Pack.Cells.Single().FullPowerFlashes.Should().Be(100);
+        plan.Pack.Cells.Single().FullPowerFlashes.Should().Be(80);
     }
 
     private static int Card(Plan plan) => plan.Exposures.Single().Lights.Single(light => light.Flash == "one").FlashesCarried!.Value;

@@ -1,5 +1,4 @@
 using StudioKit.Physics.Exposure.Metering;
-using StudioKit.Physics.Exposure.Series;
 
 namespace StudioKit.Physics.Exposure.Budgets;
 
@@ -22,7 +21,7 @@ internal static class CameraTerms
         if (camera.FilterLoss.Value != 0)
         {
             yield return BudgetLine.Of(
-                "Filters", -camera.FilterLoss.Value, $"{ThirdStopText.Count(camera.FilterLoss.Value)} lost",
+                "Filters", -camera.FilterLoss.Value, $"{camera.FilterLoss.Value:0.00} stops lost",
                 "CommonPractice", "filter factors");
         }
 

@@ -22,22 +22,12 @@ public static class FlashEnergy
         return Duration.FromSeconds(Math.Max(full * power.Fraction, Math.Min(full, ShortestRecycle.Seconds)));
     }
 
-    /// <summary>Flashes from one set of cells at a power setting.</summary>
-    /// <remarks>
-    /// Counts energy only. Under about 1/16 power the flash's standby drain weighs as much, so real counts fall short of a
-    /// proportional gain: the
-    /// count is capped at sixteen times the full-power one.
-    /// </remarks>
-    /// <param name="atFullPower">Full-power flashes from one set [1]; ≥ 1.</param>
+    /// <summary>What a flash takes from its cells, against one at full power.</summary>
+    /// <remarks>Under about 1/16 power the flash's standby drain weighs as much as the flash, so no setting takes less than that.</remarks>
     /// <param name="power">Power setting P.</param>
-    /// <returns>Flashes per set [1].</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The count is under one.</exception>
-    [Source("Derived", "a quenched flash spends its share of the charge; the cap is from memory")]
-    public static int FlashesPerSet(int atFullPower, FlashPower power)
-    {
-        Guard.Between(atFullPower, 1, 1e6);
-        return (int)Math.Floor((atFullPower / Math.Max(power.Fraction, 1.0 / 16)) + 1e-9);
-    }
+    /// <returns>P, at least 1/16 [1].</returns>
+    [Source("Derived", "a quenched flash spends its share of the charge; the floor is from memory")]
+    public static double ShareOfCells(FlashPower power) => Math.Max(power.Fraction, 1.0 / 16);
 
     /// <summary>Full-power flashes that a set of cells holds.</summary>
     /// <param name="cellCount">Cells in the set [1]; ≥ 1.</param>

@@ -5,11 +5,11 @@ namespace StudioKit.Physics.Exposure.Flashes;
 /// <summary>What a dome, softbox or diffuser costs on the axis of a flash.</summary>
 public static class ModifierLoss
 {
-    /// <summary>Least loss of a dome or small softbox in common practice.</summary>
+    /// <summary>Least loss of a dome or small softbox in common practice (no source).</summary>
     public static Stops UsualLeast { get; } = new(1);
 
-    /// <summary>Greatest loss of a dome or small softbox in common practice.</summary>
-    public static Stops UsualMost { get; } = new(2);
+    /// <summary>Greatest loss of a dome or small softbox in common practice (no source): small boxes with two diffusers lose about 3.</summary>
+    public static Stops UsualMost { get; } = new(3);
 
     /// <summary>Loss on the axis when the bare beam's flux is spread into another lobe.</summary>
     /// <remarks>
@@ -33,9 +33,9 @@ public static class ModifierLoss
     /// <summary>Whether a computed loss lies outside what practice finds for domes and small softboxes.</summary>
     /// <param name="loss">Computed loss, counted positive.</param>
     /// <returns>A sentence for the sheet; none where the loss is a usual one.</returns>
-    [Source("CommonPractice", "domes and small softboxes lose 1 to 2 stops")]
+    [Source("CommonPractice", "domes lose 1 to 2 stops, small softboxes with two diffusers about 3")]
     public static string? Caveat(Stops loss) =>
         loss.Value >= UsualLeast.Value && loss.Value <= UsualMost.Value
             ? null
-            : $"The modifier's loss computes to {loss} stops, outside the usual 1 to 2: measure it with a flash meter or by test frames.";
+            : FormattableString.Invariant($"The modifier's loss computes to {loss} stops, outside the usual {UsualLeast.Value:0} to {UsualMost.Value:0}. Measure it: expose with and without it at one power and distance, and write the difference as its 'loss'.");
 }
