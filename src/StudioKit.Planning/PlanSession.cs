@@ -45,8 +45,21 @@ public sealed class PlanSession
     public Plan Plan(KitReadResult read, IProgress<PlanStage>? progress = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(read);
-        var kit = read.Kit ?? throw new ArgumentException("The kit could not be read; see its diagnostics.", nameof(read));
+        if (read.Kit is null)
+        {
+            throw new ArgumentException("The kit could not be read; see its diagnostics.", nameof(read));
+        }
 
+        var draft = Draft(read, progress, cancellation);
+        cancellation.ThrowIfCancellationRequested();
+        progress?.Report(PlanStage.Checks);
+        var lighter = new LighterSearch(changed => Draft(read with { Kit = changed }, null, cancellation)).Of(draft);
+        return lighter with { Checks = PlanStages.Checks(lighter) };
+    }
+
+    private Plan Draft(KitReadResult read, IProgress<PlanStage>? progress, CancellationToken cancellation)
+    {
+        var kit = read.Kit!;
         Begin(PlanStage.Framings);
         var framings = _framings.Get(KitSlice.ForFramings(kit), PlanStages.Framings);
         Begin(PlanStage.Panel);
@@ -62,8 +75,7 @@ public sealed class PlanSession
         var pack = _packs.Get(new PackInputs(KitSlice.ForPack(kit), panel, frame, [.. exposures.Select(GearUse.Of)]), of => PackPlanner.Plan(of, what => _shares.Get(what, PackPlanner.Share)));
         Begin(PlanStage.Session);
         var session = _sessions.Get((KitSlice.ForSession(kit), [.. exposures]), static of => PlanStages.Session(of.Kit, of.Exposures));
-        Begin(PlanStage.Checks);
-        var draft = new Plan
+        return new Plan
         {
             Kit = kit,
             ContentHash = read.ContentHash,
@@ -82,7 +94,7 @@ public sealed class PlanSession
             Checks = [],
             Defaults = [.. read.Defaults.Select(entry => new PlanDefault(entry.Path, entry.Value))],
         };
-        return draft with { Checks = PlanStages.Checks(draft) };
+
 
         void Begin(PlanStage stage)
         {

@@ -13,6 +13,9 @@ public sealed record CheckRemedy(CheckRemedyKind Kind)
     /// <summary>The change of the kit that was tried and made the check pass; none where nothing was tried.</summary>
     public StructuralChange? Change { get; init; }
 
+    /// <summary>What to change and to leave at home; none for all but the mass asked for.</summary>
+    public Packing.LeaveAtHomePlan? Home { get; init; }
+
     /// <summary>Keys of the kit to change, as a path of sections; a section that is a list stands for the part concerned.</summary>
     public IReadOnlyList<string> Keys { get; init; } = [];
 }

@@ -129,7 +129,7 @@ internal static class PackChecks
         Remedy = pack.LeaveAtHome is { } home ? Leave(home) : null,
     };
 
-    private static CheckRemedy Leave(LeaveAtHomePlan home) => home.Left.Count == 0
+    private static CheckRemedy Leave(LeaveAtHomePlan home) => home.Left.Count == 0 && home.Lighter.Count == 0
         ? new CheckRemedy(CheckRemedyKind.NothingToLeave)
-        : new CheckRemedy(CheckRemedyKind.LeaveAtHome) { Parts = home.Left, Amount = new CheckAmount.HowMany(home.Lost.Count) };
+        : new CheckRemedy(CheckRemedyKind.LeaveAtHome) { Parts = home.Left, Amount = new CheckAmount.HowMany(home.Lost.Count), Home = home };
 }

@@ -34,17 +34,20 @@ internal sealed class StructuralRetrial(KitSpec kit, IReadOnlyList<PlannedFramin
     private static bool Passes(IReadOnlyList<StructuralCheck> after, StructuralCheckKind kind) =>
         after.All(found => found.Holds || (found.Kind != kind && !(kind == StructuralCheckKind.Sway && found.Kind == StructuralCheckKind.Cords)));
 
-    private IReadOnlyList<StructuralCheck>? After(StructuralChange change)
+    /// <summary>The checks of a kit's panel and frame and how many problems the frame has; none where no frame can be drawn.</summary>
+    public static (IReadOnlyList<StructuralCheck> Checks, int Problems)? Again(KitSpec kit, IReadOnlyList<PlannedFraming> framings)
     {
-        var changed = change.Of(kit);
-        var panel = PlanStages.Panel(changed, framings);
-        if (FramePlanner.Obstacle(changed, panel) is not null)
+        var panel = PlanStages.Panel(kit, framings);
+        if (FramePlanner.Obstacle(kit, panel) is not null)
         {
             return null;
         }
 
-        var (_, frame) = FramePlanner.Generate(changed, panel);
-        var standing = FrameLoads.StandingMass(changed, panel, frame, SheetParts.Of(changed, panel, frame, []));
-        return frame.Problems.Count > problems ? null : StudioChecks.All(FrameLoads.CaseOf(changed, panel, frame, standing));
+        var (_, frame) = FramePlanner.Generate(kit, panel);
+        var standing = FrameLoads.StandingMass(kit, panel, frame, SheetParts.Of(kit, panel, frame, []));
+        return (StudioChecks.All(FrameLoads.CaseOf(kit, panel, frame, standing)), frame.Problems.Count);
     }
+
+    private IReadOnlyList<StructuralCheck>? After(StructuralChange change) =>
+        Again(change.Of(kit), framings) is var (checks, found) && found <= problems ? checks : null;
 }

@@ -8,7 +8,7 @@ namespace StudioKit.Planning.Packing;
 internal static class HomeChoice
 {
     /// <summary>The choice that loses the fewest set-ups at framings; none where the kit has no target, or is under it.</summary>
-    /// <remarks>Each exposure that works counts one; things that no exposure needs and that the kit calls dispensable count nothing.</remarks>
+    /// <remarks>Each exposure that works counts one, on the panel more than all others; things that no exposure needs and that the kit calls dispensable count nothing.</remarks>
     public static LeaveAtHomePlan? Of(KitSpec kit, IReadOnlyList<PackedItem> items, Mass total, IReadOnlyList<GearUse> uses)
     {
         if (kit.Pack.TargetMass is not { } target || total <= target)
@@ -18,7 +18,7 @@ internal static class HomeChoice
 
         var bags = Mass.FromGrams(kit.Pack.Bags.Sum(bag => bag.Mass.Grams));
         var rest = target > bags ? target - bags : Mass.Zero;
-        var choice = LeaveAtHome.Choose(PackCases.Carried(items), [.. uses.Where(use => use.Works).Select(use => Capability(use, items))], rest);
+        var choice = LeaveAtHome.Choose(PackCases.Carried(items), [.. Capabilities([.. uses.Where(use => use.Works)], items)], rest);
         return new LeaveAtHomePlan
         {
             Target = target,
@@ -30,5 +30,10 @@ internal static class HomeChoice
         };
     }
 
-    private static Capability Capability(GearUse use, IReadOnlyList<PackedItem> items) => new($"{use.SetUp}, {use.Framing}", 1, [.. use.Needs(items)]);
+    // What the studio is built for goes last: one exposure on the panel counts for more than all others together.
+    private static IEnumerable<Capability> Capabilities(IReadOnlyList<GearUse> uses, IReadOnlyList<PackedItem> items)
+    {
+        var others = uses.Count(use => !use.OnPanel);
+        return uses.Select(use => new Capability($"{use.SetUp}, {use.Framing}", use.OnPanel ? 1 + others : 1, [.. use.Needs(items)]));
+    }
 }

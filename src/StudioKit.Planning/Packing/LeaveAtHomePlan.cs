@@ -8,6 +8,9 @@ public sealed record LeaveAtHomePlan
     /// <summary>Mass asked for, bags included.</summary>
     public required Mass Target { get; init; }
 
+    /// <summary>What to change before anything is left, in order; each loses no framing. Empty where nothing is lost without.</summary>
+    public IReadOnlyList<LighterStep> Lighter { get; init; } = [];
+
     /// <summary>Names of the things to leave.</summary>
     public required IReadOnlyList<string> Left { get; init; }
 

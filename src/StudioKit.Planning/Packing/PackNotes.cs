@@ -23,19 +23,6 @@ internal static class PackNotes
         {
             yield return $"Weigh these, their mass is assumed: {string.Join(", ", assumed)}.";
         }
-
-        if (pack.LeaveAtHome is { } home)
-        {
-            yield return HomeSentence(home);
-        }
-    }
-
-    private static string HomeSentence(LeaveAtHomePlan home)
-    {
-        var left = home.Left.Count == 0 ? "nothing can stay at home" : $"leave at home: {string.Join(", ", home.Left)}";
-        var lost = home.Lost.Count == 0 ? "no framing is lost" : $"lost: {string.Join("; ", home.Lost)}";
-        var proof = home.ProvenLeast ? "" : " A better choice may exist; the search was cut short.";
-        return $"To come down to {PlanFormat.Mass(home.Target)}, {left}; {lost}; {PlanFormat.Mass(home.Mass)} remain{(home.Reached ? "" : ", still too much")}.{proof}";
     }
 
     private static IEnumerable<string> Places(KitSpec kit, PackPlan pack)

@@ -2,6 +2,7 @@ using System.Globalization;
 using StudioKit.Planning;
 using StudioKit.Planning.Packing;
 using StudioKit.Sheets.Layout;
+using StudioKit.Sheets.Wording;
 using MassOrigin = StudioKit.Physics.Packing.MassOrigin;
 
 namespace StudioKit.Sheets.Documents;
@@ -24,6 +25,7 @@ internal static class PackListSheet
             new Heading("Pack list"),
             new Paragraph($"{plan.Kit.Name}. Everything together: {PlanFormat.Mass(plan.Pack.Total)}. {Known(plan.Pack)}"),
             .. plan.Pack.Notes.Count == 0 ? (Block[])[] : [new ItemList(plan.Pack.Notes, ItemMarker.Dot)],
+            .. plan.Pack.LeaveAtHome is { } home ? (Block[])[new Paragraph(HomeText.Of(home))] : [],
             .. BagNames(plan.Pack).SelectMany(bag => Bag(plan.Pack, bag)),
             .. Cells(plan.Pack),
         ]);

@@ -3,6 +3,7 @@ using StudioKit.Physics.Sources;
 using StudioKit.Planning;
 using StudioKit.Planning.Checks;
 using StudioKit.Planning.Packing;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Sheets.Json;
 
@@ -37,6 +38,8 @@ internal static class PackJson
         {
             json.Section("leaveAtHome", () => json
                 .Grams("target", home.Target)
+                .List("lighter", home.Lighter, step => json
+                    .Text("change", HomeText.Of(step.Change)).Grams("saved", step.Saved).Grams("total", step.Total).Texts("lost", step.Lost).Number("whiteMarginChangeStops", step.MarginChange?.Value))
                 .Texts("left", home.Left)
                 .Texts("lost", home.Lost)
                 .Grams("mass", home.Mass)

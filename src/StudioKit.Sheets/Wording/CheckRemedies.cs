@@ -36,6 +36,7 @@ internal static class CheckRemedies
         CheckRemedyKind.LighterBag => "No way to share things out is lighter on it: leave some at home ('target-mass:' says which).",
         CheckRemedyKind.LargerBag => "A larger bag, or leave things at home.",
         CheckRemedyKind.ShareLoad => "Share the load with more people, or leave things at home ('target-mass:' says which).",
+        CheckRemedyKind.LeaveAtHome when remedy.Home is { Lighter.Count: > 0 } home => HomeText.Of(home),
         CheckRemedyKind.LeaveAtHome => $"Leave at home: {string.Join(", ", remedy.Parts)}; that loses {AmountText.Of(remedy.Amount)} of the set-ups at framings.",
         CheckRemedyKind.NothingToLeave => "Nothing in the kit can stay at home.",
         CheckRemedyKind.HoldShorter =>

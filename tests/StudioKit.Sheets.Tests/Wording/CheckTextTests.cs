@@ -1,3 +1,4 @@
+using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Light;
 using StudioKit.Physics.Optics;
 using StudioKit.Physics.Packing;
@@ -89,6 +90,33 @@ public sealed class CheckTextTests
     [MemberData(nameof(StructuralRemedies))]
     public void A_structural_remedy_names_what_would_do(CheckRemedyKind kind, CheckAmount amount, string words) =>
         CheckText.Remedy(Sag with { Passed = false, Remedy = new CheckRemedy(kind) { Amount = amount } }).Should().Be(words);
+
+    /// <summary>What keeps the purpose is said before what stays at home, each with its price.</summary>
+    [Fact]
+    public void A_target_mass_names_each_change_with_what_it_saves_and_costs()
+    {
+        LighterStep Step(LighterChange change, double margin) => new(change, Mass.FromGrams(250), Mass.FromKilograms(4), [], new Stops(margin));
+        var home = new LeaveAtHomePlan
+        {
+            Target = Mass.FromKilograms(4),
+            Lighter =
+            [
+                Step(new LighterChange.FewerCells(new([new("sedge", 1)])), 0), Step(new LighterChange.SmallerPanel(Length.FromMillimeters(300), Length.FromMillimeters(310)), -0.12),
+                Step(new LighterChange.LighterPipe(StudioKit.Kits.StockedPipe.Embedded[0]), 0.05), Step(new LighterChange.ThinnerSheet(Length.FromMillimeters(2)), 0),
+            ],
+            Left = ["stool"],
+            Lost = [],
+            Mass = Mass.FromKilograms(3.9),
+            Reached = true,
+            ProvenLeast = true,
+        };
+
+        var words = CheckText.Remedy(Sag with { Passed = false, Remedy = new CheckRemedy(CheckRemedyKind.LeaveAtHome) { Parts = home.Left, Home = home } });
+
+        words.Should().StartWith("To come down to 4.00 kg: 1. Spare sets of cells: 1 for sedge: 250 g less, no framing lost, white margin ±0 stop.")
+            .And.Contain("2. A panel of 300 × 310 mm: 250 g less, no framing lost, white margin -0.12 stop.").And.Contain("4. A sheet of 2 mm:")
+            .And.EndWith("Then leave at home: stool; no framing is lost; 3.90 kg remain.");
+    }
 
     [Fact]
     public void Every_finding_of_a_frame_has_words()
