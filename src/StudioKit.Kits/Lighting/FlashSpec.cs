@@ -41,6 +41,15 @@ public sealed record FlashSpec
     /// <summary>Height of the bright window.</summary>
     public Length HeadHeight { get; init; } = Length.FromMillimeters(40);
 
+    /// <summary>Length of the whole flash as it lies with its bright window facing up; the file's <c>body: 200 mm x 75 mm x 50 mm</c> (common practice, no source).</summary>
+    public Length BodyLength { get; init; } = Length.FromMillimeters(200);
+
+    /// <summary>Width of the flash as it lies.</summary>
+    public Length BodyWidth { get; init; } = Length.FromMillimeters(75);
+
+    /// <summary>Height of its bright window over what it lies on.</summary>
+    public Length BodyHeight { get; init; } = Length.FromMillimeters(50);
+
     /// <summary>Flash duration at full power, t0.1 by threshold.</summary>
     public Duration FullPowerDuration { get; init; } = Duration.FromSeconds(1.0 / 300);
 

@@ -39,6 +39,8 @@ internal static class LightingSections
             .Angle((flash, value) => flash with { BeamHeight = value })
         .Optional("head", "Width and height of the bright window, e.g. '70 mm x 40 mm'.", "1 mm", "1 m")
             .Size((flash, value) => flash with { HeadWidth = value.First, HeadHeight = value.Second }, flash => new Size(flash.HeadWidth, flash.HeadHeight))
+        .Optional("body", "Length, width and height of the flash as it lies with its bright window facing up, e.g. '200 mm x 75 mm x 50 mm'.", "1 cm", "2 m")
+            .Box((flash, value) => flash with { BodyLength = value.First, BodyWidth = value.Second, BodyHeight = value.Third }, flash => new Box(flash.BodyLength, flash.BodyWidth, flash.BodyHeight))
         .Optional("full-power-duration", "Flash duration at full power, t0.1 by threshold.", "1 µs", "1 s")
             .Duration((flash, value) => flash with { FullPowerDuration = value }, flash => flash.FullPowerDuration)
         .Optional("recycle-time", "Time to recharge after a full-power flash with fresh cells.", "10 ms", "60 s")

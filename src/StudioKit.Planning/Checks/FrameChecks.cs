@@ -20,7 +20,7 @@ internal static class FrameChecks
 
     /// <summary>Whether all its pipes go together and go into the pack, and a check of each flash that it is to carry.</summary>
     public static IEnumerable<PlanCheck> Of(FramePlan frame) =>
-        frame.LowerFlashes.Where(flash => flash.Support != FlashSupport.Ground).Select(Cradle).Prepend(Fit(frame.Geometry));
+        frame.LowerFlashes.Where(flash => flash.Support != FlashSupport.Ground || flash.Fault?.Kind is CradleFaultKind.BodyOutsideLegs or CradleFaultKind.BodyInGround).Select(Cradle).Prepend(Fit(frame.Geometry));
 
     private static PlanCheck Fit(FrameResult frame) => new()
     {

@@ -36,7 +36,7 @@ internal static class KitInventory
 
     private static IEnumerable<PackedItem> Flash(FlashSpec flash)
     {
-        yield return Given(flash.Name, GearMass.Of(flash), UsualSize.Flash, PackItemStage.SettingUp);
+        yield return Given(flash.Name, GearMass.Of(flash), new BoxSize(flash.BodyLength, flash.BodyWidth, flash.BodyHeight), PackItemStage.SettingUp);
         if (flash.Cell is { } cell)
         {
             yield return Cells($"{flash.Name}: cells in it, {cell.Name}", flash, flash.CellCount, PackItemStage.SettingUp) with { InFlash = true };

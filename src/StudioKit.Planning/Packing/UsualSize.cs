@@ -9,8 +9,6 @@ internal static class UsualSize
 {
     public static BoxSize Camera { get; } = Box(140, 110, 80);
 
-    public static BoxSize Flash { get; } = Box(200, 75, 60);
-
     public static BoxSize CloseUpLens { get; } = Box(80, 80, 15);
 
     public static BoxSize Teleconverter { get; } = Box(75, 75, 40);

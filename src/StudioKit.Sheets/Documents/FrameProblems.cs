@@ -13,7 +13,7 @@ internal static class FrameProblems
         string[] sentences =
         [
             .. frame.Geometry.Problems.Select(FrameText.Of),
-            .. frame.LowerFlashes.Where(flash => flash.Support == FlashSupport.OwnStand).Select(CradleText.Sentence),
+            .. frame.LowerFlashes.Where(flash => flash.Support == FlashSupport.OwnStand || flash.Moves.Count > 0).Select(CradleText.Sentence),
         ];
         if (sentences.Length > 0)
         {

@@ -15,6 +15,8 @@ internal static class CradleText
         CradleFaultKind.OutsideLegs => "its rails would be too short between their tees",
         CradleFaultKind.TooNearAnotherRail => $"it would lie {Whole(fault.By)} too near the rail of another flash",
         CradleFaultKind.HeadOutsideLegs => $"its head is {Whole(fault.By)} too large to go between the legs",
+        CradleFaultKind.BodyOutsideLegs => $"its body sticks {Whole(fault.By)} out between the legs, whichever way round it lies",
+        CradleFaultKind.BodyInGround => $"its body is {Whole(fault.By)} higher than its window is to stand over the ground",
         CradleFaultKind.HeadMeetsAnother => "its head would meet that of another flash that is up at once",
         CradleFaultKind.LowFrame => $"a low frame carries no flash, its window stands {Whole(fault.By)} over the ground",
         CradleFaultKind.UnderGround => $"a window {Whole(fault.By)} below the panel lies under the ground",

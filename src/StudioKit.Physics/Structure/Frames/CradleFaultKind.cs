@@ -18,6 +18,12 @@ public enum CradleFaultKind
     /// <summary>The head would not go between the legs.</summary>
     HeadOutsideLegs,
 
+    /// <summary>The body would not lie between the legs, whichever way round.</summary>
+    BodyOutsideLegs,
+
+    /// <summary>The body is higher than the window is to stand over the ground.</summary>
+    BodyInGround,
+
     /// <summary>The heads of two flashes that are up at once would meet.</summary>
     HeadMeetsAnother,
 

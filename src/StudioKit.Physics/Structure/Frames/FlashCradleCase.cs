@@ -15,6 +15,15 @@ public sealed record FlashCradleCase(Length BelowPanel, Length OffsetRight, Leng
     /// <summary>Height of the head, which lies along the view; ≥ 0.</summary>
     public Length HeadHeight { get; init; } = Length.Zero;
 
+    /// <summary>Length of the body as it lies with the window facing up; nought where it is not known.</summary>
+    public Length BodyLength { get; init; } = Length.Zero;
+
+    /// <summary>Width of the body; ≥ 0.</summary>
+    public Length BodyWidth { get; init; } = Length.Zero;
+
+    /// <summary>Height of the window over the underside of the body; ≥ 0.</summary>
+    public Length BodyHeight { get; init; } = Length.Zero;
+
     /// <summary>Names of the lightings it is up for; two flashes that share one are up at once.</summary>
     public IReadOnlyList<string> UpFor { get; init; } = [];
 }

@@ -36,7 +36,7 @@ internal static class LowerFlashes
         {
             if (OnGround(kit, flash))
             {
-                return Placed(panel, frame, flash, null, taken);
+                return LyingFlashes.Checked(Placed(panel, frame, flash, null, taken), CaseOf(kit, flash), frame, kit);
             }
 
             var (cradle, number) = cradles.Dequeue();
@@ -91,6 +91,9 @@ internal static class LowerFlashes
         {
             HeadWidth = flash.Flash.HeadWidth,
             HeadHeight = flash.Flash.HeadHeight,
+            BodyLength = flash.Flash.BodyLength,
+            BodyWidth = flash.Flash.BodyWidth,
+            BodyHeight = flash.Flash.BodyHeight,
             UpFor = flash.SetUps,
         };
 }

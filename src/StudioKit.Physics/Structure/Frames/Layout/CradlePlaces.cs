@@ -13,6 +13,8 @@ internal sealed class CradlePlaces(FrameMeasures measures)
 
     private double Pitch { get; } = measures.Closest(FittingKind.Tee, FittingKind.Tee);
 
+    private FlashBodyRoom Room => new(-measures.Right + PipeRadius, measures.Right - PipeRadius, measures.Front + PipeRadius, measures.Back - PipeRadius);
+
     private double PipeRadius { get; } = measures.Design.Pipe.OutsideDiameter.Meters / 2;
 
     public IReadOnlyList<PlacedCradle> Place(IReadOnlyList<FlashCradleCase> asked) => [.. asked.Select(Place)];
@@ -57,7 +59,14 @@ internal sealed class CradlePlaces(FrameMeasures measures)
         var over = Math.Max(
             Math.Abs(at.Right) + (asked.HeadWidth.Meters / 2) - measures.Right,
             Math.Max(at.Back - measures.Back, measures.Front - at.Back) + (asked.HeadHeight.Meters / 2)) + PipeRadius;
-        return !inside ? Fault(CradleFaultKind.OutsideLegs, 0) : over > Same ? Fault(CradleFaultKind.HeadOutsideLegs, over) : null;
+        return !inside ? Fault(CradleFaultKind.OutsideLegs, 0) : over > Same ? Fault(CradleFaultKind.HeadOutsideLegs, over) : Body(cradle);
+    }
+
+    private CradleFault? Body(PlacedCradle cradle)
+    {
+        var outside = Room.Outside(cradle.Asked).Meters;
+        var sunk = cradle.Asked.BodyHeight.Meters - cradle.Window.Up;
+        return outside > Same ? Fault(CradleFaultKind.BodyOutsideLegs, outside) : sunk > Same ? Fault(CradleFaultKind.BodyInGround, sunk) : null;
     }
 
     private CradleFault? Meeting(PlacedCradle cradle, PlacedCradle held)
