@@ -31,19 +31,14 @@ public sealed record BeneathFlash(FlashPower Power, FlashPower LowestPower, Leng
     /// <param name="shot">Power and distance where they differ from the plan's.</param>
     /// <param name="shortest">How near the flash can stand.</param>
     /// <param name="expected">What the plan expects to be read.</param>
-    /// <returns>The flash; none where the plan finds no power for it and none is given.</returns>
-    public static BeneathFlash? Of(Plan plan, PlanPlace place, (FlashPower? Power, Length? Distance) shot, Length shortest, ExpectedLight expected)
+    public static BeneathFlash Of(Plan plan, PlanPlace place, (FlashPower? Power, Length? Distance) shot, Length shortest, ExpectedLight expected)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(place);
         ArgumentNullException.ThrowIfNull(expected);
         var exposure = plan.Exposures.First(candidate => candidate.SetUp == place.SetUp.Name && candidate.Framing.Name == place.Framing);
         var light = exposure.Lights.First(candidate => candidate.Role == LightRole.Below);
-        if ((shot.Power ?? light.Power) is not { } power)
-        {
-            return null;
-        }
-
+        var power = shot.Power ?? light.Power;
         var spec = plan.Kit.Flashes.First(flash => flash.Name == light.Flash);
         return new BeneathFlash(power, ThirdStopSeries.FromMark(spec.LowestPower), shot.Distance ?? light.Distance, shortest)
         {

@@ -56,6 +56,12 @@ public sealed record ExposurePlan
     /// <summary>Ambient light on the subject against a correct exposure, negative under it.</summary>
     public required Stops AmbientLevel { get; init; }
 
+    /// <summary>Daylight and flash together on the background against correct exposure; dark background only.</summary>
+    public Stops? BackgroundLevel { get; init; }
+
+    /// <summary>Light that the panel throws up on the subject's underside against the lights above; white background only, none where nothing shines from above.</summary>
+    public Stops? Uplight { get; init; }
+
     /// <summary>Price of the ISO speed in noise: stops above the camera's lowest.</summary>
     public Stops IsoAboveBase { get; init; }
 
@@ -74,20 +80,23 @@ public sealed record ExposurePlan
     /// <summary>Power changes to try first, in order, as stops against the start.</summary>
     public required IReadOnlyList<Stops> Bracket { get; init; }
 
-    /// <summary>What to do to see that the set-up works, one sentence.</summary>
-    public required string Check { get; init; }
+    /// <summary>What to do with a test object to see that the set-up works, in order.</summary>
+    public required IReadOnlyList<TestStep> TestSteps { get; init; }
 
-    /// <summary>If this, turn that.</summary>
-    public required IReadOnlyList<Remedy> Remedies { get; init; }
+    /// <summary>Whether it works, what it misses, and how likely the first frame is right.</summary>
+    public required ExposureVerdict Verdict { get; init; }
 
-    /// <summary>What makes the exposure impossible; none where it works.</summary>
-    public string? BindingLimit { get; init; }
+    /// <summary>Whether it works, if only at the edge.</summary>
+    public bool IsUsable => Verdict.Verdict != Planning.Verdict.DoesNotWork;
 
-    /// <summary>Whether the exposure works.</summary>
-    public bool Works => BindingLimit is null;
-
-    /// <summary>Changes that would make it work, cheapest first, each solved again to prove it.</summary>
-    public IReadOnlyList<string> Changes { get; init; } = [];
+    /// <summary>Whether another exposure is set just like this one: camera, distances and powers.</summary>
+    /// <param name="other">The other exposure.</param>
+    public bool IsSetLike(ExposurePlan other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return Aperture == other.Aperture && Shutter == other.Shutter && Iso == other.Iso && Filter == other.Filter && Framing.Name == other.Framing.Name
+            && Lights.Select(light => (light.Power, light.Distance)).SequenceEqual(other.Lights.Select(light => (light.Power, light.Distance)));
+    }
 
     /// <summary>Limits of the theory that the reader must know.</summary>
     public IReadOnlyList<string> Caveats { get; init; } = [];

@@ -1,6 +1,7 @@
 namespace StudioKit.Planning;
 
 /// <summary>Results by the value of what went in, those used last; an equal input gives the same result without working it out again.</summary>
+/// <remarks>Several threads may ask at once: a plan that is shared works out light and advice when they are asked for.</remarks>
 /// <param name="most">How many are kept [1]; ≥ 1.</param>
 internal sealed class Kept<TInput, TResult>(int most = 16)
     where TInput : notnull
@@ -10,6 +11,14 @@ internal sealed class Kept<TInput, TResult>(int most = 16)
 
     /// <summary>The result for an input: kept, or made now from that input alone.</summary>
     public TResult Get(TInput input, Func<TInput, TResult> make)
+    {
+        lock (_nodes)
+        {
+            return KeptOrMade(input, make);
+        }
+    }
+
+    private TResult KeptOrMade(TInput input, Func<TInput, TResult> make)
     {
         if (_nodes.TryGetValue(input, out var node))
         {

@@ -45,6 +45,7 @@ internal static class KitSlice
         SetUps = [.. kit.SetUps.Select(setUp => Named(setUp) with
         {
             Lenses = setUp.Lenses,
+            Magnifications = setUp.Magnifications,
             CameraPitches = setUp.CameraPitches,
             CameraRolls = setUp.CameraRolls,
         })],

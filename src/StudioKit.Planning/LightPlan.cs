@@ -31,36 +31,39 @@ public sealed record LightPlan
     /// <summary>Bright window to panel for a flash below, to subject for all others.</summary>
     public required Length Distance { get; init; }
 
-    /// <summary>Power to set; none where no setting will do.</summary>
-    public FlashPower? Power { get; init; }
+    /// <summary>Its place in the set-up's list of lights, from 0 [1].</summary>
+    public int Place { get; init; }
+
+    /// <summary>Power to set: the end of the dial where the level lies beyond it.</summary>
+    public required FlashPower Power { get; init; }
+
+    /// <summary>Power for exactly the level wanted, in stops against full; above 0 where full power does not suffice.</summary>
+    public Stops ExactPower { get; init; }
 
     /// <summary>Step of the flash's power dial.</summary>
     public PowerStep PowerStep { get; init; }
 
-    /// <summary>Why no setting will do; none where one does.</summary>
-    public string? OutOfReach { get; init; }
+    /// <summary>Stops between two clicks of it.</summary>
+    public Stops DialStep => PowerStep.OneClick();
 
-    /// <summary>Power as the flash's dial shows it; none where no setting will do.</summary>
-    public DialMark? Mark => Power is { } power ? new DialMark(power, PowerStep) : null;
+    /// <summary>Power as the flash's dial shows it.</summary>
+    public DialMark Mark => new(Power, PowerStep);
 
-    /// <summary>Power in both ways of the trade, e.g. "1/6.4 (1/8 + 1/3)"; why there is none where it is out of reach.</summary>
-    public string PowerText => Mark?.Nominal ?? OutOfReach ?? "";
+    /// <summary>Power in both ways of the trade, e.g. "1/6.4 (1/8 + 1/3)".</summary>
+    public string PowerText => Mark.Nominal;
 
-    /// <summary>Power as one fraction where room is short, e.g. "1/6.4"; why there is none where it is out of reach.</summary>
-    public string PowerMark => Mark?.AsOneFraction ?? OutOfReach ?? "";
+    /// <summary>Power as one fraction where room is short, e.g. "1/6.4".</summary>
+    public string PowerMark => Mark.AsOneFraction;
 
     /// <summary>The account from guide number to sensor at this power.</summary>
     public required LightBudget Budget { get; init; }
 
     /// <summary>Flash duration at this power, t0.1.</summary>
-    public Duration? FlashDuration { get; init; }
+    public required Duration FlashDuration { get; init; }
 
     /// <summary>Time to recharge after a flash at this power.</summary>
-    public Duration? RecycleTime { get; init; }
+    public required Duration RecycleTime { get; init; }
 
     /// <summary>Flashes at this power from the cells carried, standby counted and a fifth of each set kept in reserve [1].</summary>
-    public int? FlashesCarried { get; init; }
-
-    /// <summary>Other distances and the power each asks for, nearest first; the back of a card prints them.</summary>
-    public IReadOnlyList<DistancePower> DistancePowers { get; init; } = [];
+    public required int FlashesCarried { get; init; }
 }

@@ -1,5 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
+using StudioKit.Planning.Advising;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Handling;
 using StudioKit.Planning.Studio.Lights;
@@ -26,6 +27,9 @@ public sealed record Plan
 
     /// <summary>Starting exposures, one for each framing of each set-up.</summary>
     public required IReadOnlyList<ExposurePlan> Exposures { get; init; }
+
+    /// <summary>What is advised for each exposure; worked out when it is asked for.</summary>
+    public AdviceBook Advice { get; init; } = new(new Dictionary<(string SetUp, string Framing), CardAdvice>());
 
     /// <summary>Depth of field against magnification, for the f-numbers in use.</summary>
     public IReadOnlyList<DepthCurve> DepthCurves { get; init; } = [];

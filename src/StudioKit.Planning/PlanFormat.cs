@@ -62,6 +62,9 @@ public static class PlanFormat
         ? $"1/{ThreeDigits(1 / duration.Seconds)} s"
         : $"{Invariant(duration.Seconds, "0.#")} s";
 
+    /// <summary>A wait in seconds, to the tenth above.</summary>
+    public static string Wait(Duration duration) => $"{Invariant(Math.Ceiling((duration.Seconds * 10) - 1e-6) / 10, "0.0")} s";
+
     /// <summary>A span of a session: seconds under two minutes, else minutes to the half.</summary>
     public static string Minutes(Duration duration) => duration.Seconds < 119.5
         ? $"{Invariant(duration.Seconds, "0")} s"

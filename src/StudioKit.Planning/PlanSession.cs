@@ -1,6 +1,7 @@
 using StudioKit.Kits;
 using StudioKit.Physics;
 using StudioKit.Physics.Packing;
+using StudioKit.Planning.Advising;
 using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Handling;
@@ -86,6 +87,7 @@ public sealed class PlanSession
             Light = light,
             PanelLights = panelLights,
             Exposures = exposures,
+            Advice = new AdviceBook(new Replanner(read, framings, panel, frame, light), exposures),
             DepthCurves = DepthCurves.Of(kit, exposures),
             Frame = frame,
             Pack = pack,

@@ -31,7 +31,8 @@ internal static class KitText
     /// <summary>A demo kit, planned once for all tests.</summary>
     public static Plan Demo(string name) => Demos.GetOrAdd(name, demo => new Lazy<Plan>(() => PlanDemo(demo))).Value;
 
-    private static Plan PlanDemo(string name)
+    /// <summary>A demo kit as it is read.</summary>
+    public static KitReadResult DemoRead(string name)
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
         while (!File.Exists(Path.Combine(folder.FullName, "StudioKit.sln")))
@@ -39,6 +40,8 @@ internal static class KitText
             folder = folder.Parent ?? throw new InvalidOperationException("The tests run outside the repository.");
         }
 
-        return KitPlanner.Plan(KitReader.Read(Path.Combine(folder.FullName, "kits", name)));
+        return KitReader.Read(Path.Combine(folder.FullName, "kits", name));
     }
+
+    private static Plan PlanDemo(string name) => KitPlanner.Plan(DemoRead(name));
 }

@@ -3,10 +3,13 @@ using StudioKit.Kits.Cameras;
 using StudioKit.Kits.Carrying;
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.SetUps;
 using StudioKit.Physics.Optics;
 using StudioKit.Physics.Packing;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning;
+using StudioKit.Planning.Advising;
+using StudioKit.Planning.Changes;
 using StudioKit.Planning.Checks;
 using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Framing;
@@ -24,6 +27,7 @@ internal static class SamplePlan
     public static Plan Make(string name, int lenses = 2)
     {
         var framings = Enumerable.Range(1, lenses).Select(i => Framing($"{50 + (5 * i)} mm at 1:{i}", 1.0 / i)).ToList();
+        ExposurePlan[] exposures = [.. framings.Select(White), Habitat(framings[0]), Impossible(framings[^1])];
         return new Plan
         {
             Kit = new KitSpec
@@ -36,7 +40,8 @@ internal static class SamplePlan
             ContentHash = "4f3a90c1",
             Framings = framings,
             Panel = Panel(),
-            Exposures = [.. framings.Select(White), Habitat(framings[0]), Impossible(framings[^1])],
+            Exposures = exposures,
+            Advice = new AdviceBook(exposures.ToDictionary(exposure => (exposure.SetUp, exposure.Framing.Name), exposure => Advice(exposure))),
             Frame = Frame(),
             Pack = Pack(),
             Checks =
@@ -85,12 +90,9 @@ internal static class SamplePlan
         Zoom = role == LightRole.Below ? Length.FromMillimeters(35) : null,
         Distance = Length.FromMillimeters(distance),
         Power = new FlashPower(power),
-        DistancePowers =
-        [
-            new DistancePower(Length.FromMillimeters(distance / 2), "1/23") { Power = new FlashPower(1.0 / 23) },
-            new DistancePower(Length.FromMillimeters(distance), new FlashPower(power).Nominal) { Power = new FlashPower(power), IsPlanned = true },
-            new DistancePower(Length.FromMillimeters(2 * distance), "too far"),
-        ],
+        FlashDuration = Duration.FromSeconds(1 / 2000.0),
+        RecycleTime = Duration.FromSeconds(0.7),
+        FlashesCarried = 1200,
         Budget = new LightBudget(
             [
                 Line("guide number 30 m", 9.81), Line($"power {new FlashPower(power).Nominal}", Math.Log2(power)), Line("ISO 500", 2.32),
@@ -128,14 +130,8 @@ internal static class SamplePlan
         },
         Uncertainty = new Stops(0.6),
         Bracket = [new Stops(1.0 / 3), new Stops(-1.0 / 3)],
-        Check = "Test object on the panel, flash above off, fire: the whole background must blink.",
-        Remedies =
-        [
-            new Remedy("Corners do not blink", "flash below up 1/3, to 1/4; then again"),
-            new Remedy("Nothing blinks", "is the flash below on, charged and triggered? Then up 1 stop"),
-            new Remedy("Subject washed out, dark parts grey", "flash below down 1/3; it has 1/3 stop to spare"),
-            new Remedy("Subject too dark or too bright", "flash above up or down; the background does not change"),
-        ],
+        TestSteps = [TestStep.AmbientAlone, TestStep.BackgroundAlone],
+        Verdict = new ExposureVerdict { Verdict = Verdict.Works, FirstFrame = 0.73, GreyCorner = 0.24 },
         CameraPitches = [Angle.FromDegrees(60)],
     };
 
@@ -144,15 +140,44 @@ internal static class SamplePlan
         SetUp = "Habitat behind",
         Kind = SetUpKind.DaylightFill,
         Lights = [Light("small flash B", LightRole.Fill, "dome diffuser", 300, 1 / 64.0)],
-        Check = "Flash off, fire: the habitat must be right and the subject a little dark.",
+        TestSteps = [TestStep.HabitatAlone, TestStep.FillOn],
     };
 
     private static ExposurePlan Impossible(FramingPlan framing) => Exposure(framing) with
     {
         SetUp = "Dark background",
         Kind = SetUpKind.DarkBackground,
-        BindingLimit = "The key flash is 1.4 stops short at full power.",
-        Changes = ["ISO 1250 instead of ISO 500", "f/9 instead of f/16", "flash at 25 cm instead of 40 cm"],
+        Verdict = new ExposureVerdict { Verdict = Verdict.DoesNotWork, Missed = [new MissedLimit.FlashTooWeak("key flash", new DialMark(FlashPower.Full, PowerStep.Third), new Stops(1.4))] },
+    };
+
+    /// <summary>Advice as a plan would have it: what to turn when corners do not blink, another distance, a brighter place, and what would make an impossible one work.</summary>
+    public static CardAdvice Advice(ExposurePlan exposure, int symptoms = 1)
+    {
+        if (exposure.Lights.Count == 0)
+        {
+            return new CardAdvice { Mending = [new Advice([new KitChange.Iso(exposure.SetUp, new IsoSpeed(1250))], exposure with { Iso = new IsoSpeed(1250) })] };
+        }
+
+        var light = exposure.Lights[0];
+        var brighter = new Advice([], exposure with { Lights = [light with { Power = new FlashPower(1 / 4.0) }, .. exposure.Lights.Skip(1)] });
+        var near = new DistanceStep(light.Distance / 2, new DialMark(new FlashPower(1.0 / 25), PowerStep.Third), new Advice([], exposure), IsPlanned: false) { ExactShare = 1.0 / 25 };
+        var here = new DistanceStep(light.Distance, light.Mark, new Advice([], exposure), IsPlanned: true) { ExactShare = light.Power.Fraction };
+        return new CardAdvice
+        {
+            Symptoms = [.. Enumerable.Repeat(new SymptomAdvice(Symptom.GreyCorners, brighter) { Room = new Stops(1.0 / 3) }, symptoms)],
+            Distances = [new LightDistances(light, [near, here])],
+            WhenLightChanges = [Step(13, exposure with { Iso = new IsoSpeed(160) }, isPlanned: false), Step(12, exposure, isPlanned: true)],
+        };
+    }
+
+    private static LightStep Step(double ev, ExposurePlan promise, bool isPlanned) => new()
+    {
+        Brightest = new ExposureValue(ev),
+        Darkest = new ExposureValue(ev),
+        ReadsInBrightest = new ShutterSpeed(1 / 128.0),
+        ReadsInDarkest = new ShutterSpeed(1 / 128.0),
+        IsPlanned = isPlanned,
+        Advice = new Advice([], promise),
     };
 
     private static PanelPlan Panel() => new()

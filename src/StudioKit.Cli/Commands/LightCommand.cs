@@ -101,8 +101,8 @@ internal sealed class LightCommand
 
     private ExitCode Verdict(List<PanelLightPlan> lights, List<PlacementPlan> placements)
     {
-        var faults = lights.SelectMany(light => LightProblemText.Of(light).Concat(light.Framings.Where(framing => !framing.PowerReached).Select(framing =>
-            $"{framing.Framing}: no power setting gives the darkest visible point its {light.TargetMargin.Nominal} stops.")).Select(problem => $"{light.SetUp}: {problem}"))
+        var faults = lights.SelectMany(light => LightProblemText.Of(light).Concat(light.Framings.Where(framing => !framing.IsUsable).Select(framing =>
+            $"{framing.Framing}: the exposure does not work; 'plan --why' says what stands in the way.")).Select(problem => $"{light.SetUp}: {problem}"))
             .ToList();
         foreach (var fault in faults)
         {

@@ -89,10 +89,10 @@ internal static class PlanCommand
         }
         else
         {
-            WhyTables.Write(exposures, host);
+            WhyTables.Write(exposures, plan.Advice, host);
         }
 
-        return exposures.All(exposure => exposure.Works) ? ExitCode.Done : ExitCode.PlanFails;
+        return exposures.All(exposure => exposure.IsUsable) ? ExitCode.Done : ExitCode.PlanFails;
     }
 
     // Which of the two stands is part of what is printed, so the comparison itself always succeeds.

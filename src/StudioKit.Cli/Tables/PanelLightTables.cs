@@ -53,7 +53,7 @@ internal static class PanelLightTables
         {
             table.AddRow(
                 Markup.Escape(framing.Framing),
-                framing.PowerReached ? framing.Mark.Nominal : $"{framing.Mark.Nominal}, out of reach",
+                framing.IsUsable ? framing.Mark.Nominal : $"{framing.Mark.Nominal} (does not work)",
                 Hundredths(framing.Darkest.Margin.Value),
                 PlanFormat.PanelPlace(light, framing.Darkest.Place),
                 Hundredths(framing.Brightest.Margin.Value),

@@ -1,6 +1,7 @@
 using Spectre.Console;
 using StudioKit.Kits;
 using StudioKit.Planning;
+using StudioKit.Planning.Advising;
 using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Cli.Tables;
@@ -18,7 +19,7 @@ internal static class PlanTables
         var said = new HashSet<string>(StringComparer.Ordinal);
         foreach (var setUp in plan.Exposures.GroupBy(exposure => exposure.SetUp))
         {
-            WriteSetUp(console, setUp.Key, [.. setUp], said);
+            WriteSetUp(console, setUp.Key, [.. setUp], plan.Advice, said);
         }
 
         if (plan.Frame is { } frame)
@@ -84,9 +85,9 @@ internal static class PlanTables
         TableConsole.Notes(console, framings.SelectMany(framing => framing.Caveats).Distinct(StringComparer.Ordinal).Concat(LensAssumptionText.Of(framings)));
     }
 
-    private static void WriteSetUp(IAnsiConsole console, string setUp, IReadOnlyList<ExposurePlan> exposures, HashSet<string> said)
+    private static void WriteSetUp(IAnsiConsole console, string setUp, IReadOnlyList<ExposurePlan> exposures, AdviceBook advice, HashSet<string> said)
     {
-        var table = TableConsole.Table(setUp, "framing", "aperture", "shutter", "ISO", "flashes", "white margin, darkest to brightest", "ambient", "give or take", "depth of field");
+        var table = TableConsole.Table(setUp, "framing", "aperture", "shutter", "ISO", "flashes", "white margin, darkest to brightest", "ambient", "give or take", "first frame", "depth of field");
         foreach (var exposure in exposures)
         {
             table.AddRow(
@@ -98,16 +99,18 @@ internal static class PlanTables
                 exposure is { WhiteMargin: { } darkest, BrightestMargin: { } brightest } ? $"{darkest.Nominal} to {brightest.Nominal}" : "–",
                 exposure.AmbientLevel.Nominal,
                 $"{PlanFormat.ThreeDigits(Math.Round(exposure.Uncertainty.Value, 2))} stop",
+                VerdictText.FirstFrame(exposure),
                 PlanFormat.Millimetres(exposure.Sharpness.DepthOfField));
         }
 
         console.Write(table);
-        TableConsole.Notes(console, exposures.Where(exposure => !exposure.Works).SelectMany(OutOfReach));
+        TableConsole.Notes(console, exposures.Where(exposure => exposure.Verdict.Verdict != Verdict.Works).SelectMany(exposure => NotQuite(exposure, advice)));
         TableConsole.Notes(console, exposures.SelectMany(exposure => exposure.Caveats).Where(said.Add));
     }
 
-    private static IEnumerable<string> OutOfReach(ExposurePlan exposure) =>
-        exposure.Changes.Select(change => $"  or {change}").Prepend($"{exposure.Framing.Name}: {exposure.BindingLimit}");
+    private static IEnumerable<string> NotQuite(ExposurePlan exposure, AdviceBook advice) =>
+        advice.Mending(exposure).Select(change => $"  or {AdviceText.Of(exposure, change)}")
+            .Prepend($"{exposure.Framing.Name}, {VerdictText.Word(exposure)}: {VerdictText.Missed(exposure)}");
 
     private static string Light(LightPlan light) =>
         $"{MemberText.Of(light.Role)} {light.PowerText} at {PlanFormat.Centimetres(light.Distance)}, {PlanFormat.Zoom(light.Zoom)}";

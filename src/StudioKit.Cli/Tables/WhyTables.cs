@@ -5,13 +5,15 @@ using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Sources;
 using StudioKit.Planning;
+using StudioKit.Planning.Advising;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Cli.Tables;
 
 /// <summary>The light budget of every flash of an exposure, line by line.</summary>
 internal static class WhyTables
 {
-    public static void Write(IReadOnlyList<ExposurePlan> exposures, CommandHost host)
+    public static void Write(IReadOnlyList<ExposurePlan> exposures, AdviceBook advice, CommandHost host)
     {
         var console = TableConsole.For(host);
         var sources = exposures.SelectMany(exposure => exposure.Lights).SelectMany(light => light.Budget.Lines)
@@ -24,7 +26,7 @@ internal static class WhyTables
                 WriteLight(console, light, sources);
             }
 
-            TableConsole.Notes(console, Notes(exposure));
+            TableConsole.Notes(console, Notes(exposure, advice));
             console.WriteLine();
         }
 
@@ -51,17 +53,14 @@ internal static class WhyTables
         console.Write(table);
     }
 
-    private static IEnumerable<string> Notes(ExposurePlan exposure)
+    private static IEnumerable<string> Notes(ExposurePlan exposure, AdviceBook advice)
     {
         yield return $"Ambient light EV {exposure.Ambient.AtIso100.ToString("0.#", CultureInfo.InvariantCulture)}: {Signed(exposure.AmbientLevel)} stops against its correct exposure. ISO costs {PlanFormat.ThreeDigits(Math.Round(exposure.IsoAboveBase.Value, 2))} stops of noise above the camera's lowest.";
         yield return $"The whole exposure: give or take {PlanFormat.ThreeDigits(Math.Round(exposure.Uncertainty.Value, 2))} stop.";
-        if (exposure.BindingLimit is { } limit)
+        yield return $"{VerdictText.Word(exposure)}. {VerdictText.Chances(exposure)}. {VerdictText.Missed(exposure)}".TrimEnd();
+        foreach (var change in advice.Mending(exposure))
         {
-            yield return $"It does not work: {limit}";
-            foreach (var change in exposure.Changes)
-            {
-                yield return $"  or {change}";
-            }
+            yield return $"  or {AdviceText.Of(exposure, change)}";
         }
     }
 

@@ -15,6 +15,9 @@ public enum CardBlock
     /// <summary>Power and distance of each flash in big numerals.</summary>
     Flashes,
 
+    /// <summary>The light that it is made for, how likely the first frame is right, and what it costs at the edge.</summary>
+    MadeFor,
+
     /// <summary>What to do to see that the set-up works.</summary>
     Check,
 
@@ -32,6 +35,9 @@ public enum CardBlock
 
     /// <summary>Other distances of each flash and the power that each asks for.</summary>
     DistancePowers,
+
+    /// <summary>What to set when the light of the place changes.</summary>
+    LightChanges,
 
     /// <summary>A rule at full size along the edge, wherever it stands in the list.</summary>
     Rule,

@@ -31,6 +31,8 @@ internal static class SetUpSections
         .Required("name", "Name on the cards; each set-up has its own.").Name((setUp, value) => setUp with { Name = value })
         .Required("kind", "Which way of lighting.").Choice<SetUpKind>("a kind of set-up", (setUp, value) => setUp with { Kind = value })
         .References("lenses", "lenses", "Names of the lenses used; else all.", (setUp, value) => setUp with { Lenses = value })
+        .Optional("magnifications", "Magnifications that it is used at, e.g. '[1:4, 1:2]'; else all that its lenses have.", "0.001", "20")
+            .Magnifications((setUp, value) => setUp with { Magnifications = value })
         .References("subjects", "subjects", "Names of the subjects; else all.", (setUp, value) => setUp with { Subjects = value })
         .Optional("aperture", "f-number to set, or 'best' for the sharpest over the subject's depth.", "f/0.5", "f/256")
             .FNumberOrBest((setUp, value) => setUp with { Aperture = value }, setUp => setUp.Aperture)

@@ -1,5 +1,6 @@
 using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Optics;
 using UnitsNet;
 
 namespace StudioKit.Kits.SetUps;
@@ -15,6 +16,9 @@ public sealed record SetUpSpec
 
     /// <summary>Names of the lenses used; all where the kit names none.</summary>
     public ValueList<string> Lenses { get; init; } = [];
+
+    /// <summary>Magnifications that the set-up is used at; all that its lenses have where the kit gives none.</summary>
+    public ValueList<Magnification> Magnifications { get; init; } = [];
 
     /// <summary>Names of the subjects; all where the kit names none.</summary>
     public ValueList<string> Subjects { get; init; } = [];

@@ -17,6 +17,10 @@ public abstract record CheckFinding
     /// <param name="Sentence">What is wrong with it.</param>
     public sealed record Said(string? Part, string Sentence) : CheckFinding;
 
+    /// <summary>An exposure that does not work, or only at the edge.</summary>
+    /// <param name="Exposure">The exposure with its verdict.</param>
+    public sealed record OfExposure(ExposurePlan Exposure) : CheckFinding;
+
     /// <summary>Why no frame can be drawn.</summary>
     /// <param name="Obstacle">As the frame has it.</param>
     public sealed record OfNoFrame(FrameObstacle Obstacle) : CheckFinding;

@@ -78,7 +78,7 @@ internal static class PlanChecks
 
     private static PlanCheck Exposure(IGrouping<string, ExposurePlan> setUp)
     {
-        var failing = setUp.Where(exposure => !exposure.Works).ToList();
+        var failing = setUp.Where(exposure => !exposure.IsUsable).ToList();
         return new PlanCheck
         {
             Kind = PlanCheckKind.Exposure,
@@ -88,7 +88,7 @@ internal static class PlanChecks
             Capacity = new CheckAmount.HowMany(setUp.Count() - failing.Count),
             SourceKey = "Iso12232",
             SourceLocator = "image-plane exposure against 78/S",
-            Findings = [.. failing.Select(exposure => new CheckFinding.Said(exposure.Framing.Name, exposure.BindingLimit!))],
+            Findings = [.. setUp.Where(exposure => exposure.Verdict.Verdict != Verdict.Works).Select(exposure => new CheckFinding.OfExposure(exposure))],
         };
     }
 

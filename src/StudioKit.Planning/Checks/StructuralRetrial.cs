@@ -43,7 +43,7 @@ internal sealed class StructuralRetrial(KitSpec kit, IReadOnlyList<PlannedFramin
             return null;
         }
 
-        var (_, frame) = FramePlanner.Generate(kit, panel);
+        var (_, frame) = FramePlanner.Geometry(kit, panel);
         var standing = FrameLoads.StandingMass(kit, panel, frame, SheetParts.Of(kit, panel, frame, []));
         return (StudioChecks.All(FrameLoads.CaseOf(kit, panel, frame, standing)), frame.Problems.Count);
     }

@@ -10,6 +10,11 @@ namespace StudioKit.Planning.Framing;
 /// <param name="Lens">The lens as the kit has it.</param>
 public sealed record PlannedFraming(FramingPlan Plan, OpticalStackResult Stack, LensSpec Lens)
 {
-    /// <summary>Whether it is reached and a set-up uses its lens.</summary>
-    public bool IsUsedIn(SetUpSpec setUp) => Plan.Reached && (setUp.Lenses.Count == 0 || setUp.Lenses.Contains(Lens.Name));
+    // Marks such as 1:3 are rounded.
+    private const double SameSize = 0.01;
+
+    /// <summary>Whether it is reached, and a set-up uses its lens at its magnification.</summary>
+    public bool IsUsedIn(SetUpSpec setUp) => Plan.Reached
+        && (setUp.Lenses.Count == 0 || setUp.Lenses.Contains(Lens.Name))
+        && (setUp.Magnifications.Count == 0 || setUp.Magnifications.Any(wanted => Math.Abs((Plan.Magnification.Value / wanted.Value) - 1) < SameSize));
 }

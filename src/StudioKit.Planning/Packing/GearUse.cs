@@ -15,7 +15,7 @@ internal sealed record GearUse(string SetUp, string Framing, bool Works, ValueLi
     public static GearUse Of(ExposurePlan exposure) => new(
         exposure.SetUp,
         exposure.Framing.Name,
-        exposure.Works,
+        exposure.IsUsable,
         [
             exposure.Framing.Lens,
             .. exposure.Framing.Accessories,

@@ -62,7 +62,7 @@ internal static class SessionPlanner
 
     // The framing that fills the frame best; of equal ones the one with more room before the lens, for shy animals.
     private static ExposurePlan? Largest(SetUpSpec setUp, SubjectSpec subject, IReadOnlyList<ExposurePlan> exposures) => exposures
-        .Where(exposure => exposure.SetUp == setUp.Name && exposure.Works && exposure.Subjects.Contains(subject.Name))
+        .Where(exposure => exposure.SetUp == setUp.Name && exposure.IsUsable && exposure.Subjects.Contains(subject.Name))
         .OrderByDescending(exposure => exposure.Framing.Magnification.Value)
         .ThenByDescending(exposure => exposure.Framing.WorkingDistance)
         .FirstOrDefault();
@@ -80,8 +80,7 @@ internal static class SessionPlanner
         var fired = from step in steps
                     where step.Frames > 0
                     from light in exposures.First(exposure => exposure.SetUp == step.SetUp && exposure.Framing.Name == step.Framing).Lights
-                    where light.Power is not null
-                    group (step.Frames, FlashEnergy.ShareOfCells(light.Power!.Value)) by light.Flash;
+                    group (step.Frames, FlashEnergy.ShareOfCells(light.Power)) by light.Flash;
         return [.. fired.Select(of => UseOf(kit, kit.Flashes.First(flash => flash.Name == of.Key), [.. of]))];
     }
 

@@ -11,6 +11,9 @@ public sealed record SessionStep
     /// <summary>The step in a sentence.</summary>
     public required string What { get; init; }
 
+    /// <summary>What is tested in it, in order; empty unless it is a test.</summary>
+    public IReadOnlyList<TestStep> Tests { get; init; } = [];
+
     /// <summary>Name of the subject that it is for.</summary>
     public required string Subject { get; init; }
 

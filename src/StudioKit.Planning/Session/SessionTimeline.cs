@@ -55,8 +55,9 @@ internal sealed class SessionTimeline(KitSpec kit)
         _place = visit.Place;
         Add(visit, kind, what, time, held);
         Add(
-            visit, SessionStepKind.Testing, $"Test object first: a twig {PlanFormat.Millimetres(visit.Subject.Length)} long. {visit.Exposure.Check}",
+            visit, SessionStepKind.Testing, $"Test object first: a twig {PlanFormat.Millimetres(visit.Subject.Length)} long.",
             kit.Session.TestFrames * FrameTime(visit, kit.Session.FrameTime), held, kit.Session.TestFrames);
+        _steps[^1] = _steps[^1] with { Tests = visit.Exposure.TestSteps };
     }
 
     private static string Waiting(SessionVisit visit, bool held) => held ? $"; the {visit.Subject.Name} waits in its tub in the shade" : "";
@@ -89,7 +90,7 @@ internal sealed class SessionTimeline(KitSpec kit)
 
     // No frame sooner than the slowest flash is ready again.
     private static Duration FrameTime(SessionVisit visit, Duration least) =>
-        visit.Exposure.Lights.Select(light => light.RecycleTime).OfType<Duration>().Append(least).Max();
+        visit.Exposure.Lights.Select(light => light.RecycleTime).Append(least).Max();
 
     private void Add(SessionVisit visit, SessionStepKind kind, string what, Duration time, bool held = false, int frames = 0) => _steps.Add(new SessionStep
     {
@@ -100,7 +101,7 @@ internal sealed class SessionTimeline(KitSpec kit)
         Framing = visit.Exposure.Framing.Name,
         Time = time,
         Frames = frames,
-        Flashes = frames * visit.Exposure.Lights.Count(light => light.Power is not null),
+        Flashes = frames * visit.Exposure.Lights.Count,
         Held = held,
     });
 }

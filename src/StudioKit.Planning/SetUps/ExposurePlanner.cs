@@ -1,4 +1,5 @@
 using StudioKit.Kits;
+using StudioKit.Kits.Cameras;
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.Series;
@@ -16,12 +17,16 @@ internal static class ExposurePlanner
         KitSpec kit, SetUpSpec setUp, IReadOnlyList<PlannedFraming> framings, StudioLight? light, KnownSetUp known) =>
         [.. framings.Where(framing => framing.IsUsedIn(setUp)).Select(framing => Plan(new SetUpAtFraming(kit, setUp, framing, known, light)))];
 
-    private static ExposurePlan Plan(SetUpAtFraming at)
+    /// <summary>A set-up at one framing.</summary>
+    public static ExposurePlan Plan(SetUpAtFraming at)
     {
-        var (result, changes) = at.Planner.Solve(at);
+        var result = at.Planner.Solve(at);
         var main = result.Lights.Count > 0 ? result.Lights[0].Budget : null;
         var shutter = ThirdStopSeries.Nearest(result.Camera.Shutter);
         var exposed = Exposed(result, shutter);
+        var sharpness = SharpnessPlanner.Plan(at.Kit, at.Framing, exposed, at.MainSubject);
+        var uncertainty = UncertaintyOf(at, result, main);
+        var lights = LightPlans.Of(at, result);
         return new ExposurePlan
         {
             SetUp = at.SetUp.Name,
@@ -31,23 +36,23 @@ internal static class ExposurePlanner
             EffectiveAperture = result.Camera.Effective,
             Shutter = shutter,
             Iso = result.Camera.Iso,
-            Lights = LightPlans.Of(at, result),
+            Lights = lights,
             Filter = at.SetUp.Filter,
             WhiteMargin = result.WhiteMargin,
             BrightestMargin = result.BrightestMargin,
             HighestMargin = result.HighestMargin,
             Veil = result.Veil,
             AmbientLevel = result.AmbientLevel,
+            BackgroundLevel = result.BackgroundLevel,
+            Uplight = at.Light?.UplightAgainstKey(at.SetUp, lights, at.MainSubject),
             Ambient = at.Ambient,
             IsoAboveBase = result.IsoAboveBase,
-            Sharpness = SharpnessPlanner.Plan(at.Kit, at.Framing, exposed, at.MainSubject),
+            Sharpness = sharpness,
             SharpnessCurve = SharpnessCurves.Of(at.Framing, at.MainSubject, result.Camera.Aperture),
-            Uncertainty = UncertaintyOf(at, result, main),
+            Uncertainty = uncertainty,
             Bracket = result.Lights.Count == 0 ? [] : BracketOf(result.Lights[0]),
-            Check = at.Planner.Check,
-            Remedies = at.Planner.Remedies(at, result),
-            BindingLimit = result.BindingLimit,
-            Changes = result.Works ? [] : [.. changes().Select(change => change.Change)],
+            TestSteps = [.. at.Planner.TestSteps(at.SetUp), .. PolariserOf(at)],
+            Verdict = ExposureJudge.Of(at, result, uncertainty, sharpness),
             Caveats = [.. result.Caveats, .. LightPlans.Caveats(at), .. at.ApertureCaveats],
             Subjects = [.. at.SubjectsThatFit.Select(subject => subject.Name)],
             CameraPitches = at.SetUp.CameraPitches,
@@ -61,6 +66,9 @@ internal static class ExposurePlanner
         var bracket = main.Budget.Bracket(main.Flash.PowerStep);
         return [bracket, -bracket];
     }
+
+    private static IEnumerable<TestStep> PolariserOf(SetUpAtFraming at) =>
+        LightingCases.FilterOf(at.Kit, at.SetUp) is { Kind: FilterKind.Polariser } ? [TestStep.TurnPolariser] : [];
 
     // Without a flash only the ambient light is left to be wrong about.
     private static Stops UncertaintyOf(SetUpAtFraming at, SetUpResult result, LightBudget? main)

@@ -48,7 +48,6 @@ internal static class LightPlans
     private static LightPlan LightOf(SetUpAtFraming at, LightSpec light, LightSolution solution)
     {
         var flash = LightingCases.FlashOf(at.Kit, light);
-        var reached = solution.Power.IsReached;
         return new LightPlan
         {
             Flash = solution.Flash.Name,
@@ -59,16 +58,14 @@ internal static class LightPlans
             ZoomDoubt = solution.Flash.ZoomDoubt,
             GuideNumberUncertainty = at.Known.Of(at.SetUp, light).GuideNumber,
             Distance = solution.Flash.Distance,
-            Power = reached ? solution.Power.Power : null,
+            Place = at.SetUp.Lights.TakeWhile(other => !ReferenceEquals(other, light)).Count(),
+            Power = solution.Power.Power,
             PowerStep = flash.PowerStep,
-            OutOfReach = solution.Power.BindingLimit,
+            ExactPower = solution.Power.ExactStops,
             Budget = solution.Budget,
-            FlashDuration = reached ? solution.FlashDuration : null,
-            RecycleTime = reached ? solution.RecycleTime : null,
-            FlashesCarried = reached
-                ? FlashBudget.For(0, FlashEnergy.ShareOfCells(solution.Power.Power), flash.FullPowerFlashes, 1 + flash.SpareSets).FlashesCarried
-                : null,
-            DistancePowers = DistanceTable.Of(solution),
+            FlashDuration = solution.FlashDuration,
+            RecycleTime = solution.RecycleTime,
+            FlashesCarried = FlashBudget.For(0, FlashEnergy.ShareOfCells(solution.Power.Power), flash.FullPowerFlashes, 1 + flash.SpareSets).FlashesCarried,
         };
     }
 }

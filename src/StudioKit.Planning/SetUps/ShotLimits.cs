@@ -28,14 +28,15 @@ internal static class ShotLimits
     /// <summary>Limits where the exposure follows the ambient light: the shutter that the kit gives, else the longest that is steady.</summary>
     public static SetUpLimits InAmbientLight(SetUpAtFraming at) => Of(at) with { LongestShutter = at.SetUp.Shutter ?? SteadyShutter(at) };
 
-    // Smear by subject and hand stays within the blur that passes for sharp.
+    // Smear by subject and hand stays within the blur that passes for sharp; a mark that is nearest might be too long.
     private static ShutterSpeed SteadyShutter(SetUpAtFraming at)
     {
+        const double onTheMark = 1.001;
         var speed = SpeedOf(at);
-        return speed <= Speed.Zero
-            ? new ShutterSpeed(LongestSteady)
-            : new ShutterSpeed(Math.Min(
-                LongestSteady, AmbientBlur.LongestShutter(at.Framing.Plan.Magnification, speed, SharpnessPlanner.CircleOf(at.Kit.Camera)).Seconds));
+        var longest = speed <= Speed.Zero
+            ? LongestSteady
+            : Math.Min(LongestSteady, AmbientBlur.LongestShutter(at.Framing.Plan.Magnification, speed, SharpnessPlanner.CircleOf(at.Kit.Camera)).Seconds);
+        return ThirdStopSeries.Darker(new ShutterSpeed(longest * onTheMark));
     }
 
     private static double SteadySeconds(SetUpAtFraming at)

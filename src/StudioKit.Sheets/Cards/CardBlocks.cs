@@ -1,14 +1,16 @@
 using StudioKit.Kits.Cards;
 using StudioKit.Kits.SetUps;
 using StudioKit.Planning;
+using StudioKit.Planning.Advising;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Sheets.Cards;
 
 /// <summary>What each block of a card's template becomes for one exposure.</summary>
-internal sealed record CardBlocks(ExposurePlan Exposure, CardPlace Place, Stamp Stamp)
+internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, CardPlace Place, Stamp Stamp)
 {
     /// <summary>True for a back, whose head only says which card it is.</summary>
     public bool IsBack { get; init; }
@@ -39,10 +41,10 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardPlace Place, Stamp 
     public IReadOnlyList<Block> Impossible(CardType type, int changes) =>
     [
         .. Of([CardBlock.SetUp, CardBlock.Framing], type),
-        new Caution(Exposure.BindingLimit!, "This set-up does not work at this framing", type.Text),
+        new Caution(VerdictText.Missed(Exposure), "This set-up does not work at this framing", type.Text),
         .. changes == 0
             ? (Block[])[]
-            : [new Paragraph("What would make it work", type.Text, TextWeight.Bold), new ItemList([.. Exposure.Changes.Take(changes)], ItemMarker.Dot, type.Text)],
+            : [new Paragraph("What would make it work", type.Text, TextWeight.Bold), new ItemList([.. Advice.Mending.Take(changes).Select(change => AdviceText.Of(Exposure, change))], ItemMarker.Dot, type.Text)],
     ];
 
     private static bool IsSmall(CardBlock name) => name is CardBlock.Patches or CardBlock.SettingsCode;
@@ -52,13 +54,15 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardPlace Place, Stamp 
         CardBlock.SetUp => [new CardHead(Exposure.SetUp, Place.Says, type.SetUp)],
         CardBlock.Framing => [IsBack ? new Paragraph(Exposure.Framing.Name, type.Text, TextWeight.Bold) : Framing(type), new DividingLine(Stroke.Heavy)],
         CardBlock.Settings => [Settings(type)],
+        CardBlock.MadeFor => MadeFor(type),
         CardBlock.Flashes => Exposure.Lights.SelectMany(light => Flash(light, type)),
-        CardBlock.Check => [new BoxedText("Check", Exposure.Check, type.Text)],
-        CardBlock.Remedies => Exposure.Remedies.Count == 0 ? [] : [new RemedyTable(Exposure.Remedies, type.Text)],
+        CardBlock.Check => [new BoxedText("Check", TestStepText.Of(Exposure.TestSteps), type.Text)],
+        CardBlock.Remedies => Advice.Symptoms.Count == 0 ? [] : [new SymptomTable([.. Advice.Symptoms.Select(symptom => (AdviceText.Seen(symptom), AdviceText.Turn(Exposure, symptom)))], type.Text)],
         CardBlock.LightBudget => Exposure.Lights.Count == 0 ? [] : [type.IsBrief ? BudgetInBrief(type) : Budget(type)],
         CardBlock.Sharpness => [new Paragraph(SharpnessText.Of(Exposure.Sharpness), type.Small)],
         CardBlock.Bracket => Exposure.Bracket.Count == 0 || Exposure.Lights.Count == 0 ? [] : [new Paragraph(Bracket(), type.Small)],
-        CardBlock.DistancePowers => [.. Exposure.Lights.Where(light => light.DistancePowers.Any(DistancePowerTable.HasPower)).Select(light => new DistancePowerTable(light, type.Small))],
+        CardBlock.DistancePowers => [.. Advice.Distances.Select(distances => new DistancePowerTable(distances, type.Small))],
+        CardBlock.LightChanges => Advice.WhenLightChanges.Count == 0 ? [] : [LightChanges.Of(Exposure, Advice.WhenLightChanges, type.Small)],
         CardBlock.Patches => [new ScalePatches()],
         CardBlock.SettingsCode => [new SettingsCode(SettingsText.Of(Exposure, Stamp))],
         _ => [],
@@ -84,6 +88,18 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardPlace Place, Stamp 
         ],
         type.Settings,
         type.LeastNumerals);
+
+    // What the card is made for, how sure it is, and what it costs where it is used at the edge.
+    private IEnumerable<Block> MadeFor(CardType type)
+    {
+        yield return new Paragraph(
+            string.Join(". ", new[] { $"For {AmbientText.Of(Exposure.Ambient)}", VerdictText.Chances(Exposure) }.Where(text => text.Length > 0)) + ".",
+            Math.Max(type.Small, TypeScale.Smallest));
+        if (Exposure.Verdict.Verdict == Planning.Verdict.AtTheEdge)
+        {
+            yield return new BoxedText("At the edge", VerdictText.Missed(Exposure), type.Text);
+        }
+    }
 
     private static IEnumerable<Block> Flash(LightPlan light, CardType type) =>
     [

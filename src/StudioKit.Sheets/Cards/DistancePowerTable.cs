@@ -1,13 +1,13 @@
 using System.Globalization;
-using StudioKit.Planning;
+using StudioKit.Planning.Advising;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Cards;
 
-/// <summary>Distances of one flash that some power serves, each with that power under it; the planned one is bold.</summary>
-internal sealed record DistancePowerTable(LightPlan Light, double SizePt) : Block
+/// <summary>Distances that one flash can take, each with its power under it; the planned one is bold.</summary>
+internal sealed record DistancePowerTable(LightDistances Distances, double SizePt) : Block
 {
     private const double Gap = 1.6;
 
@@ -25,10 +25,7 @@ internal sealed record DistancePowerTable(LightPlan Light, double SizePt) : Bloc
         ]);
     }
 
-    /// <summary>Whether a distance has a power, not a reason why there is none.</summary>
-    public static bool HasPower(DistancePower pair) => pair.Power is not null;
-
-    private string Role => LightNames.Role(Light.Role);
+    private string Role => LightNames.Role(Distances.Light.Role);
 
     private IEnumerable<Primitive> Row((string Distance, string Power, bool IsPlanned)[] row, double top, double name, double cell)
     {
@@ -37,8 +34,8 @@ internal sealed record DistancePowerTable(LightPlan Light, double SizePt) : Bloc
             [pair.Distance, pair.Power], name + ((i + 1) * cell) - Gap, SizePt, pair.IsPlanned ? TextWeight.Bold : TextWeight.Regular, TextAnchor.End, top)));
     }
 
-    private IEnumerable<(string Distance, string Power, bool IsPlanned)> Cells() => Light.DistancePowers.Where(HasPower).Select(pair => (
+    private IEnumerable<(string Distance, string Power, bool IsPlanned)> Cells() => Distances.Steps.Select(pair => (
         Math.Round(pair.Distance.Centimeters, 1).ToString("0.#", CultureInfo.InvariantCulture),
-        pair.PowerMark,
+        pair.Power.AsOneFraction,
         pair.IsPlanned));
 }

@@ -1,5 +1,6 @@
 using StudioKit.Kits.Cards;
 using StudioKit.Planning;
+using StudioKit.Planning.Advising;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;
 
@@ -22,22 +23,22 @@ internal sealed class ExposureCard
     private readonly ExposurePlan _exposure;
     private readonly CardBlocks _blocks;
 
-    private ExposureCard(ExposurePlan exposure, CardTemplate template, Stamp stamp, CardPlace place)
+    private ExposureCard(ExposurePlan exposure, CardAdvice advice, CardTemplate template, Stamp stamp, CardPlace place)
     {
         (_exposure, _template, _stamp) = (exposure, template, stamp);
-        _blocks = new CardBlocks(exposure, place, stamp);
+        _blocks = new CardBlocks(exposure, advice, place, stamp);
     }
 
-    public static (Card Card, IReadOnlyList<string> Problems) Make(ExposurePlan exposure, CardTemplate template, Stamp stamp, CardPlace place)
+    public static (Card Card, IReadOnlyList<string> Problems) Make(ExposurePlan exposure, CardAdvice advice, CardTemplate template, Stamp stamp, CardPlace place)
     {
-        var card = new ExposureCard(exposure, template, stamp, place);
-        return exposure.Works ? card.Settings() : card.Impossible();
+        var card = new ExposureCard(exposure, advice, template, stamp, place);
+        return exposure.IsUsable ? card.Settings() : card.Impossible();
     }
 
     private (Card Card, IReadOnlyList<string> Problems) Impossible()
     {
         var side = Side(isBack: false, []);
-        for (var changes = _exposure.Changes.Count; changes >= 0; changes--)
+        for (var changes = _blocks.Advice.Mending.Count; changes >= 0; changes--)
         {
             if (Fitting(side, type => _blocks.Impossible(type, changes)) is { } marks)
             {
@@ -102,6 +103,8 @@ internal sealed class ExposureCard
     {
         CardBlock.LightBudget => "the light budget",
         CardBlock.DistancePowers => "powers at other distances",
+        CardBlock.MadeFor => "the light it is made for",
+        CardBlock.LightChanges => "what to set when the light changes",
         CardBlock.SettingsCode => "the settings' code",
         _ => $"the {block.ToString().ToLowerInvariant()}",
     };

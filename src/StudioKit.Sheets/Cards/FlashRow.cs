@@ -51,17 +51,15 @@ internal sealed record FlashRow(string Role, string Name, LightPlan Light, (stri
     // The second way of writing a power stands behind the numerals; where that would make them too small, over them.
     private BigFigure Power(double room)
     {
-        if (Light.Mark is not { } mark || mark.InFullStops == mark.AsOneFraction)
+        var mark = Light.Mark;
+        if (mark.InFullStops == mark.AsOneFraction)
         {
-            return new("power", Light.PowerMark);
+            return new("power", mark.AsOneFraction);
         }
 
         var behind = new BigFigure("power", mark.AsOneFraction, mark.InFullStops);
         return behind.Width(Type.LeastNumerals) <= room ? behind : new($"power {mark.InFullStops}", mark.AsOneFraction);
     }
 
-    // Where a mark is a sentence ("out of reach: ..."), it is words, not a setting, and may be small.
-    private double Size(BigFigure figure, double room) =>
-        Math.Max(TextMeter.Width(figure.Figure, Type.LeastNumerals, TextWeight.Bold) > room ? TypeScale.Small : Type.LeastNumerals,
-            Math.Floor(Math.Min(Type.Flashes, 100 * room / figure.Width(100)) * 2) / 2);
+    private double Size(BigFigure figure, double room) => Math.Max(Type.LeastNumerals, Math.Floor(Math.Min(Type.Flashes, 100 * room / figure.Width(100)) * 2) / 2);
 }

@@ -34,7 +34,7 @@ internal static class IndexCards
             [(i + 1).ToString(CultureInfo.InvariantCulture), exposure.Framing.Name, exposure.SetUp, Start(exposure)]))],
         Math.Max(TypeScale.Smallest, template.Type.Small.DtpPoints));
 
-    private static string Start(ExposurePlan exposure) => exposure.Works
+    private static string Start(ExposurePlan exposure) => exposure.IsUsable
         ? $"{exposure.Aperture.Nominal} {exposure.Shutter.Nominal} {exposure.Iso.Nominal}"
         : "does not work";
 

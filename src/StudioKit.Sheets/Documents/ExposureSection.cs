@@ -1,6 +1,7 @@
 using StudioKit.Planning;
 using StudioKit.Sheets.Cards;
 using StudioKit.Sheets.Layout;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Sheets.Documents;
 
@@ -13,6 +14,7 @@ internal static class ExposureSection
     public static IEnumerable<Block> Of(IReadOnlyList<ExposurePlan> setUp)
     {
         yield return new Heading(setUp[0].SetUp, 3);
+        yield return new Paragraph($"Made for {AmbientText.Of(setUp[0].Ambient)}; the cards say what to set in other light.");
         yield return Settings(setUp);
         yield return SharpnessTable.Of(setUp);
         foreach (var some in setUp.Where(exposure => exposure.Lights.Count > 0).Chunk(WidestBudget))
@@ -30,15 +32,15 @@ internal static class ExposureSection
         return new Table(
             [
                 new Column("Framing"), new Column("Aperture"), new Column("Effective"), new Column("Shutter"), new Column("ISO", ColumnKind.Right), new Column("Flashes"),
-                .. white ? (Column[])[new Column("White margin, stops", ColumnKind.Right)] : [], new Column("Unsure by, stops", ColumnKind.Right),
+                .. white ? (Column[])[new Column("White margin, stops", ColumnKind.Right)] : [], new Column("Unsure by, stops", ColumnKind.Right), new Column("First frame"),
             ],
             [.. setUp.Select(exposure => new TableRow(
                 [
                     exposure.Framing.Name, exposure.Aperture.Nominal, exposure.EffectiveAperture.Nominal, exposure.Shutter.Nominal,
                     exposure.Iso.Mark,
-                    exposure.BindingLimit ?? string.Join("; ", exposure.Lights.Select(light =>
+                    !exposure.IsUsable ? VerdictText.Missed(exposure) : string.Join("; ", exposure.Lights.Select(light =>
                         $"{LightNames.Role(light.Role).ToLowerInvariant()} {light.PowerText} at {PlanFormat.Centimetres(light.Distance)}, {PlanFormat.Zoom(light.Zoom)}")),
-                    .. white ? (string[])[exposure.WhiteMargin?.Nominal ?? ""] : [], "±" + exposure.Uncertainty.Nominal.TrimStart('+', '-'),
+                    .. white ? (string[])[exposure.WhiteMargin?.Nominal ?? ""] : [], "±" + exposure.Uncertainty.Nominal.TrimStart('+', '-'), VerdictText.FirstFrame(exposure),
                 ]))],
             TypeScale.Small);
     }

@@ -62,7 +62,7 @@ internal static class LightSection
         [.. light.Framings.Select(framing => new TableRow(
             [
                 framing.Framing,
-                framing.PowerReached ? framing.Mark.Nominal : $"{framing.Mark.Nominal}, out of reach",
+                framing.IsUsable ? framing.Mark.Nominal : $"{framing.Mark.Nominal}, does not work",
                 Stops(framing.Darkest.Margin), Place(light, framing.Darkest), PlanFormat.Degrees(framing.DarkestView.Pitch),
                 Stops(framing.Brightest.Margin), Place(light, framing.Brightest),
                 PlanFormat.Percent(Math.Round(framing.ClippedFraction, 2)),

@@ -1,6 +1,7 @@
 using System.Globalization;
 using StudioKit.Planning;
 using StudioKit.Sheets.Layout;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Sheets.Documents;
 
@@ -40,7 +41,7 @@ internal static class SessionSheet
         ],
         [
             .. session.Steps.Select(step => new TableRow(
-                ["tick", step.What, step.Card, step.Time.Seconds > 0 ? PlanFormat.Minutes(step.Time) : "", Count(step.Frames), Count(step.Flashes), step.Held ? "held" : ""])),
+                ["tick", $"{step.What} {TestStepText.Of(step.Tests)}".TrimEnd(), step.Card, step.Time.Seconds > 0 ? PlanFormat.Minutes(step.Time) : "", Count(step.Frames), Count(step.Flashes), step.Held ? "held" : ""])),
             new TableRow(
                 ["", "One round", "", PlanFormat.Minutes(session.Time), Count(session.FramesInRound), Count(session.FlashesInRound), ""], Total: true),
         ]);

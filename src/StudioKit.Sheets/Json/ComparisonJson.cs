@@ -25,7 +25,7 @@ public static class ComparisonJson
         .Millimetres("panelWidth", plan.Panel.Width)
         .Millimetres("panelDepth", plan.Panel.Depth)
         .Count("framingsReached", plan.Framings.Count(framing => framing.Reached))
-        .Count("exposuresThatWork", plan.Exposures.Count(exposure => exposure.Works))
+        .Count("exposuresThatWork", plan.Exposures.Count(exposure => exposure.IsUsable))
         .Stops("leastWhiteMargin", plan.LeastWhiteMargin)
         .Count("checksFailed", plan.Checks.Count(check => !check.Passed));
 }

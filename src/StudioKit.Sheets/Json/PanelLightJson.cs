@@ -66,7 +66,7 @@ public static class PanelLightJson
             .Text("powerInFullStops", framing.Mark.InFullStops)
             .Number("powerFraction", framing.Power.Fraction)
             .Number("powerStopsBelowFull", framing.Power.StopsBelowFull)
-            .Flag("powerReached", framing.PowerReached);
+            .Flag("usable", framing.IsUsable);
         WritePoint(json, "darkest", framing.DarkestView, framing.Darkest);
         WritePoint(json, "brightest", framing.BrightestView, framing.Brightest);
         json.Number("clippedFraction", framing.ClippedFraction)

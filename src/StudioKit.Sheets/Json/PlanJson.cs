@@ -2,6 +2,7 @@ using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Sources;
 using StudioKit.Planning;
+using StudioKit.Planning.Advising;
 using StudioKit.Planning.Framing;
 
 namespace StudioKit.Sheets.Json;
@@ -16,7 +17,7 @@ public static class PlanJson
         json.Section("panel", () => WritePanel(json, plan.Panel));
         json.List("framings", plan.Framings, framing => WriteFraming(json, framing));
         json.List("panelLights", plan.PanelLights, light => PanelLightJson.Write(json, light, withGrids: false));
-        json.List("exposures", plan.Exposures, exposure => WriteExposure(json, exposure));
+        json.List("exposures", plan.Exposures, exposure => WriteExposure(json, exposure, plan.Advice));
         json.List("depthCurves", plan.DepthCurves, curve => json
             .Text("aperture", curve.Aperture.Nominal)
             .List("points", curve.Points, point => json
@@ -41,7 +42,7 @@ public static class PlanJson
         .Text("kit", plan.Kit.Name)
         .Text("contentHash", plan.ContentHash)
         .Section("framing", () => WriteFraming(json, exposures[0].Framing))
-        .List("exposures", exposures, exposure => WriteExposure(json, exposure)));
+        .List("exposures", exposures, exposure => WriteExposure(json, exposure, plan.Advice)));
 
     /// <summary>The lines of a light budget, each with where it comes from.</summary>
     public static void WriteBudget(JsonReport json, LightBudget budget) => json.List("lightBudget", budget.Lines, line => json
@@ -87,14 +88,12 @@ public static class PlanJson
         .Millimetres("fieldHeight", framing.FieldHeight)
         .Texts("caveats", framing.Caveats);
 
-    private static void WriteExposure(JsonReport json, ExposurePlan exposure)
+    private static void WriteExposure(JsonReport json, ExposurePlan exposure, AdviceBook advice)
     {
         json.Text("setUp", exposure.SetUp)
             .Text("kind", MemberText.Of(exposure.Kind))
             .Text("framing", exposure.Framing.Name)
-            .Flag("works", exposure.Works)
-            .Text("bindingLimit", exposure.BindingLimit)
-            .Texts("changes", exposure.Changes)
+            .Section("verdict", () => VerdictJson.Write(json, exposure))
             .Text("aperture", exposure.Aperture.Nominal)
             .Number("fNumber", exposure.Aperture.Value)
             .Number("effectiveFNumber", exposure.EffectiveAperture.Value)
@@ -107,6 +106,8 @@ public static class PlanJson
             .Stops("highestMargin", exposure.HighestMargin)
             .Stops("veil", exposure.Veil)
             .Stops("ambientLevel", exposure.AmbientLevel)
+            .Stops("backgroundLevel", exposure.BackgroundLevel)
+            .Stops("uplightAgainstKey", exposure.Uplight)
             .Stops("isoAboveBase", exposure.IsoAboveBase)
             .Number("ambientEv100", exposure.Ambient.AtIso100)
             .Stops("uncertainty", exposure.Uncertainty)
@@ -121,8 +122,8 @@ public static class PlanJson
             .Micrometres("nearestBlur", point.Nearest)
             .Micrometres("middleBlur", point.Middle)
             .Micrometres("farthestBlur", point.Farthest));
-        json.Text("check", exposure.Check)
-            .List("remedies", exposure.Remedies, remedy => json.Text("seen", remedy.Seen).Text("turn", remedy.Turn))
+        json.Texts("tests", exposure.TestSteps.Select(step => MemberText.Of(step)))
+            .Section("advice", () => AdviceJson.Write(json, exposure, advice.Of(exposure)))
             .Texts("caveats", exposure.Caveats);
     }
 
@@ -137,19 +138,13 @@ public static class PlanJson
             .Stops("guideNumberUncertainty", light.GuideNumberUncertainty)
             .Millimetres("distance", light.Distance)
             .Text("power", light.PowerMark)
-            .Text("powerInFullStops", light.Mark?.InFullStops)
-            .Number("powerFraction", light.Power?.Fraction)
-            .Number("powerStopsBelowFull", light.Power?.StopsBelowFull)
+            .Text("powerInFullStops", light.Mark.InFullStops)
+            .Number("powerFraction", light.Power.Fraction)
+            .Number("powerStopsBelowFull", light.Power.StopsBelowFull)
             .Text("powerStep", MemberText.Of(light.PowerStep))
-            .Number("flashDurationS", light.FlashDuration?.Seconds)
-            .Number("recycleTimeS", light.RecycleTime?.Seconds)
+            .Number("flashDurationS", light.FlashDuration.Seconds)
+            .Number("recycleTimeS", light.RecycleTime.Seconds)
             .Count("flashesCarried", light.FlashesCarried)
-            .List("distancePowers", light.DistancePowers, pair => json
-                .Millimetres("distance", pair.Distance)
-                .Text("power", pair.PowerMark)
-                .Text("powerInFullStops", pair.Mark?.InFullStops)
-                .Number("powerFraction", pair.Power?.Fraction)
-                .Number("powerStopsBelowFull", pair.Power?.StopsBelowFull))
             .Number("levelStops", light.Budget.Total.Value)
             .Number("uncertaintyStops", light.Budget.Uncertainty.Value)
             .Number("bracketStops", light.Budget.Bracket(light.PowerStep).Value);

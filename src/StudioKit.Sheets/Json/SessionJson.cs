@@ -37,6 +37,7 @@ internal static class SessionJson
         .List("steps", session.Steps, step => json
             .Text("kind", MemberText.Of(step.Kind))
             .Text("what", step.What)
+            .Texts("tests", step.Tests.Select(test => MemberText.Of(test)))
             .Text("subject", step.Subject)
             .Text("setUp", step.SetUp)
             .Text("framing", step.Framing)

@@ -25,10 +25,10 @@ public static class PlanPlots
         .Select(exposure => ($"plot-sharpness-{FileName(exposure.Framing.Name)}", SharpnessPlot.Of(exposure.Framing, exposure.SharpnessCurve!)));
 
     private static IEnumerable<(string Name, Drawing Drawing)> Powers(Plan plan) => plan.Exposures
-        .SelectMany(exposure => exposure.Lights.Select(light => (exposure.SetUp, light.Flash, Framing: exposure.Framing.Name, light.DistancePowers)))
+        .SelectMany(exposure => plan.Advice.Of(exposure).Distances.Select(of => (exposure.SetUp, of.Light.Flash, Framing: exposure.Framing.Name, of.Steps)))
         .GroupBy(line => (line.SetUp, line.Flash))
         .Select(group => ($"plot-power-{FileName(group.Key.SetUp)}-{FileName(group.Key.Flash)}",
-            PowerPlot.Of(group.Key.SetUp, group.Key.Flash, [.. group.Select(line => (line.Framing, line.DistancePowers))])))
+            PowerPlot.Of(group.Key.SetUp, group.Key.Flash, [.. group.Select(line => (line.Framing, line.Steps))])))
         .Where(named => named.Item2 is not null)
         .Select(named => (named.Item1, named.Item2!));
 

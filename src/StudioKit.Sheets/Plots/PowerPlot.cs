@@ -1,7 +1,9 @@
 using OxyPlot;
 using OxyPlot.Axes;
+using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning;
+using StudioKit.Planning.Advising;
 using StudioKit.Sheets.Drawings;
 
 namespace StudioKit.Sheets.Plots;
@@ -12,9 +14,9 @@ internal static class PowerPlot
     private const double TenCentimetres = 10;
 
     /// <summary>The plot; none where no distance has a power.</summary>
-    public static Drawing? Of(string setUp, string flash, IReadOnlyList<(string Framing, IReadOnlyList<DistancePower> Powers)> lines)
+    public static Drawing? Of(string setUp, string flash, IReadOnlyList<(string Framing, ValueList<DistanceStep> Powers)> lines)
     {
-        var drawn = lines.Select(line => (line.Framing, Reached: line.Powers.Where(pair => pair.ExactShare is not null).ToList()))
+        var drawn = lines.Select(line => (line.Framing, Reached: line.Powers))
             .Where(line => line.Reached.Count > 1).Take(PlotDrawing.MostLines).ToList();
         if (drawn.Count == 0)
         {
@@ -26,13 +28,13 @@ internal static class PowerPlot
             AxisPosition.Bottom, "distance of the flash, cm", [.. drawn.SelectMany(line => line.Reached).Select(pair => pair.Distance.Centimeters)], TenCentimetres, 2,
             centimetres => PlanFormat.ThreeDigits(Math.Round(centimetres))));
         model.Axes.Add(DoublingAxis.Of(
-            AxisPosition.Left, "power", [.. drawn.SelectMany(line => line.Reached).Select(pair => pair.ExactShare!.Value)], 1, 1,
+            AxisPosition.Left, "power", [.. drawn.SelectMany(line => line.Reached).Select(pair => pair.ExactShare)], 1, 1,
             share => share > 1.001 ? "" : new FlashPower(Math.Min(1, share)).Nominal));
         foreach (var (line, place) in drawn.Select((line, place) => (line, place)))
         {
             var series = PlotDrawing.Line(line.Framing, place);
             series.Points.AddRange(line.Reached.Select(pair => new DataPoint(
-                DoublingAxis.Place(pair.Distance.Centimeters, TenCentimetres, 2), DoublingAxis.Place(pair.ExactShare!.Value, 1, 1))));
+                DoublingAxis.Place(pair.Distance.Centimeters, TenCentimetres, 2), DoublingAxis.Place(pair.ExactShare, 1, 1))));
             model.Series.Add(series);
         }
 

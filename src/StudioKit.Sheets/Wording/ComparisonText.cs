@@ -43,7 +43,7 @@ public static class ComparisonText
     {
         var powers = string.Join(", ", exposure.Lights.Select(light => $"{light.Flash} {light.PowerText}"));
         var margin = exposure.WhiteMargin is { } white ? $", white margin {white.Nominal} stop" : "";
-        var fault = exposure.Works ? "" : ", does not work";
+        var fault = exposure.Verdict.Verdict == Verdict.Works ? "" : $", {VerdictText.Word(exposure)}";
         return $"{exposure.Aperture.Nominal}, {exposure.Shutter.Nominal}, {exposure.Iso.Nominal}, {powers}{margin}{fault}";
     }
 }

@@ -112,10 +112,10 @@ public sealed class WhiteMarginTests
     public void Out_of_reach_is_said_with_the_end_of_the_dial()
     {
         var far = Second(1, 100, 32) with { Flash = Second(1, 100, 32).Flash with { Distance = Length.FromMeters(3) } };
-        WhiteMargin.PowerFor(far, new Stops(0.5)).BindingLimit.Should().StartWith("full power is ");
+        WhiteMargin.PowerFor(far, new Stops(0.5)).Limit.Should().Be(PowerLimit.FullPower);
 
         var near = Second(1, 6400, 8);
-        WhiteMargin.PowerFor(near, new Stops(0.5)).BindingLimit.Should().StartWith("the lowest power, 1/128, is ");
+        WhiteMargin.PowerFor(near, new Stops(0.5)).Limit.Should().Be(PowerLimit.LowestPower);
     }
 
     [Fact]

@@ -52,7 +52,7 @@ public sealed class AmbientShareTests
             set-ups:
               - {name: mixed, kind: {{kind}}, aperture: f/16, ambient: {{ambient}}, camera-pitch: 90°, {{more}}, lights: [{{lights}}]}
             """).Exposures.Single();
-        exposure.BindingLimit.Should().BeNull();
+        exposure.Verdict.Missed.Should().BeEmpty();
         return exposure;
     }
 }

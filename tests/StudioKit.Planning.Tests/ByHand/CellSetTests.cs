@@ -34,7 +34,7 @@ public sealed class CellSetTests
     public void The_flashes_carried_are_those_of_all_sets()
     {
         var (none, one) = (PlanOf(0, rounds: 1), PlanOf(1, rounds: 1));
-        var power = none.Exposures.Single().Lights.Single(light => light.Flash == "one").Power!.Value.Fraction;
+        var power = none.Exposures.Single().Lights.Single(light => light.Flash == "one").Power.Fraction;
 
         none.Session!.Flashes.Single(use => use.Flash == "one").FlashesCarried.Should().Be((int)Math.Floor(80 / power));
         one.Session!.Flashes.Single(use => use.Flash == "one").FlashesCarried.Should().Be((int)Math.Floor(160 / power));
@@ -66,7 +66,7 @@ public sealed class CellSetTests
     [InlineData(1, false)]
     public void The_set_in_the_flash_alone_is_enough_for_as_many_rounds_as_it_lasts(int more, bool enough)
     {
-        var power = PlanOf(0, rounds: 1).Exposures.Single().Lights.Single(light => light.Flash == "one").Power!.Value.Fraction;
+        var power = PlanOf(0, rounds: 1).Exposures.Single().Lights.Single(light => light.Flash == "one").Power.Fraction;
         var lasts = (int)Math.Floor(80 / (30 * power));
 
         var plan = PlanOf(0, lasts + more);
@@ -84,7 +84,7 @@ public sealed class CellSetTests
         var plan = HandKit.Plan(
             Sections.Replace("ROUNDS", "1", StringComparison.Ordinal) + HandKit.White,
             one: Cell.Replace("flashes-per-set: 100", FormattableString.Invariant($"energy: {joules} J"), StringComparison.Ordinal) + ", spare-sets: 1");
-        var power = plan.Exposures.Single().Lights.Single(light => light.Flash == "one").Power!.Value.Fraction;
+        var power = plan.Exposures.Single().Lights.Single(light => light.Flash == "one").Power.Fraction;
 
         plan.Pack.Cells.Single().FullPowerFlashes.Should().Be((int)Math.Floor(0.8 * 2 * flashes));
         Card(plan).Should().Be((int)Math.Floor(0.8 * 2 * flashes / power));
@@ -99,7 +99,7 @@ public sealed class CellSetTests
         plan.Pack.Cells.Single().FullPowerFlashes.Should().Be(80);
     }
 
-    private static int Card(Plan plan) => plan.Exposures.Single().Lights.Single(light => light.Flash == "one").FlashesCarried!.Value;
+    private static int Card(Plan plan) => plan.Exposures.Single().Lights.Single(light => light.Flash == "one").FlashesCarried;
 
     private static Plan PlanOf(int spare, int rounds) => HandKit.Plan(
         Sections.Replace("ROUNDS", FormattableString.Invariant($"{rounds}"), StringComparison.Ordinal) + HandKit.White,

@@ -53,7 +53,7 @@ public sealed class ExpectedLightTests
     {
         var plan = HandKit.Plan(HandKit.White.Replace("distance: 45 cm", "distance: 20 cm, offset-right: 30 mm", StringComparison.Ordinal), panel: Size);
         var exposure = plan.Exposures.Single();
-        var frame = Frame(plan, exposure.Lights[0].Power!.Value);
+        var frame = Frame(plan, exposure.Lights[0].Power);
 
         frame.Darkest.Value.Should().BeApproximately(exposure.WhiteMargin!.Value.Value, 0.02);
         frame.Brightest.Value.Should().BeApproximately(exposure.BrightestMargin!.Value.Value, 0.02);

@@ -58,8 +58,8 @@ public sealed class FlashZoomTests
                 lights: [{flash: one, role: key, distance: 50 cm, {{(zoom.StartsWith("zoom", StringComparison.Ordinal) ? zoom : "tilt: 0°")}}}]
             """,
             one: Zooms).Exposures.Single();
-        exposure.BindingLimit.Should().BeNull();
+        exposure.Verdict.Missed.Should().BeEmpty();
         exposure.Iso.Nominal.Should().Be("ISO 400");
-        return exposure.Lights.Single(light => light.Role == LightRole.Key).Power!.Value.Fraction;
+        return exposure.Lights.Single(light => light.Role == LightRole.Key).Power.Fraction;
     }
 }

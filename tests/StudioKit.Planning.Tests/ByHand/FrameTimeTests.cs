@@ -22,7 +22,7 @@ public sealed class FrameTimeTests
     public void Frames_follow_each_other_no_faster_than_the_flash_recycles(string frameTime, bool flashRules)
     {
         var plan = HandKit.Plan(Sections.Replace("FRAME", frameTime, StringComparison.Ordinal) + HandKit.White, one: "recycle-time: 40 s");
-        var power = plan.Exposures.Single().Lights.Single(light => light.Role == LightRole.Below).Power!.Value.Fraction;
+        var power = plan.Exposures.Single().Lights.Single(light => light.Role == LightRole.Below).Power.Fraction;
         var perFrame = Math.Max(flashRules ? 2 : 30, 40 * power);
 
         perFrame.Should().Be(flashRules ? 40 * power : 30, "the example must show the case that it stands for");
@@ -40,7 +40,7 @@ public sealed class FrameTimeTests
                 .Replace("flash: one, role: below", "flash: two, role: below", StringComparison.Ordinal)
                 .Replace("flash: two, role: above", "flash: one, role: above", StringComparison.Ordinal),
             one: "recycle-time: 60 s");
-        var power = plan.Exposures.Single().Lights.Single(light => light.Flash == "one").Power!.Value.Fraction;
+        var power = plan.Exposures.Single().Lights.Single(light => light.Flash == "one").Power.Fraction;
 
         (60 * power).Should().BeGreaterThan(0.5);
         Seconds(plan, SessionStepKind.Shooting).Should().BeApproximately(12 * 60 * power, 1e-6);

@@ -25,8 +25,8 @@ public sealed class LightsOfOneRoleTests
         var (one, two) = (OnSubject(alone), OnSubject(shared));
         two.Should().HaveCount(2);
         two.Should().OnlyContain(
-            each => Math.Abs((2 * each.Power!.Value.Fraction / one[0].Power!.Value.Fraction) - 1) < 1e-9,
-            $"{one[0].PowerMark} alone is half of that for each of two");
+            each => Math.Abs((2 * each.Power.Fraction / one[0].Power.Fraction) - 1) < 1e-9,
+            $"{one[0].Power.Nominal} alone is half of that for each of two");
     }
 
     // Key at level 0 and fill a stop under it: 1/(1 + ½) of the light from the key, half as much from the fill, all in all 1. Each power is
@@ -51,7 +51,7 @@ public sealed class LightsOfOneRoleTests
             set-ups:
               - {name: shared, kind: {{kind}}, aperture: f/16, shutter: 1/200 s, iso: 400, camera-pitch: 90°, background-distance: 5 m, ambient: {{(kind.EndsWith("fill", StringComparison.Ordinal) ? "EV 14" : "EV 0")}}, lights: [{{lights}}]}
             """).Exposures.Single();
-        exposure.BindingLimit.Should().BeNull();
+        exposure.Verdict.Missed.Should().BeEmpty();
         return exposure;
     }
 }

@@ -128,8 +128,8 @@ public sealed class PanelLayoutTests
         var plan = HandKit.Plan(
             "subjects: [{name: crane fly, group: flying-insects, length: 30 mm, height: 100 mm, speed: 0 m/s}]\n" + HandKit.White, panel: Square);
         var lights = plan.Exposures.Single().Lights;
-        var below = 0.5 * 0.951 * lights[0].Power!.Value.Fraction / (0.45 * 0.45);
-        var above = lights[1].Power!.Value.Fraction / (0.4 * 0.4);
+        var below = 0.5 * 0.951 * lights[0].Power.Fraction / (0.45 * 0.45);
+        var above = lights[1].Power.Fraction / (0.4 * 0.4);
 
         plan.PanelLights.Single().Framings.Single().UplightAgainstKey!.Value.Value.Should().BeApproximately(Math.Log2(below / above), 0.1);
     }

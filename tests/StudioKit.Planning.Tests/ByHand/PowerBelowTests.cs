@@ -1,4 +1,5 @@
 using StudioKit.Kits.SetUps;
+using StudioKit.Planning.Changes;
 
 namespace StudioKit.Planning.Tests.ByHand;
 
@@ -16,7 +17,7 @@ public sealed class PowerBelowTests
             .Replace("transmittance: 0.5", FormattableString.Invariant($"transmittance: {transmittance:0.0000}"), StringComparison.Ordinal));
         var exposure = plan.Exposures.Single();
 
-        exposure.BindingLimit.Should().BeNull();
+        exposure.Verdict.Missed.Should().BeEmpty();
         exposure.WhiteMargin!.Value.Value.Should().BeInRange((1.0 / 3) - 1e-6, (2.0 / 3) - 1e-6);
         plan.PanelLights.Single().Framings.Single().Darkest.Margin.Value.Should().BeInRange((1.0 / 3) - 1e-6, (2.0 / 3) - 1e-6);
     }
@@ -31,7 +32,7 @@ public sealed class PowerBelowTests
     {
         var exposure = HandKit.Plan(HandKit.White, panel: "width: 400 mm, depth: 400 mm").Exposures.Single();
 
-        exposure.Lights.Single(light => light.Role == LightRole.Below).PowerMark.Should().Be("1/8");
+        exposure.Lights.Single(light => light.Role == LightRole.Below).Power.Nominal.Should().Be("1/8");
         exposure.Iso.Nominal.Should().Be("ISO 400");
     }
 
@@ -43,13 +44,15 @@ public sealed class PowerBelowTests
     [InlineData("whole", "1/4")]
     public void The_dial_of_the_flash_decides_which_power_is_printed(string step, string power)
     {
-        var exposure = HandKit.Plan(
-            HandKit.White.Replace("iso: 400", "iso: 320", StringComparison.Ordinal), one: $"power-step: {step}", panel: "width: 400 mm, depth: 400 mm").Exposures.Single();
+        var plan = HandKit.Plan(
+            HandKit.White.Replace("iso: 400", "iso: 320", StringComparison.Ordinal), one: $"power-step: {step}", panel: "width: 400 mm, depth: 400 mm");
+        var exposure = plan.Exposures.Single();
 
         exposure.Iso.Nominal.Should().Be("ISO 320");
         exposure.Lights.Single(light => light.Role == LightRole.Below).PowerText.Should().Be(power);
-        var click = step switch { "third" => "1/3 stop", "half" => "1/2 stop", _ => "1 stop" };
-        exposure.Remedies[0].Turn.Should().StartWith($"flash below up {click}, to ");
+        var brighter = plan.Advice.Of(exposure).Symptoms.Single(symptom => symptom.Seen == Symptom.GreyCorners).Advice?.Promise.Lights[0].Mark;
+        var veils = (exposure.BrightestMargin + exposure.Lights[0].DialStep)!.Value.Value > exposure.HighestMargin!.Value.Value;
+        brighter.Should().Be(veils ? null : exposure.Lights[0].Mark.Brighter, "one click of its own dial is the next step up, unless it veils");
         exposure.Bracket[0].Value.Should().BeApproximately(step switch { "third" => 2.0 / 3, "half" => 0.5, _ => 1 }, 1e-9);
     }
 }

@@ -62,7 +62,7 @@ public sealed class SessionCountTests
             + Session + HandKit.White.Replace("iso: 400", "iso: 400\n    subjects: [crane fly]", StringComparison.Ordinal)
             + HandKit.White.Replace("set-ups:\n", "", StringComparison.Ordinal).Replace("name: white", "name: second", StringComparison.Ordinal)
                 .Replace("f/16", "f/11", StringComparison.Ordinal).Replace("iso: 400", "iso: 400\n    subjects: [beetle]", StringComparison.Ordinal));
-        double Power(string setUp) => plan.Exposures.Single(exposure => exposure.SetUp == setUp).Lights.Single(light => light.Flash == "one").Power!.Value.Fraction;
+        double Power(string setUp) => plan.Exposures.Single(exposure => exposure.SetUp == setUp).Lights.Single(light => light.Flash == "one").Power.Fraction;
 
         Power("white").Should().NotBe(Power("second"));
         plan.Session!.Flashes.Single(use => use.Flash == "one").FullPowerFlashes.Should().BeApproximately((42 * Power("white")) + (4 * Power("second")), 1e-6);
@@ -76,7 +76,7 @@ public sealed class SessionCountTests
             "subjects: [{name: crane fly, group: flying-insects, length: 30 mm, height: 6 mm, speed: 0 m/s}]\n" + Session
             + HandKit.White + "    target-white-margin: 4 stops\n");
 
-        plan.Exposures.Single().Works.Should().BeFalse();
+        plan.Exposures.Single().IsUsable.Should().BeFalse();
         (plan.Session?.Steps ?? []).Should().BeEmpty();
     }
 }

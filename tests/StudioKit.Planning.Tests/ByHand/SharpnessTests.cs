@@ -29,11 +29,11 @@ public sealed class SharpnessTests
     public void A_moving_subject_smears_by_magnification_speed_and_time()
     {
         var exposure = Of(", speed: 20 mm/s", one: "full-power-duration: 1/50 s");
-        var flash = exposure.Lights.Max(light => light.FlashDuration!.Value.Seconds);
+        var flash = exposure.Lights.Max(light => light.FlashDuration.Seconds);
 
         exposure.Sharpness.Smear.Subject.Pixels.Should().BeApproximately(0.5 * 20e-3 / 203.19 / 6e-6, 0.01);
         exposure.Sharpness.Smear.FlashPixels.Should().BeApproximately(0.5 * 20e-3 * flash / 6e-6, 1e-6);
-        exposure.Lights.Min(light => light.FlashDuration!.Value.Seconds).Should().BeLessThan(flash / 2);
+        exposure.Lights.Min(light => light.FlashDuration.Seconds).Should().BeLessThan(flash / 2);
     }
 
     // Between frames of a stack the rail is turned and settles, 2 s (common practice, no source), unless a flash takes longer: 60 s times its power.
@@ -42,7 +42,7 @@ public sealed class SharpnessTests
     {
         var quick = Of(", depth: 20 mm").Sharpness;
         var slow = Of(", depth: 20 mm", one: "recycle-time: 60 s");
-        var power = slow.Lights.Single(light => light.Flash == "one").Power!.Value.Fraction;
+        var power = slow.Lights.Single(light => light.Flash == "one").Power.Fraction;
 
         (60 * power).Should().BeGreaterThan(2);
         quick.StackTime!.Value.Seconds.Should().BeApproximately(2 * (quick.StackFrames!.Value - 1), 1e-9);

@@ -41,7 +41,7 @@ public sealed class HomeChoiceTests
         string.Join(", ", (home?.Left ?? []).Order(StringComparer.Ordinal)).Should().Be(left);
         (home?.Lost.Count ?? 0).Should().Be(lost);
         (home?.Reached ?? true).Should().BeTrue();
-        plan.Exposures.Should().OnlyContain(exposure => exposure.Works);
+        plan.Exposures.Should().OnlyContain(exposure => exposure.IsUsable);
         (home?.ProvenLeast ?? true).Should().BeTrue();
     }
 

@@ -26,7 +26,7 @@ public sealed class CommonPracticeTests
             """,
             "short at 1:1");
 
-        exposure.BindingLimit.Should().BeNull();
+        exposure.Verdict.Missed.Should().BeEmpty();
         exposure.Iso.Nominal.Should().Be($"ISO {iso}");
         StopsFrom(exposure.Lights[0], 1 / 5.0).Should().BeInRange(-1, 1);
         StopsFrom(exposure.Lights[1], 1 / 6.4).Should().BeInRange(-1, 1);
@@ -54,7 +54,7 @@ public sealed class CommonPracticeTests
             """,
             "short at 1:2");
 
-        exposure.BindingLimit.Should().BeNull();
+        exposure.Verdict.Missed.Should().BeEmpty();
         exposure.Iso.Nominal.Should().Be("ISO 640");
         exposure.AmbientLevel.Value.Should().BeLessThanOrEqualTo(-4);
         StopsFrom(exposure.Lights[0], 1 / 5.0).Should().BeInRange(-1, 1);
@@ -69,7 +69,7 @@ public sealed class CommonPracticeTests
     {
         var exposure = Only(Dusk(ambient, fill, ""), "long at 1:4");
 
-        exposure.BindingLimit.Should().BeNull();
+        exposure.Verdict.Missed.Should().BeEmpty();
         exposure.Shutter.Nominal.Should().Be("1/60 s");
         Math.Log2(exposure.Iso.Value / iso).Should().BeInRange(-1, 1);
     }
@@ -109,5 +109,5 @@ public sealed class CommonPracticeTests
     private static ExposurePlan Only(string setUps, string framing) =>
         KitTexts.PlanOf(setUps).Exposures.Single(exposure => exposure.Framing.Name == framing);
 
-    private static double StopsFrom(LightPlan light, double practice) => Math.Log2(light.Power!.Value.Fraction / practice);
+    private static double StopsFrom(LightPlan light, double practice) => Math.Log2(light.Power.Fraction / practice);
 }

@@ -13,15 +13,4 @@ public sealed record PowerSolution(DialMark Mark, Stops Level, Stops Target, Sto
 
     /// <summary>Whether the dial reaches the level.</summary>
     public bool IsReached => Limit == PowerLimit.None;
-
-    /// <summary>The limit in words; none where the level is reached.</summary>
-    public string? BindingLimit => Limit switch
-    {
-        PowerLimit.FullPower when Power == FlashPower.Full => FormattableString.Invariant($"full power is {Shortfall:0.0} stops short"),
-        PowerLimit.FullPower => FormattableString.Invariant($"{Mark} power, the most allowed, is {Shortfall:0.0} stops short"),
-        PowerLimit.LowestPower => FormattableString.Invariant($"the lowest power, {Mark}, is {-Shortfall:0.0} stops too much"),
-        _ => null,
-    };
-
-    private double Shortfall => Target.Value - Level.Value;
 }

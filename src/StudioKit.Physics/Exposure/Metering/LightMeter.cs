@@ -46,6 +46,15 @@ public static class LightMeter
     [Source("Iso2720", "incident-light equation at ISO 100")]
     public static Illuminance IlluminanceOf(ExposureValue scene) => Illuminance.FromLux(LuxOf(scene.AtIso100));
 
+    /// <summary>Shutter speed that a meter names for a scene.</summary>
+    /// <param name="scene">Light of the scene.</param>
+    /// <param name="aperture">f-number N that the meter is set to.</param>
+    /// <param name="iso">Speed S that it is set to.</param>
+    /// <returns>t = N²/(2^EV·S/100).</returns>
+    [Source("Iso2720", "EV = log₂(N²/t) at ISO 100, turned round")]
+    public static ShutterSpeed ShutterFor(ExposureValue scene, FNumber aperture, IsoSpeed iso) =>
+        new(aperture.Value * aperture.Value / (Math.Pow(2, scene.AtIso100) * iso.Value / 100));
+
     /// <summary>Brightness of the scene that the camera's settings expose correctly.</summary>
     /// <param name="effective">Effective f-number N_e [1].</param>
     /// <param name="shutter">Exposure time t.</param>

@@ -8,8 +8,8 @@ internal static class AmbientFirst
     /// <param name="camera">Camera with the f-number to use.</param>
     /// <param name="favourite">Shutter speed to start from.</param>
     /// <param name="level">Ambient level wanted [stops].</param>
-    /// <param name="limit">The limit in the way, as a sentence; none where the level is met.</param>
-    public static CameraCase Settle(SetUpCase setUp, CameraCase camera, ShutterSpeed favourite, double level, out string? limit)
+    /// <param name="limit">The limit in the way; none where the level is met.</param>
+    public static CameraCase Settle(SetUpCase setUp, CameraCase camera, ShutterSpeed favourite, double level, out MissedLimit? limit)
     {
         var shutter = SetUpCamera.WithinSync(favourite, setUp.Limits);
         var lowest = IsoWindow.StopsOf(setUp.Limits.LowestIso);
@@ -37,14 +37,14 @@ internal static class AmbientFirst
     private static double Thirds(double stops) => Math.Ceiling((3 * stops) - 1e-9) / 3;
 
     // Half a click of the ISO dial is nothing to complain of.
-    private static string? Limit(
+    private static MissedLimit? Limit(
         double wanted, double lowest, double highest, ShutterSpeed shutter, CameraCase camera, SetUpLimits limits)
     {
         const double halfClick = (1.0 / 6) + 1e-9;
         return wanted < lowest - halfClick
-            ? FormattableString.Invariant($"The ambient light is {lowest - wanted:0.0} stops too bright for {camera.Aperture}, the sync speed {shutter} and {limits.LowestIso}.")
+            ? new MissedLimit.AmbientTooBright(camera.Aperture, shutter, limits.LowestIso, new Stops(lowest - wanted))
             : wanted > highest + halfClick
-                ? FormattableString.Invariant($"The ambient light is {wanted - highest:0.0} stops too dim for {camera.Aperture}, {shutter} and {limits.HighestIso}.")
+                ? new MissedLimit.AmbientTooDim(camera.Aperture, shutter, limits.HighestIso, new Stops(wanted - highest))
                 : null;
     }
 }

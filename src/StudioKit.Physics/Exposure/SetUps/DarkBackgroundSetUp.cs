@@ -17,14 +17,6 @@ public static class DarkBackgroundSetUp
     [Source("Iso12232", "image-plane exposure against 10/S, solved for speed and power")]
     public static SetUpResult Solve(DarkBackgroundCase setUp) => SetUpCamera.FirstThatWorks(setUp, SolveAt);
 
-    /// <summary>The cheapest changes that make an impossible case work, each solved again.</summary>
-    /// <param name="setUp">A case that does not work.</param>
-    /// <param name="most">How many changes to look for [1]; ≥ 1.</param>
-    /// <returns>Changes, cheapest first; empty where none was found, or none is needed.</returns>
-    [Source("CommonPractice", "moving flash and subject costs nothing; then shade, aperture, filters, ISO")]
-    public static IReadOnlyList<SetUpChange> Changes(DarkBackgroundCase setUp, int most = 3) =>
-        SetUpChanges.Cheapest(setUp, changed => Solve((DarkBackgroundCase)changed), most);
-
     /// <summary>How far behind the subject a background must lie so that a flash lights it by no more than a level.</summary>
     /// <param name="flashDistance">Flash to subject d; &gt; 0 m.</param>
     /// <param name="under">Stops under the subject's light; ≥ 0.</param>
@@ -57,7 +49,7 @@ public static class DarkBackgroundSetUp
         setUp.Lights.Select(light => (light, SubjectLighting.Target(setUp.Lights, light, 0)))
             .Concat(setUp.Rims.Select(rim => (rim, rim.Level.Value)));
 
-    private static SetUpResult Judge(DarkBackgroundCase setUp, CameraCase camera, double ambient, string? conflict)
+    private static SetUpResult Judge(DarkBackgroundCase setUp, CameraCase camera, double ambient, MissedLimit? conflict)
     {
         LightSolution[] lights =
         [
@@ -74,7 +66,7 @@ public static class DarkBackgroundSetUp
             SubjectLevel = SubjectLighting.Total(front, ambient),
             IsoAboveBase = new Stops(IsoWindow.StopsOf(camera.Iso) - IsoWindow.StopsOf(setUp.Limits.LowestIso)),
             BackgroundLevel = background,
-            BindingLimit = conflict ?? SubjectLighting.Broken(lights, setUp.Limits) ?? TooNear(setUp, front),
+            Missed = [.. MissedLimit.Any(conflict), .. SubjectLighting.Broken(lights, setUp.Limits), .. MissedLimit.Any(TooNear(setUp, front))],
             Caveats = [.. SetUpCamera.SyncCaveat(setUp.Camera.Shutter, setUp.Limits)],
         };
     }
@@ -86,7 +78,7 @@ public static class DarkBackgroundSetUp
         return light.Power.Level - new Stops(2 * Math.Log2((d + behind) / d));
     }
 
-    private static string? TooNear(DarkBackgroundCase setUp, LightSolution[] front)
+    private static MissedLimit.LightsBackground? TooNear(DarkBackgroundCase setUp, LightSolution[] front)
     {
         if (front.Length == 0)
         {
@@ -96,7 +88,6 @@ public static class DarkBackgroundSetUp
         var flash = CombinedLight.Sum([.. front.Select(light => OnBackground(light, setUp))]);
         return -flash.Value >= setUp.BackgroundUnder.Value - 0.25
             ? null
-            : FormattableString.Invariant(
-                $"The flash lights the background {setUp.BackgroundDistance.Meters:0.0#} m behind to {flash} stops, not {-setUp.BackgroundUnder}: it must lie further behind.");
+            : new MissedLimit.LightsBackground(setUp.BackgroundDistance, flash, -setUp.BackgroundUnder);
     }
 }

@@ -17,14 +17,6 @@ public static class DaylightFillSetUp
     [Source("Iso2720", "exposure value of scene and settings, solved for shutter and speed")]
     public static SetUpResult Solve(DaylightFillCase setUp) => SetUpCamera.FirstThatWorks(setUp, SolveAt);
 
-    /// <summary>The cheapest changes that make an impossible case work, each solved again.</summary>
-    /// <param name="setUp">A case that does not work.</param>
-    /// <param name="most">How many changes to look for [1]; ≥ 1.</param>
-    /// <returns>Changes, cheapest first; empty where none was found, or none is needed.</returns>
-    [Source("CommonPractice", "moving the flash costs nothing; then aperture, filters, ISO")]
-    public static IReadOnlyList<SetUpChange> Changes(DaylightFillCase setUp, int most = 3) =>
-        SetUpChanges.Cheapest(setUp, changed => Solve((DaylightFillCase)changed), most);
-
     private static SetUpResult SolveAt(DaylightFillCase setUp, CameraCase camera)
     {
         var settled = AmbientFirst.Settle(setUp, camera, setUp.Limits.FlashSync, setUp.BackgroundLevel.Value, out var limit);

@@ -3,7 +3,7 @@ namespace StudioKit.Physics.Exposure.SetUps;
 /// <summary>Sets fill flashes beside an ambient light that shutter and ISO were settled on.</summary>
 internal static class FillLighting
 {
-    public static SetUpResult Add(SetUpCase setUp, CameraCase camera, double fill, double subjectShade, string? limit)
+    public static SetUpResult Add(SetUpCase setUp, CameraCase camera, double fill, double subjectShade, MissedLimit? limit)
     {
         var ambient = SetUpCamera.AmbientAtIso100(setUp.Ambient, camera, camera.Shutter) + IsoWindow.StopsOf(camera.Iso);
         LightSolution[] lights =
@@ -18,7 +18,7 @@ internal static class FillLighting
             AmbientLevel = new Stops(ambient),
             SubjectLevel = SubjectLighting.Total(lights, ambient + subjectShade),
             IsoAboveBase = new Stops(IsoWindow.StopsOf(camera.Iso) - IsoWindow.StopsOf(setUp.Limits.LowestIso)),
-            BindingLimit = limit ?? SubjectLighting.Broken(lights, setUp.Limits),
+            Missed = [.. MissedLimit.Any(limit), .. SubjectLighting.Broken(lights, setUp.Limits)],
         };
     }
 }

@@ -1,7 +1,7 @@
 namespace StudioKit.Physics.Exposure.SetUps;
 
 /// <summary>What bounds the ISO speed.</summary>
-internal enum IsoBound
+public enum IsoBound
 {
     /// <summary>The camera's own range, or what the photographer accepts of it.</summary>
     Camera,

@@ -46,7 +46,7 @@ internal struct IsoWindow
     /// The third-stop click in the window nearest to a start; in an empty window the click nearest to its lower end that the
     /// camera has.
     /// </summary>
-    public readonly double Choose(double start, SetUpLimits limits, out string? conflict)
+    public readonly double Choose(double start, SetUpLimits limits, out MissedLimit? conflict)
     {
         var low = Math.Ceiling((3 * lowest) - SameClick) / 3;
         var high = Math.Floor((3 * highest) + SameClick) / 3;
@@ -56,24 +56,10 @@ internal struct IsoWindow
             : Math.Clamp(Math.Max(low, high), StopsOf(limits.LowestIso), StopsOf(limits.HighestIso));
     }
 
-    private readonly string Conflict()
+    private readonly MissedLimit.IsoRange Conflict()
     {
-        var needs = below.Bound == IsoBound.Camera ? "The camera goes down" : Need(below);
-        return $"{needs} to {SpeedAt(Math.Ceiling((3 * lowest) - SameClick) / 3)}, but {Bar(above)} {SpeedAt(Math.Floor((3 * highest) + SameClick) / 3)}.";
+        var needed = Math.Ceiling((3 * lowest) - SameClick) / 3;
+        var allowed = Math.Floor((3 * highest) + SameClick) / 3;
+        return new MissedLimit.IsoRange(SpeedAt(needed), below.Bound, below.Flash, SpeedAt(allowed), above.Bound, above.Flash, new Stops(needed - allowed));
     }
-
-    private static string Need((IsoBound Bound, FlashCase? Flash) bound) => bound.Bound switch
-    {
-        IsoBound.FlashTooWeak when bound.Flash is { } flash => flash.HighestPower == FlashPower.Full
-            ? $"At full power the {flash.Name} asks for the ISO raised"
-            : $"At {new DialMark(flash.HighestPower, flash.PowerStep)} power, the most allowed, the {flash.Name} asks for the ISO raised",
-        _ => "The light asks for the ISO raised",
-    };
-
-    private static string Bar((IsoBound Bound, FlashCase? Flash) bound) => bound.Bound switch
-    {
-        IsoBound.Ambient => "the ambient light allows no more than",
-        IsoBound.FlashTooStrong when bound.Flash is { } flash => $"the {flash.Name} at its lowest power allows no more than",
-        _ => "the ISO limit is",
-    };
 }

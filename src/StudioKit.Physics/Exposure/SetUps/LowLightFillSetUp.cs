@@ -17,14 +17,6 @@ public static class LowLightFillSetUp
     [Source("Iso2720", "exposure value of scene and settings, solved for speed")]
     public static SetUpResult Solve(LowLightFillCase setUp) => SetUpCamera.FirstThatWorks(setUp, SolveAt);
 
-    /// <summary>The cheapest changes that make an impossible case work, each solved again.</summary>
-    /// <param name="setUp">A case that does not work.</param>
-    /// <param name="most">How many changes to look for [1]; ≥ 1.</param>
-    /// <returns>Changes, cheapest first; empty where none was found, or none is needed.</returns>
-    [Source("CommonPractice", "moving the flash costs nothing; then filters, aperture, shutter, ISO")]
-    public static IReadOnlyList<SetUpChange> Changes(LowLightFillCase setUp, int most = 3) =>
-        SetUpChanges.Cheapest(setUp, changed => Solve((LowLightFillCase)changed), most);
-
     private static SetUpResult SolveAt(LowLightFillCase setUp, CameraCase camera)
     {
         var longest = setUp.Limits.LongestShutter ?? camera.Shutter;

@@ -16,23 +16,21 @@ internal static class PowerCap
         return flash with { HighestPower = new FlashPower(Math.Max(cap, flash.LowestPower.Fraction)) };
     }
 
-    /// <summary>The sentence for a flash that misses a limit even where the cap put it; none where it keeps both.</summary>
-    public static string? Broken(LightSolution light, SetUpLimits limits)
+    /// <summary>Limits that a flash misses even where the cap put it; empty where it keeps both.</summary>
+    public static IEnumerable<MissedLimit> Broken(LightSolution light, SetUpLimits limits)
     {
         const double allowance = 1 + 1e-6;
         if (limits.LongestRecycle is { } wait && light.RecycleTime.Seconds > wait.Seconds * allowance)
         {
-            return FormattableString.Invariant(
-                $"The {light.Flash.Name} takes {light.RecycleTime.Seconds:0.0} s to recycle at {light.Power.Mark}, longer than {wait.Seconds:0.0} s.");
+            yield return new MissedLimit.RecyclesSlowly(
+                light.Flash.Name, light.Power.Mark, light.RecycleTime, wait, Stops.FromRatio(light.RecycleTime / wait));
         }
 
         if (limits.LongestFlash is { } freeze && light.FlashDuration.Seconds > freeze.Seconds * allowance)
         {
-            return FormattableString.Invariant(
-                $"The {light.Flash.Name} burns 1/{1 / light.FlashDuration.Seconds:0} s at {light.Power.Mark}, longer than 1/{1 / freeze.Seconds:0} s.");
+            yield return new MissedLimit.BurnsLong(
+                light.Flash.Name, light.Power.Mark, light.FlashDuration, freeze, Stops.FromRatio(light.FlashDuration / freeze));
         }
-
-        return null;
     }
 
     private static double ByRecycle(FlashCase flash, SetUpLimits limits) => limits.LongestRecycle is { } wait

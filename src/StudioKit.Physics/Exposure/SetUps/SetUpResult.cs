@@ -33,12 +33,12 @@ public sealed record SetUpResult
     /// <summary>Daylight and flash together on the background against correct exposure; dark background only.</summary>
     public Stops? BackgroundLevel { get; init; }
 
-    /// <summary>What stands in the way, as a sentence; none where the settings work.</summary>
-    public string? BindingLimit { get; init; }
+    /// <summary>Limits in the way, the one that binds first; empty where the settings work.</summary>
+    public ValueList<MissedLimit> Missed { get; init; } = [];
 
     /// <summary>What a sheet must say beside the settings.</summary>
     public IReadOnlyList<string> Caveats { get; init; } = [];
 
     /// <summary>Whether every limit is met.</summary>
-    public bool Works => BindingLimit is null;
+    public bool Works => Missed.Count == 0;
 }

@@ -50,22 +50,14 @@ internal static class SubjectLighting
     public static Stops Total(IEnumerable<LightSolution> lights, double ambientLevel) =>
         CombinedLight.Sum([.. lights.Select(light => light.Power.Level), new Stops(ambientLevel)]);
 
-    /// <summary>The first flash that misses its level or a limit, as a sentence; none where all keep theirs.</summary>
-    public static string? Broken(IEnumerable<LightSolution> lights, SetUpLimits limits)
+    /// <summary>What every flash misses, in their order; empty where all keep their level and limits.</summary>
+    public static IEnumerable<MissedLimit> Broken(IEnumerable<LightSolution> lights, SetUpLimits limits) =>
+        lights.SelectMany(light => MissedLimit.Any(OffTheDial(light)).Concat(PowerCap.Broken(light, limits)));
+
+    private static MissedLimit? OffTheDial(LightSolution light) => light.Power.Limit switch
     {
-        foreach (var light in lights)
-        {
-            if (light.Power.BindingLimit is { } limit)
-            {
-                return $"The {light.Flash.Name}: {limit}.";
-            }
-
-            if (PowerCap.Broken(light, limits) is { } broken)
-            {
-                return broken;
-            }
-        }
-
-        return null;
-    }
+        PowerLimit.FullPower => new MissedLimit.FlashTooWeak(light.Flash.Name, light.Power.Mark, light.Power.Target - light.Power.Level),
+        PowerLimit.LowestPower => new MissedLimit.FlashTooStrong(light.Flash.Name, light.Power.Mark, light.Power.Level - light.Power.Target),
+        _ => null,
+    };
 }

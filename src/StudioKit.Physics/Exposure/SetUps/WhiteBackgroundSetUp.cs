@@ -18,14 +18,6 @@ public static class WhiteBackgroundSetUp
     [Source("Iso12232", "image-plane exposure against 78/S and 10/S, solved for speed and power")]
     public static SetUpResult Solve(WhiteBackgroundCase setUp) => SetUpCamera.FirstThatWorks(setUp, SolveAt);
 
-    /// <summary>The cheapest changes that make an impossible case work, each solved again.</summary>
-    /// <param name="setUp">A case that does not work.</param>
-    /// <param name="most">How many changes to look for [1]; ≥ 1.</param>
-    /// <returns>Changes, cheapest first; empty where none was found, or none is needed.</returns>
-    [Source("CommonPractice", "moving the flash costs nothing; then shade, aperture, filters, ISO")]
-    public static IReadOnlyList<SetUpChange> Changes(WhiteBackgroundCase setUp, int most = 3) =>
-        SetUpChanges.Cheapest(setUp, changed => Solve((WhiteBackgroundCase)changed), most);
-
     private static SetUpResult SolveAt(WhiteBackgroundCase setUp, CameraCase camera) =>
         SetUpCamera.InSync(setUp, camera, inSync => SolveWith(setUp, inSync));
 
@@ -82,7 +74,7 @@ public static class WhiteBackgroundSetUp
     }
 
     private static SetUpResult Judge(
-        WhiteBackgroundCase setUp, CameraCase camera, LightSolution[] lights, Stops ambient, string? conflict)
+        WhiteBackgroundCase setUp, CameraCase camera, LightSolution[] lights, Stops ambient, MissedLimit? conflict)
     {
         var margin = lights[0].Power.Level;
         var brightest = margin + setUp.BrightestPoint - setUp.DarkestPoint;
@@ -100,12 +92,12 @@ public static class WhiteBackgroundSetUp
             BrightestMargin = brightest,
             HighestMargin = highest,
             Veil = veil,
-            BindingLimit = conflict ?? SubjectLighting.Broken(lights, setUp.Limits) ?? TooBright(brightest, highest),
+            Missed = [.. MissedLimit.Any(conflict), .. SubjectLighting.Broken(lights, setUp.Limits), .. MissedLimit.Any(TooBright(brightest, highest))],
             Caveats = [.. SetUpCamera.SyncCaveat(setUp.Camera.Shutter, setUp.Limits)],
         };
     }
 
-    private static string? TooBright(Stops brightest, Stops highest) => brightest.Value <= highest.Value
+    private static MissedLimit.Veils? TooBright(Stops brightest, Stops highest) => brightest.Value <= highest.Value
         ? null
-        : $"The brightest visible point lies {brightest} stops over clipping, more than the {highest} that the veil allows: light the panel more evenly.";
+        : new MissedLimit.Veils(brightest, highest);
 }

@@ -1,20 +1,17 @@
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.SetUps;
+using StudioKit.Planning.Changes;
 
 namespace StudioKit.Planning.SetUps.WhiteBackground;
 
 /// <summary>The panel burnt out from below, the subject lit from above, daylight kept out.</summary>
 internal sealed class WhiteBackgroundPlanner : SetUpPlanner
 {
-    private const string Unseen = "What the camera would see of the panel cannot be worked out: mend the flash's place or the camera's angle first.";
-
     // Every lens has some veil: none at all cannot be asked for, and nobody sees less than this.
     private const double LeastVeil = 0.01;
 
     public override bool LightsPanel => true;
-
-    public override string Check => "Test object on the panel, flash above off, fire: the whole background must blink as overexposed.";
 
     protected override IReadOnlyList<LightRole> RolesOnSubject { get; } = [LightRole.Above, LightRole.Key, LightRole.Fill];
 
@@ -22,17 +19,23 @@ internal sealed class WhiteBackgroundPlanner : SetUpPlanner
 
     public override IEnumerable<LightSpec> Alongside(SetUpSpec setUp) => setUp.LightsOf(LightRole.Below).Skip(1);
 
-    public override SetUpSolution Solve(SetUpAtFraming at)
+    public override IEnumerable<TestStep> TestSteps(SetUpSpec setUp) => [TestStep.AmbientAlone, TestStep.BackgroundAlone, TestStep.AllTogether];
+
+    public override SetUpResult Solve(SetUpAtFraming at)
     {
         var seen = PanelExtremes.Of(at);
-        var white = CaseOf(at, seen ?? new PanelExtremes(default, default));
-        var result = WhiteBackgroundSetUp.Solve(white);
-        return new SetUpSolution(
-            seen is null && result.Works ? result with { BindingLimit = Unseen } : result,
-            () => WhiteBackgroundSetUp.Changes(white, SetUpSolution.MostChanges));
+        var result = WhiteBackgroundSetUp.Solve(CaseOf(at, seen ?? new PanelExtremes(default, default)));
+        return seen is null ? result with { Missed = [new MissedLimit.Unseen()] } : result;
     }
 
-    public override IReadOnlyList<Remedy> Remedies(SetUpAtFraming at, SetUpResult result) => WhiteBackgroundAdvice.Of(at, result);
+    public override IEnumerable<SymptomRule> Symptoms(SetUpSpec setUp, ExposurePlan now) => WhiteSymptoms.Of(setUp, now);
+
+    /// <summary>White everywhere and washed out nowhere.</summary>
+    public override ExposureVerdict Chances(SetUpAtFraming at, SetUpResult result, Stops uncertainty) => ExposureVerdict.Kept with
+    {
+        FirstFrame = Likelihood.Between(result.WhiteMargin!.Value, result.BrightestMargin!.Value, default, result.HighestMargin!.Value, uncertainty),
+        GreyCorner = 1 - Likelihood.Above(result.WhiteMargin!.Value, default, uncertainty),
+    };
 
     /// <summary>A white background stands and falls with the flash below.</summary>
     public override Stops Uncertainty(SetUpResult result, LightBudget main, Stops ambient) => main.Uncertainty;

@@ -19,7 +19,7 @@ internal static class FramePlanner
     /// <summary>Plans the frame for a panel.</summary>
     public static FramePlan Plan(KitSpec kit, PanelPlan panel, PlanningServices services)
     {
-        var (design, frame) = Generate(kit, panel);
+        var (design, frame) = Geometry(kit, panel);
         var pieces = CutList.Of(frame, CutRounding.HalfMillimetre);
         var softboxes = SheetParts.Softboxes(kit);
         var parts = SheetParts.Of(kit, panel, frame, softboxes);
@@ -65,8 +65,9 @@ internal static class FramePlanner
         };
     }
 
-    // Legs under the middle of the side rails cost two tees and two feet, so they are put in only where they mend a check.
-    internal static (FrameCase Design, FrameResult Frame) Generate(KitSpec kit, PanelPlan panel)
+    /// <summary>The frame alone, without cuts and lists.</summary>
+    /// <remarks>Legs under the middle of the side rails cost two tees and two feet, so they are put in only where they mend a check.</remarks>
+    public static (FrameCase Design, FrameResult Frame) Geometry(KitSpec kit, PanelPlan panel)
     {
         var design = FrameDesign.CaseOf(kit, panel);
         var plain = PipeFrame.Generate(design);

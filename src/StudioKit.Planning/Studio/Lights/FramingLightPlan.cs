@@ -19,8 +19,8 @@ public sealed record FramingLightPlan
     /// <summary>That power as the flash's dial shows it.</summary>
     public DialMark Mark => new(Power, PowerStep);
 
-    /// <summary>Whether that is the power to set; full power where no setting will do.</summary>
-    public required bool PowerReached { get; init; }
+    /// <summary>Whether the exposure works at that power, if only at the edge.</summary>
+    public required bool IsUsable { get; init; }
 
     /// <summary>The view that holds the darkest visible point; it decides the power.</summary>
     public required ViewLightPlan DarkestView { get; init; }

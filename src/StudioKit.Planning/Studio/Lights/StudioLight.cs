@@ -1,5 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
+using StudioKit.Kits.Subjects;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Light;
 using StudioKit.Physics.Light.Checks;
@@ -44,6 +45,13 @@ public sealed class StudioLight
             }
         }
     }
+
+    /// <summary>Light thrown up on the subject's underside against the lights above; none where nothing shines from above or below.</summary>
+    internal Stops? UplightAgainstKey(SetUpSpec setUp, IReadOnlyList<LightPlan> lights, SubjectSpec? subject) =>
+        Of(setUp).Map is { } map ? UplightPlanner.AgainstKey(_kit, setUp, _panel, lights, subject, map) : null;
+
+    /// <summary>The same panel in another frame or over other flashes; what was lit before is kept.</summary>
+    internal StudioLight With(KitSpec kit, FrameResult? frame) => new(kit, _panel, frame, _store);
 
     /// <summary>The camera's view over the panel.</summary>
     internal CameraView ViewOf(PanelSight sight) => sight.ViewAt(SubjectBack);

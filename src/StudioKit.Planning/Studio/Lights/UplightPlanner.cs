@@ -1,5 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
+using StudioKit.Kits.Subjects;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Light;
 using StudioKit.Planning.Framing;
@@ -14,10 +15,16 @@ internal static class UplightPlanner
     private static readonly Length Lowest = Length.FromMillimeters(1);
 
     /// <summary>Light thrown up against the light from above; none where nothing shines from above.</summary>
-    public static Stops? AgainstKey(KitSpec kit, SetUpSpec setUp, PanelPlan panel, ExposurePlan exposure, LightMap map)
+    /// <param name="kit">The kit.</param>
+    /// <param name="setUp">The set-up.</param>
+    /// <param name="panel">The panel.</param>
+    /// <param name="lights">Its flashes at their powers.</param>
+    /// <param name="subject">The longest subject that fits the frame; none where none does.</param>
+    /// <param name="map">The panel's light at full power.</param>
+    public static Stops? AgainstKey(KitSpec kit, SetUpSpec setUp, PanelPlan panel, IReadOnlyList<LightPlan> lights, SubjectSpec? subject, LightMap map)
     {
-        var key = exposure.Lights.Where(light => light.Role != LightRole.Below).Sum(light => OnSubject(kit, setUp, light));
-        var power = exposure.Lights.FirstOrDefault(light => light.Role == LightRole.Below)?.Power;
+        var key = lights.Where(light => light.Role != LightRole.Below).Sum(light => OnSubject(kit, setUp, light));
+        var power = lights.FirstOrDefault(light => light.Role == LightRole.Below)?.Power;
         var glow = map.LuminanceTime(Length.Zero, panel.SubjectFromFront, Direction.Up) * (power?.Fraction ?? 0);
         if (key <= 0 || glow <= 0)
         {
@@ -25,26 +32,19 @@ internal static class UplightPlanner
         }
 
         var flat = panel.Depth - panel.SweptLength;
-        return SubjectUplight.AgainstKey(SubjectUplight.FromRectangle(glow, panel.Width.Meters, flat.Meters, Underside(kit, exposure).Meters), key);
+        return SubjectUplight.AgainstKey(SubjectUplight.FromRectangle(glow, panel.Width.Meters, flat.Meters, Underside(subject).Meters), key);
     }
 
     // Half way up the longest subject that fits the frame stands for its underside.
-    private static Length Underside(KitSpec kit, ExposurePlan exposure)
+    private static Length Underside(SubjectSpec? subject)
     {
-        var height = kit.Subjects
-            .Where(subject => exposure.Subjects.Count > 0 && subject.Name == exposure.Subjects[0])
-            .Select(subject => SharpnessPlanner.HeightOf(subject) / 2)
-            .DefaultIfEmpty(Lowest)
-            .First();
+        var height = subject is null ? Lowest : SharpnessPlanner.HeightOf(subject) / 2;
         return height < Lowest ? Lowest : height;
     }
 
     private static double OnSubject(KitSpec kit, SetUpSpec setUp, LightPlan light)
     {
-        var spec = setUp.Lights.First(candidate => candidate.Flash == light.Flash && candidate.Role == light.Role);
         var distance = light.Distance.Meters;
-        return light.Power is { } power
-            ? PanelScene.FullPowerIntensityTime(LightingCases.Flash(kit, spec)) * power.Fraction / (distance * distance)
-            : 0;
+        return PanelScene.FullPowerIntensityTime(LightingCases.Flash(kit, setUp.Lights[light.Place])) * light.Power.Fraction / (distance * distance);
     }
 }

@@ -13,7 +13,7 @@ public sealed class CommonPracticeTests
     {
         var solved = WhiteBackgroundSetUp.Solve(Scenes.White with { Camera = Scenes.White.Camera with { Iso = new IsoSpeed(iso) } });
 
-        solved.BindingLimit.Should().BeNull();
+        solved.Missed.Should().BeEmpty();
         solved.Camera.Iso.Nominal.Should().Be(new IsoSpeed(iso).Nominal);
         StopsFrom(solved.Lights[0], 1 / 5.0).Should().BeInRange(-1, 1);
         StopsFrom(solved.Lights[1], 1 / 6.4).Should().BeInRange(-1, 1);
@@ -25,7 +25,7 @@ public sealed class CommonPracticeTests
     {
         var solved = DarkBackgroundSetUp.Solve(Scenes.Dark);
 
-        solved.BindingLimit.Should().BeNull();
+        solved.Missed.Should().BeEmpty();
         solved.Camera.Shutter.Nominal.Should().Be("1/200 s");
         solved.Camera.Iso.Nominal.Should().Be("ISO 640");
         solved.AmbientLevel.Value.Should().BeLessThanOrEqualTo(-4);
@@ -41,7 +41,7 @@ public sealed class CommonPracticeTests
     {
         var solved = LowLightFillSetUp.Solve(Scenes.Dusk with { Ambient = new ExposureValue(ev), FillLevel = new Stops(fill) });
 
-        solved.BindingLimit.Should().BeNull();
+        solved.Missed.Should().BeEmpty();
         solved.Camera.Shutter.Nominal.Should().Be("1/60 s");
         Math.Log2(solved.Camera.Iso.Value / iso).Should().BeInRange(-1, 1);
         solved.Lights[0].Power.Level.Value.Should().BeApproximately(fill, (1.0 / 6) + 1e-6);

@@ -1,0 +1,50 @@
+namespace StudioKit.Planning.Advising;
+
+/// <summary>The advice of a plan, worked out for a card when somebody asks for it.</summary>
+public sealed class AdviceBook
+{
+    private readonly Replanner? _replanner;
+    private readonly IReadOnlyList<ExposurePlan> _exposures;
+    private readonly Dictionary<(string SetUp, string Framing), CardAdvice> _kept = [];
+
+    internal AdviceBook(Replanner replanner, IReadOnlyList<ExposurePlan> exposures) => (_replanner, _exposures) = (replanner, exposures);
+
+    /// <summary>Advice written by hand; none for a card that is not in it.</summary>
+    /// <param name="cards">Cards by set-up and framing.</param>
+    public AdviceBook(IReadOnlyDictionary<(string SetUp, string Framing), CardAdvice> cards)
+    {
+        _exposures = [];
+        _kept = new(cards);
+    }
+
+    /// <summary>The advice for an exposure of the plan.</summary>
+    /// <param name="exposure">The exposure.</param>
+    public CardAdvice Of(ExposurePlan exposure)
+    {
+        ArgumentNullException.ThrowIfNull(exposure);
+        lock (_kept)
+        {
+            var card = (exposure.SetUp, exposure.Framing.Name);
+            if (!_kept.TryGetValue(card, out var advice))
+            {
+                advice = _replanner is null ? CardAdvice.None : new CardAdviser(_replanner, exposure, _exposures).Advise();
+                _kept.Add(card, advice);
+            }
+
+            return advice;
+        }
+    }
+
+    /// <summary>Changes that make an exposure work, without the rest of its advice.</summary>
+    /// <param name="exposure">The exposure.</param>
+    public IReadOnlyList<Advice> Mending(ExposurePlan exposure)
+    {
+        ArgumentNullException.ThrowIfNull(exposure);
+        lock (_kept)
+        {
+            return _kept.TryGetValue((exposure.SetUp, exposure.Framing.Name), out var advice) ? advice.Mending
+                : _replanner is null ? []
+                : new CardAdviser(_replanner, exposure, _exposures).Mending();
+        }
+    }
+}

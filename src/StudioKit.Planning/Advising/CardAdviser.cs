@@ -1,0 +1,54 @@
+using StudioKit.Kits.Cameras;
+using StudioKit.Physics;
+using StudioKit.Planning.Changes;
+using StudioKit.Planning.SetUps;
+
+namespace StudioKit.Planning.Advising;
+
+/// <summary>Works out the advice for one exposure.</summary>
+internal sealed class CardAdviser(Replanner replanner, ExposurePlan now, IReadOnlyList<ExposurePlan> all)
+{
+    /// <summary>All of it.</summary>
+    public CardAdvice Advise() => new()
+    {
+        Symptoms = now.IsUsable ? [.. Rules().Select(Of).Where(Helps)] : [],
+        WhenLightChanges = now.IsUsable ? [.. new LightTable(replanner, now).Steps()] : [],
+        Distances = now.IsUsable ? [.. new DistanceTable(replanner, now).OfAll()] : [],
+        Mending = [.. Mending()],
+    };
+
+    /// <summary>Changes that make it work.</summary>
+    public IReadOnlyList<Advice> Mending() => now.Verdict.Verdict == Verdict.Works ? [] : new MendingLadders(replanner, now).Cheapest();
+
+    private IEnumerable<SymptomRule> Rules()
+    {
+        var setUp = replanner.SetUpOf(now);
+        var polarisers = replanner.Kit.Accessories.Filters.Where(filter => filter.Kind == FilterKind.Polariser).Select(filter => filter.Name);
+        return SetUpPlanners.Of(setUp).Symptoms(setUp, now)
+            .Concat(CommonSymptoms.FrameMissing(setUp, now))
+            .Append(CommonSymptoms.Smeared(setUp, now, replanner.Kit.Camera.FlashSync))
+            .Concat(CommonSymptoms.Shine(setUp, now, polarisers))
+            .Concat(CommonSymptoms.LensShadow(now, all));
+    }
+
+    private SymptomAdvice Of(SymptomRule rule) => new(rule.Seen, rule.Instead is { } other ? new Advice([], other) : First(rule))
+    {
+        Room = rule.Room,
+        TurnsPolariser = rule.TurnsPolariser,
+    };
+
+    private Advice? First(SymptomRule rule) => rule.Ladder
+        .Select(changes => (Changes: changes, Promise: replanner.Plan(now, changes)))
+        .Where(tried => tried.Promise is { } promise && IsNoWorse(promise) && Turns(tried.Changes, promise) && rule.Mends(promise))
+        .Select(tried => new Advice(tried.Changes, tried.Promise!))
+        .FirstOrDefault();
+
+    // A change that leaves every setting as it was, and that nobody makes with their hands, is no advice.
+    private bool Turns(ValueList<KitChange> changes, ExposurePlan promise) => changes.Any(change => change.IsDoneByHand) || !now.IsSetLike(promise);
+
+    // What mends one thing must not break another.
+    private bool IsNoWorse(ExposurePlan promise) => promise.Verdict.Verdict <= now.Verdict.Verdict;
+
+    // Where neither a turn nor a limit can be told, there is nothing to say.
+    private static bool Helps(SymptomAdvice symptom) => symptom.Advice is not null || symptom.TurnsPolariser || symptom.Room is not null;
+}

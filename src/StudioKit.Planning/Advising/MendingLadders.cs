@@ -1,0 +1,142 @@
+using StudioKit.Kits.Cameras;
+using StudioKit.Kits.SetUps;
+using StudioKit.Physics;
+using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Series;
+using StudioKit.Planning.Changes;
+using UnitsNet;
+
+namespace StudioKit.Planning.Advising;
+
+/// <summary>Looks for the cheapest changes that make an exposure work, with what lens, camera, flash and bag have, by planning each.</summary>
+internal sealed class MendingLadders(Replanner replanner, ExposurePlan now)
+{
+    private const int Most = 3;
+    private const double NearestCentimetres = 15;
+    private const double FurthestCentimetres = 300;
+
+    private readonly SetUpSpec _setUp = replanner.SetUpOf(now);
+
+    /// <summary>One change of each kind that will do, the kinds in the order of what they cost.</summary>
+    public IReadOnlyList<Advice> Cheapest() => [.. Ladders().Select(First).OfType<Advice>().DistinctBy(advice => Settings(advice.Promise)).Take(Most)];
+
+    private static (double Aperture, double Shutter, double Iso, string? Filter, ValueList<(double Power, double Metres)> Lights, double Smear) Settings(ExposurePlan exposure) => (
+        exposure.Aperture.Value, exposure.Shutter.Seconds, exposure.Iso.Value, exposure.Filter,
+        [.. exposure.Lights.Select(light => (light.Power.Fraction, light.Distance.Meters))], exposure.Sharpness.SmearPixels);
+
+    // The smallest step that works; where none of the kind does, the smallest that brings it to the edge.
+    private Advice? First(IEnumerable<ValueList<KitChange>> ladder)
+    {
+        Advice? edge = null;
+        foreach (var changes in ladder)
+        {
+            if (replanner.Plan(now, changes) is not { } promise)
+            {
+                continue;
+            }
+
+            if (promise.Verdict.Verdict == Verdict.Works)
+            {
+                return new Advice(changes, promise);
+            }
+
+            edge ??= promise.Verdict.Verdict < now.Verdict.Verdict ? new Advice(changes, promise) : null;
+        }
+
+        return edge;
+    }
+
+    private IEnumerable<IEnumerable<ValueList<KitChange>>> Ladders()
+    {
+        foreach (var light in now.Lights)
+        {
+            yield return Nearer(light).Select(Single);
+            yield return Further(light).Select(Single);
+        }
+
+        yield return BackgroundFurther().Select(Single);
+        yield return Shade().Select(Single);
+        yield return _setUp.Filter is null ? [] : [[new KitChange.Before(now.SetUp, null)]];
+        yield return Faster().Select(Single);
+        yield return ShorterWithIso();
+        yield return [[new KitChange.Tripod()]];
+        yield return Apertures(ThirdStopSeries.Brighter).Select(Single);
+        yield return Apertures(ThirdStopSeries.Darker).Select(Single);
+        yield return NeutralDensity().Select(Single);
+    }
+
+    private static ValueList<KitChange> Single(KitChange change) => [change];
+
+    private IEnumerable<KitChange> Nearer(LightPlan light)
+    {
+        for (var cm = (Math.Ceiling(light.Distance.Centimeters / 5) * 5) - 5; cm >= NearestCentimetres; cm -= 5)
+        {
+            yield return new KitChange.Move(now.SetUp, light.Place, Length.FromCentimeters(cm));
+        }
+    }
+
+    private IEnumerable<KitChange> Further(LightPlan light)
+    {
+        var (step, furthest) = light.Role == LightRole.Below ? (5, replanner.PanelHeight.Centimeters) : (10, FurthestCentimetres);
+        for (var cm = (Math.Floor(light.Distance.Centimeters / step) * step) + step; cm <= furthest; cm += step)
+        {
+            yield return new KitChange.Move(now.SetUp, light.Place, Length.FromCentimeters(cm));
+        }
+    }
+
+    private IEnumerable<KitChange> BackgroundFurther()
+    {
+        for (var m = 0.5; now.BackgroundLevel is not null && m <= 5; m += 0.5)
+        {
+            if (m > _setUp.BackgroundDistance.Meters)
+            {
+                yield return new KitChange.Background(now.SetUp, Length.FromMeters(m));
+            }
+        }
+    }
+
+    private IEnumerable<KitChange> Shade() => now.WhereItSits
+        ? []
+        : Enumerable.Range(1, 6).Where(stops => now.Ambient.AtIso100 - stops >= -6)
+            .Select(stops => new KitChange.Shade(now.SetUp, new ExposureValue(now.Ambient.AtIso100 - stops), new Stops(stops)));
+
+    // A faster speed makes every flash weaker, and so shorter and sooner ready.
+    private IEnumerable<KitChange> Faster() => Isos().Select(iso => new KitChange.Iso(now.SetUp, iso));
+
+    private IEnumerable<ValueList<KitChange>> ShorterWithIso()
+    {
+        var shutter = now.Shutter;
+        foreach (var iso in now.WhereItSits ? Isos() : [])
+        {
+            shutter = ThirdStopSeries.Darker(shutter);
+            if (shutter.Seconds >= replanner.Kit.Camera.FlashSync.Seconds * 0.99)
+            {
+                yield return [new KitChange.Shutter(now.SetUp, shutter), new KitChange.Iso(now.SetUp, iso)];
+            }
+        }
+    }
+
+    private IEnumerable<IsoSpeed> Isos()
+    {
+        var highest = ThirdStopSeries.FromMark(replanner.Kit.Camera.HighestIso).Value;
+        for (var iso = ThirdStopSeries.Brighter(now.Iso); iso.Value <= highest * 1.01; iso = ThirdStopSeries.Brighter(iso))
+        {
+            yield return iso;
+        }
+    }
+
+    private IEnumerable<KitChange> Apertures(Func<FNumber, FNumber> next)
+    {
+        var lens = replanner.Kit.Lenses.First(candidate => candidate.Name == now.Framing.Lens);
+        var (widest, smallest) = (ThirdStopSeries.FromMark(lens.WidestAperture).Value, ThirdStopSeries.FromMark(lens.SmallestAperture).Value);
+        for (var aperture = next(now.Aperture); aperture.Value >= widest * 0.99 && aperture.Value <= smallest * 1.01; aperture = next(aperture))
+        {
+            yield return new KitChange.Aperture(now.SetUp, aperture);
+        }
+    }
+
+    private IEnumerable<KitChange> NeutralDensity() => replanner.Kit.Accessories.Filters
+        .Where(filter => filter.Kind == FilterKind.NeutralDensity && filter.Name != now.Filter)
+        .OrderBy(filter => filter.Loss.Value)
+        .Select(filter => new KitChange.Before(now.SetUp, filter.Name));
+}

@@ -1,0 +1,81 @@
+using StudioKit.Kits;
+using StudioKit.Kits.SetUps;
+using StudioKit.Physics;
+using StudioKit.Physics.Structure.Frames;
+using StudioKit.Planning.Changes;
+using StudioKit.Planning.Framing;
+using StudioKit.Planning.SetUps;
+using StudioKit.Planning.Studio.Frames;
+using StudioKit.Planning.Studio.Lights;
+using UnitsNet;
+
+namespace StudioKit.Planning.Advising;
+
+/// <summary>Plans one exposure of a changed kit, by the same stages as a whole plan; what the changes do not touch is kept.</summary>
+internal sealed class Replanner
+{
+    private readonly IReadOnlyDictionary<string, Uncertainty> _written;
+    private readonly IReadOnlyList<PlannedFraming> _framings;
+    private readonly PanelPlan _panel;
+    private readonly FrameResult? _frame;
+    private readonly int _refused;
+    private readonly StudioLight _light;
+    private readonly Kept<KitSpec, FrameResult?> _frames = new(32);
+
+    /// <param name="read">The kit as it was read.</param>
+    /// <param name="framings">Its framings, which no advice changes.</param>
+    /// <param name="panel">Its panel, which no advice changes.</param>
+    /// <param name="frame">Its frame.</param>
+    /// <param name="light">Its studio's light.</param>
+    public Replanner(KitReadResult read, IReadOnlyList<PlannedFraming> framings, PanelPlan panel, FramePlan? frame, StudioLight light)
+    {
+        (Kit, _written, _framings, _panel, _frame, _light) = (read.Kit!, read.Uncertainties, framings, panel, frame?.Geometry, light);
+        _refused = frame?.Geometry.Refused ?? 0;
+    }
+
+    /// <summary>The kit as it is.</summary>
+    public KitSpec Kit { get; }
+
+    /// <summary>The exposure of a set-up at a framing when the kit is changed; none where a flash would stand where neither frame nor ground carries it.</summary>
+    public ExposurePlan? Plan(ExposurePlan now, ValueList<KitChange> changes)
+    {
+        var kit = changes.Aggregate(Kit, (changed, change) => change.Apply(changed));
+        var setUp = kit.SetUps.First(candidate => candidate.Name == now.SetUp);
+        var framing = _framings.First(candidate => candidate.Plan.Name == now.Framing.Name);
+        var light = now.OnPanel ? LightOf(kit, MovesBelow(setUp, changes)) : null;
+        return now.OnPanel && light is null
+            ? null
+            : ExposurePlanner.Plan(new SetUpAtFraming(KitSlice.ForExposures(kit, setUp), setUp, framing, new KnownInputs(kit, _written).Of(setUp), light));
+    }
+
+    /// <summary>Ground to the panel.</summary>
+    public Length PanelHeight => _frame?.PanelHeight ?? Kit.Frame.Height;
+
+    /// <summary>The set-up of an exposure.</summary>
+    public SetUpSpec SetUpOf(ExposurePlan exposure) => Kit.SetUps.First(setUp => setUp.Name == exposure.SetUp);
+
+    private static bool MovesBelow(SetUpSpec setUp, ValueList<KitChange> changes) =>
+        changes.OfType<KitChange.Move>().Any(move => setUp.Lights[move.Light].Role == LightRole.Below);
+
+    private StudioLight? LightOf(KitSpec kit, bool moved)
+    {
+        if (!moved)
+        {
+            return _light.With(KitSlice.ForLight(kit), _frame);
+        }
+
+        return _frames.Get(KitSlice.ForFrame(kit), FrameOf) is { } frame ? _light.With(KitSlice.ForLight(kit), frame) : null;
+    }
+
+    // A flash below that the frame has no cradle for, nor the ground a place, cannot be moved there in the field.
+    private FrameResult? FrameOf(KitSpec kit)
+    {
+        if (FramePlanner.Obstacle(kit, _panel) is not null)
+        {
+            return null;
+        }
+
+        var frame = FramePlanner.Geometry(kit, _panel).Frame;
+        return frame.Refused <= _refused ? frame : null;
+    }
+}

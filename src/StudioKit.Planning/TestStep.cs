@@ -1,0 +1,32 @@
+namespace StudioKit.Planning;
+
+/// <summary>What to do, with a test object and before the animal comes out of its box, to see that a set-up works.</summary>
+public enum TestStep
+{
+    /// <summary>Flash above off: the whole background must blink as overexposed.</summary>
+    BackgroundAlone,
+
+    /// <summary>All flashes off: the frame must be nearly black.</summary>
+    AmbientAlone,
+
+    /// <summary>Flash off: the habitat must be right and the subject a little dark.</summary>
+    HabitatAlone,
+
+    /// <summary>Flash off: the scene must be as bright as it should look.</summary>
+    SceneAlone,
+
+    /// <summary>Flash on: the subject lifts, without a shadow of its own.</summary>
+    FillOn,
+
+    /// <summary>Key light alone.</summary>
+    KeyAlone,
+
+    /// <summary>Rim light alone.</summary>
+    RimAlone,
+
+    /// <summary>All flashes together.</summary>
+    AllTogether,
+
+    /// <summary>Turn the polariser until the shine on a wet leaf goes.</summary>
+    TurnPolariser,
+}

@@ -1,0 +1,126 @@
+using System.Globalization;
+using StudioKit.Kits;
+using StudioKit.Physics.Exposure.Series;
+using StudioKit.Planning.Advising;
+using StudioKit.Planning.Changes;
+using StudioKit.Planning.Tests.Plans;
+
+namespace StudioKit.Planning.Tests.Advising;
+
+/// <summary>Whoever follows a piece of advice, and plans the kit again with it, gets what was promised.</summary>
+/// <remarks>The promise is worked out from the stages that a change touches; the plan that holds it to its word is a whole one of the changed kit.</remarks>
+public sealed class AdviceIsKeptTests
+{
+    private const double Same = 1e-6;
+
+    // All two hundred and more of a night: STUDIOKIT_RANDOM_KITS=200.
+    private static readonly int Kits = int.TryParse(Environment.GetEnvironmentVariable("STUDIOKIT_RANDOM_KITS"), CultureInfo.InvariantCulture, out var kits) ? kits : 12;
+
+    [Theory]
+    [InlineData("fen-edge.yaml")]
+    [InlineData("heath-ultralight.yaml")]
+    [InlineData("tall-stand.yaml")]
+    public void All_advice_for_a_demo_kit_is_kept(string demo) => Follow(KitText.DemoRead(demo), KitText.Demo(demo)).Should().BeGreaterThan(50);
+
+    [Fact]
+    public void All_advice_for_kits_as_photographers_own_them_is_kept() => LikelyKits.Any.Sample(
+        kit =>
+        {
+            var read = new KitReadResult(kit, [], [], new());
+            Follow(read, KitPlanner.Plan(read));
+        },
+        iter: Kits,
+        threads: 1);
+
+    // How many pieces were followed.
+    private static int Follow(KitReadResult read, Plan plan)
+    {
+        var session = new PlanSession();
+        var followed = 0;
+        foreach (var exposure in plan.Exposures)
+        {
+            var advice = plan.Advice.Of(exposure);
+            foreach (var piece in PiecesOf(advice))
+            {
+                var kit = piece.Changes.Aggregate(read.Kit!, (changed, change) => change.Apply(changed));
+                var planned = session.Plan(read with { Kit = kit }).Exposures.Single(then => then.SetUp == exposure.SetUp && then.Framing.Name == piece.Promise.Framing.Name);
+                IsAsPromised(planned, piece.Promise);
+                IsOnTheGear(read.Kit!, piece.Promise);
+                followed++;
+            }
+
+            DoesWhatItSays(exposure, advice);
+        }
+
+        return followed;
+    }
+
+    private static IEnumerable<Advice> PiecesOf(CardAdvice advice) => advice.Symptoms.Select(symptom => symptom.Advice).OfType<Advice>()
+        .Concat(advice.WhenLightChanges.Select(step => step.Advice))
+        .Concat(advice.WhenLightChanges.Select(step => step.OnTripod).OfType<Advice>())
+        .Concat(advice.Distances.SelectMany(of => of.Steps).Select(step => step.Advice))
+        .Concat(advice.Mending);
+
+    private static void IsAsPromised(ExposurePlan planned, ExposurePlan promise)
+    {
+        planned.IsSetLike(promise).Should().BeTrue("the settings are those of the advice");
+        planned.Verdict.Verdict.Should().Be(promise.Verdict.Verdict);
+        Levels(planned).Zip(Levels(promise)).Should().OnlyContain(pair => Math.Abs(pair.First - pair.Second) < Same || (double.IsNaN(pair.First) && double.IsNaN(pair.Second)));
+    }
+
+    private static double[] Levels(ExposurePlan exposure) =>
+    [
+        exposure.WhiteMargin?.Value ?? double.NaN, exposure.BrightestMargin?.Value ?? double.NaN, exposure.Veil?.Value ?? double.NaN, exposure.AmbientLevel.Value,
+        exposure.BackgroundLevel?.Value ?? double.NaN, exposure.Uplight?.Value ?? double.NaN, exposure.Sharpness.SmearPixels, exposure.Verdict.FirstFrame ?? double.NaN,
+    ];
+
+    // Marks are rounded, so a third of a stop is the play of each limit.
+    private static void IsOnTheGear(KitSpec kit, ExposurePlan promise)
+    {
+        const double click = 1.27;
+        var lens = kit.Lenses.Single(lens => lens.Name == promise.Framing.Lens);
+        promise.Aperture.Value.Should().BeInRange(lens.WidestAperture.Value / 1.13, lens.SmallestAperture.Value * 1.13);
+        promise.Iso.Value.Should().BeInRange(kit.Camera.LowestIso.Value / click, kit.Camera.HighestIso.Value * click);
+        promise.Shutter.Seconds.Should().BeGreaterThan(kit.Camera.FlashSync.Seconds / click);
+        (promise.Filter is null || kit.Accessories.Filters.Any(filter => filter.Name == promise.Filter)).Should().BeTrue("a filter comes out of the bag");
+        foreach (var light in promise.Lights)
+        {
+            var lowest = ThirdStopSeries.FromMark(kit.Flashes.Single(flash => flash.Name == light.Flash).LowestPower).Fraction;
+            light.Power.Fraction.Should().BeInRange(lowest / click, 1);
+        }
+    }
+
+    private static void DoesWhatItSays(ExposurePlan now, CardAdvice advice)
+    {
+        foreach (var symptom in advice.Symptoms.Where(symptom => symptom.Advice is not null))
+        {
+            var then = symptom.Advice!.Promise;
+            (then.Verdict.Verdict <= now.Verdict.Verdict).Should().BeTrue($"{symptom.Seen} is not mended by breaking something else");
+            Mends(symptom.Seen, now, then).Should().BeTrue($"{symptom.Seen} is mended");
+        }
+
+        advice.Distances.SelectMany(of => of.Steps).Should().NotContain(step => !step.Advice.Promise.IsUsable || step.Advice.Promise.Iso != now.Iso || step.Advice.Promise.Shutter != now.Shutter);
+        advice.Mending.Should().NotContain(change => change.Promise.Verdict.Verdict >= now.Verdict.Verdict);
+        advice.WhenLightChanges.Count(step => step.IsPlanned).Should().Be(now.IsUsable ? 1 : 0);
+        advice.WhenLightChanges.Zip(advice.WhenLightChanges.Skip(1)).Should().NotContain(pair => pair.First.Darkest.AtIso100 <= pair.Second.Brightest.AtIso100);
+    }
+
+    // What each symptom asks for, told apart from how the advice was found.
+    private static bool Mends(Symptom seen, ExposurePlan now, ExposurePlan then) => seen switch
+    {
+        Symptom.GreyCorners => then.WhiteMargin!.Value.Value >= now.WhiteMargin!.Value.Value + 0.3,
+        Symptom.NothingBlinks => then.WhiteMargin!.Value.Value >= -Same && !then.IsSetLike(now),
+        Symptom.WashedOut => then.BrightestMargin!.Value.Value <= now.BrightestMargin!.Value.Value - 0.3 && then.WhiteMargin!.Value.Value >= -Same,
+        Symptom.EatenLegs => then.Uplight!.Value.Value <= now.Uplight!.Value.Value - 0.3 && then.WhiteMargin!.Value.Value >= -Same,
+        Symptom.HotSpot => (then.BrightestMargin! - then.WhiteMargin!).Value.Value < (now.BrightestMargin! - now.WhiteMargin!).Value.Value * 0.8,
+        Symptom.FrameMissing => then.Lights.Max(light => light.RecycleTime) < now.Lights.Max(light => light.RecycleTime) * 0.75,
+        Symptom.Smeared => then.Sharpness.SmearPixels < now.Sharpness.SmearPixels * 0.65,
+        Symptom.BackgroundShowsLit => then.BackgroundLevel!.Value.Value < now.BackgroundLevel!.Value.Value - 0.3,
+        Symptom.LensShadow => then.Framing.WorkingDistance > now.Framing.WorkingDistance,
+        Symptom.SubjectDark or Symptom.OutlineLost => then.Lights.Any(light => light.Power.Fraction > Before(now, light) * 1.1),
+        Symptom.SubjectBright or Symptom.FlashShows => then.Lights.Any(light => light.Power.Fraction < Before(now, light) / 1.1),
+        _ => true,
+    };
+
+    private static double Before(ExposurePlan now, LightPlan light) => now.Lights.Single(before => before.Place == light.Place).Power.Fraction;
+}
