@@ -15,8 +15,11 @@ public sealed record MotionBlurResult(MotionBlurPart Hand, MotionBlurPart Subjec
     /// <summary>Root mean square of the two, weighted by their light, in pixels [1].</summary>
     public double CombinedPixels => double.Hypot(double.Hypot(Hand.Counted, Subject.Counted), Flash.Counted);
 
-    /// <summary>The cause that adds most; the hand where nothing moves.</summary>
-    public MotionBlurPart Largest => Flash.Counted > Math.Max(Hand.Counted, Subject.Counted) ? Flash
-        : Subject.Counted > Hand.Counted ? Subject
+    /// <summary>Smear that takes detail away, in pixels [1]: a picture of little light over a sharp one does not.</summary>
+    public double TakenAwayPixels => double.Hypot(double.Hypot(Hand.TakenAway, Subject.TakenAway), Flash.TakenAway);
+
+    /// <summary>The cause that takes most away; the hand where nothing moves.</summary>
+    public MotionBlurPart Largest => Flash.TakenAway > Math.Max(Hand.TakenAway, Subject.TakenAway) ? Flash
+        : Subject.TakenAway > Hand.TakenAway ? Subject
         : Hand;
 }

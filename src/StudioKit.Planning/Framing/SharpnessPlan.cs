@@ -48,8 +48,8 @@ public sealed record SharpnessPlan
     /// <summary>Smear by hand, subject and flash, whether the shutter is the kit's or the plan's; each with its share of the light.</summary>
     public required MotionBlurResult Smear { get; init; }
 
-    /// <summary>Smear of the whole picture, each cause by its share of the light [pixels].</summary>
-    public double SmearPixels => Smear.CombinedPixels;
+    /// <summary>Smear that takes detail away, each cause by its share of the light [pixels]; the faint ghost of little light does not.</summary>
+    public double SmearPixels => Smear.TakenAwayPixels;
 
     /// <summary>The same, as long as it is at the subject.</summary>
     public Length SmearAtSubject => AtSubject(SmearPixels);

@@ -26,7 +26,7 @@ internal static class SharpnessPlanner
         var pitch = PixelScale.PixelPitch(kit.Camera.SensorWidth.Meters, kit.Camera.PixelsWide);
         var motion = Motion(kit, framing, exposed, subject, Length.FromMeters(pitch));
         var pixel = Length.FromMeters(PixelScale.AtSubject(pitch, m));
-        var smear = pixel * motion.CombinedPixels;
+        var smear = pixel * motion.TakenAwayPixels;
         var still = PixelScale.FinestDetail(pitch, m, effective);
         var slices = subject is null ? null : StackPlanner.Plan(kit, DepthOf(subject), total, exposed);
         var ends = subject is null ? null : SharpnessCurves.BlurOver(framing, exposed.Aperture, DepthOf(subject));

@@ -57,7 +57,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
         CardBlock.MadeFor => MadeFor(type),
         CardBlock.Flashes => Exposure.Lights.SelectMany(light => Flash(light, type)),
         CardBlock.Check => [new BoxedText("Check", TestStepText.Of(Exposure.TestSteps), type.Text)],
-        CardBlock.Remedies => Advice.Symptoms.Count == 0 ? [] : [new SymptomTable([.. Advice.Symptoms.Select(symptom => (AdviceText.Seen(symptom), AdviceText.Turn(Exposure, symptom)))], type.Text)],
+        CardBlock.Remedies => Advice.Symptoms.Count == 0 ? [] : [new SymptomTable([.. Advice.Symptoms.Select(symptom => (AdviceText.Seen(symptom), AdviceText.Turn(Exposure, symptom, inShort: true)))], type.Text)],
         CardBlock.LightBudget => Exposure.Lights.Count == 0 ? [] : [type.IsBrief ? BudgetInBrief(type) : Budget(type)],
         CardBlock.Sharpness => [new Paragraph(SharpnessText.Of(Exposure.Sharpness), type.Small)],
         CardBlock.Bracket => Exposure.Bracket.Count == 0 || Exposure.Lights.Count == 0 ? [] : [new Paragraph(Bracket(), type.Small)],

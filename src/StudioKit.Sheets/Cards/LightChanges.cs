@@ -27,10 +27,10 @@ internal static class LightChanges
     {
         var promise = step.Advice.Promise;
         var edge = promise.Verdict.Verdict == Verdict.AtTheEdge && !step.IsPlanned ? ", at the edge" : "";
-        var tripod = step.OnTripod is { } steady ? $"; {AdviceText.Of(now, steady)}" : "";
+        var tripod = step.OnTripod is { } steady ? $"; {AdviceText.Of(now, steady, inShort: true)}" : "";
         return step.IsPlanned ? $"this card{tripod}"
-            : promise.IsUsable ? AdviceText.Of(now, step.Advice) + edge + tripod
-            : step.OnTripod is { } only ? AdviceText.Of(now, only)
+            : promise.IsUsable ? AdviceText.Of(now, step.Advice, inShort: true) + edge + tripod
+            : step.OnTripod is { } only ? AdviceText.Of(now, only, inShort: true)
             : step.Shade is { } shade ? $"shade by {shade.Nominal.TrimStart('+')} stops"
             : VerdictText.Missed(promise);
     }

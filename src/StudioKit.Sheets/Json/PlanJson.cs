@@ -161,7 +161,8 @@ public static class PlanJson
             .Number("pixels", part.Pixels)
             .Micrometres("atSubject", sharpness.AtSubject(part.Pixels))
             .Number("lightShare", part.LightShare)
-            .Number("countedPixels", part.Counted));
+            .Number("countedPixels", part.Counted)
+            .Number("takenAwayPixels", part.TakenAway));
 
     private static void WriteSharpness(JsonReport json, SharpnessPlan sharpness) => json
         .Millimetres("depthOfField", sharpness.DepthOfField)

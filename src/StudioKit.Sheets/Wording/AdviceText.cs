@@ -20,20 +20,22 @@ public static class AdviceText
     /// <summary>What to turn against it.</summary>
     /// <param name="now">The exposure as it is set.</param>
     /// <param name="symptom">What is seen, and the advice.</param>
-    public static string Turn(ExposurePlan now, SymptomAdvice symptom)
+    /// <param name="inShort">Powers as one fraction, where room is short.</param>
+    public static string Turn(ExposurePlan now, SymptomAdvice symptom, bool inShort = false)
     {
         ArgumentNullException.ThrowIfNull(now);
         ArgumentNullException.ThrowIfNull(symptom);
         var turn = symptom.TurnsPolariser ? "turn the polariser until it goes"
             : symptom.Advice is null ? "nothing in the kit helps at this framing"
-            : Of(now, symptom.Advice);
+            : Of(now, symptom.Advice, inShort);
         return string.Concat(Before(now, symptom), turn, Room(symptom));
     }
 
     /// <summary>What to move and set.</summary>
     /// <param name="now">The exposure as it is set.</param>
     /// <param name="advice">The advice.</param>
-    public static string Of(ExposurePlan now, Advice advice)
+    /// <param name="inShort">Powers as one fraction, where room is short.</param>
+    public static string Of(ExposurePlan now, Advice advice, bool inShort = false)
     {
         ArgumentNullException.ThrowIfNull(now);
         ArgumentNullException.ThrowIfNull(advice);
@@ -42,7 +44,7 @@ public static class AdviceText
             return $"take the card {advice.Promise.Framing.Name}: glass to subject {PlanFormat.Millimetres(advice.Promise.Framing.WorkingDistance)}";
         }
 
-        return string.Join("; ", advice.Changes.Select(change => Moved(now, change)).OfType<string>().Concat(Set(now, advice.Promise)));
+        return string.Join("; ", advice.Changes.Select(change => Moved(now, change)).OfType<string>().Concat(Set(now, advice.Promise, inShort)));
     }
 
     // Before anything is turned: what no plan can see.
@@ -78,7 +80,7 @@ public static class AdviceText
     private static string Moved(LightPlan? light, KitChange.Move move) =>
         $"{(light is null ? "flash" : Name(light))} {(light is not null && move.Distance < light.Distance ? "nearer" : "further off")}, to {PlanFormat.Centimetres(move.Distance)}";
 
-    private static IEnumerable<string> Set(ExposurePlan now, ExposurePlan then)
+    private static IEnumerable<string> Set(ExposurePlan now, ExposurePlan then, bool inShort)
     {
         if (then.Aperture != now.Aperture)
         {
@@ -97,7 +99,7 @@ public static class AdviceText
 
         foreach (var light in then.Lights.Where(light => now.Lights.FirstOrDefault(before => before.Place == light.Place)?.Power != light.Power))
         {
-            yield return $"{Name(light)} to {light.PowerText}";
+            yield return $"{Name(light)} to {(inShort ? light.PowerMark : light.PowerText)}";
         }
     }
 

@@ -108,4 +108,24 @@ public sealed class MotionBlurTests
 
     private static double SecondMoment(double length) =>
         Enumerable.Range(0, 1000).Average(i => Math.Pow(length * (((i + 0.5) / 1000) - 0.5), 2));
+
+    // Rayleigh's criterion leaves a dip of 26 % between two points (Born and Wolf, 8.6.2): a picture of a fifth of the light cannot fill it.
+    [Fact]
+    public void A_faint_ghost_over_a_sharp_picture_takes_no_detail_away()
+    {
+        var flash = new MotionBlurPart(MotionBlurKind.Flash, 2, 0.8);
+        var ghost = new MotionBlurResult(new MotionBlurPart(MotionBlurKind.Hand, 60, 0.2), new MotionBlurPart(MotionBlurKind.Subject, 30, 0.2), flash);
+
+        ghost.TakenAwayPixels.Should().BeLessThanOrEqualTo(2);
+        ghost.Largest.Should().Be(flash);
+    }
+
+    [Fact]
+    public void A_picture_of_ambient_light_alone_loses_what_it_smears()
+    {
+        var dusk = new MotionBlurResult(new MotionBlurPart(MotionBlurKind.Hand, 3, 1), new MotionBlurPart(MotionBlurKind.Subject, 4, 1), new MotionBlurPart(MotionBlurKind.Flash, 9, 0));
+
+        dusk.TakenAwayPixels.Should().BeApproximately(5, 1e-12);
+        dusk.Largest.Kind.Should().Be(MotionBlurKind.Subject);
+    }
 }

@@ -106,7 +106,7 @@ public sealed class SetUpTermsTests
     {
         var exposure = HandKitPlan(Dark().Replace("background-distance: 5 m", $"background-distance: {distance}", StringComparison.Ordinal));
 
-        exposure.IsUsable.Should().Be(works);
+        (exposure.Verdict.Verdict == Verdict.Works).Should().Be(works);
     }
 
     // Smear within 1/1500 of the diagonal, 43.27/1500 = 28.8 µm: at half life size and 600 mm/s no flash may burn longer than 96 µs.
