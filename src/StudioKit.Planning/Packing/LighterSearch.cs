@@ -76,13 +76,13 @@ internal sealed class LighterSearch(Func<KitSpec, Plan> again)
             : null;
     }
 
-    private static IEnumerable<string> Working(Plan plan) => plan.Exposures.Where(exposure => exposure.Works).Select(exposure => $"{exposure.SetUp}, {exposure.Framing.Name}");
+    private static IEnumerable<string> Working(Plan plan) => plan.Exposures.Where(exposure => exposure.IsUsable).Select(exposure => $"{exposure.SetUp}, {exposure.Framing.Name}");
 
     private static HashSet<PlanCheckKind> Failing(Plan plan) => [.. PlanStages.Checks(plan).Where(check => !check.Passed).Select(check => check.Kind).Except(OfTheLoad)];
 
     private static Stops? Margin(Plan plan)
     {
-        var margins = plan.Exposures.Where(exposure => exposure.Works).Select(exposure => exposure.WhiteMargin).OfType<Stops>().ToList();
+        var margins = plan.Exposures.Where(exposure => exposure.IsUsable).Select(exposure => exposure.WhiteMargin).OfType<Stops>().ToList();
         return margins.Count == 0 ? null : margins.MinBy(margin => margin.Value);
     }
 
