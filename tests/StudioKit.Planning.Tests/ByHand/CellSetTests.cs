@@ -54,7 +54,7 @@ public sealed class CellSetTests
             one: $"{Cell}, spare-sets: 0", panel: "width: 400 mm, depth: 400 mm");
 
         var use = plan.Session!.Flashes.Single(use => use.Flash == "one");
-        plan.Exposures.Single().Lights.Single(light => light.Flash == "one").Power!.Value.Fraction.Should().BeLessThan(80.0 / (44 * 30));
+        plan.Exposures.Single().Lights.Single(light => light.Flash == "one").Power.Fraction.Should().BeLessThan(80.0 / (44 * 30));
         Card(plan).Should().Be(1280);
         use.FlashesCarried.Should().Be(1280);
         use.Enough.Should().Be(enough);

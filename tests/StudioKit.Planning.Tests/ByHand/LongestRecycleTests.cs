@@ -30,10 +30,10 @@ public sealed class LongestRecycleTests
             "- {flash: one, role: below, distance: 45 cm}", "- {flash: two, role: below, distance: 45 cm}\n      - {flash: one, role: below, distance: 45 cm}", StringComparison.Ordinal);
         var (free, held) = (Only(beside), Only(Within(2) + beside));
 
-        free.Lights.Single(light => light.Flash == "one").RecycleTime!.Value.Seconds.Should().BeGreaterThan(2, "the example must show the case that it stands for");
-        held.Works.Should().BeTrue();
-        held.Lights.Single(light => light.Flash == "one").RecycleTime!.Value.Seconds.Should().BeLessThanOrEqualTo(2 + 1e-9);
-        held.Lights.Where(light => light.Role == Kits.SetUps.LightRole.Below).Should().OnlyContain(light => light.Power!.Value.Fraction <= (2 / 40.0) + 1e-9);
+        free.Lights.Single(light => light.Flash == "one").RecycleTime.Seconds.Should().BeGreaterThan(2, "the example must show the case that it stands for");
+        held.IsUsable.Should().BeTrue();
+        held.Lights.Single(light => light.Flash == "one").RecycleTime.Seconds.Should().BeLessThanOrEqualTo(2 + 1e-9);
+        held.Lights.Where(light => light.Role == Kits.SetUps.LightRole.Below).Should().OnlyContain(light => light.Power.Fraction <= (2 / 40.0) + 1e-9);
     }
 
     [Fact]

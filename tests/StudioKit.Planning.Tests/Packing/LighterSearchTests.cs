@@ -102,7 +102,7 @@ public sealed class LighterSearchTests
         Essential = false,
     };
 
-    private static IEnumerable<string> Working(Plan plan) => plan.Exposures.Where(exposure => exposure.Works).Select(exposure => $"{exposure.SetUp}, {exposure.Framing.Name}");
+    private static IEnumerable<string> Working(Plan plan) => plan.Exposures.Where(exposure => exposure.IsUsable).Select(exposure => $"{exposure.SetUp}, {exposure.Framing.Name}");
 
-    private static double Margin(Plan plan) => plan.Exposures.Where(exposure => exposure is { Works: true, WhiteMargin: not null }).Min(exposure => exposure.WhiteMargin!.Value.Value);
+    private static double Margin(Plan plan) => plan.Exposures.Where(exposure => exposure is { IsUsable: true, WhiteMargin: not null }).Min(exposure => exposure.WhiteMargin!.Value.Value);
 }
