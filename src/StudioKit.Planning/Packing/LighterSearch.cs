@@ -99,7 +99,7 @@ internal sealed class LighterSearch(Func<KitSpec, Plan> again)
         : Enumerable.Range(0, PanelSizes)
             .Select(i => new LighterChange.SmallerPanel(Between(plan.Panel.RequiredWidth, plan.Panel.Width, i), Between(plan.Panel.RequiredDepth, plan.Panel.Depth, i)))
             .Where(change => change.Width < plan.Panel.Width || change.Depth < plan.Panel.Depth)
-            .Where(change => Bears(plan, change));
+            .Where(change => Bears(plan, change) && TakesFlashes(plan, change));
 
     private static Length Between(Length needed, Length given, int step) => needed >= given
         ? given
@@ -115,6 +115,14 @@ internal sealed class LighterSearch(Func<KitSpec, Plan> again)
         .Where(thickness => thickness < plan.Kit.Panel.Thickness)
         .Select(thickness => new LighterChange.ThinnerSheet(thickness))
         .Where(change => Bears(plan, change));
+
+    private static bool TakesFlashes(Plan plan, LighterChange change)
+    {
+        var kit = change.Of(plan.Kit);
+        var panel = PlanStages.Panel(kit, plan.PlannedFramings);
+        var (design, frame) = FramePlanner.Generate(kit, panel);
+        return LowerFlashes.Placed(kit, panel, design, frame).Count(flash => flash.Fault is not null) <= plan.Frame!.LowerFlashes.Count(flash => flash.Fault is not null);
+    }
 
     private static double PerMetre(Kits.Studio.PipeSpec pipe) => PipeMass.PerMetre(FrameDesign.PipeOf(pipe));
 

@@ -1,3 +1,4 @@
+using StudioKit.Kits;
 using StudioKit.Planning.Packing;
 using StudioKit.Planning.Tests.ByHand;
 using UnitsNet;
@@ -60,6 +61,18 @@ public sealed class LighterSearchTests
         home.Lost.Should().BeEmpty();
         home.Left.Should().NotContain(plan.Pack.Items.Where(item => item.Part is not null).Select(item => item.Name));
         home.Reached.Should().BeTrue();
+    }
+
+    /// <summary>1.6 kg come off the fen's kit of 13 kg, frame, panel and skirts kept: by a panel that its flash still fits under, a lighter pipe, spare cells and idle lenses.</summary>
+    [Fact]
+    public void A_kit_for_two_comes_down_by_an_eighth_and_loses_no_framing()
+    {
+        var kit = KitText.Demo("fen-edge.yaml").Kit;
+        var home = KitPlanner.Plan(new KitReadResult(kit with { Pack = kit.Pack with { TargetMass = Mass.FromKilograms(11.6) } }, [], [], new())).Pack.LeaveAtHome!;
+
+        home.Reached.Should().BeTrue();
+        home.Lost.Should().BeEmpty();
+        home.Lighter.Should().Contain(step => step.Change is LighterChange.SmallerPanel).And.OnlyContain(step => step.Lost.Count == 0);
     }
 
     /// <summary>Two exposures that need no panel go before one that does, though that leaves more behind.</summary>

@@ -21,6 +21,7 @@ public sealed class PlanSessionTests
         ("head: 72 mm x 42 mm", "head: 72 mm x 42 mm\n    zoom: 50 mm"),
         ("power-step: third", "power-step: whole"),
         ("head: 70 mm x 40 mm", "head: 60 mm x 50 mm"),
+        ("head: 70 mm x 40 mm", "body: 240 mm x 90 mm x 60 mm"),
         ("full-power-duration: 1/300 s", "full-power-duration: 1/200 s"),
         ("recycle-time: 3 s", "recycle-time: 9 s"),
         ("flashes-per-set: 150", "flashes-per-set: 15"),
