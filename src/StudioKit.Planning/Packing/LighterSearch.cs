@@ -120,7 +120,7 @@ internal sealed class LighterSearch(Func<KitSpec, Plan> again)
     {
         var kit = change.Of(plan.Kit);
         var panel = PlanStages.Panel(kit, plan.PlannedFramings);
-        var (design, frame) = FramePlanner.Generate(kit, panel);
+        var (design, frame) = FramePlanner.Geometry(kit, panel);
         return LowerFlashes.Placed(kit, panel, design, frame).Count(flash => flash.Fault is not null) <= plan.Frame!.LowerFlashes.Count(flash => flash.Fault is not null);
     }
 
