@@ -93,6 +93,7 @@ public static class PlanJson
         json.Text("setUp", exposure.SetUp)
             .Text("kind", MemberText.Of(exposure.Kind))
             .Text("framing", exposure.Framing.Name)
+            .Flag("works", exposure.IsUsable)
             .Section("verdict", () => VerdictJson.Write(json, exposure))
             .Text("aperture", exposure.Aperture.Nominal)
             .Number("fNumber", exposure.Aperture.Value)

@@ -123,7 +123,7 @@ public sealed partial class PlanCommandTests
         Names(root.GetProperty("framings")[0]).Should().Contain(["name", "lens", "magnification", "reached", "workingDistanceMm", "fieldWidthMm"]);
         var exposure = root.GetProperty("exposures")[0];
         Names(exposure).Should().Contain([
-            "setUp", "framing", "works", "fNumber", "shutterS", "isoSpeed", "whiteMarginStops", "ambientEv100", "uncertaintyStops", "bracketStops",
+            "setUp", "framing", "works", "verdict", "advice", "fNumber", "shutterS", "isoSpeed", "whiteMarginStops", "ambientEv100", "uncertaintyStops", "bracketStops",
             "lights", "sharpness", "sharpnessCurve"]);
         Names(exposure.GetProperty("lights")[0]).Should().Contain(["flash", "role", "power", "powerFraction", "distanceMm", "uncertaintyStops", "lightBudget"]);
         Names(exposure.GetProperty("lights")[0].GetProperty("lightBudget")[0]).Should().Equal("item", "stops", "uncertaintyStops", "detail", "source");
@@ -157,7 +157,7 @@ public sealed partial class PlanCommandTests
         {
             Root(CommandRun.Once("plan", Repository.Kit(kit), "--json")).GetProperty("exposures").EnumerateArray()
                 .Where(exposure => !exposure.GetProperty("works").GetBoolean())
-                .Select(exposure => $"{kit}: {exposure.GetProperty("setUp")} {exposure.GetProperty("framing")}: {exposure.GetProperty("bindingLimit")}")
+                .Select(exposure => $"{kit}: {exposure.GetProperty("setUp")} {exposure.GetProperty("framing")}: {exposure.GetProperty("verdict")}")
                 .Should().BeEmpty();
         }
     }
@@ -218,7 +218,7 @@ public sealed partial class PlanCommandTests
     [Fact]
     public void Every_number_of_an_explanation_carries_its_unit()
     {
-        var output = CommandRun.Once("plan", Repository.Kit("fen-edge.yaml"), "--why", Framing, "--set-up", "dusk").Output;
+        var output = CommandRun.Once("plan", Repository.Kit("fen-edge.yaml"), "--why", Framing, "--set-up", "black").Output;
 
         // Notes below the tables are sentences; a number in one must not stand bare before a full stop or comma.
         var notes = output.Split('\n').Where(line => line.StartsWith("Ambient", StringComparison.Ordinal) || line.StartsWith("The whole", StringComparison.Ordinal)).ToList();

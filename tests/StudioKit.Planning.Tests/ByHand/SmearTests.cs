@@ -19,7 +19,8 @@ public sealed class SmearTests
         var daylight = Math.Pow(2, exposure.AmbientLevel.Value);
         var share = daylight / (daylight + Math.Pow(2, exposure.Lights.Single().Budget.Total.Value));
         sharpness.Smear.Hand.Pixels.Should().BeApproximately(hand, 1e-6);
-        sharpness.SmearPixels.Should().BeApproximately(hand * Math.Sqrt(share), 0.02 * hand, "the flash is over in a thousandth of the time");
+        // A picture of a fifth of the light is a ghost over a sharp one; what goes beyond that takes detail away.
+        sharpness.SmearPixels.Should().BeApproximately(hand * Math.Sqrt((share - 0.2) / 0.8), 0.02 * hand, "the flash is over in a thousandth of the time");
         sharpness.SmearAtSubject.Micrometers.Should().BeApproximately(sharpness.SmearPixels * 6 / 0.5, 1e-6);
     }
 

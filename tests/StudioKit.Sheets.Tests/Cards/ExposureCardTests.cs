@@ -101,11 +101,11 @@ public sealed class ExposureCardTests
     }
 
     [Fact]
-    public void The_back_holds_budget_depth_detail_bracket_distances_and_rule()
+    public void The_back_holds_other_light_other_distances_bracket_detail_and_rule()
     {
         var texts = Texts(Make(White, "A6").Card.Back!);
 
-        texts.Should().Contain(["Below: light budget", "Above: light budget", "Depth of field 1.84 mm. Finest detail 21.5 µm (two points apart, Rayleigh).", "1/25", "22.5", "mm", "140"]);
+        texts.Should().Contain(["Meter at f/16, ISO 500", "this card", "Depth of field 1.84 mm. Finest detail 21.5 µm (two points apart, Rayleigh).", "1/25", "22.5", "mm", "140"]);
         texts.Should().Contain(text => text.StartsWith("Bracket, stops of power: +1/3, −1/3.", StringComparison.Ordinal)).And.NotContain("too far");
     }
 

@@ -10,7 +10,6 @@ public sealed class SettingsCodeTests
     /// <remarks>Read back from the finished PDF by two libraries that are not ours: PdfPig for the marks, ZXing for the code.</remarks>
     [Theory]
     [InlineData("A6")]
-    [InlineData("3x5in")]
     [InlineData("ID-1")]
     public void The_code_of_a_printed_card_decodes_to_its_settings(string template)
     {
