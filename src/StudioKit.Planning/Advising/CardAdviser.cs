@@ -34,6 +34,7 @@ internal sealed class CardAdviser(Replanner replanner, ExposurePlan now, IReadOn
     private SymptomAdvice Of(SymptomRule rule) => new(rule.Seen, rule.Instead is { } other ? new Advice([], other) : First(rule))
     {
         Room = rule.Room,
+        Wait = rule.Wait,
         TurnsPolariser = rule.TurnsPolariser,
     };
 
@@ -50,5 +51,5 @@ internal sealed class CardAdviser(Replanner replanner, ExposurePlan now, IReadOn
     private bool IsNoWorse(ExposurePlan promise) => promise.Verdict.Verdict <= now.Verdict.Verdict;
 
     // Where neither a turn nor a limit can be told, there is nothing to say.
-    private static bool Helps(SymptomAdvice symptom) => symptom.Advice is not null || symptom.TurnsPolariser || symptom.Room is not null;
+    private static bool Helps(SymptomAdvice symptom) => symptom.Advice is not null || symptom.TurnsPolariser || symptom.Room is not null || symptom.Wait is not null;
 }

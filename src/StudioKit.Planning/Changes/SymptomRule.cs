@@ -1,5 +1,6 @@
 using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
+using UnitsNet;
 
 namespace StudioKit.Planning.Changes;
 
@@ -11,6 +12,9 @@ internal sealed record SymptomRule(Symptom Seen, IEnumerable<ValueList<KitChange
 {
     /// <summary>How far one can go that way before something else goes wrong; none where nothing is in the way.</summary>
     public Stops? Room { get; init; }
+
+    /// <summary>How long to wait between frames; none where waiting is no help.</summary>
+    public Duration? Wait { get; init; }
 
     /// <summary>The same exposure taken with another lens of the set-up, where that is what helps.</summary>
     public ExposurePlan? Instead { get; init; }

@@ -32,7 +32,10 @@ internal static class CommonSymptoms
                 [new KitChange.Iso(setUp.Name, new IsoSpeed(now.Iso.Value * OneStop.Ratio))],
                 [new KitChange.Move(setUp.Name, slowest.Place, Nearer(slowest.Distance))],
             ],
-            changed => Wait(changed) <= Wait(now) * ShorterWait);
+            changed => Wait(changed) <= Wait(now) * ShorterWait)
+        {
+            Wait = slowest.RecycleTime,
+        };
     }
 
     /// <summary>Smear: less of it by a shorter shutter, less ambient light, a weaker and so shorter flash, or a tripod.</summary>

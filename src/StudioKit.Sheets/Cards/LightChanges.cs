@@ -31,7 +31,7 @@ internal static class LightChanges
         return step.IsPlanned ? $"this card{tripod}"
             : promise.IsUsable ? AdviceText.Of(now, step.Advice, inShort: true) + edge + tripod
             : step.OnTripod is { } only ? AdviceText.Of(now, only, inShort: true)
-            : step.Shade is { } shade ? $"shade by {shade.Nominal.TrimStart('+')} stops"
-            : VerdictText.Missed(promise);
+            : step.Shade is { } shade ? $"shade by {AdviceText.Amount(shade)}"
+            : promise.Verdict.Binding is { } limit ? LimitText.Of(limit) : "";
     }
 }

@@ -12,7 +12,7 @@ internal static class AdviceJson
     public static void Write(JsonReport json, ExposurePlan now, CardAdvice advice) => json
         .List("symptoms", advice.Symptoms, symptom =>
         {
-            json.Text("seen", MemberText.Of(symptom.Seen)).Text("turn", AdviceText.Turn(now, symptom)).Stops("room", symptom.Room);
+            json.Text("seen", MemberText.Of(symptom.Seen)).Text("turn", AdviceText.Turn(now, symptom)).Stops("room", symptom.Room).Number("waitS", symptom.Wait?.Seconds);
             WriteOptional(json, now, symptom.Advice);
         })
         .List("whenLightChanges", advice.WhenLightChanges, step =>

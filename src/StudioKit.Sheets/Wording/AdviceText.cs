@@ -26,9 +26,9 @@ public static class AdviceText
         ArgumentNullException.ThrowIfNull(now);
         ArgumentNullException.ThrowIfNull(symptom);
         var turn = symptom.TurnsPolariser ? "turn the polariser until it goes"
-            : symptom.Advice is null ? "nothing in the kit helps at this framing"
-            : Of(now, symptom.Advice, inShort);
-        return string.Concat(Before(now, symptom), turn, Room(symptom));
+            : symptom.Advice is not null ? (symptom.Wait is null ? "" : "; or ") + Of(now, symptom.Advice, inShort)
+            : symptom.Wait is null ? "nothing in the kit helps at this framing" : "";
+        return string.Concat(Before(symptom), turn, Room(symptom));
     }
 
     /// <summary>What to move and set.</summary>
@@ -48,10 +48,10 @@ public static class AdviceText
     }
 
     // Before anything is turned: what no plan can see.
-    private static string Before(ExposurePlan now, SymptomAdvice symptom) => symptom.Seen switch
+    private static string Before(SymptomAdvice symptom) => symptom switch
     {
-        Symptom.NothingBlinks => "is the flash below on, charged and triggered? Then ",
-        Symptom.FrameMissing => $"wait {PlanFormat.Wait(now.Lights.Max(light => light.RecycleTime))} between frames; or ",
+        { Wait: { } wait } => $"wait {PlanFormat.Wait(wait)} between frames",
+        { Seen: Symptom.NothingBlinks } => "is the flash below on, charged and triggered? Then ",
         _ => "",
     };
 
@@ -63,7 +63,8 @@ public static class AdviceText
         _ => $"; room {Amount(symptom.Room.Value)} before corners go grey",
     };
 
-    private static string Amount(Stops room) => $"{room.Nominal.TrimStart('+')} stop";
+    /// <summary>An amount of light without a sign, e.g. <c>2 stops</c>.</summary>
+    public static string Amount(Stops amount) => $"{amount.Nominal.TrimStart('+')} {(amount.Value > 1 ? "stops" : "stop")}";
 
     private static string? Moved(ExposurePlan now, KitChange change) => change switch
     {

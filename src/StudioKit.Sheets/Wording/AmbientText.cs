@@ -18,6 +18,6 @@ public static class AmbientText
 
     /// <summary>A published scene as bright, e.g. <c>open shade</c>; none where the table has none.</summary>
     public static string? Scene(ExposureValue light) => SceneLightTable.All
-        .Where(scene => scene.Lowest.AtIso100 <= light.AtIso100 && light.AtIso100 <= scene.Highest.AtIso100)
+        .Where(scene => scene.IsOutdoorGround && scene.Lowest.AtIso100 <= light.AtIso100 && light.AtIso100 <= scene.Highest.AtIso100)
         .MinBy(scene => Math.Abs(scene.Typical.AtIso100 - light.AtIso100))?.Scene;
 }

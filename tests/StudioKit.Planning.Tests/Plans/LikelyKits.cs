@@ -26,6 +26,11 @@ internal static class LikelyKits
         from ambient in Gen.Double[4, 13]
         from fill in Gen.Double[-2, 0]
         from reflecting in Gen.Frequency((1, Gen.Const(true)), (3, Gen.Const(false)))
+        from bag in Gen.OneOf<ValueList<FilterSpec>>(Gen.Const<ValueList<FilterSpec>>([]), Gen.Const<ValueList<FilterSpec>>([Polariser]), Gen.Const<ValueList<FilterSpec>>([Polariser, Grey]))
+        from wears in Gen.Bool
+        from step in Gen.Enum<PowerStep>()
+        from lowest in Gen.OneOf(Gen.Const(1.0 / 16), Gen.Const(1.0 / 128))
+        from speed in Gen.OneOf(Gen.Const(0.0), Gen.Const(2.0), Gen.Const(15.0))
         from sync in Gen.OneOf(Gen.Const(1.0 / 160), Gen.Const(1.0 / 250))
         select new KitSpec
         {
@@ -39,11 +44,12 @@ internal static class LikelyKits
                 HighestIso = new IsoSpeed(6400),
             },
             Lenses = [new LensSpec { Name = "lens", FocalLength = Length.FromMillimeters(100), LargestMagnification = new Magnification(1.5), Magnifications = [new Magnification(magnification)] }],
-            Flashes = [Flash("one", guideNumber), Flash("two", guideNumber)],
+            Accessories = new AccessoriesSpec { Filters = bag },
+            Flashes = [Flash("one", guideNumber, step, lowest), Flash("two", guideNumber, step, lowest)],
             // How often light goes to and fro under the sheet is nothing to the limits, and costs nearly all of the time: a few such kits will do.
             Panel = reflecting ? new PanelSpec() : new PanelSpec { UndersideReflectance = 0 },
             Site = reflecting ? new SiteSpec() : new SiteSpec { GroundReflectance = 0 },
-            Subjects = [new SubjectSpec { Name = "moth", Group = SubjectGroup.FlyingInsects, Length = Length.FromMillimeters(20) }],
+            Subjects = [new SubjectSpec { Name = "moth", Group = SubjectGroup.FlyingInsects, Length = Length.FromMillimeters(20), Speed = Speed.FromMillimetersPerSecond(speed) }],
             SetUps = [new SetUpSpec
             {
                 Name = "set-up",
@@ -54,10 +60,16 @@ internal static class LikelyKits
                 FillLevel = new Stops(fill),
                 BackgroundDistance = Length.FromMeters(3),
                 Lights = Lights(kind, Length.FromMeters(distance)),
+                Filter = wears && bag.Count > 0 ? bag[0].Name : null,
             }],
         };
 
-    private static FlashSpec Flash(string name, double guideNumber) => new() { Name = name, GuideNumber = new GuideNumber(Length.FromMeters(guideNumber)) };
+    private static FilterSpec Polariser => new() { Name = "polariser", Kind = FilterKind.Polariser, Loss = new Stops(1.5) };
+
+    private static FilterSpec Grey => new() { Name = "grey", Kind = FilterKind.NeutralDensity, Loss = new Stops(3) };
+
+    private static FlashSpec Flash(string name, double guideNumber, PowerStep step, double lowest) =>
+        new() { Name = name, GuideNumber = new GuideNumber(Length.FromMeters(guideNumber)), PowerStep = step, LowestPower = new FlashPower(lowest) };
 
     private static ValueList<LightSpec> Lights(SetUpKind kind, Length distance) => kind switch
     {

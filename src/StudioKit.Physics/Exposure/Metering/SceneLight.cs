@@ -9,6 +9,9 @@ namespace StudioKit.Physics.Exposure.Metering;
 public sealed record SceneLight(
     string Scene, ExposureValue Lowest, ExposureValue Highest, string SourceKey, string SourceLocator)
 {
+    /// <summary>Whether it is outdoor ground, on which a subject may stand, and neither sky nor room.</summary>
+    public bool IsOutdoorGround { get; init; }
+
     /// <summary>Middle of the range.</summary>
     public ExposureValue Typical => new((Lowest.AtIso100 + Highest.AtIso100) / 2);
 }

@@ -28,8 +28,8 @@ public static class SceneLightTable
 
     private static SceneLight Parse(string line)
     {
-        var cells = line.Split(',', 5);
-        return new SceneLight(cells[0], Value(cells[1]), Value(cells[2]), cells[3], cells[4].Trim());
+        var cells = line.Split(',', 6);
+        return new SceneLight(cells[0], Value(cells[2]), Value(cells[3]), cells[4], cells[5].Trim()) { IsOutdoorGround = cells[1] == "ground" };
     }
 
     private static ExposureValue Value(string cell) => new(double.Parse(cell, CultureInfo.InvariantCulture));
