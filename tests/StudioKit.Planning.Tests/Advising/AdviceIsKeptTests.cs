@@ -15,7 +15,7 @@ public sealed class AdviceIsKeptTests(ITestOutputHelper output)
     private const double Same = 1e-6;
 
     // All two hundred and more of a night: STUDIOKIT_RANDOM_KITS=200.
-    private static readonly int Kits = int.TryParse(Environment.GetEnvironmentVariable("STUDIOKIT_RANDOM_KITS"), CultureInfo.InvariantCulture, out var kits) ? kits : 12;
+    private static readonly int Kits = int.TryParse(Environment.GetEnvironmentVariable("STUDIOKIT_RANDOM_KITS"), CultureInfo.InvariantCulture, out var kits) ? kits : 30;
 
     [Theory]
     [InlineData("fen-edge.yaml")]
