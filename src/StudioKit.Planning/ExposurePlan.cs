@@ -1,4 +1,5 @@
 using StudioKit.Kits.SetUps;
+using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning.Framing;
 using UnitsNet;
@@ -85,6 +86,9 @@ public sealed record ExposurePlan
 
     /// <summary>Whether it works, what it misses, and how likely the first frame is right.</summary>
     public required ExposureVerdict Verdict { get; init; }
+
+    /// <summary>What it may spoil although it works.</summary>
+    public ValueList<ExposureWarning> Warnings { get; init; } = [];
 
     /// <summary>Whether it works, if only at the edge.</summary>
     public bool IsUsable => Verdict.Verdict != Planning.Verdict.DoesNotWork;

@@ -32,7 +32,12 @@ internal static class KitText
     public static Plan Demo(string name) => Demos.GetOrAdd(name, demo => new Lazy<Plan>(() => PlanDemo(demo))).Value;
 
     /// <summary>A demo kit as it is read.</summary>
-    public static KitReadResult DemoRead(string name)
+    public static KitReadResult DemoRead(string name) => KitReader.Read(PathOf(name));
+
+    /// <summary>A demo kit as it is written.</summary>
+    public static string DemoText(string name) => File.ReadAllText(PathOf(name));
+
+    private static string PathOf(string name)
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
         while (!File.Exists(Path.Combine(folder.FullName, "StudioKit.sln")))
@@ -40,7 +45,7 @@ internal static class KitText
             folder = folder.Parent ?? throw new InvalidOperationException("The tests run outside the repository.");
         }
 
-        return KitReader.Read(Path.Combine(folder.FullName, "kits", name));
+        return Path.Combine(folder.FullName, "kits", name);
     }
 
     private static Plan PlanDemo(string name) => KitPlanner.Plan(DemoRead(name));

@@ -90,7 +90,7 @@ internal sealed class LightCommand
 
         foreach (var light in lights)
         {
-            PanelLightTables.Write(light, _host);
+            PanelLightTables.Write(plan, light, _host);
         }
 
         foreach (var placement in placements)

@@ -1,6 +1,7 @@
 using Spectre.Console;
 using StudioKit.Planning;
 using StudioKit.Planning.Studio.Lights;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Cli.Tables;
 
@@ -10,18 +11,23 @@ internal static class PanelLightTables
     private const int MapColumns = 9;
     private const int MapRows = 7;
 
-    public static void Write(PanelLightPlan light, CommandHost host)
+    public static void Write(Plan plan, PanelLightPlan light, CommandHost host)
     {
         var console = TableConsole.For(host);
         WriteFlashes(console, light);
         if (light.Framings.Count > 0)
         {
             WriteFramings(console, light);
+            TableConsole.Notes(console, Warnings(plan, light));
             WriteMap(console, light, light.Hardest!);
         }
 
         TableConsole.Notes(console, light.Caveats);
     }
+
+    private static IEnumerable<string> Warnings(Plan plan, PanelLightPlan light) => plan.Exposures
+        .Where(exposure => exposure.SetUp == light.SetUp)
+        .SelectMany(exposure => WarningText.Of(exposure, plan.Advice).Select(text => $"{exposure.Framing.Name}: {text}"));
 
     private static void WriteFlashes(IAnsiConsole console, PanelLightPlan light)
     {

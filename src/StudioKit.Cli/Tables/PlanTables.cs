@@ -105,6 +105,7 @@ internal static class PlanTables
 
         console.Write(table);
         TableConsole.Notes(console, exposures.Where(exposure => exposure.Verdict.Verdict != Verdict.Works).SelectMany(exposure => NotQuite(exposure, advice)));
+        TableConsole.Notes(console, exposures.SelectMany(exposure => WarningText.Of(exposure, advice).Select(text => $"{exposure.Framing.Name}: {text}")));
         TableConsole.Notes(console, exposures.SelectMany(exposure => exposure.Caveats).Where(said.Add));
     }
 

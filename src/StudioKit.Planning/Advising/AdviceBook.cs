@@ -1,3 +1,5 @@
+using StudioKit.Planning.Changes;
+
 namespace StudioKit.Planning.Advising;
 
 /// <summary>The advice of a plan, worked out for a card when somebody asks for it.</summary>
@@ -32,6 +34,20 @@ public sealed class AdviceBook
             }
 
             return advice;
+        }
+    }
+
+    /// <summary>What helps against one symptom, without the rest of the exposure's advice; none where the card has no advice against it.</summary>
+    /// <param name="exposure">The exposure.</param>
+    /// <param name="seen">The symptom.</param>
+    public SymptomAdvice? Against(ExposurePlan exposure, Symptom seen)
+    {
+        ArgumentNullException.ThrowIfNull(exposure);
+        lock (_kept)
+        {
+            return _kept.TryGetValue((exposure.SetUp, exposure.Framing.Name), out var advice) ? advice.Symptoms.FirstOrDefault(symptom => symptom.Seen == seen)
+                : _replanner is null ? null
+                : new CardAdviser(_replanner, exposure, _exposures).Against(seen);
         }
     }
 

@@ -17,6 +17,9 @@ internal sealed class CardAdviser(Replanner replanner, ExposurePlan now, IReadOn
         Mending = [.. Mending()],
     };
 
+    /// <summary>What helps against one symptom; none where there is no advice against it.</summary>
+    public SymptomAdvice? Against(Symptom seen) => now.IsUsable ? Rules().Where(rule => rule.Seen == seen).Select(Of).FirstOrDefault(Helps) : null;
+
     /// <summary>Changes that make it work.</summary>
     public IReadOnlyList<Advice> Mending() => now.Verdict.Verdict == Verdict.Works ? [] : new MendingLadders(replanner, now).Cheapest();
 

@@ -27,6 +27,7 @@ internal static class ExposurePlanner
         var sharpness = SharpnessPlanner.Plan(at.Kit, at.Framing, exposed, at.MainSubject);
         var uncertainty = UncertaintyOf(at, result, main);
         var lights = LightPlans.Of(at, result);
+        var uplight = at.Light?.UplightAgainstKey(at.SetUp, lights, at.MainSubject);
         return new ExposurePlan
         {
             SetUp = at.SetUp.Name,
@@ -44,7 +45,7 @@ internal static class ExposurePlanner
             Veil = result.Veil,
             AmbientLevel = result.AmbientLevel,
             BackgroundLevel = result.BackgroundLevel,
-            Uplight = at.Light?.UplightAgainstKey(at.SetUp, lights, at.MainSubject),
+            Uplight = uplight,
             Ambient = at.Ambient,
             IsoAboveBase = result.IsoAboveBase,
             Sharpness = sharpness,
@@ -53,6 +54,7 @@ internal static class ExposurePlanner
             Bracket = result.Lights.Count == 0 ? [] : BracketOf(result.Lights[0]),
             TestSteps = [.. at.Planner.TestSteps(at.SetUp), .. PolariserOf(at)],
             Verdict = ExposureJudge.Of(at, result, uncertainty, sharpness),
+            Warnings = [.. ExposureWarnings.Of(uplight)],
             Caveats = [.. result.Caveats, .. LightPlans.Caveats(at), .. at.ApertureCaveats],
             Subjects = [.. at.SubjectsThatFit.Select(subject => subject.Name)],
             CameraPitches = at.SetUp.CameraPitches,

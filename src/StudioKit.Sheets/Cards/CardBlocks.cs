@@ -99,7 +99,16 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
         {
             yield return new BoxedText("At the edge", VerdictText.Missed(Exposure), type.Text);
         }
+
+        foreach (var warning in Exposure.Warnings)
+        {
+            yield return new Paragraph($"{WarningText.Says(warning)}{Against(warning)}.", Math.Max(type.Small, TypeScale.Smallest));
+        }
     }
+
+    // The table of symptoms says the same again, but may stand on the other side.
+    private string Against(ExposureWarning warning) =>
+        Advice.Symptoms.FirstOrDefault(symptom => symptom.Seen == warning.Seen) is { } symptom ? $": {AdviceText.Turn(Exposure, symptom, inShort: true)}" : "";
 
     private static IEnumerable<Block> Flash(LightPlan light, CardType type) =>
     [

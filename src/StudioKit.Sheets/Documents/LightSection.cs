@@ -12,7 +12,7 @@ internal static class LightSection
     private const double TablePt = 8;
 
     /// <summary>Table, map, section and place of the flash.</summary>
-    public static IEnumerable<Block> Of(PanelLightPlan light)
+    public static IEnumerable<Block> Of(Plan plan, PanelLightPlan light)
     {
         yield return new Heading($"Light on the panel: {light.SetUp}", 2);
         if (light.Problems.Count > 0)
@@ -27,6 +27,10 @@ internal static class LightSection
                 + "Margins in stops over clipping; places count from the subject's foot as the camera sees them. Veil is the lift of a mid-tone by glare, an upper bound; "
                 + "glow is the light on the subject's underside against the lights above.");
             yield return Margins(light);
+            foreach (var block in Warnings(plan, light))
+            {
+                yield return block;
+            }
         }
 
         foreach (var drawing in Drawings(light))
@@ -35,6 +39,13 @@ internal static class LightSection
         }
 
         yield return new ItemList(light.Caveats, ItemMarker.Dot, TypeScale.Small);
+    }
+
+    private static IEnumerable<Block> Warnings(Plan plan, PanelLightPlan light)
+    {
+        var warned = plan.Exposures.Where(exposure => exposure.SetUp == light.SetUp)
+            .SelectMany(exposure => WarningText.Of(exposure, plan.Advice).Select(text => $"{exposure.Framing.Name}: {text}")).ToList();
+        return warned.Count == 0 ? [] : [new Paragraph("Mind", Weight: Fonts.TextWeight.Bold), new ItemList(warned, ItemMarker.Dot, TypeScale.Small)];
     }
 
     private static IEnumerable<Drawing> Drawings(PanelLightPlan light)

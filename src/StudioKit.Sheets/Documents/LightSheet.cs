@@ -12,7 +12,7 @@ internal static class LightSheet
         page,
         [
             new Heading($"Light on the panel of {plan.Kit.Name}"),
-            .. plan.PanelLights.SelectMany(LightSection.Of),
+            .. plan.PanelLights.SelectMany(light => LightSection.Of(plan, light)),
             new Caution(Cautions.Flash),
         ]);
 }

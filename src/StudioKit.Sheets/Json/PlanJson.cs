@@ -4,6 +4,7 @@ using StudioKit.Physics.Sources;
 using StudioKit.Planning;
 using StudioKit.Planning.Advising;
 using StudioKit.Planning.Framing;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Sheets.Json;
 
@@ -109,6 +110,9 @@ public static class PlanJson
             .Stops("ambientLevel", exposure.AmbientLevel)
             .Stops("backgroundLevel", exposure.BackgroundLevel)
             .Stops("uplightAgainstKey", exposure.Uplight)
+            .List("warnings", exposure.Warnings, warning => json
+                .Text("seen", MemberText.Of(warning.Seen))
+                .Text("says", WarningText.Says(warning)))
             .Stops("isoAboveBase", exposure.IsoAboveBase)
             .Number("ambientEv100", exposure.Ambient.AtIso100)
             .Stops("uncertainty", exposure.Uncertainty)

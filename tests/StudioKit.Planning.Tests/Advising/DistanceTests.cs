@@ -40,6 +40,25 @@ public sealed class DistanceTests
             && step.Advice.Promise.BrightestMargin!.Value.Value <= step.Advice.Promise.HighestMargin!.Value.Value + 1e-6);
     }
 
+    // The panel stands half a metre over the ground; the light of every row is that of a kit written so and planned by itself.
+    [Theory]
+    [InlineData(22)]
+    [InlineData(38)]
+    public void What_a_row_says_is_what_a_kit_written_so_asks_for_or_there_is_no_row(int centimetres)
+    {
+        var plan = KitText.Demo("fen-edge.yaml");
+        var moved = KitText.Plan(KitText.DemoText("fen-edge.yaml").Replace("role: below, distance: 45 cm", $"role: below, distance: {centimetres} cm", StringComparison.Ordinal));
+
+        foreach (var card in plan.Exposures.Where(exposure => exposure.OnPanel))
+        {
+            var written = moved.Exposures.Single(exposure => exposure.SetUp == card.SetUp && exposure.Framing.Name == card.Framing.Name);
+            var rows = plan.Advice.Of(card).Distances.Where(of => of.Light.Role == LightRole.Below).SelectMany(of => of.Steps)
+                .Where(step => Math.Round(step.Distance.Centimeters) == centimetres);
+            rows.Select(row => row.Power).Should().Equal(rows.Any() ? [written.Lights[0].Mark] : []);
+            rows.Any().Should().Be(written.Verdict.Verdict <= card.Verdict.Verdict && written.Iso == card.Iso && moved.Frame!.Geometry.Refused == plan.Frame!.Geometry.Refused);
+        }
+    }
+
     [Fact]
     public void A_flash_below_is_never_sent_under_the_ground()
     {

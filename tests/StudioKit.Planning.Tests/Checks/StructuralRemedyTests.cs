@@ -64,25 +64,32 @@ public sealed class StructuralRemedyTests
         };
 
     [Fact]
-    public void Whatever_is_proposed_makes_the_check_pass()
-    {
-        var tried = new System.Collections.Concurrent.ConcurrentDictionary<CheckRemedyKind, int>();
-        Weak.Sample(
-            kit =>
-            {
-                foreach (var failing in Failing(Plan(kit)))
-                {
-                    failing.Remedy.Should().NotBeNull();
-                    tried.AddOrUpdate(failing.Remedy!.Kind, 1, (_, count) => count + 1);
-                    if (failing.Remedy.Change is { } change)
-                    {
-                        Failing(Plan(change.Of(kit))).Select(check => check.Kind).Should().NotContain(failing.Kind == PlanCheckKind.Sway ? [PlanCheckKind.Sway, PlanCheckKind.Cords] : [failing.Kind], failing.Remedy.ToString());
-                    }
-                }
-            },
-            iter: Iterations);
+    public void Whatever_is_proposed_makes_the_check_pass() => Weak.Sample(kit => { Proposed(kit); }, iter: Iterations);
 
-        tried.Keys.Where(kind => kind != CheckRemedyKind.SmallerStudio).Should().HaveCountGreaterThan(3, "the kits are weak in many ways");
+    /// <remarks>The same kits each time, so that it is no matter of luck whether every kind is met.</remarks>
+    [Fact]
+    public void Of_kits_that_are_weak_in_many_ways_each_is_helped_in_its_own()
+    {
+        var kinds = Enumerable.Range(0, 30).SelectMany(i => Proposed(Weak.Generate(new PCG((uint)i, 2026), null, out _))).Distinct().ToList();
+
+        kinds.Where(kind => kind != CheckRemedyKind.SmallerStudio).Should().HaveCountGreaterThan(6, "the kits are weak in many ways");
+    }
+
+    // The remedies of a kit, each of which was tried.
+    private static List<CheckRemedyKind> Proposed(KitSpec kit)
+    {
+        var kinds = new List<CheckRemedyKind>();
+        foreach (var failing in Failing(Plan(kit)))
+        {
+            failing.Remedy.Should().NotBeNull();
+            kinds.Add(failing.Remedy!.Kind);
+            if (failing.Remedy.Change is { } change)
+            {
+                Failing(Plan(change.Of(kit))).Select(check => check.Kind).Should().NotContain(failing.Kind == PlanCheckKind.Sway ? [PlanCheckKind.Sway, PlanCheckKind.Cords] : [failing.Kind], failing.Remedy.ToString());
+            }
+        }
+
+        return kinds;
     }
 
     /// <summary>Common practice, no source: shops carry acrylic of 2, 3, 4, 5, 6, 8 and 10 mm. The pipes are those of the library.</summary>

@@ -9,9 +9,6 @@ namespace StudioKit.Planning.SetUps.WhiteBackground;
 /// <summary>What may be seen of a white background and its subject.</summary>
 internal static class WhiteSymptoms
 {
-    /// <summary>Light from below against that from above from which legs and hairs are eaten (common practice, no source).</summary>
-    public static readonly Stops EatsLegs = new(1);
-
     private const double Same = 1e-6;
 
     private static readonly double[] Further = [1.15, 1.3, 1.5, 1.75, 2];
