@@ -46,6 +46,16 @@ public sealed class AdviceIsKeptTests(ITestOutputHelper output)
         followed.Should().BeGreaterThan(Kits);
     }
 
+    [Fact]
+    public void All_advice_for_any_readable_kit_is_kept() => RandomKits.Any.Sample(
+        kit =>
+        {
+            var read = new KitReadResult(kit, [], [], new());
+            Follow(read, KitPlanner.Plan(read));
+        },
+        iter: Math.Max(8, Kits / 4),
+        threads: 1);
+
     // How many pieces were followed.
     private static int Follow(KitReadResult read, Plan plan)
     {
@@ -131,10 +141,14 @@ public sealed class AdviceIsKeptTests(ITestOutputHelper output)
         Symptom.Smeared => then.Sharpness.SmearPixels < now.Sharpness.SmearPixels * 0.65,
         Symptom.BackgroundShowsLit => then.BackgroundLevel!.Value.Value < now.BackgroundLevel!.Value.Value - 0.3,
         Symptom.LensShadow => then.Framing.WorkingDistance > now.Framing.WorkingDistance,
-        Symptom.SubjectDark or Symptom.OutlineLost => then.Lights.Any(light => light.Power.Fraction > Before(now, light) * 1.1),
-        Symptom.SubjectBright or Symptom.FlashShows => then.Lights.Any(light => light.Power.Fraction < Before(now, light) / 1.1),
+        Symptom.OutlineLost => then.Lights.Any(light => light.Budget.Total.Value > Before(now, light).Budget.Total.Value + 0.1),
+        Symptom.SubjectDark => then.Lights.Any(light => Given(then, light) > Given(now, Before(now, light)) * 1.1),
+        Symptom.SubjectBright or Symptom.FlashShows => then.Lights.Any(light => Given(then, light) < Given(now, Before(now, light)) / 1.1),
         _ => true,
     };
 
-    private static double Before(ExposurePlan now, LightPlan light) => now.Lights.Single(before => before.Place == light.Place).Power.Fraction;
+    private static LightPlan Before(ExposurePlan now, LightPlan light) => now.Lights.Single(before => before.Place == light.Place);
+
+    // What a flash gives to the picture by its dial and the camera's: power times speed.
+    private static double Given(ExposurePlan exposure, LightPlan light) => light.Power.Fraction * exposure.Iso.Value;
 }
