@@ -1,6 +1,7 @@
 using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning.Advising;
+using StudioKit.Planning.Cautions;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Handling;
 using StudioKit.Planning.Studio.Lights;
@@ -45,6 +46,9 @@ public sealed record Plan
 
     /// <summary>The session in the field; none where no subject can be photographed whole.</summary>
     public SessionPlan? Session { get; init; }
+
+    /// <summary>Where somebody or something can be hurt, and on which sheets that is said.</summary>
+    public IReadOnlyList<PlanCaution> Cautions { get; init; } = [];
 
     /// <summary>Everything that was checked; the plan stands when all of them pass.</summary>
     public required IReadOnlyList<PlanCheck> Checks { get; init; }

@@ -73,6 +73,9 @@ public static class PlanFormat
     /// <summary>A share as a percentage.</summary>
     public static string Percent(double share) => $"{Invariant(share * 100, "0.#")} %";
 
+    /// <summary>A small share as a percentage, to the hundredth.</summary>
+    public static string FinePercent(double share) => $"{Invariant(share * 100, "0.##")} %";
+
     /// <summary>A number to three significant digits, or all digits before the point.</summary>
     public static string ThreeDigits(double value)
     {

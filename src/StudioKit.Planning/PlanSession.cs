@@ -55,7 +55,7 @@ public sealed class PlanSession
         cancellation.ThrowIfCancellationRequested();
         progress?.Report(PlanStage.Checks);
         var lighter = new LighterSearch(changed => Draft(read with { Kit = changed }, null, cancellation)).Of(draft);
-        return lighter with { Checks = PlanStages.Checks(lighter) };
+        return lighter with { Checks = PlanStages.Checks(lighter), Cautions = PlanStages.Cautions(lighter) };
     }
 
     private Plan Draft(KitReadResult read, IProgress<PlanStage>? progress, CancellationToken cancellation)

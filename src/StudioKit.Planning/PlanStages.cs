@@ -1,5 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
+using StudioKit.Planning.Cautions;
 using StudioKit.Planning.Checks;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Packing;
@@ -89,6 +90,10 @@ public static class PlanStages
     /// <summary>Everything that a plan is checked for.</summary>
     /// <param name="plan">The plan, without its checks.</param>
     public static IReadOnlyList<PlanCheck> Checks(Plan plan) => PlanChecks.Of(plan);
+
+    /// <summary>Where somebody or something can be hurt.</summary>
+    /// <param name="plan">The plan, without its cautions.</param>
+    public static IReadOnlyList<PlanCaution> Cautions(Plan plan) => CautionPlanner.Of(plan);
 
     /// <summary>Set-ups whose flashes stand below the panel.</summary>
     internal static IReadOnlyList<SetUpSpec> OnPanel(KitSpec kit) => [.. kit.SetUps.Where(setUp => SetUpPlanners.Of(setUp).LightsPanel)];

@@ -41,8 +41,12 @@ internal readonly struct OpenKey<TOwner>(Section<TOwner> section, string name, s
     /// <summary>It takes members of an enumeration.</summary>
     /// <param name="noun">What is chosen, with its article.</param>
     /// <param name="set">Puts the members into the record.</param>
-    public Section<TOwner> Choices<TMember>(string noun, Func<TOwner, ValueList<TMember>, TOwner> set)
-        where TMember : struct, Enum => Values(Kinds.Choice(typeof(TMember), noun), (owner, places) => set(owner, ValueList.From(places, Member<TMember>)), null);
+    /// <param name="get">Where the default stands.</param>
+    public Section<TOwner> Choices<TMember>(string noun, Func<TOwner, ValueList<TMember>, TOwner> set, Func<TOwner, ValueList<TMember>>? get = null)
+        where TMember : struct, Enum => Values(
+            Kinds.Choice(typeof(TMember), noun),
+            (owner, places) => set(owner, ValueList.From(places, Member<TMember>)),
+            get is null ? null : owner => [.. get(owner).Select(member => Unsafe.BitCast<TMember, int>(member))]);
 
     // Members are whole numbers that count up from nought as they are listed, so a place among the words is the member.
     private static TMember Member<TMember>(int place)

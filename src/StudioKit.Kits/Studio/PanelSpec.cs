@@ -1,3 +1,4 @@
+using StudioKit.Physics;
 using StudioKit.Physics.Structure;
 using UnitsNet;
 
@@ -59,6 +60,9 @@ public sealed record PanelSpec
 
     /// <summary>Linear thermal expansion.</summary>
     public CoefficientOfThermalExpansion ThermalExpansion { get; init; } = CoefficientOfThermalExpansion.FromPerKelvin(7.2e-5);
+
+    /// <summary>What crazes or clouds it, so that nobody cleans it with that.</summary>
+    public ValueList<SheetHarm> HarmedBy { get; init; } = [SheetHarm.Alcohol, SheetHarm.Solvents];
 
     /// <summary>Smallest radius it bends to cold, in thicknesses [1].</summary>
     public double ColdBendRatio { get; init; } = 330;

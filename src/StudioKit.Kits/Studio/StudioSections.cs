@@ -43,6 +43,8 @@ internal static class StudioSections
             .Choice(typeof(SheetMaking), "a way of making sheet", (panel, place) => panel with { Making = (SheetMaking)place }, panel => (int)panel.Making)
         .Optional("thermal-expansion", "Linear thermal expansion.", "0 /K", "1e-3 /K")
             .Expansion((panel, value) => panel with { ThermalExpansion = value }, panel => panel.ThermalExpansion)
+        .Optional("harmed-by", "What crazes or clouds the sheet, so that nobody cleans it with that.")
+            .Choices<SheetHarm>("what harms a sheet", (panel, value) => panel with { HarmedBy = value }, panel => panel.HarmedBy)
         .Optional("cold-bend-ratio", "Smallest radius it bends to cold, in thicknesses.", "1", "10000")
             .Plain((panel, value) => panel with { ColdBendRatio = value }, panel => panel.ColdBendRatio)
         .Optional("elbow-load", "Push of an elbow leant on the panel or a rail.", "0 N", "2 kN")

@@ -29,6 +29,9 @@ public sealed record HandlingSpec
     /// <summary>Most time that one is held; none where nothing is held.</summary>
     public Duration? HoldLimit { get; init; }
 
+    /// <summary>Whether it, and the sheet under it, is kept wet.</summary>
+    public bool KeptWet { get; init; }
+
     /// <summary>The advice.</summary>
     public required ValueList<HandlingLineSpec> Lines { get; init; }
 }

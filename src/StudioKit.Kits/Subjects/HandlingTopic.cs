@@ -12,6 +12,9 @@ public enum HandlingTopic
     /// <summary>Bites, stings and poison.</summary>
     Danger,
 
+    /// <summary>When to stop and let it go.</summary>
+    StopSigns,
+
     /// <summary>How long it is held.</summary>
     HoldTime,
 

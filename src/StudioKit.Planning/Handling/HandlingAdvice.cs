@@ -7,4 +7,8 @@ namespace StudioKit.Planning.Handling;
 /// <param name="Text">The advice.</param>
 /// <param name="Source">Where it is published, or "common practice, no published source".</param>
 /// <param name="Published">Whether it has a published source.</param>
-public sealed record HandlingAdvice(HandlingTopic Topic, string Text, string Source, bool Published);
+public sealed record HandlingAdvice(HandlingTopic Topic, string Text, string Source, bool Published)
+{
+    /// <summary>What is disinfected with; none where the line names no agent.</summary>
+    public Disinfectant? Disinfectant { get; init; }
+}

@@ -30,8 +30,11 @@ internal static class HandlingPlanner
         HoldLimit = guide.HoldLimit,
         Subjects = [.. kit.Subjects.Where(subject => subject.Group == guide.Group).Select(subject => new HeldSubject(subject.Name, LimitOf(kit, subject)))],
         Lines = [.. everyGroup.Where(line => guide.HoldLimit is not null || !AnimalsOnly.Contains(line.Topic))
-            .Concat(guide.Lines).OrderBy(line => line.Topic).Select(Advice)],
+            .Concat(guide.Lines).OrderBy(line => line.Topic).Select(line => Advice(line) with { Disinfectant = Disinfectant(line) })],
     };
+
+    private static Disinfectant? Disinfectant(HandlingLineSpec line) =>
+        line is { Agent: { } agent, Strength: { } strength, ContactTime: { } time } ? new Disinfectant(agent, strength, time) : null;
 
     private static HandlingAdvice Advice(HandlingLineSpec line)
     {

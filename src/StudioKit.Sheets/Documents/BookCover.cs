@@ -1,4 +1,5 @@
 using StudioKit.Planning;
+using StudioKit.Planning.Cautions;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
@@ -25,6 +26,7 @@ internal sealed record BookCover(Plan Plan, Stamp Stamp, IReadOnlyList<Chapter> 
             new Spacer(Gap),
             new ItemList([.. Chapters.Select(chapter => chapter.Title)], ItemMarker.Dot, 12),
             new Spacer(Gap),
+            .. CautionBlocks.Of(Plan, CautionSheet.FieldBook),
             new Caution(Cautions.Animals),
         ],
         Gap).Fit(width, height);

@@ -1,5 +1,6 @@
 using System.Globalization;
 using StudioKit.Planning;
+using StudioKit.Planning.Cautions;
 using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Studio;
 using StudioKit.Sheets.Building;
@@ -32,6 +33,7 @@ internal static class BuildSheet
                 .. FlashPlaces(plan),
                 .. Joints(frame, measures),
                 .. Order(plan, frame),
+                .. CautionBlocks.Of(plan, CautionSheet.Build),
                 .. Bearing(plan, frame),
                 .. Templates(plan, frame, measures, page),
             ]);

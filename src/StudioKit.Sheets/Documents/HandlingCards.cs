@@ -1,5 +1,7 @@
 using StudioKit.Kits.Cards;
 using StudioKit.Planning;
+using StudioKit.Planning.Cautions;
+using StudioKit.Planning.Handling;
 using StudioKit.Sheets.Cards;
 using StudioKit.Sheets.Layout;
 
@@ -10,8 +12,11 @@ internal static class HandlingCards
 {
     public static Chapter Lay(Plan plan, CardTemplate template, Paper paper, Stamp stamp)
     {
-        var made = plan.Handling.Select(card => HandlingCardSides.Make(card, template, stamp)).ToList();
-        var laid = CardImposition.Lay($"Handling cards, {template.Name}", [.. made.Select(card => card.Card)], template, paper, stamp);
+        var made = plan.Handling.Select(card => HandlingCardSides.Make(card, Cautions(plan, card), template, stamp)).ToList();
+        var laid = CardImposition.Lay($"Handling cards, {template.Name}", [.. made.SelectMany(card => card.Cards)], template, paper, stamp);
         return laid with { Problems = [.. laid.Problems, .. made.SelectMany(card => card.Problems)] };
     }
+
+    private static IReadOnlyList<PlanCaution> Cautions(Plan plan, HandlingCard card) =>
+        [.. plan.Cautions.Where(caution => caution.Sheets.Contains(CautionSheet.Handling) && caution.Groups.Contains(card.Group))];
 }

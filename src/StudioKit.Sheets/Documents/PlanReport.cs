@@ -145,6 +145,7 @@ internal static class PlanReport
     {
         var cited = plan.Checks.Select(check => (check.SourceKey, SourceLocator: CheckText.Locator(check)))
             .Concat(plan.Exposures.SelectMany(exposure => exposure.Lights).SelectMany(light => light.Budget.Lines).Select(line => (line.SourceKey, line.SourceLocator)))
+            .Concat(plan.Cautions.SelectMany(caution => caution.Sources).Select(source => (SourceKey: source.Key, SourceLocator: source.Locator)))
             .Where(source => Bibliography.Entries.ContainsKey(source.SourceKey))
             .Select(source => Bibliography.Cite(source.SourceKey, source.SourceLocator))
             .Distinct().Order(StringComparer.Ordinal).ToList();

@@ -1,5 +1,6 @@
 using System.Globalization;
 using StudioKit.Planning;
+using StudioKit.Planning.Cautions;
 using StudioKit.Sheets.Layout;
 using StudioKit.Sheets.Wording;
 
@@ -17,14 +18,17 @@ internal static class SessionSheet
             new Paragraph(Summary(session)),
             new Paragraph(SessionPlan.Rule, TypeScale.Small),
             .. session.Notes.Count == 0 ? (Block[])[] : [new ItemList(session.Notes, ItemMarker.Dot, TypeScale.Small)],
+            .. CautionBlocks.Of(plan, CautionSheet.Session, kind => kind == CautionKind.ProtectedHere),
             new Heading("Steps", 2),
             Steps(session),
             new Heading("Time in the hand", 2),
             Held(session),
             new Heading("Flashes and cells", 2),
             Cells(session),
+            new Heading("Cautions", 2),
             new Caution(Cautions.Animals),
             new Caution(Cautions.Flash),
+            .. CautionBlocks.Of(plan, CautionSheet.Session, kind => kind != CautionKind.ProtectedHere),
         ]);
 
     private static string Summary(SessionPlan session)

@@ -26,7 +26,10 @@ internal static class SessionJson
             .Text("topic", MemberText.Of(line.Topic))
             .Text("text", line.Text)
             .Text("source", line.Source)
-            .Flag("published", line.Published));
+            .Flag("published", line.Published)
+            .Text("agent", line.Disinfectant is { } used ? MemberText.Of(used.Agent) : null)
+            .Number("strength", line.Disinfectant?.Strength)
+            .Number("contactTimeS", line.Disinfectant?.ContactTime.Seconds));
 
     private static void WriteSession(JsonReport json, SessionPlan session) => json
         .Text("rule", SessionPlan.Rule)

@@ -31,6 +31,7 @@ public sealed class PlanSessionTests
         ("transmittance: 0.5 ± 0.05", "transmittance: 0.4 ± 0.1"),
         ("width: 600 mm", "width: 620 mm"),
         ("margin: 30 mm", "margin: 60 mm"),
+        ("margin: 30 mm", "margin: 30 mm\n  harmed-by: [alkalis]"),
         ("skirts: yes", "skirts: no"),
         ("height: 500 mm", "height: 520 mm"),
         ("insertion-gap: 1 mm", "insertion-gap: 2 mm"),
@@ -111,7 +112,7 @@ public sealed class PlanSessionTests
             Pack = PlanStages.Pack(kit, panel, frame, exposures),
             Session = PlanStages.Session(kit, exposures),
         };
-        return Written(plan with { Checks = PlanStages.Checks(plan) });
+        return Written(plan with { Checks = PlanStages.Checks(plan), Cautions = PlanStages.Cautions(plan) });
     }
 
     private static KitReadResult Read(string text)

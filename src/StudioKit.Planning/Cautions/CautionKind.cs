@@ -1,0 +1,38 @@
+namespace StudioKit.Planning.Cautions;
+
+/// <summary>What somebody or something can be hurt by; sheets print them in this order.</summary>
+public enum CautionKind
+{
+    /// <summary>The animal or plant may be protected here.</summary>
+    ProtectedHere,
+
+    /// <summary>Stings, where somebody may be allergic.</summary>
+    Stings,
+
+    /// <summary>Water on the sheet over a charged flash.</summary>
+    WetSheetOverFlash,
+
+    /// <summary>Eyes over or beside a flash that fires up through the sheet.</summary>
+    EyesOverLowerFlash,
+
+    /// <summary>Pegs and cords to fall over.</summary>
+    TripHazards,
+
+    /// <summary>Nobody near to help.</summary>
+    LoneWork,
+
+    /// <summary>A long day in the warm.</summary>
+    Heat,
+
+    /// <summary>Ticks in grass and litter.</summary>
+    Ticks,
+
+    /// <summary>What crazes or clouds the sheet when it is cleaned.</summary>
+    SheetCleaning,
+
+    /// <summary>Bleach on skin, in eyes, and with other cleaners.</summary>
+    Bleach,
+
+    /// <summary>A disinfectant that burns, near a spark.</summary>
+    FlammableDisinfectant,
+}

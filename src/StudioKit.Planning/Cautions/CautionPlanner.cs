@@ -1,0 +1,91 @@
+using StudioKit.Kits.Studio;
+using StudioKit.Kits.Subjects;
+
+namespace StudioKit.Planning.Cautions;
+
+/// <summary>What a plan gives cause to warn of, read off the plan.</summary>
+internal static class CautionPlanner
+{
+    private static readonly CautionSheet[] BuildAndSession = [CautionSheet.Build, CautionSheet.Session];
+    private static readonly CautionSheet[] SessionAndCards = [CautionSheet.Session, CautionSheet.Handling];
+
+    /// <summary>Every caution, in the order of its kind.</summary>
+    public static IReadOnlyList<PlanCaution> Of(Plan plan) =>
+        [.. Living(plan).Concat(Studio(plan)).Concat(FieldDay.Of(plan)).Concat(Disinfectants(plan)).OrderBy(caution => caution.Kind)];
+
+    private static IEnumerable<PlanCaution> Living(Plan plan)
+    {
+        if (plan.Handling.Count > 0)
+        {
+            yield return new PlanCaution
+            {
+                Kind = CautionKind.ProtectedHere,
+                Sheets = [CautionSheet.FieldBook, CautionSheet.Session, CautionSheet.Handling],
+                Groups = [.. plan.Handling.Select(card => card.Group)],
+            };
+        }
+
+        if (plan.Handling.Any(card => card.Group == SubjectGroup.FlyingInsects))
+        {
+            yield return new PlanCaution { Kind = CautionKind.Stings, Sheets = SessionAndCards, Groups = [SubjectGroup.FlyingInsects] };
+        }
+    }
+
+    private static IEnumerable<PlanCaution> Studio(Plan plan)
+    {
+        var below = FlashesUnderSheet.Of(plan);
+        if (below.Count > 0)
+        {
+            yield return new PlanCaution { Kind = CautionKind.EyesOverLowerFlash, Sheets = BuildAndSession, Flashes = below };
+        }
+
+        if (WetSheet.Over(plan, below) is { } wet)
+        {
+            yield return wet;
+        }
+
+        if (PlanStages.OnPanel(plan.Kit).Count > 0)
+        {
+            yield return Cleaning(plan);
+        }
+
+        if (plan.Frame is { Pegs: > 0 } frame)
+        {
+            yield return new PlanCaution { Kind = CautionKind.TripHazards, Sheets = BuildAndSession, Pegs = frame.Pegs, Guys = plan.Kit.Frame.Pegs.Guys };
+        }
+    }
+
+    private static PlanCaution Cleaning(Plan plan) => new()
+    {
+        Kind = CautionKind.SheetCleaning,
+        Sheets = [CautionSheet.Build, CautionSheet.Session, CautionSheet.Handling],
+        Groups = [.. plan.Handling.Select(card => card.Group)],
+        Material = plan.Panel.Material,
+        Harms = plan.Kit.Panel.HarmedBy,
+        Bent = plan.Kit.Panel.SweepRadius is not null,
+        Sources = [.. plan.Kit.Panel.HarmedBy.Select(Source).Distinct()],
+    };
+
+    private static (string Key, string Locator) Source(SheetHarm harm) => harm switch
+    {
+        SheetHarm.Alkalis => ("PolycarbonateResistance", "not recommended with alkaline solutions and amines"),
+        _ => ("Crazing2002", "acrylic and polycarbonate craze under stress in five alcohols, and solvents dissolve them"),
+    };
+
+    private static IEnumerable<PlanCaution> Disinfectants(Plan plan)
+    {
+        foreach (var agents in plan.Handling
+            .SelectMany(card => card.Lines.Where(line => line.Disinfectant is not null).Select(line => (card.Group, Kind: Danger(line.Disinfectant!.Agent))))
+            .GroupBy(use => use.Kind))
+        {
+            yield return new PlanCaution { Kind = agents.Key, Sheets = SessionAndCards, Groups = [.. agents.Select(use => use.Group).Distinct()] };
+        }
+    }
+
+    private static CautionKind Danger(DisinfectantAgent agent) => agent switch
+    {
+        DisinfectantAgent.Bleach or DisinfectantAgent.Hypochlorite => CautionKind.Bleach,
+        DisinfectantAgent.Ethanol => CautionKind.FlammableDisinfectant,
+        _ => throw new ArgumentOutOfRangeException(nameof(agent), agent, "A disinfectant whose dangers are not known."),
+    };
+}

@@ -1,0 +1,38 @@
+using StudioKit.Kits.Session;
+using UnitsNet;
+
+namespace StudioKit.Planning.Cautions;
+
+/// <summary>What a day in the field brings to the people themselves.</summary>
+internal static class FieldDay
+{
+    // Common practice, no published source: who works slowly in light clothes feels nothing under the first for hours, and needs water and breaks from the second on.
+    private static readonly Temperature WarmForLong = Temperature.FromDegreesCelsius(20);
+    private static readonly Temperature Warm = Temperature.FromDegreesCelsius(25);
+    private static readonly Duration Long = Duration.FromHours(2);
+
+    private static readonly CautionSheet[] CoverAndSession = [CautionSheet.FieldBook, CautionSheet.Session];
+
+    /// <summary>Ticks, heat and being alone; nothing where there is no session.</summary>
+    public static IEnumerable<PlanCaution> Of(Plan plan)
+    {
+        if (plan.Session is not { } session)
+        {
+            yield break;
+        }
+
+        yield return new PlanCaution { Kind = CautionKind.Ticks, Sheets = CoverAndSession };
+        var day = session.Time * session.Rounds;
+        if (plan.Kit.Pack.People.Count < 2)
+        {
+            yield return new PlanCaution { Kind = CautionKind.LoneWork, Sheets = CoverAndSession, Day = day };
+        }
+
+        if (IsHot(plan.Kit.Site, day))
+        {
+            yield return new PlanCaution { Kind = CautionKind.Heat, Sheets = CoverAndSession, Day = day, Air = plan.Kit.Site.Temperature };
+        }
+    }
+
+    private static bool IsHot(SiteSpec site, Duration day) => site.Temperature >= Warm || (site.Temperature >= WarmForLong && day >= Long);
+}
