@@ -11,5 +11,5 @@ namespace StudioKit.Physics.Packing;
 public sealed record AirCellRule(AirCellClass Class, Energy Energy, string Rule, string AsOf, string SourceKey)
 {
     /// <summary>What every traveller must do all the same.</summary>
-    public static string Advice => "Rules differ and change: check your carrier before you fly.";
+    public static string Guidance => "Rules differ and change: check your carrier before you fly.";
 }

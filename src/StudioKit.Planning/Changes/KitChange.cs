@@ -169,7 +169,7 @@ public abstract record KitChange
     /// <summary>Another white margin asked of the darkest visible point.</summary>
     /// <param name="SetUp">The set-up.</param>
     /// <param name="Margin">The margin.</param>
-    public sealed record WhiteMargin(string SetUp, Stops Margin) : OfSetUp(SetUp)
+    public sealed record TargetMargin(string SetUp, Stops Margin) : OfSetUp(SetUp)
     {
         /// <inheritdoc/>
         protected override string Name => "target-white-margin";
@@ -181,7 +181,7 @@ public abstract record KitChange
     /// <summary>Another level of the fill.</summary>
     /// <param name="SetUp">The set-up.</param>
     /// <param name="Level">Against the ambient light.</param>
-    public sealed record Fill(string SetUp, Stops Level) : OfSetUp(SetUp)
+    public sealed record FillLevel(string SetUp, Stops Level) : OfSetUp(SetUp)
     {
         /// <inheritdoc/>
         protected override string Name => "fill-level";
@@ -193,7 +193,7 @@ public abstract record KitChange
     /// <summary>Another level of the rim light.</summary>
     /// <param name="SetUp">The set-up.</param>
     /// <param name="Level">Against the key light.</param>
-    public sealed record Rim(string SetUp, Stops Level) : OfSetUp(SetUp)
+    public sealed record RimLevel(string SetUp, Stops Level) : OfSetUp(SetUp)
     {
         /// <inheritdoc/>
         protected override string Name => "rim-level";

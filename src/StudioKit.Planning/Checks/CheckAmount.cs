@@ -69,7 +69,7 @@ public abstract record CheckAmount
 
     /// <summary>Moves of a flash, any one of which would do.</summary>
     /// <param name="Choices">The moves, the least first.</param>
-    public sealed record Moves(IReadOnlyList<CradleMove> Choices) : CheckAmount;
+    public sealed record NearestMoves(IReadOnlyList<CradleMove> Choices) : CheckAmount;
 
     /// <summary>Ballast to put on the frame.</summary>
     /// <param name="UnderMiddle">Mass to hang under the middle, over and above what hangs there.</param>

@@ -41,7 +41,7 @@ public abstract record CheckFinding
 
     /// <summary>Pieces that can't be cut.</summary>
     /// <param name="Piece">As the cut plan has them.</param>
-    public sealed record Uncut(UncutPiece Piece) : CheckFinding;
+    public sealed record NotCut(UncutPiece Piece) : CheckFinding;
 
     /// <summary>A thing that no bag takes.</summary>
     /// <param name="Misfit">As the pack has it.</param>

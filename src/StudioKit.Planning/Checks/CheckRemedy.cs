@@ -1,3 +1,4 @@
+using StudioKit.Planning.Changes;
 namespace StudioKit.Planning.Checks;
 
 /// <summary>What would make a check pass.</summary>

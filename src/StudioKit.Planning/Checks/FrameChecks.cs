@@ -73,7 +73,7 @@ internal static class FrameChecks
 
     private static CheckRemedy RemedyOf(IReadOnlyList<CradleMove> moves) => moves.Count == 0
         ? new CheckRemedy(CheckRemedyKind.OwnStand)
-        : new CheckRemedy(CheckRemedyKind.MoveFlash) { Amount = new CheckAmount.Moves(moves), Keys = [.. moves.Select(move => KeyOf(move.Kind)).Distinct(StringComparer.Ordinal)] };
+        : new CheckRemedy(CheckRemedyKind.MoveFlash) { Amount = new CheckAmount.NearestMoves(moves), Keys = [.. moves.Select(move => KeyOf(move.Kind)).Distinct(StringComparer.Ordinal)] };
 
     private static string KeyOf(CradleMoveKind kind) => kind switch
     {

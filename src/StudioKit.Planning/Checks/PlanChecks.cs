@@ -101,7 +101,7 @@ internal static class PlanChecks
             Passed = uncut.Count == 0,
             SourceKey = Practice,
             SourceLocator = "cutting stock with kerf",
-            Findings = [.. uncut.Select(piece => new CheckFinding.Uncut(piece))],
+            Findings = [.. uncut.Select(piece => new CheckFinding.NotCut(piece))],
             Remedy = uncut.Count == 0 ? null : new CheckRemedy(CheckRemedyKind.MoreStock) { Keys = ["stock"] },
         };
     }

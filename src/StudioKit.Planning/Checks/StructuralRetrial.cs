@@ -1,3 +1,4 @@
+using StudioKit.Planning.Changes;
 using StudioKit.Kits;
 using StudioKit.Physics.Structure;
 using StudioKit.Planning.Framing;

@@ -1,3 +1,4 @@
+using StudioKit.Planning.Changes;
 using StudioKit.Kits;
 using StudioKit.Physics.Structure;
 using StudioKit.Physics.Structure.Frames;
@@ -31,11 +32,11 @@ internal static class StructuralTrials
 
     private static IEnumerable<StructuralChange> Sheets(KitSpec kit) =>
         (kit.Frame.PanelRests == PanelRests.AllEdges ? [] : new StructuralChange[] { new StructuralChange.AllEdgesRest() })
-        .Concat(SoldThickness.Over(kit.Panel.Thickness).Select(thickness => new StructuralChange.Sheet(thickness)));
+        .Concat(SoldThickness.Over(kit.Panel.Thickness).Select(thickness => new StructuralChange.OtherSheet(thickness)));
 
     // Rounded up to whole centimetres, as a curve is drawn.
     private static IEnumerable<StructuralChange> Sweeps(StructuralCheck check) => check.Remedy?.Size is { } radius
-        ? [new StructuralChange.Sweep(Length.FromCentimeters(Math.Ceiling(radius.Centimeters - 1e-6)))]
+        ? [new StructuralChange.OtherSweep(Length.FromCentimeters(Math.Ceiling(radius.Centimeters - 1e-6)))]
         : [];
 
     private static IEnumerable<StructuralChange> Pipes(KitSpec kit) => StockedPipe.Embedded
@@ -48,7 +49,7 @@ internal static class StructuralTrials
 
     private static IEnumerable<StructuralChange> Guys(KitSpec kit) => kit.Frame.Pegs.Guys || kit.Frame.Pegs.Hold <= Mass.Zero
         ? []
-        : PegCounts(Math.Max(Feet, kit.Frame.Pegs.Count)).Select(pegs => new StructuralChange.Guyed(pegs));
+        : PegCounts(Math.Max(Feet, kit.Frame.Pegs.Count)).Select(pegs => new StructuralChange.WithGuys(pegs));
 
     private static IEnumerable<StructuralChange> Pegs(KitSpec kit) => PegCounts(kit.Frame.Pegs.Count + 1).Select(pegs => new StructuralChange.Pegged(pegs));
 

@@ -1,3 +1,4 @@
+using StudioKit.Planning.Changes;
 using StudioKit.Physics.Structure;
 
 namespace StudioKit.Planning.Checks;
@@ -10,12 +11,12 @@ internal static class StructureRemedies
     {
         null => new CheckRemedy(CheckRemedyKind.SmallerStudio) { Keys = ["panel.width", "panel.depth", "frame.height"] },
         StructuralChange.AllEdgesRest => new CheckRemedy(CheckRemedyKind.RestOnAllEdges) { Keys = ["frame.panel-rests"] },
-        StructuralChange.Sheet sheet => new CheckRemedy(CheckRemedyKind.SheetOfThickness) { Amount = new CheckAmount.Measure(sheet.Thickness), Keys = ["panel.thickness"] },
-        StructuralChange.Sweep sweep => new CheckRemedy(CheckRemedyKind.WiderSweep) { Amount = new CheckAmount.Measure(sweep.Radius), Keys = ["panel.sweep-radius"] },
+        StructuralChange.OtherSheet sheet => new CheckRemedy(CheckRemedyKind.SheetOfThickness) { Amount = new CheckAmount.Measure(sheet.Thickness), Keys = ["panel.thickness"] },
+        StructuralChange.OtherSweep sweep => new CheckRemedy(CheckRemedyKind.WiderSweep) { Amount = new CheckAmount.Measure(sweep.Radius), Keys = ["panel.sweep-radius"] },
         StructuralChange.EdgeRoom edge => new CheckRemedy(CheckRemedyKind.MoreEdgeRoom) { Amount = new CheckAmount.Measure(edge.Room), Keys = ["frame.edge-clearance"] },
         StructuralChange.OtherPipe pipe => new CheckRemedy(CheckRemedyKind.OtherPipe) { Parts = [pipe.Stocked.Pipe.Name], Keys = ["frame.pipe", "frame.fittings"] },
         StructuralChange.Stretched => new CheckRemedy(CheckRemedyKind.Stretchers) { Keys = ["frame.stretchers"] },
-        StructuralChange.Guyed guys => new CheckRemedy(CheckRemedyKind.Guys) { Amount = new CheckAmount.HowMany(guys.Pegs), Keys = ["frame.pegs.guys", "frame.pegs.count"] },
+        StructuralChange.WithGuys guys => new CheckRemedy(CheckRemedyKind.Guys) { Amount = new CheckAmount.HowMany(guys.Pegs), Keys = ["frame.pegs.guys", "frame.pegs.count"] },
         StructuralChange.Pegged pegs => new CheckRemedy(CheckRemedyKind.MorePegs) { Amount = new CheckAmount.HowMany(pegs.Pegs), Keys = ["frame.pegs.count"] },
         StructuralChange.Weighted => Ballast(check),
         StructuralChange.Shaded => new CheckRemedy(CheckRemedyKind.Shade) { Keys = ["site.sun-warming"] },

@@ -1,3 +1,4 @@
+using StudioKit.Planning.Changes;
 using StudioKit.Kits;
 using UnitsNet;
 
@@ -43,7 +44,7 @@ public abstract record LighterChange
     public sealed record LighterPipe(StockedPipe Stocked) : LighterChange
     {
         /// <inheritdoc/>
-        public override KitSpec Of(KitSpec kit) => new Checks.StructuralChange.OtherPipe(Stocked).Of(kit);
+        public override KitSpec Of(KitSpec kit) => new StructuralChange.OtherPipe(Stocked).Of(kit);
     }
 
     /// <summary>A thinner sheet, as shops carry it.</summary>
@@ -51,6 +52,6 @@ public abstract record LighterChange
     public sealed record ThinnerSheet(Length Thickness) : LighterChange
     {
         /// <inheritdoc/>
-        public override KitSpec Of(KitSpec kit) => new Checks.StructuralChange.Sheet(Thickness).Of(kit);
+        public override KitSpec Of(KitSpec kit) => new StructuralChange.OtherSheet(Thickness).Of(kit);
     }
 }

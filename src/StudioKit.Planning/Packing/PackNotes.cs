@@ -99,7 +99,7 @@ internal static class PackNotes
 
         if (pack.Cells.Count > 0 || large.Count > 0)
         {
-            yield return AirCellRule.Advice;
+            yield return AirCellRule.Guidance;
         }
     }
 }

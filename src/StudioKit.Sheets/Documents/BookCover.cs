@@ -1,8 +1,9 @@
-using StudioKit.Planning;
 using StudioKit.Planning.Cautions;
+using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Sheets.Documents;
 
@@ -27,7 +28,7 @@ internal sealed record BookCover(Plan Plan, Stamp Stamp, IReadOnlyList<Chapter> 
             new ItemList([.. Chapters.Select(chapter => chapter.Title)], ItemMarker.Dot, 12),
             new Spacer(Gap),
             .. CautionBlocks.Of(Plan, CautionSheet.FieldBook),
-            new Caution(Cautions.Animals),
+            new Caution(UsualCautions.Animals),
         ],
         Gap).Fit(width, height);
 }

@@ -123,7 +123,7 @@ internal static class BuildSheet
                 .. inches ? [Measures.Inches(frame.InchPieces[i].Rounded.Millimeters), Number(frame.InchPieces[i].TakenUpPerEnd.Millimeters, "0.00")] : Array.Empty<string>(),
                 string.Join(", ", piece.Members),
             ]))]);
-        yield return new Caution(Cautions.SawingPipe);
+        yield return new Caution(UsualCautions.SawingPipe);
     }
 
     private static IEnumerable<Block> Bars(FramePlan frame)
@@ -149,7 +149,7 @@ internal static class BuildSheet
             [.. frame.SheetParts.Select(part => new TableRow(
                 [part.Purpose, part.Material, $"{measures.Of(part.Width)} × {measures.Of(part.Height)}", Text(part.Count), part.KeepsDirection ? "as it lies" : "may turn"]))]);
         yield return new Paragraph($"Leave the film on until the panel is clipped down, and keep the same side up. {Proof(frame.SheetCuts.Proof)}");
-        yield return new Caution(Cautions.CuttingAcrylic);
+        yield return new Caution(UsualCautions.CuttingAcrylic);
         foreach (var sheet in frame.SheetCuts.Sheets)
         {
             yield return new DrawingBlock(SheetCutDrawing.Of(sheet), MaxHeight: 90);
@@ -209,9 +209,9 @@ internal static class BuildSheet
         yield return new Heading("Putting it up", 2);
         yield return new ItemList(frame.Assembly, ItemMarker.Number);
         yield return new Caution(
-            $"This studio was checked for {(frame.Wind is { } wind ? LoadText.Of(wind) : "no wind")} at {plan.Kit.Site.Name}. Take it down when the wind rises above that or a storm is near; never stand under a swept sheet in wind. {Cautions.LocalRules}",
+            $"This studio was checked for {(frame.Wind is { } wind ? LoadText.Of(wind) : "no wind")} at {plan.Kit.Site.Name}. Take it down when the wind rises above that or a storm is near; never stand under a swept sheet in wind. {UsualCautions.LocalRules}",
             "Wind");
-        yield return new Caution(Cautions.Flash, "Flash");
+        yield return new Caution(UsualCautions.Flash, "Flash");
         yield return new Heading("Packing down", 2);
         yield return new ItemList(frame.PackingDown, ItemMarker.Number);
     }

@@ -18,7 +18,7 @@ internal static class CutListSheet
             new Paragraph($"{frame.PipeName}; {frame.FittingsName}. Pipe and fittings weigh {PlanFormat.Mass(frame.Mass)}."),
             .. Pieces(frame),
             .. PipeCuts(frame.PipeCuts),
-            new Caution(Cautions.SawingPipe),
+            new Caution(UsualCautions.SawingPipe),
             .. SheetCuts(plan, frame),
             .. Parts(frame),
         ]);
@@ -74,7 +74,7 @@ internal static class CutListSheet
             yield return new Caution(UncutText.Of(missing), "Not cut");
         }
 
-        yield return new Caution(Cautions.CuttingAcrylic);
+        yield return new Caution(UsualCautions.CuttingAcrylic);
     }
 
     private static IEnumerable<Block> Parts(FramePlan frame)

@@ -1,5 +1,6 @@
 using StudioKit.Planning;
 using StudioKit.Sheets.Layout;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Sheets.Documents;
 
@@ -13,6 +14,6 @@ internal static class LightSheet
         [
             new Heading($"Light on the panel of {plan.Kit.Name}"),
             .. plan.PanelLights.SelectMany(light => LightSection.Of(plan, light)),
-            new Caution(Cautions.Flash),
+            new Caution(UsualCautions.Flash),
         ]);
 }

@@ -98,6 +98,6 @@ internal static class PackListSheet
                     FormattableString.Invariant($"{cell.EnergyEach.WattHours:0.#} Wh"),
                     cell.FullPowerFlashes.ToString(CultureInfo.InvariantCulture), cell.Air.Rule,
                 ]))]);
-        yield return new Caution(Cautions.Cells);
+        yield return new Caution(UsualCautions.Cells);
     }
 }

@@ -80,7 +80,7 @@ internal static class PlanReport
     private static IEnumerable<Block> Exposures(IReadOnlyList<ExposurePlan> exposures)
     {
         yield return new Heading("Starting exposures", 2);
-        yield return new Caution(Cautions.Flash);
+        yield return new Caution(UsualCautions.Flash);
         foreach (var block in exposures.GroupBy(exposure => exposure.SetUp).SelectMany(setUp => ExposureSection.Of([.. setUp])))
         {
             yield return block;
@@ -151,7 +151,7 @@ internal static class PlanReport
             .Distinct().Order(StringComparer.Ordinal).ToList();
         yield return new Heading("Sources", 2);
         yield return cited.Count == 0 ? new Paragraph("None cited.") : new ItemList(cited, ItemMarker.Dot, TypeScale.Small);
-        yield return new Caution(Cautions.Animals);
+        yield return new Caution(UsualCautions.Animals);
     }
 
     private static IEnumerable<Block> Caveats(IEnumerable<string> caveats)

@@ -26,8 +26,8 @@ internal static class SessionSheet
             new Heading("Flashes and cells", 2),
             Cells(session),
             new Heading("Cautions", 2),
-            new Caution(Cautions.Animals),
-            new Caution(Cautions.Flash),
+            new Caution(UsualCautions.Animals),
+            new Caution(UsualCautions.Flash),
             .. CautionBlocks.Of(plan, CautionSheet.Session, kind => kind != CautionKind.ProtectedHere),
         ]);
 

@@ -58,7 +58,7 @@ internal static class CheckJson
         CheckAmount.OnBody burden => json.Grams(key, burden.Mass).Number(key + "ShareOfBody", burden.ShareOfBody),
         CheckAmount.CellSets cells => json.Count(key + "Sets", cells.Sets).Count(key + "Flashes", cells.Flashes),
         CheckAmount.AddedBallast ballast => json.Grams(key + "UnderMiddle", ballast.UnderMiddle).Grams(key + "OnWindwardFeet", ballast.OnWindwardFeet),
-        CheckAmount.Moves moves => json.List(key + "Moves", moves.Choices, move => FindingJson.Write(json, move)),
+        CheckAmount.NearestMoves moves => json.List(key + "Moves", moves.Choices, move => FindingJson.Write(json, move)),
         _ => json,
     };
 

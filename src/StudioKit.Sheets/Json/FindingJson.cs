@@ -34,7 +34,7 @@ internal static class FindingJson
                 json.Text("setUp", light.SetUp).Text("part", light.Flash);
                 Write(json, light.Problem);
                 break;
-            case CheckFinding.Uncut { Piece: var piece }:
+            case CheckFinding.NotCut { Piece: var piece }:
                 json.Text("kind", MemberText.Of(piece.Reason))
                     .Text("part", piece.Label)
                     .Count("count", piece.Count)

@@ -26,7 +26,7 @@ internal static class CheckRemedies
         CheckRemedyKind.RaiseFrame => $"Make the frame {AmountText.Of(remedy.Amount)} higher, or take 'kind: low-ground'.",
         CheckRemedyKind.LongerPieces => $"Let the pack take pieces of {AmountText.Of(remedy.Amount)}.",
         CheckRemedyKind.ClearJoint => "Move the flash below a little, or change the panel's size.",
-        CheckRemedyKind.MoveFlash => remedy.Amount is CheckAmount.Moves moves ? CradleText.Remedy(moves.Choices) : throw new ArgumentOutOfRangeException(nameof(remedy), remedy.Amount, "A move without its length."),
+        CheckRemedyKind.MoveFlash => remedy.Amount is CheckAmount.NearestMoves moves ? CradleText.Remedy(moves.Choices) : throw new ArgumentOutOfRangeException(nameof(remedy), remedy.Amount, "A move without its length."),
         CheckRemedyKind.OwnStand => CradleText.Remedy([]),
         CheckRemedyKind.MeasureGuideNumber =>
             $"List the guide number of {remedy.Parts[0]} for {AmountText.Of(remedy.Amount)} under 'zooms:', or measure it: bare head at full power, flash meter at ISO 100 one metre off; the f-number it reads is the number in metres.",

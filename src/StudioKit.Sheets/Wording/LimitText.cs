@@ -14,7 +14,7 @@ public static class LimitText
         ArgumentNullException.ThrowIfNull(limit);
         return limit switch
         {
-            MissedLimit.IsoRange range => $"{Need(range)} to {range.Needed.Nominal}, but {Bar(range)} {range.Allowed.Nominal}.",
+            MissedLimit.IsoConflict range => $"{Need(range)} to {range.Needed.Nominal}, but {Bar(range)} {range.Allowed.Nominal}.",
             MissedLimit.FlashTooWeak weak => weak.Most.Power == FlashPower.Full
                 ? $"Full power of the {weak.Flash} is {By(weak)} short."
                 : $"{weak.Most.Nominal} power of the {weak.Flash}, the most allowed, is {By(weak)} short.",
@@ -34,7 +34,7 @@ public static class LimitText
 
     private static string By(MissedLimit limit) => FormattableString.Invariant($"{limit.By!.Value.Value:0.0} stops");
 
-    private static string Need(MissedLimit.IsoRange range) => range.NeededFor switch
+    private static string Need(MissedLimit.IsoConflict range) => range.NeededFor switch
     {
         IsoBound.FlashTooWeak when range.NeedingFlash is { } flash => flash.HighestPower == FlashPower.Full
             ? $"At full power the {flash.Name} asks for the ISO raised"
@@ -43,7 +43,7 @@ public static class LimitText
         _ => "The light asks for the ISO raised",
     };
 
-    private static string Bar(MissedLimit.IsoRange range) => range.AllowedBy switch
+    private static string Bar(MissedLimit.IsoConflict range) => range.AllowedBy switch
     {
         IsoBound.Ambient => "the light of the place allows no more than",
         IsoBound.FlashTooStrong when range.BarringFlash is FlashCase flash => $"the {flash.Name} at its lowest power allows no more than",

@@ -65,7 +65,7 @@ public sealed class PackingFactsTests
 
         rule.Energy.WattHours.Should().BeApproximately(published, 0.1);
         rule.Class.Should().Be(flies);
-        AirCellRule.Advice.Should().Contain("check your carrier");
+        AirCellRule.Guidance.Should().Contain("check your carrier");
     }
 
     /// <summary>Worked by hand: 400 flashes at a quarter are 100 full ones; a set of 150 with a fifth in reserve gives 120.</summary>

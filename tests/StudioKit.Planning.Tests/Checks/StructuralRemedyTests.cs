@@ -1,3 +1,4 @@
+using StudioKit.Planning.Changes;
 using StudioKit.Kits;
 using StudioKit.Kits.Studio;
 using StudioKit.Physics.Structure;
@@ -102,7 +103,7 @@ public sealed class StructuralRemedyTests
             {
                 var changes = Failing(Plan(kit)).Select(check => check.Remedy!.Change).ToList();
 
-                changes.OfType<StructuralChange.Sheet>().Select(sheet => Math.Round(sheet.Thickness.Millimeters, 6)).Should().BeSubsetOf(SoldMillimetres);
+                changes.OfType<StructuralChange.OtherSheet>().Select(sheet => Math.Round(sheet.Thickness.Millimeters, 6)).Should().BeSubsetOf(SoldMillimetres);
                 changes.OfType<StructuralChange.OtherPipe>().Select(pipe => pipe.Stocked.Part).Should().BeSubsetOf(pipes);
             },
             iter: 10);
@@ -113,10 +114,10 @@ public sealed class StructuralRemedyTests
     public void The_thinnest_sheet_that_holds_is_proposed()
     {
         var kit = Bare.Kit! with { Panel = Bare.Kit.Panel with { Width = Length.FromMillimeters(1200), Depth = Length.FromMillimeters(1000), Thickness = Length.FromMillimeters(2) } };
-        var sheet = (StructuralChange.Sheet)Failing(Plan(kit)).Single(check => check.Kind == PlanCheckKind.PanelSag).Remedy!.Change!;
+        var sheet = (StructuralChange.OtherSheet)Failing(Plan(kit)).Single(check => check.Kind == PlanCheckKind.PanelSag).Remedy!.Change!;
         var thinner = SoldThickness.Over(Length.FromMillimeters(2)).Last(sold => sold < sheet.Thickness);
 
-        Failing(Plan(new StructuralChange.Sheet(thinner).Of(kit))).Should().Contain(check => check.Kind == PlanCheckKind.PanelSag);
+        Failing(Plan(new StructuralChange.OtherSheet(thinner).Of(kit))).Should().Contain(check => check.Kind == PlanCheckKind.PanelSag);
     }
 
     [Fact]
@@ -125,9 +126,9 @@ public sealed class StructuralRemedyTests
         var check = StudioChecks.All(Studio.Frames.FrameLoads.CaseOf(Bare.Kit!, Plan(Bare.Kit!).Panel, Plan(Bare.Kit!).Frame!.Geometry, Mass.FromKilograms(1)))[0];
         StructuralChange?[] changes =
         [
-            null, new StructuralChange.AllEdgesRest(), new StructuralChange.Sheet(Length.FromMillimeters(4)), new StructuralChange.Sweep(Length.FromMeters(1)),
+            null, new StructuralChange.AllEdgesRest(), new StructuralChange.OtherSheet(Length.FromMillimeters(4)), new StructuralChange.OtherSweep(Length.FromMeters(1)),
             new StructuralChange.EdgeRoom(Length.FromMillimeters(3)), new StructuralChange.OtherPipe(StockedPipe.Embedded[0]), new StructuralChange.Stretched(),
-            new StructuralChange.Guyed(4), new StructuralChange.Pegged(8), new StructuralChange.Shaded(), new StructuralChange.LighterElbow(Force.Zero),
+            new StructuralChange.WithGuys(4), new StructuralChange.Pegged(8), new StructuralChange.Shaded(), new StructuralChange.LighterElbow(Force.Zero),
         ];
 
         changes.Select(change => StructureRemedies.Of(change, check)).Should().OnlyContain(remedy => remedy.Keys.Count > 0);

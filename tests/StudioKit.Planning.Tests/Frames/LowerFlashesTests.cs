@@ -102,7 +102,7 @@ public sealed class LowerFlashesTests
         check.Parts.Should().Equal("willow", "pale");
         check.Remedy!.Kind.Should().Be(CheckRemedyKind.MoveFlash);
         check.Remedy.Keys.Should().Contain(key);
-        foreach (var move in ((CheckAmount.Moves)check.Remedy.Amount).Choices)
+        foreach (var move in ((CheckAmount.NearestMoves)check.Remedy.Amount).Choices)
         {
             Checks(Moved(kit, move)).Should().OnlyContain(check => check.Passed, move.ToString());
         }

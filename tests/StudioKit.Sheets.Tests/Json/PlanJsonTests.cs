@@ -53,7 +53,7 @@ public sealed class PlanJsonTests
             Parts = ["sedge", "white"],
             Passed = false,
             Findings = [new CheckFinding.OfCradle(new CradleFault(CradleFaultKind.TooLow, Length.FromMillimeters(12.5)))],
-            Remedy = new CheckRemedy(CheckRemedyKind.MoveFlash) { Amount = new CheckAmount.Moves([new(CradleMoveKind.Up, Length.FromMillimeters(13))]), Keys = ["set-ups.lights.distance"] },
+            Remedy = new CheckRemedy(CheckRemedyKind.MoveFlash) { Amount = new CheckAmount.NearestMoves([new(CradleMoveKind.Up, Length.FromMillimeters(13))]), Keys = ["set-ups.lights.distance"] },
             Caveats =
             [
                 new CheckCaveat.OfFrame(new FrameCaveat(FrameCaveatKind.SlopeBeyondFeet) { Size = Length.FromMillimeters(61), Against = Length.FromMillimeters(30) }),

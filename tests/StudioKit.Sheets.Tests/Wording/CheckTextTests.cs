@@ -183,9 +183,9 @@ public sealed class CheckTextTests
         string Said(CheckFinding finding) => CheckText.Remedy(Sag with { Passed = false, Findings = [finding] });
         var (long1, short1) = (Length.FromMillimeters(1001.5), Length.FromMillimeters(300));
 
-        Said(new CheckFinding.Uncut(new UncutPiece("A1", long1, null, 2, UncutReason.TooLarge)))
+        Said(new CheckFinding.NotCut(new UncutPiece("A1", long1, null, 2, UncutReason.TooLarge)))
             .Should().Be("'A1' (1001.5 mm) is larger than any stock allows: take larger stock or split the piece.");
-        Said(new CheckFinding.Uncut(new UncutPiece("panel", long1, short1, 2, UncutReason.NotEnoughStock)))
+        Said(new CheckFinding.NotCut(new UncutPiece("panel", long1, short1, 2, UncutReason.NotEnoughStock)))
             .Should().Be("'panel' (1001.5 mm x 300 mm) is missing 2 times for want of stock: add stock.");
         Said(new CheckFinding.NoPlace(new Misfit("stool", new BoxSize(short1, short1, short1)))).Should().StartWith("stool, 300 mm × 300 mm × 300 mm, goes in no bag");
         Said(new CheckFinding.NoPlace(new Misfit("hide", null))).Should().Be("hide goes in no bag.");
@@ -214,7 +214,7 @@ public sealed class CheckTextTests
             Findings = [new CheckFinding.OfCradle(new CradleFault(CradleFaultKind.TooNearAnotherRail, Length.FromMillimeters(14)))],
             Remedy = new CheckRemedy(CheckRemedyKind.MoveFlash)
             {
-                Amount = new CheckAmount.Moves([new(CradleMoveKind.Up, Length.FromMillimeters(14)), new(CradleMoveKind.RaisePanel, Length.FromMillimeters(40))]),
+                Amount = new CheckAmount.NearestMoves([new(CradleMoveKind.Up, Length.FromMillimeters(14)), new(CradleMoveKind.RaisePanel, Length.FromMillimeters(40))]),
             },
         };
 
@@ -308,7 +308,7 @@ public sealed class CheckTextTests
     {
         CheckRemedyKind.SheetOfThickness or CheckRemedyKind.WiderSweep or CheckRemedyKind.MoreEdgeRoom => new CheckAmount.Measure(Length.FromMillimeters(5)),
         CheckRemedyKind.BallastAgainstTipping or CheckRemedyKind.BallastAgainstSliding => new CheckAmount.AddedBallast(Mass.FromKilograms(3), Mass.FromKilograms(2), Mass.Zero),
-        CheckRemedyKind.MoveFlash => new CheckAmount.Moves([new(CradleMoveKind.Up, Length.FromMillimeters(14))]),
+        CheckRemedyKind.MoveFlash => new CheckAmount.NearestMoves([new(CradleMoveKind.Up, Length.FromMillimeters(14))]),
         _ => new CheckAmount.HowMany(2),
     };
 }

@@ -56,10 +56,10 @@ internal struct IsoWindow
             : Math.Clamp(Math.Max(low, high), StopsOf(limits.LowestIso), StopsOf(limits.HighestIso));
     }
 
-    private readonly MissedLimit.IsoRange Conflict()
+    private readonly MissedLimit.IsoConflict Conflict()
     {
         var needed = Math.Ceiling((3 * lowest) - SameClick) / 3;
         var allowed = Math.Floor((3 * highest) + SameClick) / 3;
-        return new MissedLimit.IsoRange(SpeedAt(needed), below.Bound, below.Flash, SpeedAt(allowed), above.Bound, above.Flash, new Stops(needed - allowed));
+        return new MissedLimit.IsoConflict(SpeedAt(needed), below.Bound, below.Flash, SpeedAt(allowed), above.Bound, above.Flash, new Stops(needed - allowed));
     }
 }

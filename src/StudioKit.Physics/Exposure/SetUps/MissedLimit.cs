@@ -17,7 +17,7 @@ public abstract record MissedLimit(Stops? By)
     /// <param name="AllowedBy">What allows no more.</param>
     /// <param name="BarringFlash">The flash that allows no more; none where it is no flash.</param>
     /// <param name="By">Stops between the two speeds.</param>
-    public sealed record IsoRange(IsoSpeed Needed, IsoBound NeededFor, FlashCase? NeedingFlash, IsoSpeed Allowed, IsoBound AllowedBy, FlashCase? BarringFlash, Stops? By) : MissedLimit(By);
+    public sealed record IsoConflict(IsoSpeed Needed, IsoBound NeededFor, FlashCase? NeedingFlash, IsoSpeed Allowed, IsoBound AllowedBy, FlashCase? BarringFlash, Stops? By) : MissedLimit(By);
 
     /// <summary>A flash at the most power allowed stays short of its level.</summary>
     /// <param name="Flash">Its name.</param>

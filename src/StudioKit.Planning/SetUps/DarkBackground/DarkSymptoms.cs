@@ -29,7 +29,7 @@ internal static class DarkSymptoms
         {
             yield return new SymptomRule(
                 Symptom.OutlineLost,
-                [[new KitChange.Rim(setUp.Name, setUp.RimLevel + rim.DialStep)]],
+                [[new KitChange.RimLevel(setUp.Name, setUp.RimLevel + rim.DialStep)]],
                 changed => changed.Lights.First(light => light.Place == rim.Place).Budget.Total.Value > rim.Budget.Total.Value + (rim.DialStep.Value / 2));
         }
 

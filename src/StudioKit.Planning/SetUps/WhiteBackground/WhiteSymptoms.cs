@@ -37,7 +37,7 @@ internal static class WhiteSymptoms
     private static SymptomRule GreyCorners(SetUpSpec setUp, LightPlan below, Stops darkest, Stops room)
     {
         var wanted = darkest + below.DialStep;
-        var more = new KitChange.WhiteMargin(setUp.Name, wanted);
+        var more = new KitChange.TargetMargin(setUp.Name, wanted);
         return new SymptomRule(
             Symptom.GreyCorners,
             [[more], .. FurtherOff(setUp, below).Select(move => (ValueList<KitChange>)[move, more])],
@@ -61,11 +61,11 @@ internal static class WhiteSymptoms
     private static SymptomRule Dimmed(Symptom seen, SetUpSpec setUp, LightPlan below, Stops darkest, Func<ExposurePlan, bool> mends)
     {
         var less = darkest - below.DialStep;
-        var white = new KitChange.WhiteMargin(setUp.Name, new Stops(Math.Max(0, less.Value)));
+        var white = new KitChange.TargetMargin(setUp.Name, new Stops(Math.Max(0, less.Value)));
         return new SymptomRule(
             seen,
             [
-                .. less.Value >= -Same ? (ValueList<KitChange>[])[[new KitChange.WhiteMargin(setUp.Name, less)]] : [],
+                .. less.Value >= -Same ? (ValueList<KitChange>[])[[new KitChange.TargetMargin(setUp.Name, less)]] : [],
                 .. FurtherOff(setUp, below).Select(move => (ValueList<KitChange>)[move, white]),
             ],
             changed => mends(changed) && changed.WhiteMargin is { } margin && margin.Value >= -Same)

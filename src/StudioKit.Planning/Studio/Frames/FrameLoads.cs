@@ -63,7 +63,7 @@ internal static class FrameLoads
     public static Force PegHold(KitSpec kit) => Force.FromNewtons(kit.Frame.Pegs.Hold.Kilograms * PanelSag.Gravity);
 
     /// <summary>Strips of pad or ledge on the rails; a frame that was weighed was weighed with them.</summary>
-    public static Mass RestMass(KitSpec kit, FrameResult frame) => kit.Frame.Mass is null ? RestStrips.MassOf(frame.Ledge) : Mass.Zero;
+    public static Mass RestMass(KitSpec kit, FrameResult frame) => kit.Frame.Mass is null ? StripsToBuy.MassOf(frame.Ledge) : Mass.Zero;
 
     /// <summary>All skirts, as they are cut.</summary>
     public static Mass SkirtMass(KitSpec kit, IReadOnlyList<SheetPart> parts) => Mass.FromKilograms(

@@ -27,7 +27,7 @@ internal static class ShoppingList
         yield return new ShoppingLine("foot: M8 screw, two nuts, rubber tip", frame.Feet.Count * stock.Studios, stock.FootPrice);
         yield return new ShoppingLine("pin for a pulled joint, with its cord", PinCount(frame) * stock.Studios, stock.PinPrice);
         yield return new ShoppingLine("clip that holds the panel to a rail", points * stock.Studios, stock.ClipPrice);
-        yield return new ShoppingLine(RestStrips.Item(frame.Ledge), RestStrips.MetresToBuy(frame.Ledge, stock.Studios), stock.PadPrice);
+        yield return new ShoppingLine(StripsToBuy.Item(frame.Ledge), StripsToBuy.MetresToBuy(frame.Ledge, stock.Studios), stock.PadPrice);
         yield return new ShoppingLine("ground peg", kit.Frame.Pegs.Count * stock.Studios, stock.PegPrice);
     }
 

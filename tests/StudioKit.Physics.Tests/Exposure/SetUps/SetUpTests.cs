@@ -74,7 +74,7 @@ public sealed class SetUpTests
         };
 
         // GN 10 in place of 30 m is 3.2 stops less, and 60 cm in place of 45 is 0.8 stops less.
-        var missed = WhiteBackgroundSetUp.Solve(weak).Missed[0].Should().BeOfType<MissedLimit.IsoRange>().Subject;
+        var missed = WhiteBackgroundSetUp.Solve(weak).Missed[0].Should().BeOfType<MissedLimit.IsoConflict>().Subject;
         (missed.NeededFor, missed.NeedingFlash!.Name).Should().Be((IsoBound.FlashTooWeak, "flash below"));
         (missed.AllowedBy, missed.Allowed.Nominal).Should().Be((IsoBound.Camera, "ISO 500"));
     }
@@ -84,7 +84,7 @@ public sealed class SetUpTests
     {
         var sunny = Scenes.White with { Ambient = new ExposureValue(15), Camera = Scenes.White.Camera with { EffectiveFNumber = new FNumber(20) } };
 
-        var missed = WhiteBackgroundSetUp.Solve(sunny).Missed[0].Should().BeOfType<MissedLimit.IsoRange>().Subject;
+        var missed = WhiteBackgroundSetUp.Solve(sunny).Missed[0].Should().BeOfType<MissedLimit.IsoConflict>().Subject;
         missed.AllowedBy.Should().Be(IsoBound.Ambient);
         missed.By!.Value.Value.Should().BeApproximately(Math.Log2(missed.Needed.Value / missed.Allowed.Value), 1e-9).And.BePositive();
     }

@@ -1,7 +1,7 @@
-namespace StudioKit.Sheets.Documents;
+namespace StudioKit.Sheets.Wording;
 
 /// <summary>The usual cautions where work can hurt someone or an animal; common practice, no source.</summary>
-internal static class Cautions
+internal static class UsualCautions
 {
     public const string LocalRules = "Local rules, permits and licensed practice come before anything on this sheet.";
 

@@ -1,3 +1,4 @@
+using StudioKit.Planning.Packing;
 using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Structure;
@@ -5,7 +6,7 @@ using StudioKit.Planning.Checks;
 using StudioKit.Planning.Studio.Frames;
 using UnitsNet;
 
-namespace StudioKit.Planning.Packing;
+namespace StudioKit.Planning.Advising;
 
 /// <summary>Looks for changes that bring a kit down to its target mass and lose no framing, the least trouble first.</summary>
 /// <param name="again">Plans a changed kit, without its checks.</param>

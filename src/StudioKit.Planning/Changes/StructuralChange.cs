@@ -3,7 +3,7 @@ using StudioKit.Kits.Studio;
 using StudioKit.Physics.Structure.Frames;
 using UnitsNet;
 
-namespace StudioKit.Planning.Checks;
+namespace StudioKit.Planning.Changes;
 
 /// <summary>A change of a kit that makes a structural check pass, found by planning the changed kit; one of the forms below.</summary>
 public abstract record StructuralChange
@@ -25,7 +25,7 @@ public abstract record StructuralChange
 
     /// <summary>A sheet of another thickness; a mass as weighed is that of the old sheet and goes.</summary>
     /// <param name="Thickness">The thickness, one that shops carry.</param>
-    public sealed record Sheet(Length Thickness) : StructuralChange
+    public sealed record OtherSheet(Length Thickness) : StructuralChange
     {
         /// <inheritdoc/>
         public override KitSpec Of(KitSpec kit) => kit with { Panel = kit.Panel with { Thickness = Thickness, Mass = null } };
@@ -33,7 +33,7 @@ public abstract record StructuralChange
 
     /// <summary>Another radius of the sweep.</summary>
     /// <param name="Radius">The radius.</param>
-    public sealed record Sweep(Length Radius) : StructuralChange
+    public sealed record OtherSweep(Length Radius) : StructuralChange
     {
         /// <inheritdoc/>
         public override KitSpec Of(KitSpec kit) => kit with { Panel = kit.Panel with { SweepRadius = Radius } };
@@ -72,7 +72,7 @@ public abstract record StructuralChange
 
     /// <summary>Cords from the top corners to pegs.</summary>
     /// <param name="Pegs">How many pegs [1].</param>
-    public sealed record Guyed(int Pegs) : StructuralChange
+    public sealed record WithGuys(int Pegs) : StructuralChange
     {
         /// <inheritdoc/>
         public override KitSpec Of(KitSpec kit) => Changed(kit, frame => frame with { Pegs = frame.Pegs with { Count = Pegs, Guys = true } });

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace StudioKit.Planning.Studio.Frames;
 
 /// <summary>The strips that the panel rests on, as they are bought and what they weigh.</summary>
-internal static class RestStrips
+internal static class StripsToBuy
 {
     // A strip of solid rubber 10 mm wide on a rail, or a rigid angle of two legs 2 mm thick beside it (common practice, no source).
     private static readonly Length PadWidth = Length.FromMillimeters(10);
