@@ -11,7 +11,7 @@ internal static class FieldDay
     private static readonly Temperature Warm = Temperature.FromDegreesCelsius(25);
     private static readonly Duration Long = Duration.FromHours(2);
 
-    private static readonly CautionSheet[] CoverAndSession = [CautionSheet.FieldBook, CautionSheet.Session];
+    private static readonly CautionSheet[] OnSession = [CautionSheet.Session];
 
     /// <summary>Ticks, heat and being alone; nothing where there is no session.</summary>
     public static IEnumerable<PlanCaution> Of(Plan plan)
@@ -21,16 +21,16 @@ internal static class FieldDay
             yield break;
         }
 
-        yield return new PlanCaution { Kind = CautionKind.Ticks, Sheets = CoverAndSession };
+        yield return new PlanCaution { Kind = CautionKind.Ticks, Sheets = OnSession };
         var day = session.Time * session.Rounds;
         if (plan.Kit.Pack.People.Count < 2)
         {
-            yield return new PlanCaution { Kind = CautionKind.LoneWork, Sheets = CoverAndSession, Day = day };
+            yield return new PlanCaution { Kind = CautionKind.LoneWork, Sheets = OnSession, Day = day };
         }
 
         if (IsHot(plan.Kit.Site, day))
         {
-            yield return new PlanCaution { Kind = CautionKind.Heat, Sheets = CoverAndSession, Day = day, Air = plan.Kit.Site.Temperature };
+            yield return new PlanCaution { Kind = CautionKind.Heat, Sheets = OnSession, Day = day, Air = plan.Kit.Site.Temperature };
         }
     }
 

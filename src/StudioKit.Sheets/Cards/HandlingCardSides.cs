@@ -93,7 +93,7 @@ internal static class HandlingCardSides
         HandlingTopic.Permits => "Permits",
         HandlingTopic.Danger => "Danger",
         HandlingTopic.HoldTime => "How long",
-        HandlingTopic.StopSigns => "Stop, and let it go, when",
+        HandlingTopic.StopSigns => "Stop when",
         HandlingTopic.Holding => "How to hold",
         HandlingTopic.ShadeAndMoisture => "Shade and moisture",
         HandlingTopic.Sheet => "The sheet",
