@@ -4,12 +4,12 @@ namespace StudioKit.Physics.Optics;
 internal static class StackCaveats
 {
     private const string Touches = "The sharp plane lies at or behind the front glass: the lens would have to touch or swallow its subject.";
-    private const string EstimatedLength = "Working distance rests on a guessed length of the lens; give the length from front glass to mount.";
-    private const string EstimatedReversed = "Magnification of the reversed lens rests on a guessed length; give the length from front glass to mount.";
-    private const string InContact = "The close-up lens is taken to touch the lens's front principal plane; give the lens's length for a better figure.";
-    private const string ShorteningUnknown = "Closest focus is unknown, so the lens is taken to keep its focal length; it will shorten.";
-    private const string KeepsFocalLength = "Closest focus and magnification ask for more than the marked focal length: it is kept, and the principal planes are taken to lie farther apart.";
-    private const string PlanesTooFar = "Closest focus and magnification do not go with a lens of this focal length and length: check these figures, one of them is off.";
+    private const string EstimatedLength = "Working distance rests on a guessed length of the lens; measure it from front glass to mount and give it as 'length'.";
+    private const string EstimatedReversed = "Magnification of the reversed lens rests on a guessed length; measure it from front glass to mount and give it as 'length'.";
+    private const string InContact = "The close-up lens is taken to touch the lens's front principal plane; measure the lens from front glass to mount and give its 'length' for a better figure.";
+    private const string ShorteningUnknown = "Closest focus is unknown, so the lens is taken to keep its focal length; it will shorten. Focus as near as it goes on a rule and measure from rule to sensor plane: that is 'closest-focus'.";
+    private const string KeepsFocalLength = "Closest focus and magnification ask for more than the marked focal length: it is kept, and the principal planes are taken to lie farther apart. Measure from front glass to subject there, and go by that.";
+    private const string PlanesTooFar = "Closest focus and magnification do not go with a lens of this focal length and length: one of them is off. Focus as near as it goes on a rule: measure from rule to sensor plane, and divide the sensor's width by what the frame shows of the rule.";
     private const string ConverterPupil = "The exit pupil behind the converter is a rough figure; exposure and depth do not rest on it.";
 
     public static IReadOnlyList<string> Of(in StackGeometry geometry, double workingDistance, bool estimatedDistance)

@@ -24,7 +24,7 @@ public static class LensAssumptionText
     public static string? Of(string lens, IReadOnlyList<LensAssumption> assumptions)
     {
         ArgumentNullException.ThrowIfNull(assumptions);
-        return assumptions.Count == 0 ? null : $"Assumed of {lens}: {string.Join(", ", assumptions.Select(Of))}.";
+        return assumptions.Count == 0 ? null : $"Assumed of {lens}: {string.Join(", ", assumptions.Select(Of))}. To be surer {string.Join("; ", assumptions.Select(Measurement).Distinct())}.";
     }
 
     /// <summary>The sentences for the lenses of a plan's framings, each lens at its largest magnification.</summary>
@@ -33,6 +33,16 @@ public static class LensAssumptionText
         .GroupBy(framing => framing.Lens)
         .Select(lens => Of(lens.Key, lens.MaxBy(framing => framing.Magnification.Value)!.Assumptions))
         .OfType<string>();
+
+    // What to measure, and the lens's key in the kit that takes it.
+    private static string Measurement(LensAssumption assumption) => assumption.Kind switch
+    {
+        LensAssumptionKind.FrontGlassToMount => "measure from front glass to mount ('length')",
+        LensAssumptionKind.PupilRatio => "look through the lens from behind and from in front and divide the widths of its opening ('pupil-ratio')",
+        LensAssumptionKind.PrincipalPlanes or LensAssumptionKind.FocalLengthCloseUp =>
+            "focus as near as it goes on a rule, measure from rule to sensor plane and what of the rule the frame shows ('closest-focus', 'largest-magnification'), and go by the room that you find before the glass",
+        _ => "meter an even wall focused far and near: the stops between the two are the lens's loss",
+    };
 
     private static string Millimetres(LensAssumption assumption) =>
         PlanFormat.GiveOrTake(Length.FromMeters(assumption.Value), Length.FromMeters(assumption.Uncertainty));

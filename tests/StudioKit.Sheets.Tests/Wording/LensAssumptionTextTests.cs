@@ -20,4 +20,15 @@ public sealed class LensAssumptionTextTests
 
     [Fact]
     public void A_lens_that_is_given_in_full_has_no_sentence() => LensAssumptionText.Of("reed 55", []).Should().BeNull();
+
+    /// <summary>A doubt without the measurement that would settle it helps nobody.</summary>
+    [Fact]
+    public void Every_assumption_names_what_to_measure()
+    {
+        var alone = Enum.GetValues<LensAssumptionKind>().Select(kind => LensAssumptionText.Of("reed 55", [new LensAssumption(kind, 0.1, 0.01)])!).ToList();
+
+        alone.Should().OnlyContain(text => text.Contains("To be surer "));
+        alone.Select(text => text[text.IndexOf("To be surer", StringComparison.Ordinal)..]).Distinct().Should().HaveCountGreaterThanOrEqualTo(4);
+        alone.Should().Contain(text => text.Contains("'length'")).And.Contain(text => text.Contains("'pupil-ratio'")).And.Contain(text => text.Contains("'closest-focus'"));
+    }
 }
