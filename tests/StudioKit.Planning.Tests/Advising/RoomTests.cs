@@ -38,6 +38,20 @@ public sealed class RoomTests
         }
     }
 
+    // Where not even the brightest point clips, the flash gives at least that point's margin less than planned.
+    [Fact]
+    public void Where_nothing_blinks_the_flash_below_makes_up_for_the_brightest_points_margin_and_no_click_too_many()
+    {
+        var (plan, cards) = White();
+
+        foreach (var exposure in cards)
+        {
+            var then = Of(plan, exposure, Symptom.NothingBlinks).Advice!.Promise;
+            var more = Math.Log2(then.Lights[0].Power.Fraction * then.Iso.Value / exposure.Lights[0].Power.Fraction / exposure.Iso.Value);
+            more.Should().BeInRange(exposure.BrightestMargin!.Value.Value - Same, exposure.BrightestMargin.Value.Value + exposure.Lights[0].DialStep.Value);
+        }
+    }
+
     private static (Plan Plan, IReadOnlyList<ExposurePlan> Cards) White()
     {
         var plan = KitText.Demo("fen-edge.yaml");
