@@ -86,7 +86,7 @@ internal static class KitSlice
         Site = new SiteSpec { Ambient = kit.Site.Ambient, HandSpeed = kit.Site.HandSpeed, OutdoorCorrection = kit.Site.OutdoorCorrection },
         Subjects = kit.Subjects,
         Session = kit.Session,
-        SetUps = [setUp],
+        SetUps = [setUp with { LightWindow = null, Clock = null }],
     };
 
     /// <summary>One set-up and the studio that it is looked at in.</summary>
@@ -116,7 +116,7 @@ internal static class KitSlice
         Handling = kit.Handling,
         Session = kit.Session,
         Flashes = Bodies(kit),
-        SetUps = [.. kit.SetUps.Select(setUp => Named(setUp) with { Subjects = setUp.Subjects })],
+        SetUps = [.. kit.SetUps.Select(setUp => Named(setUp) with { Subjects = setUp.Subjects, LightWindow = setUp.LightWindow, Clock = setUp.Clock })],
     };
 
     private static SetUpSpec Named(SetUpSpec setUp) => new() { Name = setUp.Name, Kind = setUp.Kind };

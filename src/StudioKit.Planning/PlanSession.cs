@@ -6,6 +6,7 @@ using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Handling;
 using StudioKit.Planning.Packing;
+using StudioKit.Planning.Session;
 using StudioKit.Planning.SetUps;
 using StudioKit.Planning.Studio.Lights;
 
@@ -27,7 +28,8 @@ public sealed class PlanSession
     private readonly Kept<PanelLightInputs, PanelLightPlan> _panelLights = new();
     private readonly Kept<PackInputs, PackPlan> _packs = new();
     private readonly Kept<SharedOut, BagAssignmentResult?> _shares = new();
-    private readonly Kept<(KitSpec Kit, ValueList<ExposurePlan> Exposures), SessionPlan?> _sessions = new();
+    private readonly Kept<(ExposureInputs Inputs, ValueList<ExposurePlan> Exposures), LightBearing?> _bearings = new(64);
+    private readonly Kept<(KitSpec Kit, ValueList<ExposurePlan> Exposures, ValueList<LightBearing> Bearings), SessionPlan?> _sessions = new();
 
     /// <summary>Starts a session.</summary>
     /// <param name="services">Cut planners; the plain ones where none are given.</param>
@@ -75,7 +77,8 @@ public sealed class PlanSession
         Begin(PlanStage.Pack);
         var pack = _packs.Get(new PackInputs(KitSlice.ForPack(kit), panel, frame, [.. exposures.Select(GearUse.Of)]), of => PackPlanner.Plan(of, what => _shares.Get(what, PackPlanner.Share)));
         Begin(PlanStage.Session);
-        var session = _sessions.Get((KitSlice.ForSession(kit), [.. exposures]), static of => PlanStages.Session(of.Kit, of.Exposures));
+        var bearings = Bearings(read, framings, light, exposures);
+        var session = _sessions.Get((KitSlice.ForSession(kit), [.. exposures], bearings), static of => PlanStages.Session(of.Kit, of.Exposures, of.Bearings));
         return new Plan
         {
             Kit = kit,
@@ -108,14 +111,23 @@ public sealed class PlanSession
     private IReadOnlyList<ExposurePlan> Exposures(
         KitReadResult read, IReadOnlyList<PlannedFraming> framings, StudioLight light, CancellationToken cancellation)
     {
-        var known = new KnownInputs(read.Kit!, read.Uncertainties);
-        return [.. read.Kit!.SetUps.SelectMany(setUp =>
+        return [.. InputsOf(read, framings, light).SelectMany(inputs =>
         {
             cancellation.ThrowIfCancellationRequested();
-            var onPanel = SetUpPlanners.Of(setUp).LightsPanel;
-            return _exposures.Get(
-                new ExposureInputs(KitSlice.ForExposures(read.Kit, setUp), known.Of(setUp), framings, onPanel ? light : null), ExposureInputs.Solve);
+            return _exposures.Get(inputs, ExposureInputs.Solve);
         })];
+    }
+
+    private ValueList<LightBearing> Bearings(KitReadResult read, IReadOnlyList<PlannedFraming> framings, StudioLight light, IReadOnlyList<ExposurePlan> exposures) =>
+        [.. InputsOf(read, framings, light)
+            .Select(inputs => _bearings.Get((inputs, [.. exposures.Where(exposure => exposure.SetUp == inputs.Kit.SetUps[0].Name)]), static of => LightBearing.Of(of.Inputs, of.Exposures)))
+            .OfType<LightBearing>()];
+
+    private static IEnumerable<ExposureInputs> InputsOf(KitReadResult read, IReadOnlyList<PlannedFraming> framings, StudioLight light)
+    {
+        var known = new KnownInputs(read.Kit!, read.Uncertainties);
+        return read.Kit!.SetUps.Select(setUp =>
+            new ExposureInputs(KitSlice.ForExposures(read.Kit, setUp), known.Of(setUp), framings, SetUpPlanners.Of(setUp).LightsPanel ? light : null));
     }
 
     private IReadOnlyList<PanelLightPlan> PanelLights(PanelLightInputs studio, IReadOnlyList<ExposurePlan> exposures, CancellationToken cancellation) =>

@@ -81,11 +81,29 @@ public static class PlanStages
     public static PackPlan Pack(KitSpec kit, PanelPlan panel, FramePlan? frame, IReadOnlyList<ExposurePlan> exposures) =>
         PackPlanner.Plan(new PackInputs(kit, panel, frame, [.. exposures.Select(GearUse.Of)]), PackPlanner.Share);
 
-    /// <summary>The order of subjects and set-ups in the field.</summary>
+    /// <summary>What other light of the place the exposures of each set-up bear.</summary>
+    /// <param name="kit">The kit.</param>
+    /// <param name="uncertainties">What the kit writes after ±, by the path of the value.</param>
+    /// <param name="framings">Its framings.</param>
+    /// <param name="light">Its studio's light.</param>
+    /// <param name="exposures">Its exposures.</param>
+    /// <returns>One for each set-up that a subject is photographed in.</returns>
+    public static IReadOnlyList<LightBearing> Bearings(
+        KitSpec kit, IReadOnlyDictionary<string, Uncertainty> uncertainties, IReadOnlyList<PlannedFraming> framings, StudioLight light, IReadOnlyList<ExposurePlan> exposures)
+    {
+        ArgumentNullException.ThrowIfNull(kit);
+        var known = new KnownInputs(kit, uncertainties);
+        return [.. kit.SetUps
+            .Select(setUp => LightBearing.Of(new ExposureInputs(kit with { SetUps = [setUp] }, known.Of(setUp), framings, light), [.. exposures.Where(exposure => exposure.SetUp == setUp.Name)]))
+            .OfType<LightBearing>()];
+    }
+
+    /// <summary>The order of light, subjects and set-ups in the field.</summary>
     /// <param name="kit">The kit.</param>
     /// <param name="exposures">Its exposures.</param>
+    /// <param name="bearings">What light they bear.</param>
     /// <returns>The session; none where no subject can be photographed whole.</returns>
-    public static SessionPlan? Session(KitSpec kit, IReadOnlyList<ExposurePlan> exposures) => SessionPlanner.Plan(kit, exposures);
+    public static SessionPlan? Session(KitSpec kit, IReadOnlyList<ExposurePlan> exposures, IReadOnlyList<LightBearing> bearings) => SessionPlanner.Plan(kit, exposures, bearings);
 
     /// <summary>Everything that a plan is checked for.</summary>
     /// <param name="plan">The plan, without its checks.</param>

@@ -1,4 +1,5 @@
 using StudioKit.Kits.Quantities;
+using StudioKit.Kits.SetUps;
 using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Optics;
@@ -43,6 +44,12 @@ internal static class LightKeys
 
     public static Section<T> Isos<T>(this OpenKey<T> key, Func<T, IsoRange, T> set, Func<T, IsoRange> get)
         where T : class => key.Value(Kinds.Isos, set, get);
+
+    public static Section<T> Lights<T>(this OpenKey<T> key, Func<T, LightRange, T> set)
+        where T : class => key.Value(Kinds.Lights, set, null);
+
+    public static Section<T> Hours<T>(this OpenKey<T> key, Func<T, ClockRange, T> set)
+        where T : class => key.Value(Kinds.Hours, set, null);
 
     /// <summary>A guide number of what was written.</summary>
     public static GuideNumber Of(GuideNumberMark mark) =>

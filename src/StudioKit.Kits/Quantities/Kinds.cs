@@ -1,3 +1,5 @@
+using StudioKit.Kits.SetUps;
+
 namespace StudioKit.Kits.Quantities;
 
 /// <summary>Every kind of single value that a kit may hold; quantities are numbers in the unit table's own units.</summary>
@@ -113,6 +115,10 @@ internal static class Kinds
     public static readonly ValueKind<ApertureRange> Apertures = PairText.Apertures(FNumber);
 
     public static readonly ValueKind<IsoRange> Isos = PairText.Isos(Iso);
+
+    public static readonly ValueKind<LightRange> Lights = PairText.Lights(ExposureValue);
+
+    public static readonly ValueKind<ClockRange> Hours = ClockText.Hours;
 
     public static readonly ValueKind<Size> Size = PairText.Size("120 mm x 90 mm");
 

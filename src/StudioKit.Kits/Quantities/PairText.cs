@@ -1,3 +1,4 @@
+using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
 
 namespace StudioKit.Kits.Quantities;
@@ -53,6 +54,16 @@ internal static class PairText
     {
         Pattern = () => kind.Pattern!() + Patterns.To + kind.Pattern!(),
         Measure = value => new Extent(value.Lowest.Value, value.Highest.Value),
+        ReadMeasure = kind.ReadMeasure,
+    };
+
+    public static ValueKind<LightRange> Lights(ValueKind<double> kind) => new(
+        "a range, an exposure value or illuminance to another", "EV 12 to EV 15",
+        text => Ends(text, kind, "EV 12 to EV 15").Then(ends => new LightRange(new ExposureValue(ends[0]), new ExposureValue(ends[1]))),
+        value => $"{kind.Write(value.Darkest.AtIso100)} to {kind.Write(value.Brightest.AtIso100)}")
+    {
+        Pattern = () => kind.Pattern!() + Patterns.To + kind.Pattern!(),
+        Measure = value => new Extent(value.Darkest.AtIso100, value.Brightest.AtIso100),
         ReadMeasure = kind.ReadMeasure,
     };
 

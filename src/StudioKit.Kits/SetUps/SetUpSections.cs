@@ -41,6 +41,10 @@ internal static class SetUpSections
         .Optional("iso", "ISO speed to stay near; else the camera's lowest.", "3", "10000000").Iso((setUp, value) => setUp with { Iso = value })
         .Optional("ambient", "Ambient light that the set-up is planned for, e.g. 'EV 6'; else the site's.", "EV -6", "EV 18")
             .ExposureValue((setUp, value) => setUp with { Ambient = value })
+        .Optional("light-window", "Ambient light that it is photographed in, from the darkest, e.g. 'EV 12 to EV 15'; else as far from what it is planned for as its exposures work.", "EV -6", "EV 18")
+            .Lights((setUp, value) => setUp with { LightWindow = value })
+        .Optional("clock", "Hours of the day that it is photographed in, e.g. '09:00 to 17:00'; past midnight where the second comes first; else any.")
+            .Hours((setUp, value) => setUp with { Clock = value })
         .Optional("camera-pitch", "Line of sight under the horizontal, one angle or a list; 90° looks straight down.", "0°", "90°")
             .Angles((setUp, value) => setUp with { CameraPitches = value }, setUp => setUp.CameraPitches)
         .Optional("camera-roll", "Turn of the camera about its line of sight, one angle or a list; 90° is an upright frame.", "-180°", "180°")
@@ -61,5 +65,10 @@ internal static class SetUpSections
         .Optional("background-distance", "Subject to background.", "1 cm", "1000 m")
             .Length((setUp, value) => setUp with { BackgroundDistance = value }, setUp => setUp.BackgroundDistance)
         .Reference("filter", "filters", "Name of the filter before the lens.", (setUp, value) => setUp with { Filter = value })
-        .Check(SetUpLights.Check);
+        .Check(SetUpLights.Check)
+        .Check(LightOutsideWindow);
+
+    private static Fault? LightOutsideWindow(SetUpSpec setUp) => setUp is { Ambient: { } ambient, LightWindow: { } window } && !window.Holds(ambient)
+        ? new Fault("light-window", $"The light that '{setUp.Name}' is planned for lies outside its window of light.", "Let 'ambient' lie within 'light-window'.")
+        : null;
 }

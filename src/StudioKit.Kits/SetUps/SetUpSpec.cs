@@ -35,6 +35,12 @@ public sealed record SetUpSpec
     /// <summary>Ambient light that the set-up is planned for, as dusk is not noon; the site's where the kit gives none.</summary>
     public ExposureValue? Ambient { get; init; }
 
+    /// <summary>Ambient light that the set-up is photographed in; as far from what it is planned for as its exposures work, where the kit gives none.</summary>
+    public LightRange? LightWindow { get; init; }
+
+    /// <summary>Hours of the day that the set-up is photographed in; any where the kit gives none.</summary>
+    public ClockRange? Clock { get; init; }
+
     /// <summary>Angles of the line of sight under the horizontal; 90° looks straight down; key <c>camera-pitch</c>.</summary>
     public ValueList<Angle> CameraPitches { get; init; } = [Angle.FromDegrees(60)];
 

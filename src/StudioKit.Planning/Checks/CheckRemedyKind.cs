@@ -78,6 +78,9 @@ public enum CheckRemedyKind
     /// <summary>Fewer frames or set-ups of an animal.</summary>
     HoldShorter,
 
+    /// <summary>Fewer rounds, or longer hours.</summary>
+    FewerRounds,
+
     /// <summary>So many more sets of cells.</summary>
     MoreCells,
 

@@ -105,4 +105,7 @@ public enum PlanCheckKind
 
     /// <summary>Cells for the session; part: the flash.</summary>
     Cells,
+
+    /// <summary>Hours for the rounds of a block; parts: its set-ups.</summary>
+    Hours,
 }

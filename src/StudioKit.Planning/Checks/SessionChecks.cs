@@ -2,14 +2,29 @@ using StudioKit.Planning.Session;
 
 namespace StudioKit.Planning.Checks;
 
-/// <summary>Whether no animal is held too long, and whether the cells last the day.</summary>
+/// <summary>Whether no animal is held too long, whether the cells last the day, and whether the rounds fit their hours.</summary>
 internal static class SessionChecks
 {
     private const string Practice = "CommonPractice";
 
     /// <summary>Every check of a plan's session.</summary>
     public static IEnumerable<PlanCheck> Of(SessionPlan session) =>
-        session.Subjects.Where(subject => subject.HoldLimit is not null).Select(HoldTime).Concat(session.Flashes.Select(flash => Cells(flash, session.Rounds)));
+        session.Subjects.Where(subject => subject.HoldLimit is not null).Select(HoldTime)
+            .Concat(session.Flashes.Select(flash => Cells(flash, session.Rounds)))
+            .Concat(session.Blocks.Where(block => block.Clock is not null).Select(Hours));
+
+    private static PlanCheck Hours(SessionBlock block) => new()
+    {
+        Kind = PlanCheckKind.Hours,
+        Parts = [.. block.SetUps.Select(setUp => setUp.SetUp)],
+        Passed = block.Time <= block.Clock!.Length,
+        Demand = new CheckAmount.Measure(block.Time),
+        Capacity = new CheckAmount.Measure(block.Clock.Length),
+        Ratio = block.Time / block.Clock.Length,
+        SourceKey = Practice,
+        SourceLocator = "the kit's hours and times",
+        Remedy = block.Time <= block.Clock.Length ? null : new CheckRemedy(CheckRemedyKind.FewerRounds) { Keys = ["session.rounds", "set-ups.clock"] },
+    };
 
     private static PlanCheck HoldTime(SessionSubject subject) => new()
     {

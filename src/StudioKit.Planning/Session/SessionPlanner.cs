@@ -1,15 +1,11 @@
 using StudioKit.Kits;
-using StudioKit.Kits.Lighting;
-using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Subjects;
-using StudioKit.Physics.Exposure.Flashes;
-using StudioKit.Physics.Packing;
+using StudioKit.Physics;
 using StudioKit.Planning.Handling;
-using UnitsNet;
 
 namespace StudioKit.Planning.Session;
 
-/// <summary>Subjects, set-ups and exposures → a session.</summary>
+/// <summary>Subjects, set-ups and exposures → a session, block by block of one light each.</summary>
 internal static class SessionPlanner
 {
     // Of equal hold limits, wet skins first, which dry out; plants last, which wait.
@@ -19,24 +15,27 @@ internal static class SessionPlanner
     ];
 
     /// <summary>Plans the session; none where no subject can be photographed whole.</summary>
-    public static SessionPlan? Plan(KitSpec kit, IReadOnlyList<ExposurePlan> exposures)
+    public static SessionPlan? Plan(KitSpec kit, IReadOnlyList<ExposurePlan> exposures, IReadOnlyList<LightBearing> bearings)
     {
-        var (route, proven) = SessionOrder.Of(Ranks(kit, exposures));
-        if (route.Visits.Count == 0)
+        var (groups, fewestGroups) = LightGroups.Of([.. bearings.Select(bearing => WindowOf(kit, bearing))]);
+        var timeline = new SessionTimeline(kit);
+        var routes = BlockOrder.Of(groups).Select(group => (Group: group, Found: SessionOrder.Of(Ranks(kit, Of(group, exposures))))).ToList();
+        ValueList<SessionBlock> blocks = [.. routes.Select(pair => BlockOf(kit, pair.Group, pair.Found.Route, timeline))];
+        if (blocks.Count == 0)
         {
             return null;
         }
 
-        var steps = new SessionTimeline(kit).Of(route);
-        var subjects = route.Visits.Select(visit => visit.Subject).Distinct().Select(subject => SubjectOf(kit, subject, steps)).ToList();
+        var proven = fewestGroups && routes.TrueForAll(pair => pair.Found.Proven);
+        var subjects = routes.SelectMany(pair => pair.Found.Route.Visits).Select(visit => visit.Subject).Distinct();
         return new SessionPlan
         {
-            Steps = steps,
-            Subjects = subjects,
-            Flashes = FlashesOf(kit, steps, exposures),
+            Blocks = blocks,
+            Subjects = [.. subjects.Select(subject => SubjectOf(kit, subject, blocks))],
+            Flashes = FlashUses.Of(kit, blocks, exposures),
             Rounds = kit.Session.Rounds,
             ProvenFewest = proven,
-            Notes = [.. Notes(kit, exposures, proven)],
+            Notes = [.. SessionNotes.Of(kit, exposures, blocks, proven)],
         };
     }
 
@@ -52,73 +51,51 @@ internal static class SessionPlanner
         return [[.. whereTheySit], .. onTheSheet];
     }
 
+    private static SetUpWindow WindowOf(KitSpec kit, LightBearing bearing)
+    {
+        var setUp = kit.SetUps.First(candidate => candidate.Name == bearing.SetUp);
+        return new SetUpWindow
+        {
+            SetUp = bearing.SetUp,
+            Planned = setUp.LightWindow?.Nearest(bearing.Planned) ?? bearing.Planned,
+            Works = bearing.Works,
+            Light = setUp.LightWindow ?? bearing.Works,
+            IsGiven = setUp.LightWindow is not null,
+            Clock = setUp.Clock,
+        };
+    }
+
+    private static IReadOnlyList<ExposurePlan> Of(LightGroup group, IReadOnlyList<ExposurePlan> exposures) =>
+        [.. exposures.Where(exposure => group.SetUps.Any(setUp => setUp.SetUp == exposure.SetUp))];
+
+    private static SessionBlock BlockOf(KitSpec kit, LightGroup group, SessionRoute route, SessionTimeline timeline)
+    {
+        var first = timeline.Round(route);
+        return new SessionBlock
+        {
+            SetUps = [.. group.SetUps],
+            Planned = group.Planned,
+            Light = group.Light,
+            Clock = group.Clock,
+            First = first,
+            Following = kit.Session.Rounds > 1 ? timeline.Round(route) : null,
+            Rounds = kit.Session.Rounds,
+        };
+    }
+
     private static (double LimitSeconds, int Group) Fragility(KitSpec kit, SubjectSpec subject) =>
         (HandlingPlanner.LimitOf(kit, subject)?.Seconds ?? double.PositiveInfinity, Array.IndexOf(MostFragileFirst, subject.Group));
 
     private static IEnumerable<SessionVisit> Visits(KitSpec kit, SubjectSpec subject, IReadOnlyList<ExposurePlan> exposures) =>
-        kit.SetUps.Select(setUp => Largest(setUp, subject, exposures)).OfType<ExposurePlan>()
+        kit.SetUps.Select(setUp => LightBearing.Taken(setUp.Name, subject, exposures)).OfType<ExposurePlan>()
             .Select(exposure => new SessionVisit(subject, exposure, Held: false))
             .Select(visit => visit with { Held = !visit.WhereItSits && HandlingPlanner.LimitOf(kit, subject) is not null });
 
-    // The framing that fills the frame best; of equal ones the one with more room before the lens, for shy animals.
-    private static ExposurePlan? Largest(SetUpSpec setUp, SubjectSpec subject, IReadOnlyList<ExposurePlan> exposures) => exposures
-        .Where(exposure => exposure.SetUp == setUp.Name && exposure.IsUsable && exposure.Subjects.Contains(subject.Name))
-        .OrderByDescending(exposure => exposure.Framing.Magnification.Value)
-        .ThenByDescending(exposure => exposure.Framing.WorkingDistance)
-        .FirstOrDefault();
-
-    private static SessionSubject SubjectOf(KitSpec kit, SubjectSpec subject, IReadOnlyList<SessionStep> steps) => new()
+    private static SessionSubject SubjectOf(KitSpec kit, SubjectSpec subject, IReadOnlyList<SessionBlock> blocks) => new()
     {
         Name = subject.Name,
         Group = subject.Group,
-        HoldTime = Duration.FromSeconds(steps.Where(step => step.Held && step.Subject == subject.Name).Sum(step => step.Time.Seconds)),
+        HoldTime = blocks.Select(block => block.LongestHold(subject.Name)).Max(),
         HoldLimit = HandlingPlanner.LimitOf(kit, subject),
     };
-
-    private static IReadOnlyList<FlashUse> FlashesOf(KitSpec kit, IReadOnlyList<SessionStep> steps, IReadOnlyList<ExposurePlan> exposures)
-    {
-        var fired = from step in steps
-                    where step.Frames > 0
-                    from light in exposures.First(exposure => exposure.SetUp == step.SetUp && exposure.Framing.Name == step.Framing).Lights
-                    group (step.Frames, FlashEnergy.ShareOfCells(light.Power)) by light.Flash;
-        return [.. fired.Select(of => UseOf(kit, kit.Flashes.First(flash => flash.Name == of.Key), [.. of]))];
-    }
-
-    private static FlashUse UseOf(KitSpec kit, FlashSpec flash, IReadOnlyList<(int Frames, double Share)> fired)
-    {
-        var frames = fired.Sum(step => step.Frames);
-        var meanShare = Math.Min(1, fired.Sum(step => step.Frames * step.Share) / frames);
-        var sets = 1 + flash.SpareSets;
-        var budget = FlashBudget.For(frames * kit.Session.Rounds, meanShare, flash.FullPowerFlashes, sets);
-        return new FlashUse
-        {
-            Flash = flash.Name,
-            Flashes = frames * kit.Session.Rounds,
-            FullPowerFlashes = budget.FullPowerFlashes,
-            SetsNeeded = budget.SetsNeeded,
-            SetsCarried = sets,
-            CellsPerSet = flash.Cell is null ? 0 : flash.CellCount,
-            FlashesCarried = budget.FlashesCarried,
-            Enough = budget.Enough,
-        };
-    }
-
-    private static IEnumerable<string> Notes(KitSpec kit, IReadOnlyList<ExposurePlan> exposures, bool proven)
-    {
-        if (!proven)
-        {
-            yield return FormattableString.Invariant($"With more than {SessionOrder.MostGroups} subjects alike, or very many set-ups, the order is a good one, but a better one may exist.");
-        }
-
-        foreach (var subject in kit.Subjects)
-        {
-            var without = kit.SetUps.Where(setUp => (setUp.Subjects.Count == 0 || setUp.Subjects.Contains(subject.Name)) && Largest(setUp, subject, exposures) is null).Select(setUp => setUp.Name).ToList();
-            if (without.Count > 0)
-            {
-                yield return $"Left out, as no framing that works shows it whole: {subject.Name} in {string.Join(", ", without)}.";
-            }
-        }
-
-        yield return "Times are the kit's ('session:'); time one round with the test object alone and put your own in.";
-    }
 }

@@ -1,3 +1,4 @@
+using StudioKit.Physics;
 using UnitsNet;
 
 namespace StudioKit.Planning.Session;
@@ -8,14 +9,14 @@ public sealed record SessionStep
     /// <summary>What is done.</summary>
     public required SessionStepKind Kind { get; init; }
 
-    /// <summary>The step in a sentence.</summary>
-    public required string What { get; init; }
-
     /// <summary>What is tested in it, in order; empty unless it is a test.</summary>
-    public IReadOnlyList<TestStep> Tests { get; init; } = [];
+    public ValueList<TestStep> Tests { get; init; } = [];
 
     /// <summary>Name of the subject that it is for.</summary>
     public required string Subject { get; init; }
+
+    /// <summary>Length of the subject, and so of the object that is tested with.</summary>
+    public required Length SubjectLength { get; init; }
 
     /// <summary>Name of the set-up.</summary>
     public required string SetUp { get; init; }
@@ -29,11 +30,20 @@ public sealed record SessionStep
     /// <summary>Frames taken [1].</summary>
     public int Frames { get; init; }
 
+    /// <summary>How many of them are one focus stack, after the others [1].</summary>
+    public int StackFrames { get; init; }
+
     /// <summary>Flashes fired, every head counted [1].</summary>
     public int Flashes { get; init; }
 
     /// <summary>Whether the animal is held meanwhile.</summary>
     public bool Held { get; init; }
+
+    /// <summary>Whether the subject stands on the panel.</summary>
+    public bool OnPanel { get; init; }
+
+    /// <summary>Whether the subject stays where it sits.</summary>
+    public bool WhereItSits { get; init; }
 
     /// <summary>The card to take, as its head reads.</summary>
     public string Card => $"{SetUp}, {Framing}";

@@ -12,6 +12,9 @@ public enum SessionStepKind
     /// <summary>Change lens or magnification.</summary>
     Reframing,
 
+    /// <summary>Turn the polariser until the shine on a wet leaf goes.</summary>
+    TurningPolariser,
+
     /// <summary>Photograph the test object.</summary>
     Testing,
 

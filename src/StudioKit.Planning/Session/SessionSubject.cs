@@ -12,7 +12,7 @@ public sealed record SessionSubject
     /// <summary>Its group.</summary>
     public required SubjectGroup Group { get; init; }
 
-    /// <summary>How long it is held, from fetching it to letting it go; nought where it stays in its place.</summary>
+    /// <summary>Longest that one of them is held, from fetching it to letting it go; nought where it stays in its place.</summary>
     public required Duration HoldTime { get; init; }
 
     /// <summary>Most time it may be held; none where it is not held at all.</summary>

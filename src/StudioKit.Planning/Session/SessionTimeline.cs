@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace StudioKit.Planning.Session;
 
-/// <summary>Visits in order → steps with their times.</summary>
+/// <summary>Visits in order → rounds of steps with their times; where one round ends, the next begins.</summary>
 internal sealed class SessionTimeline(KitSpec kit)
 {
     // Frames of a stack follow each other as fast as the flash recharges, but not faster than this (common practice, no source).
@@ -14,28 +14,33 @@ internal sealed class SessionTimeline(KitSpec kit)
     private readonly List<SessionStep> _steps = [];
     private (string SetUp, string Framing)? _place;
 
-    /// <summary>All steps of a route.</summary>
-    public IReadOnlyList<SessionStep> Of(SessionRoute route)
+    /// <summary>The next round.</summary>
+    public SessionRound Round(SessionRoute route)
     {
+        _steps.Clear();
         for (var i = 0; i < route.Visits.Count; i++)
         {
             var visit = route.Visits[i];
-            var held = visit.Held && i > 0 && route.Visits[i - 1] is { Held: true } before && before.Subject == visit.Subject;
+            var held = i > 0 && StaysInHand(route.Visits[i - 1], visit);
             GetReady(visit, held);
             if (visit.Held && !held)
             {
-                Add(visit, SessionStepKind.Settling, $"Fetch the {visit.Subject.Name}; let it settle on the sheet.", kit.Session.Settling, held: true);
+                Add(visit, SessionStepKind.Settling, kit.Session.Settling, held: true);
             }
 
             Shoot(visit);
-            if (visit.Held && (i == route.Visits.Count - 1 || route.Visits[i + 1].Subject != visit.Subject))
+            if (visit.Held && (i == route.Visits.Count - 1 || !StaysInHand(visit, route.Visits[i + 1])))
             {
-                Add(visit, SessionStepKind.Releasing, $"Let the {visit.Subject.Name} go where it was found.", Duration.Zero);
+                Add(visit, SessionStepKind.Releasing, Duration.Zero);
             }
         }
 
-        return _steps;
+        return new SessionRound([.. _steps]);
     }
+
+    // A polariser is turned before an animal is fetched, so none waits in a tub while that is done.
+    private static bool StaysInHand(SessionVisit before, SessionVisit after) =>
+        before.Held && after.Held && before.Subject == after.Subject && (before.Place == after.Place || !after.TurnsPolariser);
 
     // The test object takes the animal's place first, so that the animal waits where it lives.
     private void GetReady(SessionVisit visit, bool held)
@@ -45,32 +50,30 @@ internal sealed class SessionTimeline(KitSpec kit)
             return;
         }
 
-        var (kind, what, time) = _place switch
+        var (kind, time) = _place switch
         {
-            null => (SessionStepKind.SettingUp, $"Set up for {visit.Exposure.SetUp}, {visit.Exposure.Framing.Name}.", kit.Session.SettingUp),
-            var place when place.Value.SetUp != visit.Exposure.SetUp =>
-                (SessionStepKind.Changing, $"Change to {visit.Exposure.SetUp}, {visit.Exposure.Framing.Name}{Waiting(visit, held)}.", kit.Session.Changing),
-            _ => (SessionStepKind.Reframing, $"Change to {visit.Exposure.Framing.Name}{Waiting(visit, held)}.", kit.Session.Reframing),
+            null => (SessionStepKind.SettingUp, kit.Session.SettingUp),
+            var place when place.Value.SetUp != visit.Exposure.SetUp => (SessionStepKind.Changing, kit.Session.Changing),
+            _ => (SessionStepKind.Reframing, kit.Session.Reframing),
         };
         _place = visit.Place;
-        Add(visit, kind, what, time, held);
-        Add(
-            visit, SessionStepKind.Testing, $"Test object first: a twig {PlanFormat.Millimetres(visit.Subject.Length)} long.",
-            kit.Session.TestFrames * FrameTime(visit, kit.Session.FrameTime), held, kit.Session.TestFrames);
-        _steps[^1] = _steps[^1] with { Tests = visit.Exposure.TestSteps };
-    }
+        Add(visit, kind, time, held);
+        if (visit.TurnsPolariser)
+        {
+            Add(visit, SessionStepKind.TurningPolariser, Duration.Zero);
+        }
 
-    private static string Waiting(SessionVisit visit, bool held) => held ? $"; the {visit.Subject.Name} waits in its tub in the shade" : "";
+        Add(visit, SessionStepKind.Testing, kit.Session.TestFrames * FrameTime(visit, kit.Session.FrameTime), held, kit.Session.TestFrames);
+        _steps[^1] = _steps[^1] with { Tests = [.. visit.Exposure.TestSteps.Where(test => test != TestStep.TurnPolariser)] };
+    }
 
     private void Shoot(SessionVisit visit)
     {
         var frames = visit.Subject.Frames ?? kit.Session.Frames;
         var stack = StackFrames(visit);
-        var stacked = stack > 0 ? FormattableString.Invariant($", then a focus stack of {stack}") : "";
-        var where = visit.WhereItSits ? " where it sits" : "";
-        Add(
-            visit, SessionStepKind.Shooting, FormattableString.Invariant($"Photograph the {visit.Subject.Name}{where}: {frames} frames{stacked}."),
-            (frames * FrameTime(visit, kit.Session.FrameTime)) + (stack * FrameTime(visit, StackFrame)), visit.Held, frames + stack);
+        var time = (frames * FrameTime(visit, kit.Session.FrameTime)) + (stack * FrameTime(visit, StackFrame));
+        Add(visit, SessionStepKind.Shooting, time, visit.Held, frames + stack);
+        _steps[^1] = _steps[^1] with { StackFrames = stack };
     }
 
     private static int StackFrames(SessionVisit visit)
@@ -92,16 +95,18 @@ internal sealed class SessionTimeline(KitSpec kit)
     private static Duration FrameTime(SessionVisit visit, Duration least) =>
         visit.Exposure.Lights.Select(light => light.RecycleTime).Append(least).Max();
 
-    private void Add(SessionVisit visit, SessionStepKind kind, string what, Duration time, bool held = false, int frames = 0) => _steps.Add(new SessionStep
+    private void Add(SessionVisit visit, SessionStepKind kind, Duration time, bool held = false, int frames = 0) => _steps.Add(new SessionStep
     {
         Kind = kind,
-        What = what,
         Subject = visit.Subject.Name,
+        SubjectLength = visit.Subject.Length,
         SetUp = visit.Exposure.SetUp,
         Framing = visit.Exposure.Framing.Name,
         Time = time,
         Frames = frames,
         Flashes = frames * visit.Exposure.Lights.Count,
         Held = held,
+        OnPanel = visit.Exposure.OnPanel,
+        WhereItSits = visit.WhereItSits,
     });
 }

@@ -11,6 +11,9 @@ internal sealed record SessionVisit(SubjectSpec Subject, ExposurePlan Exposure, 
     /// <summary>Whether it is photographed where it sits, with its habitat behind.</summary>
     public bool WhereItSits => Exposure.WhereItSits;
 
+    /// <summary>Whether a polariser must be turned for it.</summary>
+    public bool TurnsPolariser => Exposure.TestSteps.Contains(TestStep.TurnPolariser);
+
     /// <summary>Set-up and framing that the studio stands in.</summary>
     public (string SetUp, string Framing) Place => (Exposure.SetUp, Exposure.Framing.Name);
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using StudioKit.Planning;
 using StudioKit.Planning.Cautions;
+using StudioKit.Planning.Session;
 using StudioKit.Sheets.Layout;
 using StudioKit.Sheets.Wording;
 
@@ -19,8 +20,7 @@ internal static class SessionSheet
             new Paragraph(SessionPlan.Rule, TypeScale.Small),
             .. session.Notes.Count == 0 ? (Block[])[] : [new ItemList(session.Notes, ItemMarker.Dot, TypeScale.Small)],
             .. CautionBlocks.Of(plan, CautionSheet.Session, kind => kind == CautionKind.ProtectedHere),
-            new Heading("Steps", 2),
-            Steps(session),
+            .. session.Blocks.SelectMany(Block),
             new Heading("Time in the hand", 2),
             Held(session),
             new Heading("Flashes and cells", 2),
@@ -33,25 +33,41 @@ internal static class SessionSheet
 
     private static string Summary(SessionPlan session)
     {
-        var rounds = session.Rounds == 1 ? "one round" : FormattableString.Invariant($"{session.Rounds} rounds a day, each");
+        var blocks = session.Blocks.Count == 1 ? "one light" : FormattableString.Invariant($"{session.Blocks.Count} blocks of one light each");
+        var rounds = session.Rounds == 1 ? "one round" : FormattableString.Invariant($"{session.Rounds} rounds");
         return FormattableString.Invariant(
-            $"{session.Subjects.Count} subjects, {rounds} {PlanFormat.Minutes(session.Time)}, {session.Changes} changes of set-up{(session.ProvenFewest ? ", the fewest there can be" : "")}.");
+            $"{session.Subjects.Count} subjects, {blocks}, {rounds}, {PlanFormat.Minutes(session.Time)} in all; {session.Changes} changes of set-up in the first rounds{(session.ProvenFewest ? ", the fewest there can be" : "")}.");
     }
 
-    private static Table Steps(SessionPlan session) => new(
+    private static IEnumerable<Block> Block(SessionBlock block, int place)
+    {
+        yield return new Heading(FormattableString.Invariant($"{place + 1}  {SessionText.Title(block)}"), 2);
+        yield return new Paragraph(SessionText.When(block), TypeScale.Small);
+        yield return Steps(block);
+    }
+
+    private static Table Steps(SessionBlock block) => new(
         [
-            new Column(" ", ColumnKind.TickBox), new Column("Step"), new Column("Card"), new Column("Time", ColumnKind.Right),
+            new Column(" ", ColumnKind.TickBox), new Column("Step"), new Column("Card"), new Column("Done in"), new Column("Time", ColumnKind.Right),
             new Column("Frames", ColumnKind.Right), new Column("Flashes", ColumnKind.Right), new Column("Held"),
         ],
         [
-            .. session.Steps.Select(step => new TableRow(
-                ["tick", $"{step.What} {TestStepText.Of(step.Tests)}".TrimEnd(), step.Card, step.Time.Seconds > 0 ? PlanFormat.Minutes(step.Time) : "", Count(step.Frames), Count(step.Flashes), step.Held ? "held" : ""])),
-            new TableRow(
-                ["", "One round", "", PlanFormat.Minutes(session.Time), Count(session.FramesInRound), Count(session.FlashesInRound), ""], Total: true),
+            .. block.Parts.Select(part => Row(SessionText.Of(block, part.Part), part.Step)),
+            Total("First round", block.First),
+            .. block.Following is { } following ? (TableRow[])[Total("Each following round", following)] : [],
         ]);
 
+    private static TableRow Row(string rounds, SessionStep step) => new(
+        [
+            "tick", $"{SessionStepText.Of(step)} {TestStepText.Of(step.Tests)}".TrimEnd(), step.Card, rounds,
+            step.Time.Seconds > 0 ? PlanFormat.Minutes(step.Time) : "", Count(step.Frames), Count(step.Flashes), step.Held ? "held" : "",
+        ]);
+
+    private static TableRow Total(string name, SessionRound round) =>
+        new(["", name, "", "", PlanFormat.Minutes(round.Time), Count(round.Frames), Count(round.Flashes), ""], Total: true);
+
     private static Table Held(SessionPlan session) => new(
-        [new Column("Subject"), new Column("Held", ColumnKind.Right), new Column("At most", ColumnKind.Right), new Column("Verdict")],
+        [new Column("Subject"), new Column("Held at a time", ColumnKind.Right), new Column("At most", ColumnKind.Right), new Column("Verdict")],
         [.. session.Subjects.Select(subject => new TableRow(
             [
                 subject.Name,

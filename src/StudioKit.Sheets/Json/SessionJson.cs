@@ -1,6 +1,8 @@
 using StudioKit.Kits;
 using StudioKit.Planning;
 using StudioKit.Planning.Handling;
+using StudioKit.Planning.Session;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Sheets.Json;
 
@@ -35,19 +37,10 @@ internal static class SessionJson
         .Text("rule", SessionPlan.Rule)
         .Count("rounds", session.Rounds)
         .Number("timeS", session.Time.Seconds)
+        .Count("frames", session.Frames)
         .Count("changes", session.Changes)
         .Flag("provenFewest", session.ProvenFewest)
-        .List("steps", session.Steps, step => json
-            .Text("kind", MemberText.Of(step.Kind))
-            .Text("what", step.What)
-            .Texts("tests", step.Tests.Select(test => MemberText.Of(test)))
-            .Text("subject", step.Subject)
-            .Text("setUp", step.SetUp)
-            .Text("framing", step.Framing)
-            .Number("timeS", step.Time.Seconds)
-            .Count("frames", step.Frames)
-            .Count("flashes", step.Flashes)
-            .Flag("held", step.Held))
+        .List("blocks", session.Blocks, block => WriteBlock(json, block))
         .List("subjects", session.Subjects, subject => json
             .Text("name", subject.Name)
             .Text("group", MemberText.Of(subject.Group))
@@ -64,4 +57,51 @@ internal static class SessionJson
             .Count("flashesCarried", flash.FlashesCarried)
             .Flag("enough", flash.Enough))
         .Texts("notes", session.Notes);
+
+    private static void WriteBlock(JsonReport json, SessionBlock block)
+    {
+        json.Number("plannedFromEv100", block.Planned.Darkest.AtIso100)
+            .Number("plannedToEv100", block.Planned.Brightest.AtIso100)
+            .Number("darkestEv100", block.Light.Darkest.AtIso100)
+            .Number("brightestEv100", block.Light.Brightest.AtIso100)
+            .Text("clock", block.Clock is { } hours ? SessionText.Hours(hours) : null)
+            .List("setUps", block.SetUps, setUp => WriteWindow(json, setUp))
+            .Count("rounds", block.Rounds)
+            .Number("timeS", block.Time.Seconds)
+            .Count("frames", block.Frames)
+            .Count("flashes", block.Flashes)
+            .Section("firstRound", () => WriteRound(json, block.First));
+        if (block.Following is { } following)
+        {
+            json.Section("followingRound", () => WriteRound(json, following));
+        }
+    }
+
+    private static void WriteWindow(JsonReport json, SetUpWindow setUp) => json
+        .Text("setUp", setUp.SetUp)
+        .Number("plannedEv100", setUp.Planned.AtIso100)
+        .Number("darkestEv100", setUp.Light.Darkest.AtIso100)
+        .Number("brightestEv100", setUp.Light.Brightest.AtIso100)
+        .Flag("given", setUp.IsGiven)
+        .Number("worksDownToEv100", setUp.Works.Darkest.AtIso100)
+        .Number("worksUpToEv100", setUp.Works.Brightest.AtIso100)
+        .Text("clock", setUp.Clock is { } hours ? SessionText.Hours(hours) : null);
+
+    private static void WriteRound(JsonReport json, SessionRound round) => json
+        .Number("timeS", round.Time.Seconds)
+        .Count("frames", round.Frames)
+        .Count("flashes", round.Flashes)
+        .Count("changes", round.Changes)
+        .List("steps", round.Steps, step => json
+            .Text("kind", MemberText.Of(step.Kind))
+            .Text("what", SessionStepText.Of(step))
+            .Texts("tests", step.Tests.Select(test => MemberText.Of(test)))
+            .Text("subject", step.Subject)
+            .Text("setUp", step.SetUp)
+            .Text("framing", step.Framing)
+            .Number("timeS", step.Time.Seconds)
+            .Count("frames", step.Frames)
+            .Count("stackFrames", step.StackFrames)
+            .Count("flashes", step.Flashes)
+            .Flag("held", step.Held));
 }

@@ -27,6 +27,7 @@ internal static class CheckNames
         PlanCheckKind.Burden => $"Load on {check.Parts[0]}",
         PlanCheckKind.TargetMass => "Mass asked for",
         PlanCheckKind.HoldTime => $"Hold time, {check.Parts[0]}",
+        PlanCheckKind.Hours => $"Hours for {string.Join(" and ", check.Parts)}",
         PlanCheckKind.Cells => $"Cells of {check.Parts[0]}",
         _ => Structural(check.Kind),
     };

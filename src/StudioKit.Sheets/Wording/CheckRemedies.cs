@@ -41,6 +41,7 @@ internal static class CheckRemedies
         CheckRemedyKind.NothingToLeave => "Nothing in the kit can stay at home.",
         CheckRemedyKind.HoldShorter =>
             "Fewer frames or set-ups for it; do not hold one animal through a change of set-up, photograph another in the next.",
+        CheckRemedyKind.FewerRounds => "Go through it less often, or give it longer hours.",
         CheckRemedyKind.MoreCells => $"Carry {AmountText.Of(remedy.Amount)} more, or take fewer frames.",
         _ => StructureRemedyText.Of(remedy),
     };

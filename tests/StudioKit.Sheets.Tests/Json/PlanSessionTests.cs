@@ -54,6 +54,8 @@ public sealed class PlanSessionTests
         ("fill-level: -1 stop", "fill-level: -2 stops"),
         ("filter: polariser", "ambient-under: 3 stops"),
         ("rim-level: +1/3 stop", "rim-level: -1/3 stop"),
+        ("light-window: EV 13 to EV 15", "light-window: EV 14 to EV 15"),
+        ("clock: 20:30 to 21:15", "clock: 20:30 to 21:45"),
         ("settling: 1 min", "settling: 3 min"),
         ("frame-time: 5 s", "frame-time: 8 s"),
         ("wind: Beaufort 3", "wind: Beaufort 6"),
@@ -110,7 +112,7 @@ public sealed class PlanSessionTests
             Exposures = exposures,
             PanelLights = PlanStages.PanelLights(kit, panel, frame, light, framings, exposures),
             Pack = PlanStages.Pack(kit, panel, frame, exposures),
-            Session = PlanStages.Session(kit, exposures),
+            Session = PlanStages.Session(kit, exposures, PlanStages.Bearings(kit, read.Uncertainties, framings, light, exposures)),
         };
         return Written(plan with { Checks = PlanStages.Checks(plan), Cautions = PlanStages.Cautions(plan) });
     }
