@@ -46,6 +46,30 @@ public sealed class HabitatAdviceTests
         (then.Iso.Value * then.Shutter.Seconds / card.Iso.Value / card.Shutter.Seconds).Should().BeApproximately(2, 0.5);
     }
 
+    [Theory]
+    [InlineData(Symptom.FlashShows, -1)]
+    [InlineData(Symptom.SubjectDark, 1)]
+    public void A_fill_that_shows_is_turned_down_and_one_that_does_not_lift_the_subject_up(Symptom seen, int clicks)
+    {
+        var (card, advice) = Day("ambient: EV 12,");
+
+        var then = Of(advice, seen).Advice!.Promise;
+
+        Math.Log2(then.Lights[0].Power.Fraction / card.Lights[0].Power.Fraction).Should().BeApproximately(clicks / 3.0, 1e-6);
+    }
+
+    // The ambient light gets through a stop more than planned for: ISO or shutter keep it out.
+    [Fact]
+    public void A_black_background_that_shows_without_flash_has_daylight_kept_out()
+    {
+        var plan = HandKit.Plan("set-ups: [{name: black, kind: dark-background, ambient: EV 8, aperture: f/8, shutter: 1/200 s, iso: 400, background-distance: 9 m, lights: [{flash: one, role: key, distance: 1 m}]}]\n");
+        var card = plan.Exposures.Single();
+
+        var then = Of(plan.Advice.Of(card), Symptom.BackgroundShowsUnlit).Advice!.Promise;
+
+        (then.Iso.Value * then.Shutter.Seconds).Should().BeLessThan(card.Iso.Value * card.Shutter.Seconds * 0.85);
+    }
+
     [Fact]
     public void A_polariser_is_turned_where_there_is_one()
     {
