@@ -121,8 +121,10 @@ public sealed class AdviceIsKeptTests(ITestOutputHelper output)
             var then = symptom.Advice!.Promise;
             (then.Verdict.Verdict <= now.Verdict.Verdict).Should().BeTrue($"{symptom.Seen} is not mended by breaking something else");
             Mends(symptom.Seen, now, then).Should().BeTrue($"{symptom.Seen} is mended");
+            (symptom.Advice.Changes.Count == 0 || symptom.Advice.Changes.Any(change => change.IsDoneByHand) || !then.IsSetLike(now)).Should().BeTrue("there is something to turn");
         }
 
+        advice.Symptoms.Where(symptom => symptom.Wait is not null).Should().NotContain(symptom => Math.Abs(symptom.Wait!.Value.Seconds - now.Lights.Max(light => light.RecycleTime.Seconds)) > Same);
         advice.Distances.SelectMany(of => of.Steps).Should().NotContain(step => !step.Advice.Promise.IsUsable || step.Advice.Promise.Iso != now.Iso || step.Advice.Promise.Shutter != now.Shutter);
         advice.Mending.Should().NotContain(change => change.Promise.Verdict.Verdict >= now.Verdict.Verdict);
         advice.WhenLightChanges.Count(step => step.IsPlanned).Should().Be(now.IsUsable ? 1 : 0);
@@ -138,7 +140,7 @@ public sealed class AdviceIsKeptTests(ITestOutputHelper output)
         Symptom.EatenLegs => then.Uplight!.Value.Value <= now.Uplight!.Value.Value - 0.3 && then.WhiteMargin!.Value.Value >= -Same,
         Symptom.HotSpot => (then.BrightestMargin! - then.WhiteMargin!).Value.Value < (now.BrightestMargin! - now.WhiteMargin!).Value.Value * 0.8,
         Symptom.FrameMissing => then.Lights.Max(light => light.RecycleTime) < now.Lights.Max(light => light.RecycleTime) * 0.75,
-        Symptom.Smeared => then.Sharpness.SmearPixels < now.Sharpness.SmearPixels * 0.65,
+        Symptom.Smeared => then.Sharpness.SmearPixels < now.Sharpness.SmearPixels * 0.65 && (!now.WhereItSits || Math.Abs(then.AmbientLevel.Value - now.AmbientLevel.Value) <= 0.34),
         Symptom.BackgroundShowsLit => then.BackgroundLevel!.Value.Value < now.BackgroundLevel!.Value.Value - 0.3,
         Symptom.LensShadow => then.Framing.WorkingDistance > now.Framing.WorkingDistance,
         Symptom.OutlineLost => then.Lights.Any(light => light.Budget.Total.Value > Before(now, light).Budget.Total.Value + 0.1),
