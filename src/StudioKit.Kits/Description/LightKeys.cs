@@ -1,5 +1,4 @@
 using StudioKit.Kits.Quantities;
-using StudioKit.Kits.SetUps;
 using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Optics;

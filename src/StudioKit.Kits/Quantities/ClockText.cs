@@ -1,5 +1,4 @@
 using System.Globalization;
-using StudioKit.Kits.SetUps;
 
 namespace StudioKit.Kits.Quantities;
 

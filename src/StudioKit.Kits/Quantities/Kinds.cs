@@ -1,5 +1,3 @@
-using StudioKit.Kits.SetUps;
-
 namespace StudioKit.Kits.Quantities;
 
 /// <summary>Every kind of single value that a kit may hold; quantities are numbers in the unit table's own units.</summary>

@@ -1,4 +1,3 @@
-using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
 
 namespace StudioKit.Kits.Quantities;

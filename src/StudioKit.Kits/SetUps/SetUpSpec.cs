@@ -1,3 +1,4 @@
+using StudioKit.Kits.Quantities;
 using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Optics;

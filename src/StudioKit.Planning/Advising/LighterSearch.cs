@@ -1,8 +1,8 @@
-using StudioKit.Planning.Packing;
 using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Structure;
 using StudioKit.Planning.Checks;
+using StudioKit.Planning.Packing;
 using StudioKit.Planning.Studio.Frames;
 using UnitsNet;
 

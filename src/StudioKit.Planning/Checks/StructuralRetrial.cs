@@ -1,6 +1,6 @@
-using StudioKit.Planning.Changes;
 using StudioKit.Kits;
 using StudioKit.Physics.Structure;
+using StudioKit.Planning.Changes;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Studio.Frames;
 

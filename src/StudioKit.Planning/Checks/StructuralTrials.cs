@@ -1,7 +1,7 @@
-using StudioKit.Planning.Changes;
 using StudioKit.Kits;
 using StudioKit.Physics.Structure;
 using StudioKit.Physics.Structure.Frames;
+using StudioKit.Planning.Changes;
 using UnitsNet;
 
 namespace StudioKit.Planning.Checks;

@@ -1,5 +1,5 @@
-using StudioKit.Planning.Changes;
 using StudioKit.Physics.Structure;
+using StudioKit.Planning.Changes;
 
 namespace StudioKit.Planning.Checks;
 

@@ -1,5 +1,5 @@
-using StudioKit.Planning.Changes;
 using StudioKit.Kits;
+using StudioKit.Planning.Changes;
 using UnitsNet;
 
 namespace StudioKit.Planning.Packing;

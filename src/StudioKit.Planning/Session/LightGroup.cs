@@ -1,4 +1,4 @@
-using StudioKit.Kits.SetUps;
+using StudioKit.Kits.Quantities;
 
 namespace StudioKit.Planning.Session;
 

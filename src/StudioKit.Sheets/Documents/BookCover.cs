@@ -1,5 +1,5 @@
-using StudioKit.Planning.Cautions;
 using StudioKit.Planning;
+using StudioKit.Planning.Cautions;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;

@@ -1,8 +1,8 @@
-using StudioKit.Planning.Changes;
 using StudioKit.Kits;
 using StudioKit.Kits.Studio;
 using StudioKit.Physics.Structure;
 using StudioKit.Physics.Structure.Frames;
+using StudioKit.Planning.Changes;
 using StudioKit.Planning.Checks;
 using UnitsNet;
 

@@ -1,4 +1,4 @@
-using StudioKit.Kits.SetUps;
+using StudioKit.Kits.Quantities;
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning.Session;
 

@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace StudioKit.Kits.SetUps;
+namespace StudioKit.Kits.Quantities;
 
 /// <summary>Hours of a day, as in <c>09:00 to 17:00</c>; past midnight where the second comes before the first.</summary>
 /// <param name="From">Minutes from midnight to its start [1]; 0 to 1439.</param>

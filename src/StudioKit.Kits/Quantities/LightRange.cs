@@ -1,6 +1,6 @@
 using StudioKit.Physics.Exposure;
 
-namespace StudioKit.Kits.SetUps;
+namespace StudioKit.Kits.Quantities;
 
 /// <summary>A range of ambient light, as in <c>EV 12 to EV 15</c>.</summary>
 /// <param name="Darkest">Its darker end.</param>
