@@ -63,6 +63,8 @@ internal sealed class MendingLadders(Replanner replanner, ExposurePlan now)
         yield return Apertures(ThirdStopSeries.Brighter).Select(Single);
         yield return Apertures(ThirdStopSeries.Darker).Select(Single);
         yield return NeutralDensity().Select(Single);
+        yield return FromFurther(ShorterWithIso());
+        yield return FromFurther([[new KitChange.Tripod()]]);
     }
 
     private static ValueList<KitChange> Single(KitChange change) => [change];
@@ -115,6 +117,12 @@ internal sealed class MendingLadders(Replanner replanner, ExposurePlan now)
             }
         }
     }
+
+    // What steadies the picture leaves a fill too strong that stands at its lowest power, and a faster speed makes it worse: it moves back as well.
+    private IEnumerable<ValueList<KitChange>> FromFurther(IEnumerable<ValueList<KitChange>> steadier) =>
+        from changes in now.Lights.Count == 0 || !now.WhereItSits ? [] : steadier
+        from share in (double[])[1.4, 2, 2.8]
+        select (ValueList<KitChange>)[.. changes, .. now.Lights.Select(light => new KitChange.Move(now.SetUp, light.Place, Length.FromCentimeters(Math.Round(light.Distance.Centimeters * share))))];
 
     private IEnumerable<IsoSpeed> Isos()
     {

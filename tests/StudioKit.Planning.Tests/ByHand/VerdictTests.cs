@@ -64,4 +64,19 @@ public sealed class VerdictTests
         mending.Should().NotBeEmpty();
         mending.Should().OnlyContain(change => change.Promise.Verdict.Verdict < Verdict.DoesNotWork && change.Promise.Sharpness.SmearPixels < exposure.Sharpness.SmearPixels / 2);
     }
+
+    // At its lowest power the flash is too strong from so near, and the hand smears: neither a shorter time nor a step back is enough alone.
+    [Fact]
+    public void What_misses_two_limits_at_once_is_mended_by_two_changes_together()
+    {
+        var plan = KitText.Plan(HandKit.Of(
+            "set-ups: [{name: dusk, kind: low-light-fill, aperture: f/8, shutter: 1/30 s, ambient: EV 8, camera-pitch: 15°, fill-level: -2 stops, lights: [{flash: one, role: fill, distance: 80 cm}]}]\n")
+            .Replace("hand-speed: 0 m/s", "hand-speed: 5 mm/s", StringComparison.Ordinal)
+            .Replace("magnifications: [1:2]", "magnifications: [1:1]", StringComparison.Ordinal));
+        var exposure = plan.Exposures.Single();
+
+        exposure.Verdict.Missed.Select(limit => limit.GetType()).Should().Contain([typeof(MissedLimit.Smears), typeof(MissedLimit.FlashTooStrong)]);
+        plan.Advice.Of(exposure).Mending.Should().Contain(change => change.Changes.Count > 1 && change.Changes.OfType<Changes.KitChange.Move>().Any()
+            && change.Promise.IsUsable);
+    }
 }
