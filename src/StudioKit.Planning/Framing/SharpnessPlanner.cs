@@ -56,6 +56,17 @@ internal static class SharpnessPlanner
         };
     }
 
+    /// <summary>Smear that takes detail away, and the smear that still passes for sharp, in pixels [1].</summary>
+    /// <param name="kit">The kit.</param>
+    /// <param name="framing">The framing.</param>
+    /// <param name="exposed">Settings and light.</param>
+    /// <param name="subject">The subject that it is for; none where none fits the frame.</param>
+    public static (double Pixels, double Limit) SmearOf(KitSpec kit, PlannedFraming framing, ExposedWith exposed, SubjectSpec? subject)
+    {
+        var pitch = Length.FromMeters(PixelScale.PixelPitch(kit.Camera.SensorWidth.Meters, kit.Camera.PixelsWide));
+        return (Motion(kit, framing, exposed, subject, pitch).TakenAwayPixels, CircleOf(kit.Camera) / pitch);
+    }
+
     /// <summary>Sharpest marked f-number over a subject's depth.</summary>
     public static FNumber Sharpest(PlannedFraming framing, SubjectSpec subject) =>
         BestAperture.Marked(framing.Stack, FramingPlanner.AnyAperture, LensOf(framing.Lens), DepthOf(subject));

@@ -58,8 +58,7 @@ public sealed record LightBearing(string SetUp, ExposureValue Planned, LightRang
         bool WorksIn(ExposureValue light)
         {
             var setUp = inputs.Kit.SetUps[0] with { Ambient = light };
-            var planned = ExposurePlanner.Plan(new SetUpAtFraming(inputs.Kit, setUp, framing, inputs.Known, inputs.Light));
-            return planned.Verdict.Verdict <= exposure.Verdict.Verdict;
+            return ExposurePlanner.VerdictOf(new SetUpAtFraming(inputs.Kit, setUp, framing, inputs.Known, inputs.Light)).Verdict <= exposure.Verdict.Verdict;
         }
     }
 }

@@ -1,7 +1,6 @@
 using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.SetUps;
-using StudioKit.Planning.Framing;
 
 namespace StudioKit.Planning.SetUps;
 
@@ -18,16 +17,15 @@ internal static class ExposureJudge
     /// <param name="at">The set-up at its framing.</param>
     /// <param name="result">The exposure found.</param>
     /// <param name="uncertainty">One standard deviation of what the set-up aims at.</param>
-    /// <param name="sharpness">How sharp it is.</param>
-    public static ExposureVerdict Of(SetUpAtFraming at, SetUpResult result, Stops uncertainty, SharpnessPlan sharpness)
+    /// <param name="smear">Smear that takes detail away, and what still passes for sharp [pixels].</param>
+    public static ExposureVerdict Of(SetUpAtFraming at, SetUpResult result, Stops uncertainty, (double Pixels, double Limit) smear)
     {
-        ValueList<MissedLimit> missed = [.. result.Missed, .. Smear(sharpness)];
+        ValueList<MissedLimit> missed = [.. result.Missed, .. Smeared(smear)];
         return at.Planner.Chances(at, result, uncertainty) with { Verdict = VerdictOf(missed, uncertainty), Missed = missed };
     }
 
-    private static IEnumerable<MissedLimit> Smear(SharpnessPlan sharpness) => sharpness.SmearPixels > sharpness.SmearLimit * (1 + Same)
-        ? [new MissedLimit.Smears(sharpness.SmearPixels, sharpness.SmearLimit)]
-        : [];
+    private static IEnumerable<MissedLimit> Smeared((double Pixels, double Limit) smear) =>
+        smear.Pixels > smear.Limit * (1 + Same) ? [new MissedLimit.Smears(smear.Pixels, smear.Limit)] : [];
 
     private static Verdict VerdictOf(ValueList<MissedLimit> missed, Stops uncertainty) =>
         missed.Count == 0 ? Verdict.Works

@@ -53,7 +53,7 @@ internal static class ExposurePlanner
             Uncertainty = uncertainty,
             Bracket = result.Lights.Count == 0 ? [] : BracketOf(result.Lights[0]),
             TestSteps = [.. at.Planner.TestSteps(at.SetUp), .. PolariserOf(at)],
-            Verdict = ExposureJudge.Of(at, result, uncertainty, sharpness),
+            Verdict = ExposureJudge.Of(at, result, uncertainty, (sharpness.SmearPixels, sharpness.SmearLimit)),
             Warnings = [.. ExposureWarnings.Of(uplight)],
             Caveats = [.. result.Caveats, .. LightPlans.Caveats(at), .. at.ApertureCaveats],
             Subjects = [.. at.SubjectsThatFit.Select(subject => subject.Name)],
@@ -61,6 +61,14 @@ internal static class ExposurePlanner
             OnPanel = at.Planner.LightsPanel,
             WhereItSits = at.Planner.WhereItSits,
         };
+    }
+
+    /// <summary>The verdict on a set-up at one framing, without the rest of its exposure.</summary>
+    public static ExposureVerdict VerdictOf(SetUpAtFraming at)
+    {
+        var result = at.Planner.Solve(at);
+        var uncertainty = UncertaintyOf(at, result, result.Lights.Count > 0 ? result.Lights[0].Budget : null);
+        return ExposureJudge.Of(at, result, uncertainty, SharpnessPlanner.SmearOf(at.Kit, at.Framing, Exposed(result, ThirdStopSeries.Nearest(result.Camera.Shutter)), at.MainSubject));
     }
 
     private static IReadOnlyList<Stops> BracketOf(LightSolution main)
