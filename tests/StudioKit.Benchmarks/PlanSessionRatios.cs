@@ -1,4 +1,3 @@
-using System.Globalization;
 using StudioKit.Kits;
 using StudioKit.Kits.Lighting;
 using StudioKit.Kits.SetUps;
@@ -26,22 +25,22 @@ internal static class PlanSessionRatios
         var kit = read.Kit!;
         var step = 0;
         var session = new PlanSession();
-        double Changed(Func<int, KitSpec> change) => Processor(() => session.Plan(read with { Kit = change(++step) }));
+        double Changed(Func<int, KitSpec> change) => ProcessorCost.Of(Runs, () => session.Plan(read with { Kit = change(++step) }));
 
-        var whole = Processor(() => new PlanSession().Plan(read));
-        Row(output, $"{kit.Name}: whole plan", whole, whole);
-        Row(output, "nothing changed", Changed(_ => kit), whole);
-        Row(output, "ISO of a set-up", Changed(i => kit with { SetUps = [kit.SetUps[0] with { Iso = new(100 + i) }, .. kit.SetUps.Skip(1)] }), whole);
+        var whole = ProcessorCost.Of(Runs, () => new PlanSession().Plan(read));
+        ProcessorCost.Row(output, $"{kit.Name}: whole plan", whole, whole);
+        ProcessorCost.Row(output, "nothing changed", Changed(_ => kit), whole);
+        ProcessorCost.Row(output, "ISO of a set-up", Changed(i => kit with { SetUps = [kit.SetUps[0] with { Iso = new(100 + i) }, .. kit.SetUps.Skip(1)] }), whole);
         if (kit.Pack.Bags.Count > 0)
         {
-            Row(output, "a bag", Changed(i => kit with
+            ProcessorCost.Row(output, "a bag", Changed(i => kit with
             {
                 Pack = kit.Pack with { Bags = [kit.Pack.Bags[0] with { Mass = kit.Pack.Bags[0].Mass + UnitsNet.Mass.FromGrams(i) }, .. kit.Pack.Bags.Skip(1)] },
             }), whole);
         }
 
-        Row(output, "power of the flash below", Changed(i => kit with { Flashes = [.. kit.Flashes.Select(flash => Stronger(kit, flash, i))] }), whole);
-        Row(output, "flash below moved", Changed(i => kit with { SetUps = [.. kit.SetUps.Select(setUp => Moved(setUp, i))] }), whole);
+        ProcessorCost.Row(output, "power of the flash below", Changed(i => kit with { Flashes = [.. kit.Flashes.Select(flash => Stronger(kit, flash, i))] }), whole);
+        ProcessorCost.Row(output, "flash below moved", Changed(i => kit with { SetUps = [.. kit.SetUps.Select(setUp => Moved(setUp, i))] }), whole);
     }
 
     private static FlashSpec Stronger(KitSpec kit, FlashSpec flash, int step) =>
@@ -55,24 +54,4 @@ internal static class PlanSessionRatios
             ? light with { OffsetRight = light.OffsetRight + UnitsNet.Length.FromMillimeters(0.1 * step) }
             : light)],
     };
-
-    // Processor time of all threads, which other work on the machine hardly touches.
-    private static double Processor(Action work)
-    {
-        for (var i = 0; i < Runs; i++)
-        {
-            work();
-        }
-
-        var before = Environment.CpuUsage.TotalTime;
-        for (var i = 0; i < Runs; i++)
-        {
-            work();
-        }
-
-        return (Environment.CpuUsage.TotalTime - before).TotalMilliseconds / Runs;
-    }
-
-    private static void Row(TextWriter output, string change, double cost, double whole) =>
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{change,-32} {cost,7:0.00} ms, {cost / whole,5:0.00} of the whole"));
 }

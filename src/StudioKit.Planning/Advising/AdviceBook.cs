@@ -40,27 +40,22 @@ public sealed class AdviceBook
     /// <summary>What helps against one symptom, without the rest of the exposure's advice; none where the card has no advice against it.</summary>
     /// <param name="exposure">The exposure.</param>
     /// <param name="seen">The symptom.</param>
-    public SymptomAdvice? Against(ExposurePlan exposure, Symptom seen)
-    {
-        ArgumentNullException.ThrowIfNull(exposure);
-        lock (_kept)
-        {
-            return _kept.TryGetValue((exposure.SetUp, exposure.Framing.Name), out var advice) ? advice.Symptoms.FirstOrDefault(symptom => symptom.Seen == seen)
-                : _replanner is null ? null
-                : new CardAdviser(_replanner, exposure, _exposures).Against(seen);
-        }
-    }
+    public SymptomAdvice? Against(ExposurePlan exposure, Symptom seen) =>
+        PartOf(exposure, card => card.Symptoms.FirstOrDefault(symptom => symptom.Seen == seen), adviser => adviser.Against(seen));
 
     /// <summary>Changes that make an exposure work, without the rest of its advice.</summary>
     /// <param name="exposure">The exposure.</param>
-    public IReadOnlyList<Advice> Mending(ExposurePlan exposure)
+    public IReadOnlyList<Advice> Mending(ExposurePlan exposure) => PartOf<IReadOnlyList<Advice>>(exposure, card => card.Mending, adviser => adviser.Mending());
+
+    // Read from the card where it has been worked out; else no more is worked out than is asked for.
+    private TPart PartOf<TPart>(ExposurePlan exposure, Func<CardAdvice, TPart> read, Func<CardAdviser, TPart> work)
     {
         ArgumentNullException.ThrowIfNull(exposure);
         lock (_kept)
         {
-            return _kept.TryGetValue((exposure.SetUp, exposure.Framing.Name), out var advice) ? advice.Mending
-                : _replanner is null ? []
-                : new CardAdviser(_replanner, exposure, _exposures).Mending();
+            return _kept.TryGetValue((exposure.SetUp, exposure.Framing.Name), out var card) ? read(card)
+                : _replanner is null ? read(CardAdvice.None)
+                : work(new CardAdviser(_replanner, exposure, _exposures));
         }
     }
 }

@@ -9,12 +9,6 @@ namespace StudioKit.Planning.Advising;
 /// <summary>What to set from four stops brighter than planned to four darker; neighbours that ask for the same are one step.</summary>
 internal sealed class LightTable(Replanner replanner, ExposurePlan now)
 {
-    private const int Either = 4;
-
-    // What the kit takes for ambient light.
-    private const double Darkest = -6;
-    private const double Brightest = 18;
-
     /// <summary>The steps, from brightest to darkest.</summary>
     public IReadOnlyList<LightStep> Steps()
     {
@@ -36,10 +30,9 @@ internal sealed class LightTable(Replanner replanner, ExposurePlan now)
 
     private IEnumerable<LightStep> Singles()
     {
-        for (var stops = Either; stops >= -Either; stops--)
+        for (var stops = AmbientSteps.Furthest; stops >= -AmbientSteps.Furthest; stops--)
         {
-            var ambient = now.Ambient.AtIso100 + stops;
-            if (ambient is >= Darkest and <= Brightest && Single(new ExposureValue(ambient)) is { } step)
+            if (AmbientSteps.From(now.Ambient, stops) is { } ambient && Single(ambient) is { } step)
             {
                 yield return step with { IsPlanned = stops == 0 };
             }

@@ -18,11 +18,27 @@ internal sealed class MendingLadders(Replanner replanner, ExposurePlan now)
     private readonly SetUpSpec _setUp = replanner.SetUpOf(now);
 
     /// <summary>One change of each kind that will do, the kinds in the order of what they cost.</summary>
-    public IReadOnlyList<Advice> Cheapest() => [.. Ladders().Select(First).OfType<Advice>().DistinctBy(advice => Settings(advice.Promise)).Take(Most)];
+    public IReadOnlyList<Advice> Cheapest()
+    {
+        var found = new List<Advice>();
+        foreach (var advice in Ladders().Select(First).OfType<Advice>())
+        {
+            if (!found.Exists(other => ComesToTheSame(other.Promise, advice.Promise)))
+            {
+                found.Add(advice);
+            }
 
-    private static (double Aperture, double Shutter, double Iso, string? Filter, ValueList<(double Power, double Metres)> Lights, double Smear) Settings(ExposurePlan exposure) => (
-        exposure.Aperture.Value, exposure.Shutter.Seconds, exposure.Iso.Value, exposure.Filter,
-        [.. exposure.Lights.Select(light => (light.Power.Fraction, light.Distance.Meters))], exposure.Sharpness.SmearPixels);
+            if (found.Count == Most)
+            {
+                break;
+            }
+        }
+
+        return found;
+    }
+
+    // Two ways to the same settings are one piece of advice; a tripod leaves the settings and takes the smear.
+    private static bool ComesToTheSame(ExposurePlan one, ExposurePlan other) => one.IsSetLike(other) && one.Sharpness.SmearPixels == other.Sharpness.SmearPixels;
 
     // The smallest step that works; where none of the kind does, the smallest that brings it to the edge.
     private Advice? First(IEnumerable<ValueList<KitChange>> ladder)
@@ -99,8 +115,10 @@ internal sealed class MendingLadders(Replanner replanner, ExposurePlan now)
 
     private IEnumerable<KitChange> Shade() => now.WhereItSits
         ? []
-        : Enumerable.Range(1, 6).Where(stops => now.Ambient.AtIso100 - stops >= -6)
-            .Select(stops => new KitChange.Shade(now.SetUp, new ExposureValue(now.Ambient.AtIso100 - stops), new Stops(stops)));
+        : from stops in Enumerable.Range(1, 6)
+          let light = AmbientSteps.From(now.Ambient, -stops)
+          where light is not null
+          select new KitChange.Shade(now.SetUp, light.Value, new Stops(stops));
 
     // A faster speed makes every flash weaker, and so shorter and sooner ready.
     private IEnumerable<KitChange> Faster() => Isos().Select(iso => new KitChange.Iso(now.SetUp, iso));

@@ -1,6 +1,7 @@
 using StudioKit.Kits.Quantities;
 using StudioKit.Kits.Subjects;
 using StudioKit.Physics.Exposure;
+using StudioKit.Planning.Changes;
 using StudioKit.Planning.SetUps;
 
 namespace StudioKit.Planning.Session;
@@ -11,13 +12,6 @@ namespace StudioKit.Planning.Session;
 /// <param name="Works">Ambient light in which each of them, planned again for it, works no worse than as planned.</param>
 public sealed record LightBearing(string SetUp, ExposureValue Planned, LightRange Works)
 {
-    // As far as a card's table of light goes [stops].
-    private const int Furthest = 4;
-
-    // What the kit takes for ambient light.
-    private const double LeastEv = -6;
-    private const double MostEv = 18;
-
     /// <summary>What the exposures of a set-up bear; none where no subject is photographed in it.</summary>
     /// <param name="inputs">What they follow from, that set-up alone.</param>
     /// <param name="exposures">The exposures.</param>
@@ -48,7 +42,7 @@ public sealed record LightBearing(string SetUp, ExposureValue Planned, LightRang
     {
         var framing = inputs.Framings.First(candidate => candidate.Plan.Name == exposure.Framing.Name);
         var steps = 0;
-        while (steps < Furthest && exposure.Ambient.AtIso100 + (sign * (steps + 1)) is >= LeastEv and <= MostEv and var ambient && WorksIn(new ExposureValue(ambient)))
+        while (steps < AmbientSteps.Furthest && AmbientSteps.From(exposure.Ambient, sign * (steps + 1)) is { } light && WorksIn(light))
         {
             steps++;
         }

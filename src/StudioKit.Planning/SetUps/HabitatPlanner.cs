@@ -31,7 +31,7 @@ internal abstract class HabitatPlanner : SetUpPlanner
     // The place is a stop brighter or darker than it was metered, which is what the frame shows; the plan says what gives way first.
     private static SymptomRule Scene(Symptom seen, SetUpSpec setUp, ExposurePlan now, double stops) => new(
         seen,
-        [[new KitChange.Ambient(setUp.Name, new ExposureValue(Math.Clamp(now.Ambient.AtIso100 + stops, -6, 18)))]],
+        AmbientSteps.From(now.Ambient, stops) is { } light ? [[new KitChange.Ambient(setUp.Name, light)]] : [],
         changed => Math.Abs(changed.AmbientLevel.Value - now.AmbientLevel.Value) <= 1.0 / 3);
 
     private static SymptomRule Fill(Symptom seen, SetUpSpec setUp, ExposurePlan now, Stops by) => new(

@@ -9,9 +9,6 @@ namespace StudioKit.Planning.SetUps.DarkBackground;
 /// <summary>What may be seen of a black background and its subject.</summary>
 internal static class DarkSymptoms
 {
-    // What a kit takes for ambient light.
-    private const double Brightest = 18;
-
     private static readonly double[] Further = [1.2, 1.4, 1.7, 2, 2.8, 4];
 
     /// <summary>Symptoms and what may help.</summary>
@@ -19,7 +16,8 @@ internal static class DarkSymptoms
     {
         yield return new SymptomRule(
             Symptom.BackgroundShowsUnlit,
-            [.. Enumerable.Range(1, 4).Select(stops => (ValueList<KitChange>)[new KitChange.Ambient(setUp.Name, new ExposureValue(Math.Min(Brightest, now.Ambient.AtIso100 + stops)))])],
+            [.. Enumerable.Range(1, AmbientSteps.Furthest).Select(stops => AmbientSteps.From(now.Ambient, stops)).OfType<ExposureValue>()
+                .Select(light => (ValueList<KitChange>)[new KitChange.Ambient(setUp.Name, light)])],
             changed => changed.AmbientLevel.Value <= -setUp.AmbientUnder.Value + 1e-6);
         yield return new SymptomRule(
             Symptom.BackgroundShowsLit,
