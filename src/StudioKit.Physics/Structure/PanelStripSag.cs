@@ -14,7 +14,7 @@ public static class PanelStripSag
     /// <param name="acrossShortSide">Whether it spans its short side, so that the long edges rest; else it spans the long one.</param>
     /// <returns>Sag and stress at the centre or in the middle of a free edge, whichever is more, and caveats.</returns>
     /// <exception cref="ArgumentNullException">There is no case.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A field is outside the range that the record gives, or a strip is narrower than a hundredth of its span.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A field is outside the range that the record gives.</exception>
     /// <remarks>Sags of weight and force are added where they are, so that a subject in the middle and a drooping edge are not taken for one place.</remarks>
     [Source("Timoshenko1959", "arts. 36, 48")]
     [Source("Young2002", "table 11.4, case 1b, endless strip")]
@@ -34,13 +34,18 @@ public static class PanelStripSag
             PanelSag.Caveats(span, t, sag));
     }
 
+    // A strip narrower than a hundredth of its span is a beam: spread load bends it as it bends any other, a force by how little breadth there is to bear it.
+    private static double Plate(double breadth) => Math.Max(breadth, TwoEdgePlate.Narrowest);
+
+    private static double Crowding(double breadth) => Plate(breadth) / breadth;
+
     private static double Sag(PanelLoadCase panel, double span, double breadth, double t)
     {
         var nu = panel.Sheet.PoissonRatio;
         var rigidity = PlateBending.Rigidity(panel.Sheet.YoungsModulus.Pascals, t, nu);
         var spread = PanelSag.Spread(panel, t) * span * span;
-        var force = Guard.NonNegative(panel.Central.Newtons, nameof(panel.Central));
-        var (uniform, central) = (TwoEdgePlate.UniformSag(breadth, nu), TwoEdgePlate.CentralSag(breadth, nu));
+        var force = Guard.NonNegative(panel.Central.Newtons, nameof(panel.Central)) * Crowding(breadth);
+        var (uniform, central) = (TwoEdgePlate.UniformSag(Plate(breadth), nu), TwoEdgePlate.CentralSag(Plate(breadth), nu));
         return Math.Max((uniform.Centre * spread) + (central.Centre * force), (uniform.FreeEdge * spread) + (central.FreeEdge * force)) * span * span / rigidity;
     }
 
@@ -49,11 +54,11 @@ public static class PanelStripSag
     {
         var nu = panel.Sheet.PoissonRatio;
         var spread = PanelSag.Spread(panel, t) * span * span;
-        var moment = TwoEdgePlate.UniformMoment(breadth, nu);
+        var moment = TwoEdgePlate.UniformMoment(Plate(breadth), nu);
         var force = panel.Central.Newtons;
         var local = force > 0
             ? PlateBending.CentralStress(force, span, Endless * span, t, panel.ContactRadius.Meters, nu)
-              + (6 * TwoEdgePlate.CentralMomentOfFreeEdges(breadth, nu) * force / (t * t))
+              + (6 * TwoEdgePlate.CentralMomentOfFreeEdges(Plate(breadth), nu) * force * Crowding(breadth) / (t * t))
             : 0;
         return Math.Max((6 * moment.Centre * spread / (t * t)) + local, 6 * moment.FreeEdge * spread / (t * t));
     }

@@ -8,7 +8,9 @@ public static class TwoEdgePlate
 {
     // What the free edges change falls as e^(−mπb/a): at the narrowest breadth this many odd harmonics leave under a thousandth.
     private const int LastHarmonic = 399;
-    private const double Narrowest = 0.01;
+
+    /// <summary>Least held edge over span b/a that the waves are summed for [1].</summary>
+    internal const double Narrowest = 0.01;
 
     // Σ 1/m³ over odd m, 7ζ(3)/8.
     private const double OddCubes = 7 * 1.2020569031595942 / 8;

@@ -12,6 +12,9 @@ namespace StudioKit.Planning.Advising;
 internal sealed class MendingLadders(Replanner replanner, ExposurePlan now)
 {
     private const int Most = 3;
+
+    // Three metres in steps of five centimetres; from further off a flash is not fetched step by step.
+    private const int MostSteps = 60;
     private const double NearestCentimetres = 15;
     private const double FurthestCentimetres = 300;
 
@@ -66,8 +69,8 @@ internal sealed class MendingLadders(Replanner replanner, ExposurePlan now)
     {
         foreach (var light in now.Lights)
         {
-            yield return Nearer(light).Select(Single);
-            yield return Further(light).Select(Single);
+            yield return Nearer(light).Take(MostSteps).Select(Single);
+            yield return Further(light).Take(MostSteps).Select(Single);
         }
 
         yield return BackgroundFurther().Select(Single);

@@ -14,6 +14,9 @@ namespace StudioKit.Planning.Advising;
 /// <summary>Plans one exposure of a changed kit, by the same stages as a whole plan; what the changes do not touch is kept.</summary>
 internal sealed class Replanner
 {
+    // Nobody builds a frame of so many pieces, and laying one out anew for every place of a flash takes minutes: it gets no advice on moving that flash.
+    private const int MostMembers = 200;
+
     private readonly IReadOnlyDictionary<string, Uncertainty> _written;
     private readonly IReadOnlyList<PlannedFraming> _framings;
     private readonly PanelPlan _panel;
@@ -64,7 +67,7 @@ internal sealed class Replanner
             return _light.With(KitSlice.ForLight(kit), _frame);
         }
 
-        return _frames.Get(KitSlice.ForFrame(kit), FrameOf) is { } frame ? _light.With(KitSlice.ForLight(kit), frame) : null;
+        return _frame is not { Members.Count: > MostMembers } && _frames.Get(KitSlice.ForFrame(kit), FrameOf) is { } frame ? _light.With(KitSlice.ForLight(kit), frame) : null;
     }
 
     // A flash below that the frame has no cradle for, nor the ground a place, cannot be moved there in the field.

@@ -47,7 +47,10 @@ internal static class CommonSymptoms
             [new KitChange.Tripod()],
             .. now.WhereItSits ? [] : (ValueList<KitChange>[])[[new KitChange.Shade(setUp.Name, new ExposureValue(now.Ambient.AtIso100 - OneStop.Value), OneStop)]],
         ],
-        changed => changed.Sharpness.SmearPixels <= now.Sharpness.SmearPixels * LessSmear);
+        changed => now.Sharpness.SmearPixels > 0 && changed.Sharpness.SmearPixels <= now.Sharpness.SmearPixels * LessSmear && (!now.WhereItSits || KeepsTheScene(now, changed)));
+
+    /// <summary>Whether a scene comes out as bright as before, to a click of the dial.</summary>
+    public static bool KeepsTheScene(ExposurePlan now, ExposurePlan changed) => Math.Abs(changed.AmbientLevel.Value - now.AmbientLevel.Value) <= 1.0 / 3;
 
     /// <summary>Shine on wet or glossy skin: the polariser that is before the lens turned, or one from the bag put there.</summary>
     public static IEnumerable<SymptomRule> Shine(SetUpSpec setUp, ExposurePlan now, IEnumerable<string> polarisers)
@@ -71,7 +74,7 @@ internal static class CommonSymptoms
         var other = all
             .Where(exposure => exposure.SetUp == now.SetUp && exposure.IsUsable)
             .Where(exposure => Math.Abs(Math.Log(exposure.Framing.Magnification.Value / now.Framing.Magnification.Value)) < Math.Log(SameSize))
-            .Where(exposure => exposure.Framing.WorkingDistance > now.Framing.WorkingDistance * MoreRoom)
+            .Where(exposure => exposure.Framing.WorkingDistance > Length.Zero && exposure.Framing.WorkingDistance > now.Framing.WorkingDistance * MoreRoom)
             .MinBy(exposure => exposure.Framing.WorkingDistance);
         return other is null ? [] : [new SymptomRule(Symptom.LensShadow, [[]], _ => true) { Instead = other }];
     }

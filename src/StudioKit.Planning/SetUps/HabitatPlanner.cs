@@ -32,7 +32,7 @@ internal abstract class HabitatPlanner : SetUpPlanner
     private static SymptomRule Scene(Symptom seen, SetUpSpec setUp, ExposurePlan now, double stops) => new(
         seen,
         AmbientSteps.From(now.Ambient, stops) is { } light ? [[new KitChange.Ambient(setUp.Name, light)]] : [],
-        changed => Math.Abs(changed.AmbientLevel.Value - now.AmbientLevel.Value) <= 1.0 / 3);
+        changed => CommonSymptoms.KeepsTheScene(now, changed));
 
     private static SymptomRule Fill(Symptom seen, SetUpSpec setUp, ExposurePlan now, Stops by) => new(
         seen,
