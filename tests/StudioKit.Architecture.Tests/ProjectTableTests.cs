@@ -13,7 +13,7 @@ public sealed class ProjectTableTests
         { "Field", ["Planning"], [] },
         {
             "FieldFiles", ["Field"],
-            ["BitMiracle.LibTiff.NET", "MetadataExtractor", "Microsoft.Data.Sqlite", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"]
+            ["BitMiracle.LibJpeg.NET", "BitMiracle.LibTiff.NET", "MetadataExtractor", "Microsoft.Data.Sqlite", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"]
         },
         { "Cli", ["Cutting", "Field", "FieldFiles", "Kits", "Physics", "Planning", "Sheets"], ["Spectre.Console", "System.CommandLine"] },
     };

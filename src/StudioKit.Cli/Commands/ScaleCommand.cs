@@ -52,7 +52,7 @@ internal sealed class ScaleCommand
     private async Task<ExitCode> RunAsync(ParseResult parsed, CancellationToken cancel)
     {
         var folder = parsed.GetRequiredValue(_out);
-        if (FixedScale(parsed, out var scale, out var origin) is { } fault)
+        if (FixedScale(parsed, out var scale) is { } fault)
         {
             return fault;
         }
@@ -63,9 +63,9 @@ internal sealed class ScaleCommand
         foreach (var photo in parsed.GetRequiredValue(_photos))
         {
             var size = scale ?? FromFraming(parsed, photo, ref code);
-            if (size is { } metres)
+            if (size is not null)
             {
-                jobs.Add(new ScaleJob(photo, Path.Combine(folder, TargetName(photo)), metres, origin, parsed.GetValue(_corner), parsed.GetValue(_force)));
+                jobs.Add(new ScaleJob(photo, Path.Combine(folder, TargetName(photo)), size, parsed.GetValue(_corner), parsed.GetValue(_force)));
             }
         }
 
@@ -76,12 +76,12 @@ internal sealed class ScaleCommand
     }
 
     // A scale that holds for all pictures alike; none where it follows from each picture's pixels.
-    private ExitCode? FixedScale(ParseResult parsed, out double? scale, out string origin)
+    private ExitCode? FixedScale(ParseResult parsed, out PictureScale? scale)
     {
-        (scale, origin) = (null, "framing");
+        scale = null;
         if (parsed.GetValue(_pixel) > Length.Zero)
         {
-            (scale, origin) = (parsed.GetValue(_pixel).Meters, "as given");
+            scale = new PictureScale(parsed.GetValue(_pixel).Meters, new ScaleBasis.Given());
             return null;
         }
 
@@ -93,7 +93,9 @@ internal sealed class ScaleCommand
                 _host.Error.WriteLine($"{rule}: {caveat}");
             }
 
-            (scale, origin) = (measured.Value?.MicrometresPerPixel * 1e-6, $"millimetre rule in {Path.GetFileName(rule)}");
+            scale = measured.Value is { } found
+                ? new PictureScale(found.MicrometresPerPixel * 1e-6, new ScaleBasis.Rule(Path.GetFileName(rule), default)) { RelativeUncertainty = found.RelativeUncertainty }
+                : null;
             return measured.IsSound ? null : FieldFaults.Print(_host, measured.Diagnostics);
         }
 
@@ -106,15 +108,17 @@ internal sealed class ScaleCommand
         return null;
     }
 
-    private double? FromFraming(ParseResult parsed, string photo, ref ExitCode code)
+    private PictureScale? FromFraming(ParseResult parsed, string photo, ref ExitCode code)
     {
         var opened = FramePicture.Open(photo);
         code = opened.IsSound ? code : FieldFaults.Print(_host, opened.Diagnostics);
         using var picture = opened.Value;
         return picture is null
             ? null
-            : PixelScale.AtSubject(
-                PixelScale.PixelPitch(parsed.GetValue(_sensor).Meters, Math.Max(picture.Width, picture.Height)), parsed.GetValue(_magnification).Value);
+            : new PictureScale(
+                PixelScale.AtSubject(
+                    PixelScale.PixelPitch(parsed.GetValue(_sensor).Meters, Math.Max(picture.Width, picture.Height)), parsed.GetValue(_magnification).Value),
+                new ScaleBasis.Framed { SensorWidth = parsed.GetValue(_sensor).Meters, Magnification = parsed.GetValue(_magnification).Value });
     }
 
     private static string TargetName(string photo) =>

@@ -11,7 +11,7 @@ internal static class ScaleBarImage
     public static (ScaleBar Bar, bool White) Draw(SKBitmap bitmap, PictureOrientation orientation, ScaleJob job)
     {
         var seen = new SeenPicture(orientation, bitmap.Width, bitmap.Height);
-        var place = ScaleBarPlace.For(seen, job.MetresPerPixel, job.Corner);
+        var place = ScaleBarPlace.For(seen, job.Scale.MetresPerPixel, job.Corner);
         var white = place.IsOnDark(seen, bitmap.GetPixelSpan());
 
         using var canvas = new SKCanvas(bitmap);

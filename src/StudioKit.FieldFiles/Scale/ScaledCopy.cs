@@ -1,5 +1,6 @@
 using SkiaSharp;
 using StudioKit.Field;
+using StudioKit.Field.Pictures;
 using StudioKit.Field.Scale;
 using StudioKit.FieldFiles.Pictures;
 
@@ -30,7 +31,7 @@ public static class ScaledCopy
         }
 
         var (bar, white) = ScaleBarImage.Draw(bitmap, picture.Settings.Orientation, job);
-        return Write(job, picture.Format, bitmap, bar, white);
+        return Write(job, picture, bitmap, bar, white);
     }
 
     private static FieldDiagnostic? Refusal(ScaleJob job)
@@ -56,25 +57,42 @@ public static class ScaledCopy
         });
     }
 
-    private static FieldResult<ScaledPicture> Write(ScaleJob job, PictureFormat format, SKBitmap bitmap, ScaleBar bar, bool white)
+    private static FieldResult<ScaledPicture> Write(ScaleJob job, FramePicture picture, SKBitmap bitmap, ScaleBar bar, bool white)
     {
-        var sidecar = job.Target + ".xmp";
+        var sidecar = ScaleSidecar.PathBeside(job.Target);
         try
         {
             using (var encoded = new MemoryStream())
             {
-                Encode(bitmap, format, encoded);
+                Encode(bitmap, picture.Format, encoded);
                 encoded.Position = 0;
-                WholeFile.Write(job.Target, target => MetadataSplice.Copy(job.Source, format, encoded, target));
+                WholeFile.Write(job.Target, target => MetadataSplice.Copy(job.Source, picture.Format, encoded, target));
             }
 
-            WholeFile.Write(sidecar, target => target.Write(ScaleSidecar.Write(job, bar)));
+            WholeFile.Write(sidecar, target => target.Write(ScaleSidecar.Write(Recorded(job, picture, bar), bar.Label)));
             return new ScaledPicture(job.Target, sidecar, bar, white);
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
             return new FieldDiagnostic("FLD313", job.Target, "The copy cannot be written: " + error.Message);
         }
+    }
+
+    private static RecordedScale Recorded(ScaleJob job, FramePicture picture, ScaleBar bar)
+    {
+        var framed = job.Scale.Basis as ScaleBasis.Framed;
+        return new RecordedScale
+        {
+            MicrometresPerPixel = job.Scale.MetresPerPixel * 1e6,
+            RelativeUncertainty = job.Scale.RelativeUncertainty,
+            BarLengthMicrometres = bar.Length * 1e6,
+            Pixels = new PixelDimensions(picture.Width, picture.Height),
+            Source = Path.GetFileName(job.Source),
+            Origin = ScaleBasisText.Of(job.Scale),
+            Kit = framed?.Kit ?? "",
+            Framing = framed?.Framing ?? "",
+            Magnification = framed?.Magnification,
+        };
     }
 
     // A TIFF's copy is a PNG, the lossless format that can be written here.

@@ -2,6 +2,7 @@ using System.Xml.Linq;
 using MetadataExtractor;
 using MetadataExtractor.Formats.Exif;
 using SkiaSharp;
+using StudioKit.Field.Scale;
 using StudioKit.Field.Tests;
 using StudioKit.FieldFiles.Pictures;
 using StudioKit.FieldFiles.Scale;
@@ -21,7 +22,7 @@ public sealed class ScaledCopyTests : IDisposable
         var original = Portrait(light: 1, "portrait.jpg", orientation: 1);
         var before = File.ReadAllBytes(original);
 
-        var copy = ScaledCopy.Make(new ScaleJob(original, _scratch.File("scaled.jpg"), 1e-5, "framing")).Value!;
+        var copy = ScaledCopy.Make(new ScaleJob(original, _scratch.File("scaled.jpg"), Given(1e-5))).Value!;
 
         File.ReadAllBytes(original).Should().Equal(before);
         Segments(copy.Path, 0xE1).Should().BeEquivalentTo(Segments(original, 0xE1));
@@ -37,7 +38,7 @@ public sealed class ScaledCopyTests : IDisposable
     {
         var original = Portrait(margin, "portrait.jpg", orientation: 1);
 
-        var copy = ScaledCopy.Make(new ScaleJob(original, _scratch.File("scaled.jpg"), 1e-5, "framing")).Value!;
+        var copy = ScaledCopy.Make(new ScaleJob(original, _scratch.File("scaled.jpg"), Given(1e-5))).Value!;
 
         copy.IsWhite.Should().Be(white);
         using var bitmap = SKBitmap.Decode(copy.Path);
@@ -56,7 +57,7 @@ public sealed class ScaledCopyTests : IDisposable
     [InlineData(8)]
     public void The_bar_lies_in_the_corner_as_seen(ushort orientation)
     {
-        var copy = ScaledCopy.Make(new ScaleJob(Portrait(1, "portrait.jpg", orientation), _scratch.File("scaled.jpg"), 1e-5, "framing")).Value!;
+        var copy = ScaledCopy.Make(new ScaleJob(Portrait(1, "portrait.jpg", orientation), _scratch.File("scaled.jpg"), Given(1e-5))).Value!;
 
         // The stored pixels of the bar, turned by the table in CIPA DC-008 for tag 274.
         using var codec = SKCodec.Create(copy.Path);
@@ -74,7 +75,7 @@ public sealed class ScaledCopyTests : IDisposable
     [Fact]
     public void A_sidecar_tells_the_scale_in_XMP()
     {
-        var copy = ScaledCopy.Make(new ScaleJob(Portrait(1, "portrait.jpg", 1), _scratch.File("scaled.jpg"), 5.625e-6, "framing 1:1.25")).Value!;
+        var copy = ScaledCopy.Make(new ScaleJob(Portrait(1, "portrait.jpg", 1), _scratch.File("scaled.jpg"), Given(5.625e-6))).Value!;
 
         var packet = File.ReadAllText(copy.Sidecar);
         packet.Should().StartWith("<?xpacket begin=").And.EndWith("<?xpacket end=\"w\"?>\n");
@@ -88,9 +89,9 @@ public sealed class ScaledCopyTests : IDisposable
     {
         var original = Portrait(1, "portrait.jpg", 1);
 
-        ScaledCopy.Make(new ScaleJob(original, original, 1e-5, "framing", Replace: true)).Diagnostics.Single().Code.Should().Be("FLD311");
-        ScaledCopy.Make(new ScaleJob(original, _scratch.File("text.txt"), 1e-5, "framing")).IsSound.Should().BeTrue();
-        ScaledCopy.Make(new ScaleJob(original, _scratch.File("text.txt"), 1e-5, "framing")).Diagnostics.Single().Code.Should().Be("FLD312");
+        ScaledCopy.Make(new ScaleJob(original, original, Given(1e-5), Replace: true)).Diagnostics.Single().Code.Should().Be("FLD311");
+        ScaledCopy.Make(new ScaleJob(original, _scratch.File("text.txt"), Given(1e-5))).IsSound.Should().BeTrue();
+        ScaledCopy.Make(new ScaleJob(original, _scratch.File("text.txt"), Given(1e-5))).Diagnostics.Single().Code.Should().Be("FLD312");
     }
 
     [Fact]
@@ -99,7 +100,7 @@ public sealed class ScaledCopyTests : IDisposable
         var sensor = new SensorModel(300, 200) { Margin = (u, v) => -u - v };
         var original = sensor.Save(_scratch.Path, "portrait.png", 101);
 
-        var copy = ScaledCopy.Make(new ScaleJob(original, _scratch.File("scaled.png"), 1e-5, "framing")).Value!;
+        var copy = ScaledCopy.Make(new ScaleJob(original, _scratch.File("scaled.png"), Given(1e-5))).Value!;
 
         using var before = SKBitmap.Decode(original);
         using var after = SKBitmap.Decode(copy.Path);
@@ -111,13 +112,15 @@ public sealed class ScaledCopyTests : IDisposable
     {
         var original = Portrait(1, "portrait.jpg", 1);
         var told = new Counter();
-        var jobs = Enumerable.Range(0, 20).Select(i => new ScaleJob(i == 7 ? _scratch.File("missing.jpg") : original, _scratch.File($"{i}.jpg"), 1e-5, "framing"));
+        var jobs = Enumerable.Range(0, 20).Select(i => new ScaleJob(i == 7 ? _scratch.File("missing.jpg") : original, _scratch.File($"{i}.jpg"), Given(1e-5)));
 
         var results = await ScaleBatch.RunAsync([.. jobs], told);
 
         results.Select(result => result.IsSound).Should().Equal(Enumerable.Range(0, 20).Select(i => i != 7));
         told.Reports.Should().Be(20);
     }
+
+    private static PictureScale Given(double metresPerPixel) => new(metresPerPixel, new ScaleBasis.Given());
 
     private static List<byte[]> Segments(string path, byte marker)
     {
