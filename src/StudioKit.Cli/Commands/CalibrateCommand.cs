@@ -90,7 +90,7 @@ internal sealed class CalibrateCommand
         }
 
         var solved = KitCalibration.Solve(readings, CalibrationPrior.Of(read));
-        return solved.IsSound ? Finish(parsed, read.Kit!, solved.Value, day) : FieldFaults.Print(_host, solved.Diagnostics);
+        return solved.IsSound ? Finish(parsed, read, solved.Value, day) : FieldFaults.Print(_host, solved.Diagnostics);
     }
 
     private bool TryPowers(ParseResult parsed, out List<FlashPower> powers)
@@ -118,7 +118,7 @@ internal sealed class CalibrateCommand
     }
 
     private FieldResult<IReadOnlyList<FieldReading>>? Table(ParseResult parsed) =>
-        parsed.GetValue(_table) is { } path ? FieldReadingTable.Parse(path, InputFile.Text(path)) : null;
+        parsed.GetValue(_table) is { } path ? FieldReadingTable.Parse(path, InputFile.Text(path, FieldReadingTable.MostBytes)) : null;
 
     private static void AddTable(IReadOnlyList<FieldReading> table, Plan plan, List<CalibrationReading> readings, List<FieldDiagnostic> faults)
     {
@@ -143,13 +143,18 @@ internal sealed class CalibrateCommand
         }
     }
 
-    private ExitCode Finish(ParseResult parsed, KitSpec kit, CalibrationResult result, DateOnly day)
+    private ExitCode Finish(ParseResult parsed, KitReadResult read, CalibrationResult result, DateOnly day)
     {
+        var (path, kit) = (parsed.GetRequiredValue(_kit), read.Kit!);
         var correction = KitCorrection.From(kit, result, day);
-        var target = KitCorrectionFile.PathBeside(parsed.GetRequiredValue(_kit));
-        var content = Encoding.UTF8.GetBytes(KitCorrectionFile.Write(correction));
-        WrittenFiles.In(WrittenFiles.FolderOf(target), parsed.GetValue(_force)).Write([(Path.GetFileName(target), content)]);
-        _host.Output.WriteLine(parsed.GetValue(_json) ? CalibrationReport.Json(target, kit, correction, result) : CalibrationReport.Lines(kit, correction, result));
+        var target = KitCorrectionFile.PathBeside(path);
+        var text = KitCorrectionFile.Write(correction);
+        var before = KitPlanner.Plan(KitInput.Corrected(path, read, _host));
+        WrittenFiles.In(WrittenFiles.FolderOf(target), parsed.GetValue(_force)).Write([(Path.GetFileName(target), Encoding.UTF8.GetBytes(text))]);
+        var cards = CardPowerChange.Between(before, KitPlanner.Plan(correction.ApplyTo(read, text)));
+        _host.Output.WriteLine(parsed.GetValue(_json)
+            ? CalibrationReport.Json(target, kit, correction, result, cards)
+            : CalibrationReport.Lines(kit, correction, result, cards));
         _host.Error.WriteLine($"wrote {target}");
         return ExitCode.Done;
     }

@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace StudioKit.Cli.Files;
 
 /// <summary>Files that a command is given.</summary>
@@ -6,6 +8,18 @@ internal static class InputFile
     /// <summary>Reads a whole file as text.</summary>
     /// <exception cref="FileTroubleException">The file cannot be read.</exception>
     public static string Text(string path) => Read(path, File.ReadAllText);
+
+    /// <summary>Reads a text that is small where it is what it should be; no more of it is ever read than that.</summary>
+    /// <exception cref="FileTroubleException">The file cannot be read, or is larger.</exception>
+    public static string Text(string path, int mostBytes) => Read(path, file =>
+    {
+        using var stream = new FileStream(file, FileMode.Open, FileAccess.Read, FileShare.Read);
+        var buffer = new byte[mostBytes + 1];
+        var count = stream.ReadAtLeast(buffer, buffer.Length, throwOnEndOfStream: false);
+        return count > mostBytes
+            ? throw new IOException(FormattableString.Invariant($"it is larger than {mostBytes / 1024} kB, and no such file needs to be."))
+            : Encoding.UTF8.GetString(buffer.AsSpan(0, count)).TrimStart('\uFEFF');
+    });
 
     /// <summary>Reads a file, and says which one where that cannot be done.</summary>
     /// <exception cref="FileTroubleException">The file cannot be read.</exception>

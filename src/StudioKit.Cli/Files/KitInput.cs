@@ -15,13 +15,20 @@ internal static class KitInput
     public static KitReadResult Read(string path, CommandHost host)
     {
         var read = ReadAsWritten(path, host);
+        return read.HasErrors ? read : Corrected(path, read, host);
+    }
+
+    /// <summary>A kit with the corrections measured for it, where there are any that can be used.</summary>
+    /// <exception cref="FileTroubleException">The file of the corrections cannot be read.</exception>
+    public static KitReadResult Corrected(string path, KitReadResult read, CommandHost host)
+    {
         var file = KitCorrectionFile.PathBeside(path);
-        if (read.HasErrors || !File.Exists(file))
+        if (!File.Exists(file))
         {
             return read;
         }
 
-        var text = InputFile.Text(file);
+        var text = InputFile.Text(file, KitCorrectionFile.MostBytes);
         var correction = KitCorrectionFile.Read(file, text);
         if (correction.Value is not { } found || found.Kit != read.Kit!.Name)
         {

@@ -8,28 +8,59 @@ namespace StudioKit.Cli.Tables;
 /// <summary>What a calibration found, as text and as JSON.</summary>
 internal static class CalibrationReport
 {
-    public static string Lines(KitSpec kit, KitCorrection correction, CalibrationResult result)
+    public static string Lines(KitSpec kit, KitCorrection correction, CalibrationResult result, IReadOnlyList<CardPowerChange> cards)
     {
-        var lines = correction.Values(kit).Select(value => (value.Quantity, Value(value)));
-        var readings = result.Residuals.Select(residual => ("  " + residual.Reading.Name, string.Create(
-            CultureInfo.InvariantCulture,
-            $"{residual.Before:+0.00;-0.00} stop off before, {residual.After:+0.00;-0.00} after{(residual.Disagrees ? ": DISAGREES with the others" : "")}")));
-        return TextLines.Of([.. lines, ("readings", ""), .. readings], result.Caveats);
+        List<(string, string)> lines =
+        [
+            .. correction.Values(kit).Select(value => (value.Quantity, Value(value))),
+            ("cards", Summary(cards)),
+            .. Changed(cards).Select(card => ($"  {card.SetUp}, {card.Framing}", Change(card))),
+            ("readings", Agreement(result.Fit)),
+            .. result.Residuals.Select(residual => ("  " + residual.Reading.Name, Residual(residual))),
+        ];
+        return TextLines.Of(lines, result.Caveats);
     }
 
-    public static string Json(string target, KitSpec kit, KitCorrection correction, CalibrationResult result) => JsonReport.Document(json => json
+    public static string Json(string target, KitSpec kit, KitCorrection correction, CalibrationResult result, IReadOnlyList<CardPowerChange> cards) => JsonReport.Document(json => json
         .Text("file", target)
         .List("corrections", correction.Values(kit), value => json
             .Text("quantity", value.Quantity).Text("unit", value.Unit).Number("before", value.Before).Number("after", value.After)
             .Stops("correction", value.Correction).Stops("uncertainty", value.PlusMinus))
+        .Number("chiSquare", result.Fit.ChiSquare).Count("readingsUsed", result.Fit.Readings).Number("chanceOfWorse", result.Fit.Probability)
         .List("readings", result.Residuals, residual => json
             .Text("name", residual.Reading.Name).Number("plannedStops", residual.Reading.Planned).Number("measuredStops", residual.Reading.Measured)
             .Number("beforeStops", residual.Before).Number("afterStops", residual.After)
-            .Number("weight", residual.Weight).Flag("disagrees", residual.Disagrees))
+            .Number("weight", residual.Weight).Flag("disagrees", residual.Disagrees).Flag("impossible", residual.IsImpossible))
+        .List("cards", cards, card => json
+            .Text("setUp", card.SetUp).Text("framing", card.Framing).Text("flash", card.Before.Flash).Flag("changed", card.IsChanged)
+            .Number("powerBefore", card.Before.Power.Fraction).Number("powerAfter", card.After.Power.Fraction)
+            .Number("isoBefore", card.IsoBefore.Value).Number("isoAfter", card.IsoAfter.Value))
         .Texts("caveats", result.Caveats));
+
+    private static IEnumerable<CardPowerChange> Changed(IReadOnlyList<CardPowerChange> cards) => cards.Where(card => card.IsChanged);
+
+    private static string Summary(IReadOnlyList<CardPowerChange> cards) => (Changed(cards).Count(), cards.Count) switch
+    {
+        (0, _) => "nothing on them changes",
+        var (changed, all) => Text($"{changed} of {all} powers change"),
+    };
+
+    private static string Change(CardPowerChange card)
+    {
+        var power = Text($"{card.Before.Flash} {card.Before.PowerMark} -> {card.After.PowerMark}");
+        return card.IsoBefore == card.IsoAfter ? power : $"{power}, {card.IsoBefore.Nominal} -> {card.IsoAfter.Nominal}";
+    }
+
+    private static string Agreement(CalibrationFit fit) => Text($"{fit.Readings} used, chi-square {fit.ChiSquare:0.0}");
+
+    private static string Residual(CalibrationResidual residual) => residual.IsImpossible
+        ? Text($"LEFT OUT: {residual.Before:+0.0;-0.0} stops off, more than the kit's figures can be wrong by")
+        : Text($"{Rounded.Signed(residual.Before, 2)} stop off before, {Rounded.Signed(residual.After, 2)} after{(residual.Disagrees ? ": DISAGREES with the others" : "")}");
 
     /// <summary>Before, after and how sure.</summary>
     public static string Value(MeasuredCorrection value) => string.Create(
         CultureInfo.InvariantCulture,
-        $"{value.Before:0.##} -> {value.After:0.##} {value.Unit} ({value.Correction.Value:+0.00;-0.00} ± {value.PlusMinus.Value:0.00} stop)").Replace("  ", " ", StringComparison.Ordinal);
+        $"{value.Before:0.##} -> {value.After:0.##} {value.Unit} ({Rounded.Signed(value.Correction.Value, 2)} ± {value.PlusMinus.Value:0.00} stop)").Replace("  ", " ", StringComparison.Ordinal);
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

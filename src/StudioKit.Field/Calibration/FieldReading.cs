@@ -36,6 +36,9 @@ public sealed record FieldReading
     /// <summary>What was read: stops against 1 lx·s for a meter, stops above clipping for a picture [1].</summary>
     public required double Measured { get; init; }
 
+    /// <summary>Day of the outing; none where the table does not say.</summary>
+    public DateOnly? Date { get; init; }
+
     /// <summary>Standard uncertainty in stops [1]; &gt; 0.</summary>
     public required double Uncertainty { get; init; }
 }

@@ -14,6 +14,17 @@ internal sealed class FieldReadingRow(string place, string[] head, IReadOnlyList
 
     public List<FieldDiagnostic> Faults { get; } = faults;
 
+    /// <summary>Whether every cell belongs to a column.</summary>
+    public bool IsWhole => cells.Skip(head.Length).All(cell => cell.Text.Length == 0);
+
+    /// <summary>What somebody typed, to be shown: at no length, and without what a terminal would obey.</summary>
+    public static string Shown(string text)
+    {
+        const int Most = 60;
+        var plain = string.Concat(text.Take(Most).Select(letter => char.IsControl(letter) || char.GetUnicodeCategory(letter) is UnicodeCategory.Format or UnicodeCategory.Surrogate ? '?' : letter));
+        return text.Length > Most ? plain + "..." : plain;
+    }
+
     public string Text(string column)
     {
         var index = Array.IndexOf(head, column);
@@ -26,7 +37,7 @@ internal sealed class FieldReadingRow(string place, string[] head, IReadOnlyList
         if (!known.TryGetValue(text, out var value))
         {
             var nearest = NearestName.Of(text, known.Keys);
-            Fault(column, $"'{text}' is unknown.", nearest is null ? "Known: " + string.Join(", ", known.Keys) : $"Did you mean '{nearest}'?");
+            Fault(column, $"'{Shown(text)}' is unknown.", nearest is null ? "Known: " + string.Join(", ", known.Keys) : $"Did you mean '{nearest}'?");
         }
 
         return value!;
@@ -48,7 +59,7 @@ internal sealed class FieldReadingRow(string place, string[] head, IReadOnlyList
             return value;
         }
 
-        Fault(column, problem, "");
+        Fault(column, text.Length > 60 ? $"'{Shown(text)}' cannot be read." : problem, "");
         return null;
     }
 
@@ -93,7 +104,7 @@ internal sealed class FieldReadingRow(string place, string[] head, IReadOnlyList
             return MeterReading.OfLuxSeconds(value);
         }
 
-        Fault(column, $"'{text}' is no meter reading.", "Write it as '52 lx·s', 'f/11' at the row's ISO, or 'EV 4.4'.");
+        Fault(column, $"'{Shown(text)}' is no meter reading.", "Write it as '52 lx·s', 'f/11' at the row's ISO, or 'EV 4.4'.");
         return double.NaN;
     }
 

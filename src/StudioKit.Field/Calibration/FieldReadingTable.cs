@@ -1,3 +1,4 @@
+using System.Globalization;
 using StudioKit.Kits;
 using StudioKit.Kits.Quantities;
 using StudioKit.Physics.Exposure;
@@ -18,7 +19,7 @@ namespace StudioKit.Field.Calibration;
 public static class FieldReadingTable
 {
     private static readonly string[] Known =
-        ["name", "kind", "flash", "set-up", "framing", "pitch", "power", "distance", "f-number", "iso", "reflectance", "reading", "uncertainty"];
+        ["name", "kind", "flash", "set-up", "framing", "pitch", "power", "distance", "f-number", "iso", "reflectance", "reading", "uncertainty", "date"];
 
     private static readonly string[] Needed = ["name", "kind", "power", "reading"];
 
@@ -30,28 +31,63 @@ public static class FieldReadingTable
         ["card-in-frame"] = CalibrationReadingKind.CardInFrame,
     };
 
+    /// <summary>Most bytes of a table [1].</summary>
+    public const int MostBytes = 1024 * 1024;
+
+    /// <summary>Most readings of a table [1]: an outing gives a dozen.</summary>
+    public const int MostReadings = 2000;
+
+    private const int MostFaults = 20;
+    private const int MostLetters = 120;
+    private const double LeastUncertainty = 0.01;
+    private const double MostUncertainty = 5;
+
+    // Full sunlight for a minute is some 23 stops over 1 lx·s, starlight for a second 10 under.
+    private const double MostMeasured = 40;
+
+    private static readonly Length Nearest = Length.FromMillimeters(1);
+    private static readonly Length Furthest = Length.FromMeters(100);
+
     /// <summary>Reads a table with its head.</summary>
     /// <param name="path">Name to report faults under.</param>
     /// <param name="text">The table.</param>
     /// <returns>The readings, or every cell that is wrong with its line.</returns>
     public static FieldResult<IReadOnlyList<FieldReading>> Parse(string path, string text)
     {
-        var rows = CsvText.Read(text);
-        var head = rows.Count == 0 ? [] : rows[0].Select(column => column.Text).ToArray();
-        var faults = HeadFaults(path, head).ToList();
-        var readings = new List<FieldReading>();
-        if (faults.Count == 0)
+        ArgumentNullException.ThrowIfNull(text);
+        if (text.Length > MostBytes)
         {
-            foreach (var row in rows.Skip(1))
-            {
-                Read(new FieldReadingRow($"{path}({row[0].Line})", head, row, faults), readings);
-            }
+            return new FieldDiagnostic("FLD215", path, $"The table is larger than {MostBytes / 1024} kB.", "Leave out what are not readings.");
         }
 
+        var rows = CsvText.Read(text);
+        if (rows.Count > MostReadings + 1)
+        {
+            return new FieldDiagnostic("FLD215", path, $"The table has {rows.Count - 1} readings; {MostReadings} are taken at most.", "Make a table for each outing.");
+        }
+
+        var head = rows.Count == 0 ? [] : rows[0].Select(column => column.Text).ToArray();
+        var faults = HeadFaults(path, head).ToList();
+        var readings = faults.Count > 0 ? [] : Read(path, head, rows.Skip(1), faults);
         return faults.Count > 0
-            ? FieldResult<IReadOnlyList<FieldReading>>.Refused(faults)
+            ? FieldResult<IReadOnlyList<FieldReading>>.Refused(Bounded(path, faults))
             : FieldResult<IReadOnlyList<FieldReading>>.Sound(readings, []);
     }
+
+    private static List<FieldReading> Read(string path, string[] head, IEnumerable<IReadOnlyList<CsvField>> rows, List<FieldDiagnostic> faults)
+    {
+        var readings = new List<FieldReading>();
+        foreach (var row in rows)
+        {
+            Read(new FieldReadingRow($"{path}({row[0].Line})", head, row, faults), readings);
+        }
+
+        return readings;
+    }
+
+    private static List<FieldDiagnostic> Bounded(string path, List<FieldDiagnostic> faults) => faults.Count <= MostFaults
+        ? faults
+        : [.. faults.Take(MostFaults), new FieldDiagnostic("FLD205", path, $"{faults.Count - MostFaults} more like these are left out here.")];
 
     private static IEnumerable<FieldDiagnostic> HeadFaults(string path, string[] head)
     {
@@ -60,11 +96,16 @@ public static class FieldReadingTable
             yield return new FieldDiagnostic("FLD204", $"{path}(1)", $"The head has no column '{column}'.", "Columns: " + string.Join(", ", Known));
         }
 
+        foreach (var column in head.GroupBy(column => column, StringComparer.Ordinal).Where(column => column.Count() > 1))
+        {
+            yield return new FieldDiagnostic("FLD204", $"{path}(1)", $"The head has the column '{Shown(column.Key)}' {column.Count()} times.");
+        }
+
         foreach (var column in head.Except(Known, StringComparer.Ordinal))
         {
             var nearest = NearestName.Of(column, Known);
             yield return new FieldDiagnostic(
-                "FLD204", $"{path}(1)", $"There is no column '{column}'.", nearest is null ? "Columns: " + string.Join(", ", Known) : $"Did you mean '{nearest}'?");
+                "FLD204", $"{path}(1)", $"There is no column '{Shown(column)}'.", nearest is null ? "Columns: " + string.Join(", ", Known) : $"Did you mean '{nearest}'?");
         }
     }
 
@@ -79,9 +120,14 @@ public static class FieldReadingTable
         var pitch = row.Value<Angle>("pitch", QuantityText.TryAngle);
         var reflectance = row.Value<double>("reflectance", QuantityText.TryRatio) ?? 0.18;
         var uncertainty = row.Value<Stops>("uncertainty", QuantityText.TryStops)?.Value ?? UsualUncertainty(kind);
+        var day = row.Value<DateOnly>("date", TryDay);
         var measured = row.Measured("reading", kind, iso ?? new IsoSpeed(100));
         row.Require(reflectance is > 0 and <= 1, "reflectance", "must lie above 0 and at most at 1.");
-        row.Require(uncertainty > 0, "uncertainty", "must be above zero.");
+        row.Require(uncertainty is >= LeastUncertainty and <= MostUncertainty, "uncertainty", $"must lie from {LeastUncertainty} to {MostUncertainty} stops.");
+        row.Require(double.IsNaN(measured) || Math.Abs(measured) <= MostMeasured, "reading", $"lies further than {MostMeasured} stops from 1 lx·s or from clipping; nothing is so bright or so dark.");
+        row.Require(distance is not { } at || (at >= Nearest && at <= Furthest), "distance", "must lie from 1 mm to 100 m.");
+        row.Require(row.IsWhole, "row", "has more cells than the head has columns.");
+        row.Require(row.Text("name").Length <= MostLetters, "name", $"is longer than {MostLetters} characters.");
         if (row.Faults.Count == before)
         {
             readings.Add(new FieldReading
@@ -97,9 +143,20 @@ public static class FieldReadingTable
                 Reflectance = reflectance,
                 Measured = measured,
                 Uncertainty = uncertainty,
+                Date = day,
             });
         }
     }
+
+    private static bool TryDay(string text, out DateOnly day, out string problem)
+    {
+        var isDay = DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out day);
+        problem = isDay ? "" : $"'{Shown(text)}' is not a day; write it as 2026-05-09.";
+        return isDay;
+    }
+
+    // What somebody typed is shown, but neither at any length nor with what a terminal would obey.
+    private static string Shown(string text) => FieldReadingRow.Shown(text);
 
     // Meters read in tenths of a stop and repeat to about that; pictures bring the camera's tone curve in (common practice, no source).
     private static double UsualUncertainty(CalibrationReadingKind kind) => kind switch

@@ -14,9 +14,6 @@ public static class KitCalibration
     // At 2.5 normal noise loses 1 % of its information, so the stated uncertainties stay honest.
     private const double Doubtful = 2.5;
     private const double Disagreement = 3;
-
-    // Chance alone puts one reading in 16,000 so far off.
-    private const double Hopeless = 4;
     private const int Rounds = 30;
 
     /// <summary>Solves for the corrections.</summary>
@@ -39,11 +36,22 @@ public static class KitCalibration
         var unknowns = Unknowns(readings);
         var design = Matrix<double>.Build.Dense(readings.Count, unknowns.Count, (row, column) => Effect(readings[row], unknowns[column]));
         var differences = Vector<double>.Build.DenseOfEnumerable(readings.Select(reading => reading.Measured - reading.Planned));
-        var solution = FitWithoutHopeless(readings, design, differences, [.. unknowns.Select(unknown => prior.Of(unknown.Quantity, unknown.Flash))]);
+        double[] before = [.. unknowns.Select(unknown => prior.Of(unknown.Quantity, unknown.Flash))];
+        var possible = CalibrationPlausibility.Possible(readings, design, differences, before);
+        if (Array.TrueForAll(possible, isPossible => !isPossible))
+        {
+            return FieldResult<CalibrationResult>.Refused([.. readings.Select((reading, i) => CalibrationPlausibility.Impossible(reading, differences[i], design.Row(i), before))]);
+        }
 
+        var solution = FitWithoutHopeless(readings, design, differences, before, possible);
         var quantities = unknowns.Select((unknown, i) => new CalibratedQuantity(
-            unknown.Quantity, unknown.Flash, prior.Of(unknown.Quantity, unknown.Flash), solution.Mean[i], Math.Sqrt(solution.Covariance[i, i]))).ToList();
-        return new CalibrationResult(quantities, Residuals(readings, design, differences, solution), [.. Caveats(quantities)]);
+            unknown.Quantity, unknown.Flash, before[i], solution.Mean[i], Math.Sqrt(solution.Covariance[i, i]))).ToList();
+        var result = new CalibrationResult(quantities, Residuals(readings, design, differences, solution, possible), [.. Caveats(quantities)])
+        {
+            Fit = CalibrationPlausibility.FitOf(readings, before, solution),
+            Covariance = [.. solution.Covariance.EnumerateRows().Select(row => (IReadOnlyList<double>)[.. row])],
+        };
+        return CalibrationPlausibility.Fault(result, possible) is { } fault ? fault : result;
     }
 
     private static IEnumerable<FieldDiagnostic> Faults(IReadOnlyList<CalibrationReading> readings)
@@ -83,17 +91,17 @@ public static class KitCalibration
         _ => reading.Kind is CalibrationReadingKind.WhiteMargin or CalibrationReadingKind.CardInFrame ? -1 : 0,
     };
 
-    private static Fitted FitWithoutHopeless(
-        IReadOnlyList<CalibrationReading> readings, Matrix<double> design, Vector<double> differences, double[] prior)
+    private static CalibrationSolution FitWithoutHopeless(
+        IReadOnlyList<CalibrationReading> readings, Matrix<double> design, Vector<double> differences, double[] prior, bool[] possible)
     {
-        var left = Enumerable.Repeat(true, readings.Count).ToArray();
+        var (left, many) = (possible.ToArray(), possible.Count(isPossible => isPossible));
         while (true)
         {
             var fitted = Fit(readings, design, differences, prior, left);
             var worst = Enumerable.Range(0, readings.Count).Where(i => left[i])
                 .MaxBy(i => Math.Abs(fitted.Left[i]) / Expected(readings[i], design.Row(i), fitted, fitted.Weights[i]));
-            if (Math.Abs(fitted.Left[worst]) <= Hopeless * Expected(readings[worst], design.Row(worst), fitted, fitted.Weights[worst])
-                || left.Count(taking => taking) <= (readings.Count / 2) + 1)
+            if (Math.Abs(fitted.Left[worst]) <= CalibrationPlausibility.Hopeless * Expected(readings[worst], design.Row(worst), fitted, fitted.Weights[worst])
+                || left.Count(taking => taking) <= (many / 2) + 1)
             {
                 return fitted;
             }
@@ -102,7 +110,7 @@ public static class KitCalibration
         }
     }
 
-    private static Fitted Fit(
+    private static CalibrationSolution Fit(
         IReadOnlyList<CalibrationReading> readings, Matrix<double> design, Vector<double> differences, double[] prior, bool[] takesPart)
     {
         var weights = takesPart.Select(taking => taking ? 1.0 : 0.0).ToArray();
@@ -121,7 +129,7 @@ public static class KitCalibration
             }
         }
 
-        return new Fitted(mean, covariance, weights, differences - (design * mean));
+        return new CalibrationSolution(mean, covariance, weights, differences - (design * mean));
     }
 
     private static (Vector<double> Mean, Matrix<double> Covariance) Posterior(
@@ -134,19 +142,22 @@ public static class KitCalibration
     }
 
     private static List<CalibrationResidual> Residuals(
-        IReadOnlyList<CalibrationReading> readings, Matrix<double> design, Vector<double> differences, Fitted fitted) =>
+        IReadOnlyList<CalibrationReading> readings, Matrix<double> design, Vector<double> differences, CalibrationSolution fitted, bool[] possible) =>
     [
         .. readings.Select((reading, i) => new CalibrationResidual(
             reading,
             differences[i],
             fitted.Left[i],
             fitted.Weights[i],
-            Math.Abs(fitted.Left[i]) > Disagreement * Expected(reading, design.Row(i), fitted, fitted.Weights[i]))),
+            !possible[i] || Math.Abs(fitted.Left[i]) > Disagreement * Expected(reading, design.Row(i), fitted, fitted.Weights[i]))
+        {
+            IsImpossible = !possible[i],
+        }),
     ];
 
     // A reading that took part has pulled the fit towards itself, so its residual should be smaller than its uncertainty; one that did not is
     // judged by its own uncertainty and the fit's together.
-    private static double Expected(CalibrationReading reading, Vector<double> effect, Fitted fitted, double weight)
+    private static double Expected(CalibrationReading reading, Vector<double> effect, CalibrationSolution fitted, double weight)
     {
         var (variance, fit) = (reading.Uncertainty * reading.Uncertainty, effect * fitted.Covariance * effect);
         return Math.Sqrt(weight == 0 ? variance + fit : Math.Max(variance - (weight * fit), 0.05 * variance));
@@ -156,22 +167,12 @@ public static class KitCalibration
     {
         foreach (var quantity in quantities.Where(quantity => quantity.UncertaintyStops > 0.8 * quantity.PriorStops))
         {
-            yield return $"The readings say little about {Describe(quantity)}: it stays nearly as uncertain as before.";
+            yield return $"The readings say little about {quantity.Name}: it stays nearly as uncertain as before.";
         }
 
         foreach (var quantity in quantities.Where(quantity => Math.Abs(quantity.CorrectionStops) > 2 * quantity.PriorStops))
         {
-            yield return $"The correction of {Describe(quantity)} is larger than the kit's figure should ever be wrong: check how it was set up.";
+            yield return $"The correction of {quantity.Name} is larger than the kit's figure should ever be wrong: check how it was set up.";
         }
     }
-
-    private static string Describe(CalibratedQuantity quantity) => quantity.Quantity switch
-    {
-        CalibrationQuantity.FlashLight => $"the light of flash '{quantity.Flash}'",
-        CalibrationQuantity.PanelTransmittance => "the panel's transmittance",
-        _ => "the camera's clip point",
-    };
-
-    /// <summary>A fit: the corrections, their covariance, how much each reading was believed and what is left of it.</summary>
-    private sealed record Fitted(Vector<double> Mean, Matrix<double> Covariance, double[] Weights, Vector<double> Left);
 }

@@ -8,6 +8,9 @@ namespace StudioKit.Field.Calibration;
 /// <summary>Measured corrections of one kit, as kept in a file beside it.</summary>
 public sealed record KitCorrection
 {
+    /// <summary>Most stops that a figure is ever corrected by [1]: sixteen times the light is no error of a figure but of the set-up.</summary>
+    public const double MostStops = 4;
+
     /// <summary>Name of the kit that was measured.</summary>
     public required string Kit { get; init; }
 

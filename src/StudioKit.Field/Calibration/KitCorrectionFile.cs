@@ -16,6 +16,13 @@ namespace StudioKit.Field.Calibration;
 /// </code></example>
 public static class KitCorrectionFile
 {
+    /// <summary>Most bytes that such a file has [1].</summary>
+    public const int MostBytes = BoundedYaml.MostCharacters;
+
+    // A guide number in metres is the largest figure there is.
+    private const double MostFigure = 10_000;
+    private const int MostLetters = 1000;
+
     /// <summary>Name of the correction file that belongs to a kit file.</summary>
     /// <param name="kitPath">Path of the kit file.</param>
     public static string PathBeside(string kitPath) => Path.ChangeExtension(kitPath, ".correction.yaml");
@@ -46,20 +53,19 @@ public static class KitCorrectionFile
 
     /// <summary>Reads a correction file.</summary>
     /// <param name="path">Name to report faults under.</param>
-    /// <param name="text">Contents of the file.</param>
+    /// <param name="text">Contents of the file; at most 64 kB.</param>
+    /// <returns>The correction, or what is wrong with the file.</returns>
     public static FieldResult<KitCorrection> Read(string path, string text)
     {
+        ArgumentNullException.ThrowIfNull(text);
         try
         {
-            var stream = new YamlStream();
-            stream.Load(new StringReader(text));
-            return stream.Documents.Count == 1 && stream.Documents[0].RootNode is YamlMappingNode root
-                ? FromYaml(root)
-                : new FieldDiagnostic("FLD211", path, "This is not a correction file.", "Run the calibration again.");
+            return FromYaml(BoundedYaml.Load(text));
         }
-        catch (Exception error) when (error is YamlDotNet.Core.YamlException or FormatException or KeyNotFoundException or InvalidCastException)
+        // The YAML reader meets some damage with exceptions of its own making.
+        catch (Exception error) when (error is YamlDotNet.Core.YamlException or FormatException or KeyNotFoundException or InvalidCastException or ArgumentException or InvalidOperationException)
         {
-            return new FieldDiagnostic("FLD211", path, "The correction file cannot be read: " + error.Message, "Run the calibration again.");
+            return new FieldDiagnostic("FLD211", path, "This correction file cannot be used: " + error.Message, "Run the calibration again, or delete the file.");
         }
     }
 
@@ -67,33 +73,40 @@ public static class KitCorrectionFile
     {
         Kit = Scalar(root, "correction-of"),
         Date = DateOnly.ParseExact(Scalar(root, "date"), "yyyy-MM-dd", CultureInfo.InvariantCulture),
-        Flashes = [.. Items(root, "flashes").Cast<YamlMappingNode>().Select(item =>
-            new FlashCorrection(Scalar(item, "flash"), Correction((YamlMappingNode)item["light"])))],
-        PanelTransmittance = Find(root, "panel-transmittance") is YamlMappingNode panel ? Correction(panel) : null,
-        CameraClipPoint = Find(root, "camera-clip-point") is YamlMappingNode clip ? Correction(clip) : null,
-        DisagreeingReadings = [.. Items(root, "disagreeing-readings").Select(item => ((YamlScalarNode)item).Value ?? "")],
+        Flashes = [.. Items(root, "flashes").Select(Flash)],
+        PanelTransmittance = Find(root, "panel-transmittance") is { } panel ? Correction("panel-transmittance", panel) : null,
+        CameraClipPoint = Find(root, "camera-clip-point") is { } clip ? Correction("camera-clip-point", clip) : null,
+        DisagreeingReadings = [.. Items(root, "disagreeing-readings").Select(item => item is YamlScalarNode { Value: { } name } ? Name(name) : throw new FormatException("a disagreeing reading has no name."))],
     };
 
-    private static StopsCorrection Correction(YamlMappingNode node)
-    {
-        var stops = Number(node, "stops");
-        return Math.Abs(stops) <= 10
-            ? new StopsCorrection(stops, Number(node, "plus-minus"), Number(node, "before"), Number(node, "after"))
-            : throw new FormatException("a correction of more than 10 stops cannot be right.");
-    }
+    private static FlashCorrection Flash(YamlNode item) => item is YamlMappingNode entry && Find(entry, "light") is { } light
+        ? new FlashCorrection(Scalar(entry, "flash"), Correction("light", light))
+        : throw new FormatException("an entry of 'flashes' needs 'flash' and 'light'.");
 
-    private static double Number(YamlMappingNode node, string key)
-    {
-        var value = double.Parse(Scalar(node, key), NumberStyles.Float, CultureInfo.InvariantCulture);
-        return double.IsFinite(value) ? value : throw new FormatException($"'{key}' is not a number.");
-    }
+    private static StopsCorrection Correction(string key, YamlNode node) => node is YamlMappingNode entry
+        ? new StopsCorrection(
+            Number(entry, "stops", -KitCorrection.MostStops, KitCorrection.MostStops), Number(entry, "plus-minus", 0.001, KitCorrection.MostStops),
+            Number(entry, "before", -MostFigure, MostFigure), Number(entry, "after", -MostFigure, MostFigure))
+        : throw new FormatException($"'{key}' needs stops, plus-minus, before and after.");
+
+    private static double Number(YamlMappingNode node, string key, double least, double most) =>
+        double.TryParse(Scalar(node, key), NumberStyles.Float, CultureInfo.InvariantCulture, out var value) && value >= least && value <= most
+            ? value
+            : throw new FormatException(FormattableString.Invariant($"'{key}' must be a number from {least} to {most}."));
 
     private static YamlNode? Find(YamlMappingNode node, string key) => node.Children.TryGetValue(new YamlScalarNode(key), out var value) ? value : null;
 
-    private static IEnumerable<YamlNode> Items(YamlMappingNode node, string key) => Find(node, key) is YamlSequenceNode list ? list.Children : [];
+    private static IEnumerable<YamlNode> Items(YamlMappingNode node, string key) => Find(node, key) switch
+    {
+        null => [],
+        YamlSequenceNode list => list.Children,
+        _ => throw new FormatException($"'{key}' must be a list."),
+    };
 
     private static string Scalar(YamlMappingNode node, string key) =>
-        Find(node, key) is YamlScalarNode { Value: { } value } ? value : throw new FormatException($"'{key}' is missing.");
+        Find(node, key) is YamlScalarNode { Value: { } value } ? Name(value) : throw new FormatException($"'{key}' is missing.");
+
+    private static string Name(string text) => text.Length <= MostLetters ? text : throw new FormatException($"a text is longer than {MostLetters} characters.");
 
     private static string Inline(StopsCorrection c) => string.Create(
         CultureInfo.InvariantCulture, $"{{stops: {c.Stops:0.###}, plus-minus: {c.PlusMinus:0.###}, before: {c.Before:0.####}, after: {c.After:0.####}}}");

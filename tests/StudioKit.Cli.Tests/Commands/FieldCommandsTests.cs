@@ -216,6 +216,62 @@ public sealed class FieldCommandsTests : IDisposable
         run.Error.Should().Contain(said);
     }
 
+    /// <summary>EV 30 is thirty thousand times sunlight; the kit's half a stop allows two stops more than planned.</summary>
+    [Fact]
+    public void Calibrate_writes_nothing_when_no_reading_is_possible()
+    {
+        var kit = Kit();
+        File.WriteAllText(_folder.File("readings.csv"), "name,kind,flash,power,distance,reading\nslip,flash-meter,sedge,1/1,1 m,EV 30\n");
+
+        var run = CommandRun.Of("calibrate", kit, "--readings", _folder.File("readings.csv"));
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain("slip: FLD216").And.Contain("stops from the plan");
+        File.Exists(_folder.File("kit.correction.yaml")).Should().BeFalse();
+    }
+
+    /// <summary>A guide number of 30 m outdoors is 2.5·900/√2 = 1591 lx·s at 1 m; half a stop less is 1125 lx·s.</summary>
+    [Fact]
+    public void Calibrate_names_what_it_leaves_out_and_shows_old_and_new_powers()
+    {
+        var kit = Kit();
+        File.WriteAllText(
+            _folder.File("readings.csv"),
+            "name,kind,flash,power,distance,reading\nfirst,flash-meter,sedge,1/1,1 m,1125 lx·s\nsecond,flash-meter,sedge,1/1,1 m,1125 lx·s\nslip,flash-meter,sedge,1/1,1 m,EV 30\n");
+
+        var run = CommandRun.Of("calibrate", kit, "--readings", _folder.File("readings.csv"));
+
+        run.ExitCode.Should().Be(0, run.Error);
+        run.Output.Should().Contain("LEFT OUT").And.MatchRegex(@"white, reed 50 at 1:2 +sedge 1/[0-9.]+ -> 1/[0-9.]+");
+        File.ReadAllText(_folder.File("kit.correction.yaml")).Should().Contain("slip");
+    }
+
+    [Theory]
+    [InlineData("flashes: [{flash: sedge, light: {stops: 0.1, plus-minus: 1e300, before: 30, after: 31}}]")]
+    [InlineData("x: &a [*a, *a]")]
+    [InlineData("light: {af # guide number in m")]
+    public void A_damaged_correction_file_is_told_and_left_alone(string entry)
+    {
+        var kit = Kit();
+        File.WriteAllText(_folder.File("kit.correction.yaml"), $"correction-of: Reed margin\ndate: 2026-05-09\n{entry}\n");
+
+        var run = CommandRun.Of("plan", kit);
+
+        run.Error.Should().Contain("FLD211").And.Contain("not used").And.NotContain("   at ");
+        run.Output.Should().NotBeEmpty();
+    }
+
+    [Fact]
+    public void A_table_without_end_is_not_read_to_its_end()
+    {
+        File.WriteAllText(_folder.File("readings.csv"), new string('x', 3_000_000));
+
+        var run = CommandRun.Of("calibrate", Kit(), "--readings", _folder.File("readings.csv"));
+
+        run.ExitCode.Should().Be(3);
+        run.Error.Should().Contain("larger than 1024 kB");
+    }
+
     [Fact]
     public void Calibrate_without_a_kit_is_file_trouble() =>
         CommandRun.Of("calibrate", _folder.File("missing.yaml"), "--readings", "readings.csv").ExitCode.Should().Be(3);

@@ -84,6 +84,60 @@ public sealed class KitCalibrationTests
         result.Quantities[0].CorrectionStops.Should().BeApproximately(-0.6, 0.2);
     }
 
+    /// <summary>
+    /// Prior 0.5 and reading 0.12 allow four times √(0.25 + 0.0144), 2.06 stops (Gelman et al., § 2.5: prior predictive variance τ² + σ²).
+    /// </summary>
+    [Theory]
+    [InlineData(980, true)]
+    [InlineData(-2.1, true)]
+    [InlineData(1.5, false)]
+    public void A_reading_that_the_kits_own_uncertainty_excludes_has_no_say_and_is_named(double off, bool isLeftOut)
+    {
+        var result = Solve(
+            new("sound", CalibrationReadingKind.FlashMeter, "beneath", 10, 10.1, 0.12),
+            new("slip", CalibrationReadingKind.FlashMeter, "above", 10, 10 + off, 0.12));
+
+        result.Residuals.Single(residual => residual.IsImpossible == isLeftOut && residual.Reading.Name == "slip").IsUsed.Should().Be(!isLeftOut);
+        if (isLeftOut)
+        {
+            result.Quantities.Single(quantity => quantity.Flash == "above").CorrectionStops.Should().Be(0);
+            result.Residuals[1].Disagrees.Should().BeTrue();
+        }
+    }
+
+    [Fact]
+    public void Nothing_comes_of_readings_that_are_all_impossible() =>
+        KitCalibration.Solve(
+            [new("a", CalibrationReadingKind.FlashMeter, "beneath", 0, 980, 0.1), new("b", CalibrationReadingKind.PanelMeter, "beneath", 0, -50, 0.1)], Prior)
+            .Diagnostics.Select(fault => fault.Subject).Should().Equal("a", "b");
+
+    /// <summary>
+    /// One reading off by d leaves d²/(σ² + τ²) when it and the prior are weighed; chi-square of one degree of freedom exceeds 3.841 with
+    /// probability 0.05, 6.635 with 0.01 and 2.706 with 0.1 (NIST/SEMATECH e-Handbook, 1.3.6.7.4, from memory).
+    /// </summary>
+    [Theory]
+    [InlineData(3.841, 0.05)]
+    [InlineData(6.635, 0.01)]
+    [InlineData(2.706, 0.1)]
+    public void Agreement_is_judged_by_chi_square(double chiSquare, double probability)
+    {
+        var off = Math.Sqrt(chiSquare * ((0.5 * 0.5) + (2 * 2)));
+
+        // A prior of 0.5 and a reading of ±2 stops, so wide that Huber's function leaves it its weight.
+        var fit = KitCalibration.Solve([new("meter", CalibrationReadingKind.FlashMeter, "beneath", 0, off * 0.9999, 2)], Prior).Value!.Fit;
+
+        fit.ChiSquare.Should().BeApproximately(chiSquare, chiSquare * 0.01);
+        fit.Probability.Should().BeApproximately(probability, probability * 0.03);
+    }
+
+    [Fact]
+    public void Readings_that_contradict_each_other_change_nothing()
+    {
+        var readings = Enumerable.Range(0, 10).Select(i => new CalibrationReading($"{i}", CalibrationReadingKind.FlashMeter, "beneath", 0, 0.35 * (i % 2 == 0 ? 1 : -1), 0.12)).ToList();
+
+        KitCalibration.Solve(readings, Prior).Diagnostics.Single().Code.Should().BeOneOf("FLD217", "FLD218");
+    }
+
     [Theory]
     [InlineData(double.NaN, 0.1, "FLD202")]
     [InlineData(1, 0, "FLD203")]

@@ -1,0 +1,28 @@
+using System.Globalization;
+
+namespace StudioKit.Cli.Tables;
+
+/// <summary>Figures as they are printed.</summary>
+internal static class Rounded
+{
+    /// <summary>A figure with its sign; none before what rounds to nothing.</summary>
+    /// <param name="value">The figure.</param>
+    /// <param name="digits">Digits after the point.</param>
+    public static string Signed(double value, int digits)
+    {
+        var places = new string('0', digits);
+        return Math.Round(value, digits, MidpointRounding.AwayFromZero).ToString($"+0.{places};-0.{places};0.{places}", CultureInfo.InvariantCulture);
+    }
+
+    /// <summary>A share in percent; never all where something is missing, nor nothing where something is there.</summary>
+    /// <param name="share">The share [1].</param>
+    public static string Percent(double share) => share switch
+    {
+        <= 0 => "0 %",
+        >= 1 => "100 %",
+        < 0.001 => "under 0.1 %",
+        > 0.999 => "over 99.9 %",
+        < 0.01 or > 0.99 => string.Create(CultureInfo.InvariantCulture, $"{Math.Clamp(100 * share, 0.1, 99.9):0.0} %"),
+        _ => string.Create(CultureInfo.InvariantCulture, $"{100 * share:0} %"),
+    };
+}
