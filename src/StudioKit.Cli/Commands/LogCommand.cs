@@ -33,8 +33,8 @@ internal static class LogCommand
             LogRecordCommands.Measurement(host, file),
             LogHoldCommand.Create(host, file),
             LogListCommand.Create(host, file),
-            LogExchangeCommands.Export(host, file),
-            LogExchangeCommands.Import(host, file),
+            LogExportCommand.Create(host, file),
+            LogImportCommand.Create(host, file),
             LogPlatesCommand.Create(host, file),
         };
     }

@@ -3,6 +3,7 @@ using System.Globalization;
 using StudioKit.Cli.Files;
 using StudioKit.Field;
 using StudioKit.Field.Log;
+using StudioKit.Field.Log.Release;
 using StudioKit.Field.Plates;
 using StudioKit.FieldFiles.Plates;
 using StudioKit.Sheets.Documents;
@@ -16,7 +17,7 @@ internal sealed class LogPlatesCommand
     private const string Text =
         """
         Prints the logged frames that have a scale as catalogue plates: several to a page on white, captioned from the log, at one common
-        true scale or each as large as fits with its bar. Plates of sensitive subjects name no place.
+        true scale or each as large as fits with its bar. Plates of sensitive sessions tell only what an export does.
 
         Example: studiokit log plates --pictures scaled --out plates.pdf --common-scale --title "Spiders of the fen"
         """;
@@ -31,6 +32,7 @@ internal sealed class LogPlatesCommand
     private readonly Option<string> _title = new("--title") { Description = "Title of the plates.", DefaultValueFactory = _ => "Field portraits" };
     private readonly Option<string?> _date = new("--date") { Description = "Date to print, e.g. 2026-05-09; none where left out.", HelpName = "date" };
     private readonly Option<bool> _force = ForceOption.Create();
+    private readonly ReleaseOptions _release = new();
 
     private LogPlatesCommand(CommandHost host, Option<string> log) => (_host, _log) = (host, log);
 
@@ -41,6 +43,7 @@ internal sealed class LogPlatesCommand
         {
             plates._pictures, plates._out, plates._common, plates._columns, plates._rows, plates._title, plates._date, plates._force,
         };
+        plates._release.AddTo(command);
         command.SetAction(parsed => (int)LogCommand.With(host, parsed.GetRequiredValue(log), record => plates.Run(parsed, record.Read())));
         return command;
     }
@@ -59,7 +62,12 @@ internal sealed class LogPlatesCommand
             return Refuse("a page takes 1 to 6 portraits across and 1 to 8 down.");
         }
 
-        var pictures = CataloguePlates.FromLog(log, frame => PlateImage.Find(parsed.GetRequiredValue(_pictures), frame));
+        if (_release.Read(parsed, _host, log) is not { } choices)
+        {
+            return ExitCode.BadInput;
+        }
+
+        var pictures = CataloguePlates.FromLog(LogRelease.Of(log, choices), frame => PlateImage.Find(parsed.GetRequiredValue(_pictures), frame));
         if (pictures.Count == 0)
         {
             return Refuse($"no logged frame has both a scale and a picture in {parsed.GetRequiredValue(_pictures)}.");

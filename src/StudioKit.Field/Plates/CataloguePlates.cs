@@ -1,5 +1,5 @@
-using System.Globalization;
 using StudioKit.Field.Log;
+using StudioKit.Field.Log.Release;
 using StudioKit.Field.Scale;
 using StudioKit.Physics;
 using StudioKit.Physics.Sources;
@@ -33,26 +33,25 @@ public static class CataloguePlates
         ];
     }
 
-    /// <summary>Portraits of a log's frames that have a scale, captioned from the log.</summary>
-    /// <param name="log">The log.</param>
+    /// <summary>Portraits of a log's frames that have a scale, captioned with what leaves the log.</summary>
+    /// <param name="release">What leaves the log.</param>
     /// <param name="pictureOf">Path and size in pixels, as seen, of a frame's file; none where it is not at hand.</param>
-    public static IReadOnlyList<PlatePicture> FromLog(LogSnapshot log, Func<FieldFrame, (string Path, int Wide, int High)?> pictureOf)
+    public static IReadOnlyList<PlatePicture> FromLog(LogRelease release, Func<FieldFrame, (string Path, int Wide, int High)?> pictureOf)
     {
-        ArgumentNullException.ThrowIfNull(log);
+        ArgumentNullException.ThrowIfNull(release);
         ArgumentNullException.ThrowIfNull(pictureOf);
-        var subjects = log.Subjects.ToDictionary(subject => subject.Id, StringComparer.Ordinal);
-        var sessions = log.Sessions.ToDictionary(session => session.Id, StringComparer.Ordinal);
         return
         [
-            .. from frame in log.Frames
-               let file = pictureOf(frame)
-               where file is not null && frame.MicrometresPerPixel is not null
-               let subject = subjects[frame.SubjectId]
-               let session = sessions[subject.SessionId]
+            .. from session in release.Sessions
+               from subject in session.Subjects
+               from frame in subject.Frames
+               let file = pictureOf(frame.Frame)
+               where file is not null && frame.Frame.MicrometresPerPixel is not null
                select new PlatePicture(
-                   file.Value.Path, file.Value.Wide, file.Value.High, frame.MicrometresPerPixel!.Value * 1e-6, Name(subject), [.. Caption(frame, subject, session)])
+                   file.Value.Path, file.Value.Wide, file.Value.High, frame.Frame.MicrometresPerPixel!.Value * 1e-6, Name(subject.Record),
+                   [.. Caption(frame.Record, subject.Record, session.Record)])
                {
-                   IsScientific = subject.ScientificName.Length > 0 && Italic.Contains(subject.TaxonRank, StringComparer.OrdinalIgnoreCase),
+                   IsScientific = subject.Record["scientificName"].Length > 0 && Italic.Contains(subject.Record["taxonRank"], StringComparer.OrdinalIgnoreCase),
                },
         ];
     }
@@ -86,18 +85,17 @@ public static class CataloguePlates
         };
     }
 
-    private static string Name(FieldSubject subject)
+    private static string Name(ReleasedRecord subject)
     {
-        var name = $"{subject.ScientificName} {subject.IdentificationQualifier}".Trim();
-        return name.Length > 0 ? name : subject.VernacularName;
+        var name = $"{subject["scientificName"]} {subject["identificationQualifier"]}".Trim();
+        return name.Length > 0 ? name : subject["vernacularName"];
     }
 
-    // A sensitive subject's plate names no place, as its exported record does not.
-    private static IEnumerable<string> Caption(FieldFrame frame, FieldSubject subject, FieldSession session)
+    private static IEnumerable<string> Caption(ReleasedRecord frame, ReleasedRecord subject, ReleasedRecord session)
     {
-        var about = string.Join(", ", new[] { subject.Sex, subject.LifeStage, frame.Caption }.Where(text => text.Length > 0));
-        var place = subject.Sensitivity == PlaceSensitivity.Open ? session.Locality : session.CountryCode;
-        var when = (frame.Taken ?? session.Start).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-        return new[] { about, place.Length > 0 ? $"{place}, {when}" : when, frame.Creator }.Where(line => line.Length > 0);
+        var about = string.Join(", ", new[] { subject["sex"], subject["lifeStage"], frame["title"] }.Where(text => text.Length > 0));
+        var place = session["locality"].Length > 0 ? session["locality"] : session["countryCode"];
+        var when = (frame["created"].Length > 0 ? frame["created"] : session["eventDate"]).Split('T', '/')[0];
+        return new[] { about, place.Length > 0 ? $"{place}, {when}" : when, frame["creator"] }.Where(line => line.Length > 0);
     }
 }

@@ -1,4 +1,5 @@
 using StudioKit.Field.Log;
+using StudioKit.Field.Log.Release;
 using StudioKit.Field.Plates;
 using StudioKit.Field.Tests.Log;
 
@@ -47,10 +48,23 @@ public sealed class CataloguePlatesTests
     {
         var log = LogSamples.Snapshot with { Subjects = [LogSamples.Subject with { Sensitivity = PlaceSensitivity.Hundredth }] };
 
-        var picture = CataloguePlates.FromLog(log, frame => (frame.FileName, 4000, 3000)).Single();
+        var picture = CataloguePlates.FromLog(LogRelease.Of(log), frame => (frame.FileName, 4000, 3000)).Single();
 
         picture.Name.Should().Be("Dolomedes cf. plantarius");
-        picture.Caption.Should().Contain("female, adult, Raft spider, from above").And.Contain("ZZ, 2026-05-09").And.NotContain(line => line.Contains("Boardwalk"));
+        picture.Caption.Should().Equal("female, adult", "ZZ, 2026-05-09", "A. Sedge");
+    }
+
+    [Fact]
+    public void A_plate_of_an_open_subject_names_no_place_that_another_of_its_session_keeps()
+    {
+        var log = LogSamples.Snapshot with
+        {
+            Subjects = [LogSamples.Subject, LogSamples.Subject with { Id = "subject-2", Sensitivity = PlaceSensitivity.Withheld }],
+        };
+
+        var picture = CataloguePlates.FromLog(LogRelease.Of(log), frame => (frame.FileName, 4000, 3000)).Single();
+
+        picture.Caption.Should().NotContain(line => line.Contains("Boardwalk"));
     }
 
     private static bool Apart(PlatePlace a, PlatePlace b) =>

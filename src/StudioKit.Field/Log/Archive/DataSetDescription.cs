@@ -1,4 +1,4 @@
-namespace StudioKit.Field.Log;
+namespace StudioKit.Field.Log.Archive;
 
 /// <summary>What is said of an exported log as a whole.</summary>
 /// <param name="Title">Title of the data set.</param>
@@ -6,6 +6,5 @@ namespace StudioKit.Field.Log;
 /// <param name="Abstract">What it holds, in a sentence or two.</param>
 /// <param name="Licence">Terms of use, best with an address.</param>
 /// <param name="Published">Day of the export.</param>
-/// <param name="PictureFolder">Address of the folder where the pictures will be found, ending in a slash; empty to give file names alone.</param>
 public sealed record DataSetDescription(
-    string Title, string Creator, string Abstract, string Licence, DateOnly Published, string PictureFolder = "");
+    string Title, string Creator, string Abstract, string Licence, DateOnly Published);

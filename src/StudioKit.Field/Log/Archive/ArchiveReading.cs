@@ -1,4 +1,4 @@
-namespace StudioKit.Field.Log;
+namespace StudioKit.Field.Log.Archive;
 
 /// <summary>Records gathered while an archive is read.</summary>
 internal sealed class ArchiveReading

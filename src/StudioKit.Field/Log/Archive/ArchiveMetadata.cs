@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Xml.Linq;
 
-namespace StudioKit.Field.Log;
+namespace StudioKit.Field.Log.Archive;
 
 /// <summary>The two XML files of a Darwin Core archive: what stands in which column, and what the data set is.</summary>
 internal static class ArchiveMetadata

@@ -1,7 +1,8 @@
 using System.Globalization;
+using StudioKit.Field.Log.Release;
 using StudioKit.Planning.Tables;
 
-namespace StudioKit.Field.Log;
+namespace StudioKit.Field.Log.Archive;
 
 /// <summary>One row of an archive's file, read by the short names of its terms.</summary>
 internal sealed class ArchiveRow(IReadOnlyDictionary<string, int> columns, IReadOnlyList<CsvField> fields)
@@ -15,5 +16,5 @@ internal sealed class ArchiveRow(IReadOnlyDictionary<string, int> columns, IRead
 
     public DateTimeOffset? MaybeMoment(string term) => this[term].Length == 0 ? null : Moment(this[term]);
 
-    public IReadOnlyList<string> Names(string term) => this[term].Split(DarwinCoreTerms.ListSeparator, StringSplitOptions.RemoveEmptyEntries);
+    public IReadOnlyList<string> Names(string term) => this[term].Split(RecordText.ListSeparator, StringSplitOptions.RemoveEmptyEntries);
 }

@@ -1,4 +1,4 @@
-namespace StudioKit.Field.Log;
+namespace StudioKit.Field.Log.Archive;
 
 /// <summary>One file of an archive: what its rows stand for, its terms and its rows. Column 0 is the identifier that joins the files.</summary>
 internal sealed record ArchiveTable(string FileName, string RowType, IReadOnlyList<string> Terms, IReadOnlyList<IReadOnlyList<string>> Rows)

@@ -1,18 +1,19 @@
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using StudioKit.Field.Log.Release;
 
-namespace StudioKit.Field.Log;
+namespace StudioKit.Field.Log.Archive;
 
-/// <summary>Writes a log's occurrences as GeoJSON (RFC 7946), with the same coarse places as the archive.</summary>
+/// <summary>Writes a log's occurrences as GeoJSON (RFC 7946), with the same fields as the archive.</summary>
 public static class OccurrenceGeoJson
 {
     /// <summary>Writes all occurrences as one feature collection; those without a place have no geometry.</summary>
-    /// <param name="log">What to export.</param>
-    public static string Write(LogSnapshot log)
+    /// <param name="release">What leaves the log.</param>
+    public static string Write(LogRelease release)
     {
-        ArgumentNullException.ThrowIfNull(log);
-        var table = OccurrenceTable.Of(log);
+        ArgumentNullException.ThrowIfNull(release);
+        var table = OccurrenceTable.Of(release);
         string[] names = [.. table.Terms.Select(ArchiveTable.ShortName)];
         using var stream = new MemoryStream();
         var options = new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };

@@ -3,31 +3,32 @@ using System.IO.Compression;
 using System.Text;
 using System.Xml;
 using System.Xml.Linq;
+using StudioKit.Field.Log.Release;
 using StudioKit.Planning.Tables;
 
-namespace StudioKit.Field.Log;
+namespace StudioKit.Field.Log.Archive;
 
 /// <summary>Writes a log as a Darwin Core Archive and reads one back.</summary>
 /// <remarks>
 /// Occurrences are the core, one a subject with its session in the same row; pictures and measurements are extensions. A session without any
-/// subject has no row and is not exported. Places of sensitive subjects leave coarser than
-/// they are kept, so they come back coarser, too.
+/// subject has no row and is not exported. What leaves is decided by <see cref="LogRelease"/> alone; what is coarser comes back coarser. Cells are
+/// written as the standard has them, which knows no guard against spreadsheets that take a cell for a formula.
 /// </remarks>
 public static class DarwinCoreArchive
 {
     private const long LargestEntry = 200_000_000;
     private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false);
 
-    /// <summary>Writes an archive; the same log and description give the same bytes.</summary>
-    /// <param name="log">What to export.</param>
+    /// <summary>Writes an archive; the same release and description give the same bytes.</summary>
+    /// <param name="release">What leaves the log.</param>
     /// <param name="description">What is said of the data set.</param>
     /// <param name="target">Stream for the zip file.</param>
-    public static void Write(LogSnapshot log, DataSetDescription description, Stream target)
+    public static void Write(LogRelease release, DataSetDescription description, Stream target)
     {
-        ArgumentNullException.ThrowIfNull(log);
+        ArgumentNullException.ThrowIfNull(release);
         ArgumentNullException.ThrowIfNull(description);
-        var core = OccurrenceTable.Of(log);
-        ArchiveTable[] extensions = [MultimediaTable.Of(log, description.PictureFolder), MeasurementTable.Of(log)];
+        var core = OccurrenceTable.Of(release);
+        ArchiveTable[] extensions = [MultimediaTable.Of(release), MeasurementTable.Of(release)];
         using var zip = new ZipArchive(target, ZipArchiveMode.Create, leaveOpen: true);
         var stamp = new DateTimeOffset(description.Published.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero);
         Add(zip, "meta.xml", Xml(ArchiveMetadata.Meta(core, extensions)), stamp);
@@ -39,11 +40,11 @@ public static class DarwinCoreArchive
     }
 
     /// <summary>The occurrences alone, as comma-separated text with a head.</summary>
-    /// <param name="log">What to export.</param>
-    public static string OccurrenceCsv(LogSnapshot log)
+    /// <param name="release">What leaves the log.</param>
+    public static string OccurrenceCsv(LogRelease release)
     {
-        ArgumentNullException.ThrowIfNull(log);
-        return Csv(OccurrenceTable.Of(log));
+        ArgumentNullException.ThrowIfNull(release);
+        return Csv(OccurrenceTable.Of(release));
     }
 
     /// <summary>Reads an archive.</summary>

@@ -1,4 +1,4 @@
-namespace StudioKit.Field.Log;
+namespace StudioKit.Field.Log.Archive;
 
 /// <summary>Names of the terms that the log is exported in.</summary>
 internal static class DarwinCoreTerms
@@ -8,7 +8,4 @@ internal static class DarwinCoreTerms
     public const string Occurrence = DarwinCore + "Occurrence";
     public const string MeasurementOrFact = DarwinCore + "MeasurementOrFact";
     public const string Multimedia = "http://rs.gbif.org/terms/1.0/Multimedia";
-
-    /// <summary>Separates the entries of a list within one field.</summary>
-    public const string ListSeparator = " | ";
 }

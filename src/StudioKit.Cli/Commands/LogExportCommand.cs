@@ -1,0 +1,130 @@
+using System.CommandLine;
+using System.Text;
+using StudioKit.Cli.Files;
+using StudioKit.Cli.Tables;
+using StudioKit.Field.Log;
+using StudioKit.Field.Log.Archive;
+using StudioKit.Field.Log.Release;
+
+namespace StudioKit.Cli.Commands;
+
+/// <summary><c>studiokit log export</c>: hands records to museums and portals, and shows first what leaves.</summary>
+internal sealed class LogExportCommand
+{
+    private const string Text =
+        """
+        Writes the log for others, as a Darwin Core Archive, comma-separated text or GeoJSON.
+
+        Where a subject is sensitive, its whole session is told by a cell of the graticule and leaves only what tells no place: names, habitat,
+        protocol, remarks, captions, file names, identifiers and times stay or are made coarser, unless you release them. Look first with
+        --preview: it lists every field with its value and why it leaves or stays, writes nothing, and is what the export is made from.
+
+        Cells are written as the standard has them. It knows no guard for cells that begin with = + - @, which spreadsheets take for formulas:
+        import such a file as text.
+
+        Example: studiokit log export --preview
+        Example: studiokit log export --archive fen.zip --title "Fen portraits" --creator "A. Sedge"
+        Example: studiokit log export --geojson fen.geojson --release habitat --release captions
+        """;
+
+    private readonly CommandHost _host;
+    private readonly Option<string?> _archive = new("--archive") { Description = "Darwin Core Archive to write, e.g. fen.zip.", HelpName = "file" };
+    private readonly Option<string?> _csv = new("--csv") { Description = "Occurrences as comma-separated text, e.g. fen.csv.", HelpName = "file" };
+    private readonly Option<string?> _geoJson = new("--geojson") { Description = "Occurrences as GeoJSON, e.g. fen.geojson.", HelpName = "file" };
+    private readonly Option<bool> _preview = new("--preview") { Description = "List all that leaves and all that stays, and write nothing." };
+    private readonly Option<bool> _json = new("--json") { Description = "With --preview: one JSON document in place of text." };
+    private readonly Option<string> _title = Words("--title", "Title of the data set, e.g. \"Fen portraits\".", "Field portraits");
+    private readonly Option<string> _creator = Words("--creator", "Who answers for it, e.g. \"A. Sedge\"; default: nobody is named.", "");
+    private readonly Option<string> _abstract = Words("--abstract", "What it holds, e.g. \"Portraits of small animals\"; default: nothing said.", "");
+    private readonly Option<string> _licence = Words("--licence", "Terms of use, best an address; default: nothing said.", "");
+
+    private readonly Option<string> _pictures = Words(
+        "--pictures",
+        "Address of the folder with the pictures, e.g. https://example.org/fen/; of sensitive pictures none is told; default: file names alone.", "");
+
+    private readonly Option<bool> _force = ForceOption.Create();
+    private readonly ReleaseOptions _release = new();
+
+    private LogExportCommand(CommandHost host) => _host = host;
+
+    public static Command Create(CommandHost host, Option<string> file)
+    {
+        var export = new LogExportCommand(host);
+        var command = new Command("export", Text)
+        {
+            export._preview, export._json, export._archive, export._csv, export._geoJson, export._title, export._creator, export._abstract,
+            export._licence, export._pictures, export._force,
+        };
+        export._release.AddTo(command);
+        command.SetAction(parsed => (int)LogCommand.With(host, parsed.GetRequiredValue(file), log => export.Run(parsed, log.Read())));
+        return command;
+    }
+
+    private static Option<string> Words(string name, string description, string fallback) => new(name)
+    {
+        Description = description,
+        DefaultValueFactory = _ => fallback,
+        HelpName = "text",
+    };
+
+    private ExitCode Run(ParseResult parsed, LogSnapshot log)
+    {
+        if (_release.Read(parsed, _host, log) is not { } choices)
+        {
+            return ExitCode.BadInput;
+        }
+
+        var folder = parsed.GetRequiredValue(_pictures);
+        var release = LogRelease.Of(log, choices with { PictureFolder = folder });
+        var description = new DataSetDescription(
+            parsed.GetRequiredValue(_title), parsed.GetRequiredValue(_creator), parsed.GetRequiredValue(_abstract), parsed.GetRequiredValue(_licence),
+            DateOnly.FromDateTime(_host.Clock.GetLocalNow().Date));
+        var code = parsed.GetValue(_preview) ? Show(parsed, release) : Write(parsed, release, description);
+        ReleasePreview.Notes(_host.Error, release, [.. release.Notes, .. DescriptionCheck.Notes(release, description, folder)]);
+        return code;
+    }
+
+    private ExitCode Show(ParseResult parsed, LogRelease release)
+    {
+        if (parsed.GetValue(_json))
+        {
+            _host.Output.WriteLine(ReleasePreview.Json(release));
+        }
+        else
+        {
+            ReleasePreview.Print(_host.Output, release);
+        }
+
+        return ExitCode.Done;
+    }
+
+    private ExitCode Write(ParseResult parsed, LogRelease release, DataSetDescription description)
+    {
+        var targets = new (string? Path, Func<byte[]> Make)[]
+        {
+            (parsed.GetValue(_archive), () => Archive(release, description)),
+            (parsed.GetValue(_csv), () => Encoding.UTF8.GetBytes(DarwinCoreArchive.OccurrenceCsv(release))),
+            (parsed.GetValue(_geoJson), () => Encoding.UTF8.GetBytes(OccurrenceGeoJson.Write(release))),
+        };
+        if (Array.TrueForAll(targets, target => target.Path is null))
+        {
+            _host.Error.WriteLine("studiokit: name --archive, --csv or --geojson, e.g. --archive fen.zip; or look first with --preview.");
+            return ExitCode.BadInput;
+        }
+
+        foreach (var (path, make) in targets.Where(target => target.Path is not null))
+        {
+            WrittenFiles.In(WrittenFiles.FolderOf(path!), parsed.GetValue(_force)).Write([(Path.GetFileName(path!), make())]);
+            _host.Error.WriteLine($"wrote {path}");
+        }
+
+        return ExitCode.Done;
+    }
+
+    private static byte[] Archive(LogRelease release, DataSetDescription description)
+    {
+        using var stream = new MemoryStream();
+        DarwinCoreArchive.Write(release, description, stream);
+        return stream.ToArray();
+    }
+}

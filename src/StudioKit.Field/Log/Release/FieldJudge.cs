@@ -1,0 +1,63 @@
+namespace StudioKit.Field.Log.Release;
+
+/// <summary>Decides for one session what leaves of each field: the only place where that is decided.</summary>
+internal sealed class FieldJudge(FieldSession session, PlaceSensitivity sensitivity, ReleaseChoices choices)
+{
+    private readonly PlaceWords _words = new(session);
+
+    /// <summary>The cell that the place is told by; none where it is told exactly or not at all.</summary>
+    public PlaceCell? Cell { get; } = (sensitivity, session.Latitude, session.Longitude) switch
+    {
+        (PlaceSensitivity.Hundredth, >= -90 and <= 90, >= -180 and <= 180) => Of(session, 0.01m),
+        (PlaceSensitivity.Tenth, >= -90 and <= 90, >= -180 and <= 180) => Of(session, 0.1m),
+        _ => null,
+    };
+
+    public bool IsSensitive => sensitivity != PlaceSensitivity.Open;
+
+    public ReleasedRecord Judge(string id, string publishedId, IEnumerable<RecordedField> fields, params string[] owners) =>
+        new(id, publishedId, [.. fields.Select(field => Judge(field, [id, session.Id, .. owners]))]);
+
+    /// <summary>Whether a field may leave as it was recorded, and why.</summary>
+    private ReleasedField Judge(RecordedField field, string[] owners)
+    {
+        if (!IsSensitive)
+        {
+            return new(field.Term, field.Text, field.Text, FieldFate.Published, FieldReason.NothingSensitive);
+        }
+
+        if (field.Clue == PlaceClue.None || field.Text.Length == 0)
+        {
+            return new(field.Term, field.Text, field.Text, FieldFate.Published, FieldReason.TellsNoPlace);
+        }
+
+        return choices.Allows(field.Term, owners) && field.Clue != PlaceClue.Coordinate
+            ? new(field.Term, field.Text, field.Text, FieldFate.Published, FieldReason.Released)
+            : Guarded(field);
+    }
+
+    private ReleasedField Guarded(RecordedField field) => field.Clue switch
+    {
+        PlaceClue.Coordinate => Cell is not null
+            ? Coarse(field, FieldReason.Cell)
+            : Withheld(field, sensitivity == PlaceSensitivity.Withheld ? FieldReason.IsThePlace : FieldReason.NoCellHoldsIt),
+        PlaceClue.Day => Coarse(field, FieldReason.Day),
+        PlaceClue.Identifier => Coarse(field, FieldReason.NeutralName),
+        PlaceClue.Place => Withheld(field, FieldReason.IsThePlace),
+        PlaceClue.Moment => Withheld(field, FieldReason.TimeMayTell),
+        PlaceClue.Names => _words.In(field.Text) is null
+            ? new(field.Term, field.Text, field.Text, FieldFate.Published, FieldReason.TellsNoPlace)
+            : Withheld(field, FieldReason.HoldsPlaceWord),
+        _ => Withheld(field, FieldReason.WordsMayTell),
+    };
+
+    // What is coarse already, such as a record that came out of an archive, leaves as it is.
+    private static ReleasedField Coarse(RecordedField field, FieldReason reason) => field.Coarse == field.Text
+        ? new(field.Term, field.Text, field.Text, FieldFate.Published, FieldReason.TellsNoPlace)
+        : new(field.Term, field.Text, field.Coarse, FieldFate.Coarsened, reason);
+
+    private static ReleasedField Withheld(RecordedField field, FieldReason reason) => new(field.Term, field.Text, "", FieldFate.Withheld, reason);
+
+    private static PlaceCell? Of(FieldSession session, decimal leastStep) =>
+        PlaceCell.Of(session.Latitude!.Value, session.Longitude!.Value, session.CoordinateUncertainty, leastStep);
+}

@@ -1,0 +1,8 @@
+namespace StudioKit.Field.Log.Release;
+
+/// <summary>A field as the log has it.</summary>
+/// <param name="Term">Short name of its term or fact.</param>
+/// <param name="Text">Its value as it would be exported.</param>
+/// <param name="Clue">How it can tell the place.</param>
+/// <param name="Coarse">What stands for it where it may not be told; for coordinates, days and identifiers.</param>
+internal sealed record RecordedField(string Term, string Text, PlaceClue Clue = PlaceClue.None, string Coarse = "");

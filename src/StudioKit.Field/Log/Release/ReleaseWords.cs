@@ -1,0 +1,44 @@
+namespace StudioKit.Field.Log.Release;
+
+/// <summary>The everyday words that a user releases fields by.</summary>
+public static class ReleaseWords
+{
+    private static readonly (string Word, string[] Terms)[] Known =
+    [
+        ("name", ["fieldNumber"]),
+        ("locality", ["locality"]),
+        ("elevation", ["minimumElevationInMeters", "maximumElevationInMeters"]),
+        ("habitat", ["habitat"]),
+        ("protocol", ["samplingProtocol"]),
+        ("remarks", ["eventRemarks", "occurrenceRemarks"]),
+        ("behaviour", ["behavior"]),
+        ("times", ["eventDate", "created", SubjectFacts.HoldStart, SubjectFacts.HoldEnd]),
+        ("people", ["recordedBy", "identifiedBy", "creator"]),
+        ("identification", ["identificationQualifier", "sex", "lifeStage"]),
+        ("captions", ["title"]),
+        ("licence", ["license"]),
+        ("pictures", ["identifier"]),
+        ("identifiers", ["eventID", "occurrenceID", "measurementID"]),
+        ("measurements", RecordedFields.MeasurementTerms),
+    ];
+
+    /// <summary>All words, in the order of the records.</summary>
+    public static IReadOnlyList<string> All { get; } = [.. Known.Select(known => known.Word)];
+
+    /// <summary>The word that releases a term; none where no word does.</summary>
+    /// <param name="term">Short name of the term.</param>
+    public static string? For(string term) => Known.FirstOrDefault(known => known.Terms.Contains(term, StringComparer.Ordinal)).Word;
+
+    /// <summary>Reads what a user wrote.</summary>
+    /// <param name="text">A word, for all records, or a word, an equals sign and the identifier of a session or subject.</param>
+    /// <returns>What is released, or why that is not understood.</returns>
+    public static FieldResult<IReadOnlyList<FieldPermission>> Read(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        var (word, record) = text.Split('=', 2) is [var before, var after] ? (before.Trim(), after.Trim()) : (text.Trim(), "");
+        var terms = Known.FirstOrDefault(known => known.Word == word).Terms;
+        return terms is null
+            ? new FieldDiagnostic("FLD481", $"--release {text}", $"'{word}' names no field that can be released.", $"Write one of: {string.Join(", ", All)}.")
+            : FieldResult<IReadOnlyList<FieldPermission>>.Sound([.. terms.Select(term => new FieldPermission(term, record))], []);
+    }
+}

@@ -1,0 +1,79 @@
+using System.Text.Json;
+using StudioKit.Planning.Tables;
+
+namespace StudioKit.Cli.Tests.Commands;
+
+public sealed class LogExportCommandTests : IDisposable
+{
+    private readonly TemporaryFolder _folder = new();
+
+    public void Dispose() => _folder.Dispose();
+
+    [Fact]
+    public void A_preview_lists_what_leaves_and_what_stays_and_writes_nothing()
+    {
+        var log = Log("Tenth");
+        var before = Directory.GetFiles(_folder.Path);
+
+        var run = CommandRun.Of("log", "export", "--log", log, "--preview", "--archive", _folder.File("fen.zip"));
+
+        run.ExitCode.Should().Be(0, run.Error);
+        run.Output.Should().Contain("WITHHELD habitat: alkaline fen (words may tell the place; --release habitat tells it)")
+            .And.Contain("coarsened decimalLatitude: 52.61234 -> 52.65").And.Contain("published scientificName: Dolomedes");
+        Directory.GetFiles(_folder.Path).Should().BeEquivalentTo(before);
+    }
+
+    [Fact]
+    public void What_the_preview_calls_published_is_what_the_file_holds()
+    {
+        var log = Log("Hundredth");
+        CommandRun.Of("log", "export", "--log", log, "--csv", _folder.File("fen.csv"), "--release", "habitat").ExitCode.Should().Be(0);
+        var rows = CsvText.Read(File.ReadAllText(_folder.File("fen.csv")));
+        var written = rows[0].Zip(rows[1], (term, value) => (term.Text, value.Text)).Where(pair => pair.Item2.Length > 0).ToList();
+
+        var preview = CommandRun.Of("log", "export", "--log", log, "--preview", "--json", "--release", "habitat").Output;
+
+        var listed = JsonDocument.Parse(preview).RootElement.GetProperty("fields").EnumerateArray()
+            .Select(entry => (entry.GetProperty("field").GetString()!, entry.GetProperty("published").GetString()!)).ToList();
+        listed.Should().Contain(written);
+        written.Should().Contain(("habitat", "alkaline fen"));
+    }
+
+    [Fact]
+    public void An_export_says_that_others_of_a_session_are_coarser_because_of_one()
+    {
+        var log = Log("Withheld");
+        CommandRun.Of("log", "subject", Session(log), "--log", log, "--name", "Carabus").ExitCode.Should().Be(0);
+
+        var run = CommandRun.Of("log", "export", "--log", log, "--geojson", _folder.File("fen.geojson"));
+
+        run.Error.Should().Contain("1 subject is not sensitive but told as coarsely as 'Dolomedes'").And.Contain("--leave-out-sensitive");
+        CommandRun.Of("log", "export", "--log", log, "--leave-out-sensitive", "--geojson", _folder.File("open.geojson")).ExitCode.Should().Be(0);
+        File.ReadAllText(_folder.File("open.geojson")).Should().Contain("52.61234").And.Contain("Carabus").And.NotContain("Dolomedes");
+    }
+
+    [Theory]
+    [InlineData("habitats", "'habitats' names no field")]
+    [InlineData("habitat=nobody", "no such session or subject")]
+    public void A_release_that_is_not_understood_is_refused_and_nothing_leaves(string release, string said)
+    {
+        var run = CommandRun.Of("log", "export", "--log", Log("Tenth"), "--csv", _folder.File("fen.csv"), "--release", release);
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain(said);
+        File.Exists(_folder.File("fen.csv")).Should().BeFalse();
+    }
+
+    private static string Session(string log) =>
+        JsonDocument.Parse(CommandRun.Of("log", "list", "--log", log, "--json").Output).RootElement.GetProperty("sessions")[0].GetProperty("id").GetString()!;
+
+    private string Log(string sensitivity)
+    {
+        var log = _folder.File("field.log");
+        CommandRun.Of(
+            "log", "session", "--log", log, "--start", "2026-05-09T14:00:00+01:00", "--latitude", "52.61234", "--longitude", "-21.54321",
+            "--habitat", "alkaline fen", "--locality", "Wisplow Fen").ExitCode.Should().Be(0);
+        CommandRun.Of("log", "subject", Session(log), "--log", log, "--name", "Dolomedes", "--sensitivity", sensitivity).ExitCode.Should().Be(0);
+        return log;
+    }
+}
