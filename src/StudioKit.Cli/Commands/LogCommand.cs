@@ -1,7 +1,6 @@
 using System.CommandLine;
-using StudioKit.Cli.Files;
+using StudioKit.Cli.Records;
 using StudioKit.Field;
-using StudioKit.Field.Log;
 using StudioKit.FieldFiles.Log;
 
 namespace StudioKit.Cli.Commands;
@@ -13,62 +12,48 @@ internal static class LogCommand
         """
         Keeps the field log: sessions, subjects, frames, measurements, and how long animals are held. One SQLite file.
 
+        A record is called by its short identifier (k7m), its name where only one has it, or 'last'. Every change is kept and can be taken back.
+
         Holding times, permits and handling follow local rules and licensed practice; the limit here only reminds.
 
         Example: studiokit log session --start 2026-05-09T14:00+01:00 --locality "Wisplow Fen" --latitude 52.612 --longitude -21.543
-        Example: studiokit log hold start SUBJECT --limit "10 min"
+        Example: studiokit log subject --name Dolomedes
+        Example: studiokit log hold start last --limit "10 min"
+        Example: studiokit log undo
         Example: studiokit log plates --pictures scaled --out plates.pdf --common-scale
         Example: studiokit log export --archive fen.zip --title "Fen portraits" --creator "A. Sedge"
         """;
 
     public static Command Create(CommandHost host)
     {
-        var file = new Option<string>("--log") { Description = "The log file.", DefaultValueFactory = _ => "field.log", Recursive = true };
+        var file = new Option<string>("--log") { Description = "The log file, e.g. fen.log.", DefaultValueFactory = _ => "field.log", Recursive = true };
         return new Command("log", Text)
         {
             file,
-            LogRecordCommands.Session(host, file),
-            LogRecordCommands.Subject(host, file),
-            LogRecordCommands.Frame(host, file),
-            LogRecordCommands.Measurement(host, file),
+            LogSessionCommand.Create(host, file),
+            LogSubjectCommand.Create(host, file),
+            LogFrameCommand.Create(host, file),
+            LogMeasureCommand.Create(host, file),
             LogHoldCommand.Create(host, file),
             LogListCommand.Create(host, file),
+            LogEditCommand.Create(host, file),
+            LogDeleteCommand.Create(host, file),
+            LogUndoCommand.Undo(host, file),
+            LogUndoCommand.Redo(host, file),
+            LogHistoryCommand.Create(host, file),
             LogExportCommand.Create(host, file),
             LogImportCommand.Create(host, file),
             LogPlatesCommand.Create(host, file),
         };
     }
 
-    /// <summary>Opens the log for one action.</summary>
-    public static ExitCode With(CommandHost host, string path, Func<FieldLog, ExitCode> action)
-    {
-        // Time-ordered identifiers keep the record's own order wherever they are sorted.
-        var opened = FieldLog.Open(path, host.Clock, () => "urn:uuid:" + Guid.CreateVersion7(host.Clock.GetUtcNow()));
-        using var log = opened.Value;
-        return log is null ? FieldFaults.Print(host, opened.Diagnostics) : action(log);
-    }
-
-    /// <summary>Prints the identifier of what was saved, or what is wrong with it.</summary>
-    public static ExitCode Report<T>(CommandHost host, FieldResult<T> saved, Func<T, string> id)
-        where T : class
-    {
-        if (saved.IsSound)
+    /// <summary>Prints the short identifier of what was saved, or what is wrong with it.</summary>
+    public static ExitCode Report<T>(CommandHost host, FieldLog log, FieldResult<T> saved, Func<T, string> id)
+        where T : class => OpenLog.With(host, saved, record =>
         {
-            host.Output.WriteLine(id(saved.Value));
-        }
-
-        return FieldFaults.Print(host, saved.Diagnostics);
-    }
-
-    /// <summary>Looks a subject up.</summary>
-    public static FieldSubject? Find(CommandHost host, FieldLog log, string id)
-    {
-        var subject = log.Read().Subjects.FirstOrDefault(candidate => candidate.Id == id);
-        if (subject is null)
-        {
-            host.Error.WriteLine($"studiokit: the log has no subject '{id}'; 'studiokit log list' shows them.");
-        }
-
-        return subject;
-    }
+            var entry = log.Index().Entry(id(record))!;
+            host.Output.WriteLine(entry.ShortId);
+            host.Error.WriteLine(RecordWords.Of(entry));
+            return ExitCode.Done;
+        });
 }

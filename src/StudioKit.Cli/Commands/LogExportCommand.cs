@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text;
 using StudioKit.Cli.Files;
+using StudioKit.Cli.Records;
 using StudioKit.Cli.Tables;
 using StudioKit.Field.Log;
 using StudioKit.Field.Log.Archive;
@@ -56,7 +57,7 @@ internal sealed class LogExportCommand
             export._licence, export._pictures, export._force,
         };
         export._release.AddTo(command);
-        command.SetAction(parsed => (int)LogCommand.With(host, parsed.GetRequiredValue(file), log => export.Run(parsed, log.Read())));
+        command.SetAction(parsed => (int)OpenLog.ToRead(host, parsed.GetRequiredValue(file), log => export.Run(parsed, log.Read())));
         return command;
     }
 

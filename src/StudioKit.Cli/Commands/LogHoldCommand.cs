@@ -1,6 +1,9 @@
 using System.CommandLine;
 using System.Globalization;
+using StudioKit.Cli.Records;
+using StudioKit.Field;
 using StudioKit.Field.Log;
+using StudioKit.FieldFiles.Log;
 using StudioKit.Kits;
 using UnitsNet;
 
@@ -9,34 +12,38 @@ namespace StudioKit.Cli.Commands;
 /// <summary><c>studiokit log hold</c>: how long an animal is held.</summary>
 internal static class LogHoldCommand
 {
-    public static Command Create(CommandHost host, Option<string> file) => new("hold", "Notes when an animal is taken up and let go, and warns at the limit.")
-    {
-        Start(host, file), Stop(host, file), Status(host, file),
-    };
+    private const string Text =
+        """
+        Notes when an animal is taken up and let go, and warns at the limit.
 
-    private static Argument<string> Subject() => new("subject") { Description = "Identifier of the subject." };
+        Example: studiokit log hold start last --limit "10 min"
+        Example: studiokit log hold stop
+        """;
+
+    public static Command Create(CommandHost host, Option<string> file) => new("hold", Text) { Start(host, file), Stop(host, file), Status(host, file) };
+
+    public static string Name(FieldSubject subject) =>
+        string.Join(' ', new[] { subject.ScientificName, subject.IdentificationQualifier, subject.VernacularName }.Where(part => part.Length > 0));
 
     private static Command Start(CommandHost host, Option<string> file)
     {
-        var subject = Subject();
+        var subject = References.Subject();
         var limit = QuantityOption.Required<Duration>("--limit", "Most time it may be held, e.g. \"10 min\".", QuantityText.TryDuration);
         var command = new Command("start", "The animal is taken up now.") { subject, limit };
-        command.SetAction(parsed => (int)LogCommand.With(host, parsed.GetRequiredValue(file), log =>
-            LogCommand.Find(host, log, parsed.GetRequiredValue(subject)) is { } found
-                ? LogCommand.Report(host, log.StartHold(found, TimeSpan.FromSeconds(Math.Round(parsed.GetRequiredValue(limit).Seconds))), kept => Text(log.Hold(kept)!))
-                : ExitCode.BadInput));
+        command.SetAction(parsed => (int)OpenLog.ToWrite(host, parsed.GetRequiredValue(file), log =>
+            OpenLog.With(host, log.Index().Subject(parsed.GetRequiredValue(subject)), found =>
+                Report(host, log, log.StartHold(found, TimeSpan.FromSeconds(Math.Round(parsed.GetRequiredValue(limit).Seconds)))))));
         return command;
     }
 
     private static Command Stop(CommandHost host, Option<string> file)
     {
-        var subject = Subject();
-        var released = new Option<bool>("--released") { Description = "It was released where it was found.", DefaultValueFactory = _ => true };
+        var subject = References.Optional("subject", "The subject, as for start; the one that is held where left out.");
+        var released = new Option<bool>("--released") { Description = "Whether it was released where it was found, e.g. --released false.", DefaultValueFactory = _ => true };
         var command = new Command("stop", "The animal is let go now.") { subject, released };
-        command.SetAction(parsed => (int)LogCommand.With(host, parsed.GetRequiredValue(file), log =>
-            LogCommand.Find(host, log, parsed.GetRequiredValue(subject)) is { } found
-                ? LogCommand.Report(host, log.StopHold(found, parsed.GetValue(released)), kept => Text(log.Hold(kept)!))
-                : ExitCode.BadInput));
+        command.SetAction(parsed => (int)OpenLog.ToWrite(host, parsed.GetRequiredValue(file), log =>
+            OpenLog.With(host, parsed.GetValue(subject) is { } reference ? log.Index().Subject(reference) : OnlyHeld(log), found =>
+                Report(host, log, log.StopHold(found, parsed.GetValue(released))))));
         return command;
     }
 
@@ -44,19 +51,32 @@ internal static class LogHoldCommand
     private static Command Status(CommandHost host, Option<string> file)
     {
         var command = new Command("status", "Lists the animals held; exit code 1 when one is at its limit.");
-        command.SetAction(parsed => (int)LogCommand.With(host, parsed.GetRequiredValue(file), log =>
+        command.SetAction(parsed => (int)OpenLog.ToRead(host, parsed.GetRequiredValue(file), log =>
         {
-            var held = log.Read().Subjects.Select(subject => (Subject: subject, Hold: log.Hold(subject))).Where(entry => entry.Hold is { IsHeld: true }).ToList();
-            held.ForEach(entry => host.Output.WriteLine($"{entry.Subject.Id} {Name(entry.Subject)}: {Text(entry.Hold!)}"));
-            return held.Exists(entry => entry.Hold!.IsAtLimit) ? ExitCode.PlanFails : ExitCode.Done;
+            var (held, index) = (Held(log), log.Index());
+            held.ForEach(subject => host.Output.WriteLine($"{index.ShortId(subject.Id)} {Name(subject)}: {Words(log.Hold(subject)!)}"));
+            return held.Exists(subject => log.Hold(subject)!.IsAtLimit) ? ExitCode.PlanFails : ExitCode.Done;
         }));
         return command;
     }
 
-    public static string Name(FieldSubject subject) =>
-        string.Join(' ', new[] { subject.ScientificName, subject.IdentificationQualifier, subject.VernacularName }.Where(part => part.Length > 0));
+    private static List<FieldSubject> Held(FieldLog log) => [.. log.Read().Subjects.Where(subject => log.Hold(subject) is { IsHeld: true })];
 
-    private static string Text(HoldStatus hold)
+    private static FieldResult<FieldSubject> OnlyHeld(FieldLog log) => Held(log) switch
+    {
+        [var only] => only,
+        [] => new FieldDiagnostic("FLD418", "hold end", "No animal is held."),
+        var several => new FieldDiagnostic("FLD472", "subject", "Several animals are held; name one:", string.Join(", ", several.Select(subject => log.Index().Entry(subject.Id)))),
+    };
+
+    private static ExitCode Report(CommandHost host, FieldLog log, FieldResult<FieldSubject> saved) => OpenLog.With(host, saved, subject =>
+    {
+        host.Output.WriteLine(Words(log.Hold(subject)!));
+        host.Error.WriteLine(RecordWords.Of(log.Index().Entry(subject.Id)!));
+        return ExitCode.Done;
+    });
+
+    private static string Words(HoldStatus hold)
     {
         var limit = hold.Limit is { } most ? string.Create(CultureInfo.InvariantCulture, $" of {most.TotalMinutes:0.#} min") : "";
         var warning = hold.IsAtLimit ? hold.IsHeld ? ": LET IT GO NOW" : ": longer than its limit" : "";

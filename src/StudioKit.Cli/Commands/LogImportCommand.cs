@@ -1,5 +1,6 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
+using StudioKit.Cli.Records;
 using StudioKit.Field.Log.Archive;
 
 namespace StudioKit.Cli.Commands;
@@ -11,7 +12,7 @@ internal static class LogImportCommand
     {
         var archive = new Argument<string>("archive") { Description = "Darwin Core Archive that was exported here, e.g. fen.zip." };
         var command = new Command("import", "Takes an exported archive in again, all of it or nothing.") { archive };
-        command.SetAction(parsed => (int)LogCommand.With(host, parsed.GetRequiredValue(file), log =>
+        command.SetAction(parsed => (int)OpenLog.OrStart(host, parsed.GetRequiredValue(file), log =>
         {
             var path = parsed.GetRequiredValue(archive);
             using var stream = InputFile.Read(path, File.OpenRead);

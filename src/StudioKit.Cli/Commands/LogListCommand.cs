@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using StudioKit.Cli.Records;
 using StudioKit.Field.Log;
 using StudioKit.Sheets.Json;
 
@@ -8,53 +9,85 @@ namespace StudioKit.Cli.Commands;
 /// <summary><c>studiokit log list</c>: what the log holds.</summary>
 internal static class LogListCommand
 {
+    private const string Text =
+        """
+        Lists sessions with their subjects, frames and measurements by short identifier, and checks the file. The log may be read-only.
+
+        Example: studiokit log list
+        Example: studiokit log list --log fen.log --json
+        """;
+
     public static Command Create(CommandHost host, Option<string> file)
     {
         var json = JsonOption.Create();
-        var command = new Command("list", "Lists sessions with their subjects and frames, and checks the file.") { json };
-        command.SetAction(parsed => (int)LogCommand.With(host, parsed.GetRequiredValue(file), log =>
+        var command = new Command("list", Text) { json };
+        command.SetAction(parsed => (int)OpenLog.ToRead(host, parsed.GetRequiredValue(file), log =>
         {
             var faults = log.CheckIntegrity();
-            var snapshot = log.Read();
-            host.Output.Write(parsed.GetValue(json) ? Json(snapshot) + Environment.NewLine : Lines(snapshot));
+            var (snapshot, index) = (log.Read(), log.Index());
+            host.Output.Write(parsed.GetValue(json) ? Json(snapshot, index) + Environment.NewLine : Lines(snapshot, index));
             foreach (var fault in faults)
             {
                 host.Error.WriteLine($"{parsed.GetRequiredValue(file)}: damaged: {fault}");
             }
 
-            return faults.Count == 0 ? ExitCode.Done : ExitCode.FileTrouble;
+            return faults.Count == 0 ? ExitCode.Done : Damaged(host, parsed.GetRequiredValue(file));
         }));
         return command;
     }
 
-    private static string Lines(LogSnapshot log)
+    private static ExitCode Damaged(CommandHost host, string path)
+    {
+        host.Error.WriteLine($"'studiokit log rescue {path} NEW' saves what can be read into a new log and leaves this one as it is.");
+        return ExitCode.FileTrouble;
+    }
+
+    private static string Lines(LogSnapshot log, LogIndex index)
     {
         var lines = new StringWriter(CultureInfo.InvariantCulture);
         foreach (var session in log.Sessions)
         {
-            lines.WriteLine($"{session.Id} {session.Start:yyyy-MM-dd HH:mm zzz} {session.Name} {session.Locality}".TrimEnd());
+            lines.WriteLine($"{index.ShortId(session.Id)}  {When(session.Start)}  {session.Name} {session.Locality}".TrimEnd());
             foreach (var subject in log.Subjects.Where(subject => subject.SessionId == session.Id))
             {
-                lines.WriteLine($"  {subject.Id} {LogHoldCommand.Name(subject)}: {log.Frames.Count(frame => frame.SubjectId == subject.Id)} frames");
+                lines.WriteLine($"  {index.ShortId(subject.Id)}  {LogHoldCommand.Name(subject)}".TrimEnd());
+                WriteBelonging(lines, log, index, subject);
             }
         }
 
         return lines.ToString();
     }
 
-    private static string Json(LogSnapshot log) => JsonReport.Document(json => json
+    private static void WriteBelonging(StringWriter lines, LogSnapshot log, LogIndex index, FieldSubject subject)
+    {
+        foreach (var frame in log.Frames.Where(frame => frame.SubjectId == subject.Id))
+        {
+            lines.WriteLine($"    {index.ShortId(frame.Id)}  {frame.FileName}{(frame.Taken is { } taken ? "  " + When(taken) : "")}");
+        }
+
+        foreach (var measurement in log.Measurements.Where(measurement => measurement.SubjectId == subject.Id))
+        {
+            lines.WriteLine($"    {index.ShortId(measurement.Id)}  {measurement.Type} {measurement.Value} {measurement.Unit}".TrimEnd());
+        }
+    }
+
+    private static string When(FieldDate date) => date.Moment is { } moment ? moment.ToString("yyyy-MM-dd HH:mm zzz", CultureInfo.InvariantCulture) : date.ToString();
+
+    private static string Json(LogSnapshot log, LogIndex index) => JsonReport.Document(json => json
         .List("sessions", log.Sessions, session => json
-            .Text("id", session.Id).Text("start", session.Start.ToString("O", CultureInfo.InvariantCulture))
-            .Text("end", session.End?.ToString("O", CultureInfo.InvariantCulture)).Text("name", session.Name).Text("locality", session.Locality)
+            .Text("shortId", index.ShortId(session.Id)).Text("id", session.Id).Text("start", session.Start.ToString()).Text("end", session.End?.ToString())
+            .Text("name", session.Name).Text("locality", session.Locality)
             .Number("latitudeDeg", session.Latitude).Number("longitudeDeg", session.Longitude).Number("coordinateUncertaintyM", session.CoordinateUncertainty))
         .List("subjects", log.Subjects, subject => json
-            .Text("id", subject.Id).Text("session", subject.SessionId).Text("scientificName", subject.ScientificName)
+            .Text("shortId", index.ShortId(subject.Id)).Text("id", subject.Id).Text("session", subject.SessionId).Text("scientificName", subject.ScientificName)
             .Text("identificationQualifier", subject.IdentificationQualifier)
             .Number("heldS", subject.HoldEnd is { } end && subject.HoldStart is { } start ? (end - start).TotalSeconds : null)
             .Number("holdLimitS", subject.HoldLimit?.TotalSeconds))
         .List("frames", log.Frames, frame => json
-            .Text("id", frame.Id).Text("subject", frame.SubjectId).Text("file", frame.FileName).Number("exposureTimeS", frame.ExposureTime)
+            .Text("shortId", index.ShortId(frame.Id)).Text("id", frame.Id).Text("subject", frame.SubjectId).Text("file", frame.FileName).Text("taken", frame.Taken?.ToString())
+            .Text("caption", frame.Caption).Text("lens", frame.Lens).Text("framing", frame.Framing).Text("setUp", frame.SetUp).Number("exposureTimeS", frame.ExposureTime)
             .Number("fNumber", frame.FNumber).Number("iso", frame.Iso).Number("focalLengthMm", frame.FocalLength).Number("pixelSizeUm", frame.MicrometresPerPixel))
         .List("measurements", log.Measurements, measurement => json
-            .Text("id", measurement.Id).Text("subject", measurement.SubjectId).Text("type", measurement.Type).Text("value", measurement.Value).Text("unit", measurement.Unit)));
+            .Text("shortId", index.ShortId(measurement.Id)).Text("id", measurement.Id).Text("subject", measurement.SubjectId).Text("type", measurement.Type).Text("value", measurement.Value)
+            .Text("unit", measurement.Unit)));
 }

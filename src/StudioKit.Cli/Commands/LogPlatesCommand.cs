@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using StudioKit.Cli.Files;
+using StudioKit.Cli.Records;
 using StudioKit.Field;
 using StudioKit.Field.Log;
 using StudioKit.Field.Log.Release;
@@ -44,7 +45,7 @@ internal sealed class LogPlatesCommand
             plates._pictures, plates._out, plates._common, plates._columns, plates._rows, plates._title, plates._date, plates._force,
         };
         plates._release.AddTo(command);
-        command.SetAction(parsed => (int)LogCommand.With(host, parsed.GetRequiredValue(log), record => plates.Run(parsed, record.Read())));
+        command.SetAction(parsed => (int)OpenLog.ToRead(host, parsed.GetRequiredValue(log), record => plates.Run(parsed, record.Read())));
         return command;
     }
 

@@ -26,7 +26,7 @@ internal static class CardInput
         var read = InputFile.Read(file, CardTemplateReader.Read);
         foreach (var diagnostic in read.Diagnostics)
         {
-            host.Report(diagnostic);
+            host.Error.WriteLine(diagnostic.Format());
         }
 
         return read.Template;

@@ -1,4 +1,3 @@
-using StudioKit.Cli.Usage;
 using StudioKit.Field;
 
 namespace StudioKit.Cli.Files;
@@ -8,7 +7,7 @@ internal static class FieldFaults
 {
     // Files that cannot be opened, decoded or written, by the codes of FieldDiagnostic.
     private static readonly string[] FileTrouble =
-        ["FLD001", "FLD002", "FLD003", "FLD004", "FLD005", "FLD006", "FLD312", "FLD313", "FLD451", "FLD452", "FLD453", "FLD455", "FLD461"];
+        ["FLD001", "FLD002", "FLD003", "FLD004", "FLD005", "FLD006", "FLD312", "FLD313", "FLD451", "FLD452", "FLD453", "FLD455", "FLD458", "FLD461"];
 
     public static ExitCode Print(CommandHost host, IEnumerable<FieldDiagnostic> diagnostics)
     {
@@ -16,11 +15,6 @@ internal static class FieldFaults
         foreach (var diagnostic in diagnostics)
         {
             host.Error.WriteLine(diagnostic.ToString());
-            host.Faults.Add(new ReportedFault(diagnostic.Code, "error", diagnostic.Message)
-            {
-                File = diagnostic.Subject,
-                Hint = diagnostic.Hint.Length == 0 ? null : diagnostic.Hint,
-            });
             code = FileTrouble.Contains(diagnostic.Code, StringComparer.Ordinal) ? ExitCode.FileTrouble : ExitCode.BadInput;
         }
 

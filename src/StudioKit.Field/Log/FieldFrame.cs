@@ -14,8 +14,8 @@ public sealed record FieldFrame
     /// <summary>Identifier: the subject's and the file name.</summary>
     public string Id => $"{SubjectId}:{FileName}";
 
-    /// <summary>When it was taken.</summary>
-    public DateTimeOffset? Taken { get; init; }
+    /// <summary>When it was taken: a moment, or a day where no more is known.</summary>
+    public FieldDate? Taken { get; init; }
 
     /// <summary>Exposure time [s].</summary>
     public double? ExposureTime { get; init; }
@@ -32,6 +32,15 @@ public sealed record FieldFrame
     /// <summary>Size of a pixel at the subject [µm].</summary>
     public double? MicrometresPerPixel { get; init; }
 
+    /// <summary>Lens as its file names it; empty where it does not.</summary>
+    public string Lens { get; init; } = "";
+
+    /// <summary>Framing of the kit that it was taken in, by its name in the plan; empty where it is not known.</summary>
+    public string Framing { get; init; } = "";
+
+    /// <summary>Set-up of the kit that it was taken in; empty where it is not known.</summary>
+    public string SetUp { get; init; } = "";
+
     /// <summary>Caption.</summary>
     public string Caption { get; init; } = "";
 
@@ -40,6 +49,23 @@ public sealed record FieldFrame
 
     /// <summary>Licence, best as an address.</summary>
     public string Licence { get; init; } = "";
+
+    /// <summary>This frame after its file was read again: what the file says now counts, and everything else stays.</summary>
+    /// <param name="read">What was read.</param>
+    public FieldFrame ReadAgain(FieldFrame read)
+    {
+        ArgumentNullException.ThrowIfNull(read);
+        return this with
+        {
+            Taken = read.Taken ?? Taken,
+            ExposureTime = read.ExposureTime ?? ExposureTime,
+            FNumber = read.FNumber ?? FNumber,
+            Iso = read.Iso ?? Iso,
+            FocalLength = read.FocalLength ?? FocalLength,
+            MicrometresPerPixel = read.MicrometresPerPixel ?? MicrometresPerPixel,
+            Lens = read.Lens.Length > 0 ? read.Lens : Lens,
+        };
+    }
 
     /// <summary>A frame with the settings that its file gives.</summary>
     /// <param name="subjectId">Subject it shows.</param>
@@ -53,11 +79,12 @@ public sealed record FieldFrame
         {
             SubjectId = subjectId,
             FileName = Path.GetFileName(path),
-            Taken = settings.Taken ?? (settings.TakenLocal is { } local ? new DateTimeOffset(local, clockOffset) : null),
+            Taken = settings.Taken ?? (settings.TakenLocal is { } local ? new DateTimeOffset(local, clockOffset) : (FieldDate?)null),
             ExposureTime = settings.Shutter?.Seconds,
             FNumber = settings.Aperture?.Value,
             Iso = settings.Iso?.Value,
             FocalLength = settings.FocalLength?.Millimeters,
+            Lens = settings.Lens,
         };
     }
 }

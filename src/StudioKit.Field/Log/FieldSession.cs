@@ -9,11 +9,11 @@ public sealed record FieldSession
     /// <summary>Name in the photographer's own notes.</summary>
     public string Name { get; init; } = "";
 
-    /// <summary>When it began.</summary>
-    public required DateTimeOffset Start { get; init; }
+    /// <summary>When it began: a moment, or a day where no more is known.</summary>
+    public required FieldDate Start { get; init; }
 
     /// <summary>When it ended; none while it goes on.</summary>
-    public DateTimeOffset? End { get; init; }
+    public FieldDate? End { get; init; }
 
     /// <summary>The place in words.</summary>
     public string Locality { get; init; } = "";

@@ -23,8 +23,8 @@ public static partial class LogRules
                 session.CoordinateUncertainty is null or (> 0 and < 20_100_000), "FLD404", "coordinateUncertaintyInMeters",
                 "An uncertainty is above zero and below half the Earth's girth; leave it out where it is unknown."),
             .. Unless(session.Elevation is null or (> -500 and < 9000), "FLD405", "minimumElevationInMeters", "No ground lies at this height."),
-            .. Unless(session.Start <= now + ClockSlack && (session.End is null || session.End <= now + ClockSlack), "FLD406", "eventDate", "The date lies in the future."),
-            .. Unless(session.End is null || session.End >= session.Start, "FLD407", "eventDate", "The session ends before it starts."),
+            .. Unless(!IsInFuture(session.Start, now) && !IsInFuture(session.End, now), "FLD406", "eventDate", "The date lies in the future."),
+            .. Unless(session.End is not { } end || !end.IsBefore(session.Start), "FLD407", "eventDate", "The session ends before it starts."),
             .. Unless(
                 session.CountryCode.Length == 0 || CountryCode().IsMatch(session.CountryCode), "FLD408", "countryCode",
                 "A country code is two capital letters of ISO 3166-1."),
@@ -53,6 +53,7 @@ public static partial class LogRules
                 "The hold ends before it starts."),
             .. Unless(subject.HoldLimit is null || subject.HoldLimit > TimeSpan.Zero, "FLD415", "hold limit", "A limit is above zero."),
             .. Unless(BasisOfRecord().IsMatch(subject.BasisOfRecord), "FLD416", "basisOfRecord", "Darwin Core has no such kind of record."),
+            .. Unless(Enum.IsDefined(subject.Sensitivity), "FLD419", "place made coarser", "A place is Open, or coarse by a Hundredth or a Tenth of a degree, or Withheld."),
             .. Text("scientificName", subject.ScientificName, subject.VernacularName, subject.TaxonRank, subject.IdentificationQualifier),
             .. Text("occurrenceRemarks", [subject.Sex, subject.LifeStage, subject.Behaviour, subject.Remarks, .. subject.IdentifiedBy]),
             .. List("identifiedBy", subject.IdentifiedBy),
@@ -71,11 +72,11 @@ public static partial class LogRules
             .. Unless(
                 frame.FileName.Length > 0 && frame.FileName.AsSpan().IndexOfAny('/', '\\') < 0, "FLD421", "identifier",
                 "A frame has a file name, without any folder."),
-            .. Unless(frame.Taken is null || frame.Taken <= now + ClockSlack, "FLD422", "created", "The date lies in the future."),
+            .. Unless(!IsInFuture(frame.Taken, now), "FLD422", "created", "The date lies in the future."),
             .. Unless(
                 Array.TrueForAll(numbers, number => number is null || (double.IsFinite(number.Value) && number > 0)), "FLD423", frame.FileName,
                 "Exposure time, f-number, ISO speed, focal length and scale are above zero; leave out what is unknown."),
-            .. Text("title", frame.FileName, frame.Caption, frame.Creator, frame.Licence),
+            .. Text("title", frame.FileName, frame.Caption, frame.Creator, frame.Licence, frame.Lens, frame.Framing, frame.SetUp),
         ];
     }
 
@@ -106,6 +107,8 @@ public static partial class LogRules
             .. log.Measurements.SelectMany(Check),
         ];
     }
+
+    private static bool IsInFuture(FieldDate? date, DateTimeOffset now) => date?.IsAfter(now + ClockSlack) ?? false;
 
     private static IEnumerable<FieldDiagnostic> Unless(bool holds, string code, string term, string message) =>
         holds ? [] : [new FieldDiagnostic(code, term, message)];

@@ -1,4 +1,4 @@
-using System.Globalization;
+using System.Text.Json;
 using Microsoft.Data.Sqlite;
 using StudioKit.Field;
 using StudioKit.Field.Log;
@@ -10,53 +10,69 @@ namespace StudioKit.FieldFiles.Log;
 /// Every save is acknowledged only once it is on the disk. The journal is written ahead (WAL) and synchronised in full at each commit, so a record
 /// survives a killed process and a power cut; the rollback journal at the same setting could lose the last commit to a power cut when its deletion
 /// has not reached the disk. Closing the log folds the journal back, so that one file is left; after a crash the file with the
-/// ending <c>-wal</c> belongs to it and is folded in at the next opening.
+/// ending <c>-wal</c> belongs to it and is folded in at the next opening. Each change is kept with what was there before, and can be taken back.
 /// </remarks>
 public sealed class FieldLog : IDisposable
 {
-    private const int NotADatabase = 26;
-    private const int Corrupt = 11;
-    private const int ForeignKeyBroken = 19;
     private readonly SqliteConnection _connection;
+    private readonly string _path;
     private readonly TimeProvider _time;
     private readonly Func<string> _newId;
+    private readonly LogHistory _history;
+    private readonly LogCopy? _copy;
 
-    private FieldLog(SqliteConnection connection, TimeProvider time, Func<string> newId)
+    private FieldLog(SqliteConnection connection, string path, TimeProvider time, Func<string> newId, LogCopy? copy)
     {
-        _connection = connection;
-        _time = time;
-        _newId = newId;
+        (_connection, _path, _time, _newId, _copy) = (connection, path, time, newId, copy);
+        _history = new LogHistory(connection, time, path);
     }
 
-    /// <summary>Opens a log, or starts one where there is no file.</summary>
+    /// <summary>Opens a log, or starts one where there is no file. A log of an earlier version is brought to this one.</summary>
     /// <param name="path">File.</param>
     /// <param name="time">Clock that holds and dates are judged by.</param>
     /// <param name="newId">Gives identifiers that are unique for good.</param>
     /// <returns>The log, or why it cannot be opened.</returns>
-    public static FieldResult<FieldLog> Open(string path, TimeProvider time, Func<string> newId)
+    public static FieldResult<FieldLog> Open(string path, TimeProvider time, Func<string> newId) => OpenToWrite(path, time, newId, start: true);
+
+    /// <summary>Opens a log that is there already; a mistyped name starts no log.</summary>
+    /// <inheritdoc cref="Open" path="/param"/>
+    /// <returns>The log, or why it cannot be opened.</returns>
+    public static FieldResult<FieldLog> OpenExisting(string path, TimeProvider time, Func<string> newId) => OpenToWrite(path, time, newId, start: false);
+
+    /// <summary>Opens a log for reading. Nothing is changed, a log of an earlier version stays what it is, and the file and its folder may be read-only.</summary>
+    /// <param name="path">File.</param>
+    /// <param name="time">Clock that holds are judged by.</param>
+    /// <returns>The log, or why it cannot be opened.</returns>
+    public static FieldResult<FieldLog> OpenToRead(string path, TimeProvider time)
     {
-        ArgumentException.ThrowIfNullOrEmpty(path);
+        ArgumentNullException.ThrowIfNull(path);
         ArgumentNullException.ThrowIfNull(time);
-        ArgumentNullException.ThrowIfNull(newId);
-        var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = path, Pooling = false }.ToString());
+        LogCopy? copy = null;
+        FieldResult<SqliteConnection> opened;
         try
         {
-            connection.Open();
-            if (Prepare(connection, path) is { } refusal)
+            opened = LogFile.OpenToRead(path);
+        }
+        catch (SqliteException)
+        {
+            // SQLite wants to write beside the file even to read it; a copy is read where it may not.
+            var made = LogCopy.Of(path);
+            if (!made.IsSound)
             {
-                connection.Dispose();
-                return refusal;
+                return FieldResult<FieldLog>.Refused(made.Diagnostics);
             }
 
-            return new FieldLog(connection, time, newId);
+            copy = made.Value;
+            opened = copy.Open(path);
         }
-        catch (SqliteException error)
+
+        if (opened.IsSound)
         {
-            connection.Dispose();
-            return error.SqliteErrorCode is NotADatabase or Corrupt
-                ? new FieldDiagnostic("FLD451", path, "This is not a field log, or it is damaged.")
-                : new FieldDiagnostic("FLD452", path, "The log cannot be opened: " + error.Message);
+            return new FieldLog(opened.Value, path, time, () => "", copy);
         }
+
+        copy?.Dispose();
+        return FieldResult<FieldLog>.Refused(opened.Diagnostics);
     }
 
     /// <summary>Saves a session, new or changed.</summary>
@@ -66,7 +82,7 @@ public sealed class FieldLog : IDisposable
     {
         ArgumentNullException.ThrowIfNull(session);
         var kept = session.Id.Length > 0 ? session : session with { Id = _newId() };
-        return Save(kept, LogRules.Check(kept, _time.GetUtcNow()), LogSchema.Sessions);
+        return Kept(kept, LogSnapshot.Empty with { Sessions = [kept] });
     }
 
     /// <summary>Saves a subject, new or changed.</summary>
@@ -76,13 +92,17 @@ public sealed class FieldLog : IDisposable
     {
         ArgumentNullException.ThrowIfNull(subject);
         var kept = subject.Id.Length > 0 ? subject : subject with { Id = _newId() };
-        return Save(kept, LogRules.Check(kept, _time.GetUtcNow()), LogSchema.Subjects);
+        return Kept(kept, LogSnapshot.Empty with { Subjects = [kept] });
     }
 
     /// <summary>Saves a frame, new or changed.</summary>
     /// <param name="frame">The frame.</param>
     /// <returns>The frame as kept, or what is wrong with it.</returns>
-    public FieldResult<FieldFrame> Save(FieldFrame frame) => Save(frame, LogRules.Check(frame, _time.GetUtcNow()), LogSchema.Frames);
+    public FieldResult<FieldFrame> Save(FieldFrame frame)
+    {
+        ArgumentNullException.ThrowIfNull(frame);
+        return Kept(frame, LogSnapshot.Empty with { Frames = [frame] });
+    }
 
     /// <summary>Saves a measurement, new or changed.</summary>
     /// <param name="measurement">The measurement.</param>
@@ -91,8 +111,60 @@ public sealed class FieldLog : IDisposable
     {
         ArgumentNullException.ThrowIfNull(measurement);
         var kept = measurement.Id.Length > 0 ? measurement : measurement with { Id = _newId() };
-        return Save(kept, LogRules.Check(kept), LogSchema.Measurements);
+        return Kept(kept, LogSnapshot.Empty with { Measurements = [kept] });
     }
+
+    /// <summary>Saves many records as one change, all of them or nothing; those already here under the same identifier are changed.</summary>
+    /// <param name="records">The records, each with an identifier.</param>
+    /// <param name="action">What is done, as the history tells it.</param>
+    /// <returns>What is wrong with them; empty where they were saved.</returns>
+    public IReadOnlyList<FieldDiagnostic> Save(LogSnapshot records, LogAction action)
+    {
+        ArgumentNullException.ThrowIfNull(records);
+        var faults = LogRules.Check(records, _time.GetUtcNow());
+        return faults.Count > 0 ? faults : Changed(() => _history.Make(action, LogEdits.Puts(records)));
+    }
+
+    /// <summary>Moves a frame to another subject, or to another file name, and saves what else is new about it.</summary>
+    /// <param name="id">Identifier that it has had.</param>
+    /// <param name="frame">The frame as it shall be.</param>
+    /// <returns>The frame as kept, or what is wrong with it.</returns>
+    public FieldResult<FieldFrame> Move(string id, FieldFrame frame)
+    {
+        ArgumentNullException.ThrowIfNull(id);
+        ArgumentNullException.ThrowIfNull(frame);
+        var faults = LogRules.Check(frame, _time.GetUtcNow());
+        faults = faults.Count > 0 ? faults : Changed(() => _history.Make(LogAction.Edited, [new RowEdit(LogRecordKind.Frame, id, LogSchema.Frames.Body(frame))]));
+        return faults.Count > 0 ? FieldResult<FieldFrame>.Refused(faults) : frame;
+    }
+
+    /// <summary>Takes a record out, with everything that belongs to it. The history keeps it, and an undo brings it back.</summary>
+    /// <param name="id">Full identifier.</param>
+    /// <returns>What was taken out, or why nothing was.</returns>
+    public FieldResult<LogSnapshot> Delete(string id)
+    {
+        ArgumentNullException.ThrowIfNull(id);
+        var going = Read().With(id);
+        if (!going.Records.Any())
+        {
+            return new FieldDiagnostic("FLD471", id, "The log has no such record.");
+        }
+
+        var faults = Changed(() => _history.Make(LogAction.Deleted, LogEdits.Removals(going)));
+        return faults.Count > 0 ? FieldResult<LogSnapshot>.Refused(faults) : going;
+    }
+
+    /// <summary>Takes the last change back that stands. What it undid can be made again with <see cref="Redo"/>, until something new is done.</summary>
+    /// <returns>The change that was made, or why nothing was done.</returns>
+    public FieldResult<LogChange> Undo() => Step(LogAction.Undone);
+
+    /// <summary>Makes the change again that was taken back last.</summary>
+    /// <returns>The change that was made, or why nothing was done.</returns>
+    public FieldResult<LogChange> Redo() => Step(LogAction.Redone);
+
+    /// <summary>All changes in order; what an earlier version recorded has none.</summary>
+    /// <exception cref="DamagedLogException">The log is damaged.</exception>
+    public IReadOnlyList<LogChange> History() => Reading(() => HasHistory ? _history.Read() : []);
 
     /// <summary>Notes that an animal was taken up now.</summary>
     /// <param name="subject">The subject.</param>
@@ -118,114 +190,105 @@ public sealed class FieldLog : IDisposable
     public HoldStatus? Hold(FieldSubject subject) => HoldStatus.Of(subject, _time.GetUtcNow());
 
     /// <summary>Everything in the log.</summary>
-    public LogSnapshot Read()
+    /// <exception cref="DamagedLogException">The log is damaged.</exception>
+    public LogSnapshot Read() => Reading(() =>
     {
         using var transaction = _connection.BeginTransaction(deferred: true);
-        return new LogSnapshot(
-            LogSchema.Sessions.Read(_connection), LogSchema.Subjects.Read(_connection),
-            LogSchema.Frames.Read(_connection), LogSchema.Measurements.Read(_connection));
-    }
+        return Snapshot();
+    });
+
+    /// <summary>What the records are called: short identifiers, names.</summary>
+    /// <exception cref="DamagedLogException">The log is damaged.</exception>
+    public LogIndex Index() => Reading(() =>
+    {
+        using var transaction = _connection.BeginTransaction(deferred: true);
+        var log = Snapshot();
+        return new LogIndex(log, HasHistory ? LogLabels.Read(_connection) : ShortLabel.For(log));
+    });
 
     /// <summary>Takes in a snapshot, all of it or nothing; records already here under the same identifier are replaced.</summary>
     /// <param name="snapshot">What to take in.</param>
     /// <returns>What is wrong with it; empty where it was taken in.</returns>
-    public IReadOnlyList<FieldDiagnostic> Import(LogSnapshot snapshot)
-    {
-        ArgumentNullException.ThrowIfNull(snapshot);
-        var faults = LogRules.Check(snapshot, _time.GetUtcNow());
-        return faults.Count > 0 ? faults : TakeIn(snapshot);
-    }
+    public IReadOnlyList<FieldDiagnostic> Import(LogSnapshot snapshot) => Save(snapshot, LogAction.Imported);
 
-    /// <summary>What SQLite's own check finds wrong with the file; empty where it is sound.</summary>
-    public IReadOnlyList<string> CheckIntegrity() => [.. Query(_connection, "PRAGMA integrity_check").Where(line => line != "ok")];
+    /// <summary>What is wrong with the file: SQLite's own check, and rows that are not as they were written. Empty where it is sound.</summary>
+    public IReadOnlyList<string> CheckIntegrity()
+    {
+        try
+        {
+            return [.. LogSql.Texts(_connection, "PRAGMA integrity_check").Where(line => line != "ok"), .. LogSeals.Broken(_connection)];
+        }
+        catch (SqliteException error)
+        {
+            return [error.Message];
+        }
+    }
 
     /// <inheritdoc/>
-    public void Dispose() => _connection.Dispose();
-
-    private static FieldDiagnostic? Prepare(SqliteConnection connection, string path)
+    public void Dispose()
     {
-        var id = int.Parse(Query(connection, "PRAGMA application_id")[0], CultureInfo.InvariantCulture);
-        var version = int.Parse(Query(connection, "PRAGMA user_version")[0], CultureInfo.InvariantCulture);
-        var isEmpty = Query(connection, "SELECT count(*) FROM sqlite_schema")[0] == "0";
-        if (id != LogSchema.ApplicationId && !isEmpty)
-        {
-            return new FieldDiagnostic("FLD451", path, "This is a database of another program.");
-        }
-
-        if (version > LogSchema.Steps.Length)
-        {
-            return new FieldDiagnostic("FLD453", path, $"The log has version {version}; this program knows versions up to {LogSchema.Steps.Length}.");
-        }
-
-        Query(connection, "PRAGMA journal_mode = WAL");
-        Query(connection, "PRAGMA synchronous = FULL");
-        Query(connection, "PRAGMA foreign_keys = ON");
-        for (; version < LogSchema.Steps.Length; version++)
-        {
-            using var transaction = connection.BeginTransaction();
-            Query(connection, LogSchema.Steps[version]);
-            Query(connection, $"PRAGMA user_version = {version + 1}");
-            Query(connection, $"PRAGMA application_id = {LogSchema.ApplicationId}");
-            transaction.Commit();
-        }
-
-        return null;
+        _connection.Dispose();
+        _copy?.Dispose();
     }
 
-    private static List<string> Query(SqliteConnection connection, string sql)
+    private static FieldResult<FieldLog> OpenToWrite(string path, TimeProvider time, Func<string> newId, bool start)
     {
-        using var command = connection.CreateCommand();
-        command.CommandText = sql;
-        using var reader = command.ExecuteReader();
-        var values = new List<string>();
-        while (reader.Read())
-        {
-            values.Add(reader.GetString(0));
-        }
-
-        return values;
+        ArgumentNullException.ThrowIfNull(path);
+        ArgumentNullException.ThrowIfNull(time);
+        ArgumentNullException.ThrowIfNull(newId);
+        var opened = LogFile.OpenToWrite(path, start);
+        return opened.IsSound ? new FieldLog(opened.Value, path, time, newId, null) : FieldResult<FieldLog>.Refused(opened.Diagnostics);
     }
 
-    private static FieldDiagnostic Refused(SqliteException error, string subject) => error.SqliteErrorCode == ForeignKeyBroken
-        ? new FieldDiagnostic("FLD454", subject, "It belongs to a session or subject that is not in the log.")
-        : new FieldDiagnostic("FLD455", subject, "The log cannot be written: " + error.Message);
+    private bool HasHistory => LogSql.Number(_connection, "PRAGMA user_version") > 1;
+
+    private LogSnapshot Snapshot() => new(
+        LogSchema.Sessions.Read(_connection), LogSchema.Subjects.Read(_connection), LogSchema.Frames.Read(_connection), LogSchema.Measurements.Read(_connection));
+
+    private FieldResult<T> Kept<T>(T record, LogSnapshot records)
+        where T : class
+    {
+        var faults = Save(records, LogAction.Recorded);
+        return faults.Count > 0 ? FieldResult<T>.Refused(faults) : record;
+    }
 
     private FieldResult<FieldSubject> SaveIfSound(FieldResult<FieldSubject> changed) => changed.IsSound ? Save(changed.Value) : changed;
 
-    private FieldResult<T> Save<T>(T record, IReadOnlyList<FieldDiagnostic> faults, LogTable<T> table)
-        where T : class
+    private FieldResult<LogChange> Step(LogAction action)
     {
-        if (faults.Count > 0)
-        {
-            return FieldResult<T>.Refused(faults);
-        }
+        var faults = Changed(() => _history.Step(action));
+        return faults.Count > 0 ? FieldResult<LogChange>.Refused(faults) : History()[^1];
+    }
 
+    private IReadOnlyList<FieldDiagnostic> Changed(Func<FieldDiagnostic?> change)
+    {
         try
         {
-            table.Save(_connection, record);
-            return record;
+            return change() is { } refusal ? [refusal] : [];
         }
         catch (SqliteException error)
         {
-            return Refused(error, typeof(T).Name);
+            return [LogFaults.Unwritten(error, _path)];
+        }
+        catch (Exception error) when (error is FormatException or ArgumentException or JsonException)
+        {
+            return [LogFaults.Damaged(_path, error.Message)];
         }
     }
 
-    private List<FieldDiagnostic> TakeIn(LogSnapshot snapshot)
+    private T Reading<T>(Func<T> read)
     {
         try
         {
-            using var transaction = _connection.BeginTransaction();
-            snapshot.Sessions.ToList().ForEach(session => LogSchema.Sessions.Save(_connection, session));
-            snapshot.Subjects.ToList().ForEach(subject => LogSchema.Subjects.Save(_connection, subject));
-            snapshot.Frames.ToList().ForEach(frame => LogSchema.Frames.Save(_connection, frame));
-            snapshot.Measurements.ToList().ForEach(measurement => LogSchema.Measurements.Save(_connection, measurement));
-            transaction.Commit();
-            return [];
+            return read();
         }
         catch (SqliteException error)
         {
-            return [Refused(error, "import")];
+            throw new DamagedLogException(LogFaults.Unread(error, _path), error);
+        }
+        catch (Exception error) when (error is FormatException or ArgumentException or InvalidCastException or JsonException)
+        {
+            throw new DamagedLogException(LogFaults.Damaged(_path, error.Message + "."), error);
         }
     }
 }

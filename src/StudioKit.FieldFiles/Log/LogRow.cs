@@ -1,29 +1,56 @@
 using System.Globalization;
-using Microsoft.Data.Sqlite;
+using StudioKit.Field.Log;
 
 namespace StudioKit.FieldFiles.Log;
 
 /// <summary>One row of a table, read by column name.</summary>
-internal readonly struct LogRow(SqliteDataReader reader)
+/// <remarks>A value that no record can hold is a <see cref="FormatException"/> that names its column.</remarks>
+internal readonly struct LogRow(LogBody body)
 {
     /// <summary>Parts the names of a list within one column; the rules of the log keep the bar out of names.</summary>
     public const string ListSeparator = " | ";
 
-    public string Text(string column) => reader.GetString(reader.GetOrdinal(column));
+    public string Text(string column) => body[column] as string ?? throw Fault(column, "holds no text");
 
-    public double? Number(string column) => IsNull(column) ? null : reader.GetDouble(reader.GetOrdinal(column));
+    /// <summary>Text of a column that earlier versions did not have.</summary>
+    public string TextOrEmpty(string column) => body[column] is null ? "" : Text(column);
 
-    public int? Count(string column) => IsNull(column) ? null : reader.GetInt32(reader.GetOrdinal(column));
+    public double? Number(string column) => body[column] switch
+    {
+        null => null,
+        double number => number,
+        long whole => whole,
+        _ => throw Fault(column, "holds no number"),
+    };
+
+    public int? Count(string column) => Number(column) switch
+    {
+        null => null,
+        { } value when value == Math.Floor(value) && Math.Abs(value) <= int.MaxValue => (int)value,
+        _ => throw Fault(column, "holds no whole number"),
+    };
 
     public bool? Flag(string column) => Count(column) is { } value ? value != 0 : null;
 
-    public TimeSpan? Span(string column) => Number(column) is { } seconds ? TimeSpan.FromSeconds(seconds) : null;
+    public TimeSpan? Span(string column) => Number(column) switch
+    {
+        null => null,
+        { } seconds when Math.Abs(seconds) < TimeSpan.MaxValue.TotalSeconds => TimeSpan.FromSeconds(seconds),
+        _ => throw Fault(column, "holds no length of time"),
+    };
 
-    public DateTimeOffset? Moment(string column) => IsNull(column)
+    public DateTimeOffset? Moment(string column) => body[column] is null ? null : Date(column)?.Moment ?? throw Fault(column, "holds a day without an hour");
+
+    public FieldDate? Date(string column) => body[column] is null
         ? null
-        : DateTimeOffset.ParseExact(Text(column), "O", CultureInfo.InvariantCulture);
+        : FieldDate.TryRead(Text(column), _ => TimeSpan.Zero, out var date) ? date : throw Fault(column, $"holds '{Text(column)}', which is no date");
+
+    public PlaceSensitivity Sensitivity(string column) =>
+        Enum.TryParse<PlaceSensitivity>(Text(column), out var value) && Enum.IsDefined(value) && value.ToString() == Text(column)
+            ? value
+            : throw Fault(column, $"holds '{Text(column)}', which no StudioKit writes");
 
     public IReadOnlyList<string> Names(string column) => Text(column).Split(ListSeparator, StringSplitOptions.RemoveEmptyEntries);
 
-    private bool IsNull(string column) => reader.IsDBNull(reader.GetOrdinal(column));
+    private static FormatException Fault(string column, string what) => new(string.Create(CultureInfo.InvariantCulture, $"{column} {what}"));
 }

@@ -32,10 +32,29 @@ internal static class LogSchema
         CREATE INDEX frame_of_subject ON frame (subject_id);
         CREATE INDEX measurement_of_subject ON measurement (subject_id);
         """,
+        """
+        ALTER TABLE frame ADD COLUMN lens TEXT NOT NULL DEFAULT '';
+        ALTER TABLE frame ADD COLUMN framing TEXT NOT NULL DEFAULT '';
+        ALTER TABLE frame ADD COLUMN set_up TEXT NOT NULL DEFAULT '';
+        ALTER TABLE session ADD COLUMN seal TEXT NOT NULL DEFAULT '';
+        ALTER TABLE subject ADD COLUMN seal TEXT NOT NULL DEFAULT '';
+        ALTER TABLE frame ADD COLUMN seal TEXT NOT NULL DEFAULT '';
+        ALTER TABLE measurement ADD COLUMN seal TEXT NOT NULL DEFAULT '';
+        CREATE TABLE label (short_id TEXT PRIMARY KEY NOT NULL, kind TEXT NOT NULL, record TEXT NOT NULL, place INTEGER NOT NULL);
+        CREATE TABLE change (number INTEGER PRIMARY KEY, at TEXT NOT NULL, action TEXT NOT NULL, target INTEGER);
+        CREATE TABLE changed_record (
+            change INTEGER NOT NULL REFERENCES change (number), place INTEGER NOT NULL, kind TEXT NOT NULL, short_id TEXT NOT NULL,
+            row INTEGER NOT NULL, before TEXT, after TEXT, seal TEXT NOT NULL);
+        CREATE INDEX changed_record_of_change ON changed_record (change);
+        CREATE INDEX label_of_record ON label (record);
+        """,
     ];
 
+    /// <summary>The version that this program writes.</summary>
+    public static int Version => Steps.Length;
+
     public static readonly LogTable<FieldSession> Sessions = new(
-        "session",
+        LogRecordKind.Session,
         [
             ("id", s => s.Id), ("name", s => s.Name), ("start", s => s.Start), ("end", s => s.End), ("locality", s => s.Locality),
             ("country_code", s => s.CountryCode), ("habitat", s => s.Habitat), ("latitude", s => s.Latitude), ("longitude", s => s.Longitude),
@@ -46,8 +65,8 @@ internal static class LogSchema
         {
             Id = row.Text("id"),
             Name = row.Text("name"),
-            Start = row.Moment("start")!.Value,
-            End = row.Moment("end"),
+            Start = row.Date("start") ?? throw new FormatException("start holds no date"),
+            End = row.Date("end"),
             Locality = row.Text("locality"),
             CountryCode = row.Text("country_code"),
             Habitat = row.Text("habitat"),
@@ -61,13 +80,13 @@ internal static class LogSchema
         });
 
     public static readonly LogTable<FieldSubject> Subjects = new(
-        "subject",
+        LogRecordKind.Subject,
         [
             ("id", s => s.Id), ("session_id", s => s.SessionId), ("scientific_name", s => s.ScientificName),
             ("identification_qualifier", s => s.IdentificationQualifier), ("vernacular_name", s => s.VernacularName),
             ("taxon_rank", s => s.TaxonRank), ("identified_by", s => s.IdentifiedBy), ("sex", s => s.Sex), ("life_stage", s => s.LifeStage),
             ("individual_count", s => s.IndividualCount), ("behaviour", s => s.Behaviour), ("basis_of_record", s => s.BasisOfRecord),
-            ("sensitivity", s => s.Sensitivity.ToString()), ("hold_start", s => s.HoldStart), ("hold_end", s => s.HoldEnd),
+            ("sensitivity", s => s.Sensitivity), ("hold_start", s => s.HoldStart), ("hold_end", s => s.HoldEnd),
             ("hold_limit", s => s.HoldLimit), ("released", s => s.Released), ("remarks", s => s.Remarks),
         ],
         row => new FieldSubject
@@ -84,7 +103,7 @@ internal static class LogSchema
             IndividualCount = row.Count("individual_count"),
             Behaviour = row.Text("behaviour"),
             BasisOfRecord = row.Text("basis_of_record"),
-            Sensitivity = Enum.Parse<PlaceSensitivity>(row.Text("sensitivity")),
+            Sensitivity = row.Sensitivity("sensitivity"),
             HoldStart = row.Moment("hold_start"),
             HoldEnd = row.Moment("hold_end"),
             HoldLimit = row.Span("hold_limit"),
@@ -93,17 +112,18 @@ internal static class LogSchema
         });
 
     public static readonly LogTable<FieldFrame> Frames = new(
-        "frame",
+        LogRecordKind.Frame,
         [
             ("id", f => f.Id), ("subject_id", f => f.SubjectId), ("file_name", f => f.FileName), ("taken", f => f.Taken),
             ("exposure_time", f => f.ExposureTime), ("f_number", f => f.FNumber), ("iso", f => f.Iso), ("focal_length", f => f.FocalLength),
             ("micrometres_per_pixel", f => f.MicrometresPerPixel), ("caption", f => f.Caption), ("creator", f => f.Creator), ("licence", f => f.Licence),
+            ("lens", f => f.Lens), ("framing", f => f.Framing), ("set_up", f => f.SetUp),
         ],
         row => new FieldFrame
         {
             SubjectId = row.Text("subject_id"),
             FileName = row.Text("file_name"),
-            Taken = row.Moment("taken"),
+            Taken = row.Date("taken"),
             ExposureTime = row.Number("exposure_time"),
             FNumber = row.Number("f_number"),
             Iso = row.Number("iso"),
@@ -112,10 +132,13 @@ internal static class LogSchema
             Caption = row.Text("caption"),
             Creator = row.Text("creator"),
             Licence = row.Text("licence"),
+            Lens = row.TextOrEmpty("lens"),
+            Framing = row.TextOrEmpty("framing"),
+            SetUp = row.TextOrEmpty("set_up"),
         });
 
     public static readonly LogTable<FieldMeasurement> Measurements = new(
-        "measurement",
+        LogRecordKind.Measurement,
         [
             ("id", m => m.Id), ("subject_id", m => m.SubjectId), ("type", m => m.Type), ("value", m => m.Value), ("unit", m => m.Unit),
             ("accuracy", m => m.Accuracy), ("method", m => m.Method),
@@ -130,4 +153,10 @@ internal static class LogSchema
             Accuracy = row.Text("accuracy"),
             Method = row.Text("method"),
         });
+
+    /// <summary>All tables, each after those that its rows belong to.</summary>
+    public static readonly StoredRows[] Tables = [Sessions, Subjects, Frames, Measurements];
+
+    /// <summary>The table of a kind of record.</summary>
+    public static StoredRows Of(LogRecordKind kind) => Tables[(int)kind];
 }

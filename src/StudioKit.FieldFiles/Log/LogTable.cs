@@ -1,47 +1,46 @@
 using System.Globalization;
 using Microsoft.Data.Sqlite;
+using StudioKit.Field.Log;
 
 namespace StudioKit.FieldFiles.Log;
 
 /// <summary>How one kind of record is kept in a table: each column with what it takes from the record.</summary>
-internal sealed class LogTable<T>(string name, (string Column, Func<T, object?> Get)[] columns, Func<LogRow, T> make)
+internal sealed class LogTable<T>(LogRecordKind kind, (string Column, Func<T, object?> Get)[] columns, Func<LogRow, T> make)
+    : StoredRows(kind, [.. columns.Select(column => column.Column)])
+    where T : class
 {
-    private readonly string _insert =
-        $"INSERT INTO {name} ({string.Join(", ", columns.Select(column => column.Column))}) " +
-        $"VALUES ({string.Join(", ", columns.Select(column => "$" + column.Column))}) " +
-        $"ON CONFLICT (id) DO UPDATE SET {string.Join(", ", columns.Skip(1).Select(column => $"{column.Column} = excluded.{column.Column}"))}";
+    /// <summary>The row that a record is kept as.</summary>
+    public LogBody Body(T record) => new([.. columns.Select(column => KeyValuePair.Create(column.Column, Stored(column.Get(record))))]);
 
-    public void Save(SqliteConnection connection, T record)
+    /// <summary>The record that a row holds.</summary>
+    /// <exception cref="FormatException">It holds none.</exception>
+    public T Record(LogBody body) => make(new LogRow(body));
+
+    /// <summary>Every record, in the order in which they were put in.</summary>
+    /// <exception cref="FormatException">A row holds no record.</exception>
+    public List<T> Read(SqliteConnection connection) => [.. Rows(connection).Select(row => Named(row.RowId, () => Record(row.Body)))];
+
+    private T Named(long row, Func<T> read)
     {
-        using var command = connection.CreateCommand();
-        command.CommandText = _insert;
-        foreach (var (column, get) in columns)
+        try
         {
-            command.Parameters.AddWithValue("$" + column, Stored(get(record)) ?? DBNull.Value);
+            return read();
         }
-
-        command.ExecuteNonQuery();
-    }
-
-    public List<T> Read(SqliteConnection connection)
-    {
-        using var command = connection.CreateCommand();
-        command.CommandText = $"SELECT {string.Join(", ", columns.Select(column => column.Column))} FROM {name} ORDER BY rowid";
-        using var reader = command.ExecuteReader();
-        var records = new List<T>();
-        while (reader.Read())
+        catch (FormatException fault)
         {
-            records.Add(make(new LogRow(reader)));
+            throw new FormatException(string.Create(CultureInfo.InvariantCulture, $"row {row} of {Name}: {fault.Message}"), fault);
         }
-
-        return records;
     }
 
     private static object? Stored(object? value) => value switch
     {
         DateTimeOffset moment => moment.ToString("O", CultureInfo.InvariantCulture),
+        FieldDate { Moment: { } moment } => Stored(moment),
+        FieldDate day => day.ToString(),
         TimeSpan span => span.TotalSeconds,
-        bool flag => flag ? 1 : 0,
+        bool flag => flag ? 1L : 0L,
+        int whole => (long)whole,
+        Enum word => word.ToString(),
         IReadOnlyList<string> names => string.Join(LogRow.ListSeparator, names),
         _ => value,
     };

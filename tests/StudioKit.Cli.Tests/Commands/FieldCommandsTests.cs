@@ -152,6 +152,8 @@ public sealed class FieldCommandsTests : IDisposable
     [Fact]
     public void Plates_without_any_scaled_picture_are_refused()
     {
+        CommandRun.Of("log", "session", "--log", _folder.File("field.log"));
+
         var run = CommandRun.Of("log", "plates", "--log", _folder.File("field.log"), "--pictures", _folder.Path, "--out", _folder.File("plates.pdf"));
 
         run.ExitCode.Should().Be(2);
@@ -327,15 +329,6 @@ public sealed class FieldCommandsTests : IDisposable
         }
 
         File.ReadAllText(_folder.File("maps/white-margin.svg")).Should().Contain("Measured less planned");
-    }
-
-    private sealed class MovedClock : TimeProvider
-    {
-        public DateTimeOffset Now { get; set; } = new(2026, 5, 9, 14, 0, 0, TimeSpan.Zero);
-
-        public override TimeZoneInfo LocalTimeZone => TimeZoneInfo.Utc;
-
-        public override DateTimeOffset GetUtcNow() => Now;
     }
 
     private string TextOf(string file)

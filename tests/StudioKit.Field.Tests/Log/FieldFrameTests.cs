@@ -29,8 +29,8 @@ public sealed class FieldFrameTests
     [Fact]
     public void A_clock_that_the_file_says_nothing_of_is_the_computers_and_one_that_it_names_is_believed()
     {
-        FieldFrame.From("s", "a.jpg", Settings, TimeSpan.FromHours(1)).Taken.Should().Be(new DateTimeOffset(2026, 5, 9, 13, 12, 3, TimeSpan.Zero));
-        FieldFrame.From("s", "a.jpg", Settings with { ClockOffset = TimeSpan.FromHours(-3) }, TimeSpan.FromHours(1)).Taken
+        FieldFrame.From("s", "a.jpg", Settings, TimeSpan.FromHours(1)).Taken!.Value.Moment.Should().Be(new DateTimeOffset(2026, 5, 9, 13, 12, 3, TimeSpan.Zero));
+        FieldFrame.From("s", "a.jpg", Settings with { ClockOffset = TimeSpan.FromHours(-3) }, TimeSpan.FromHours(1)).Taken!.Value.Moment
             .Should().Be(new DateTimeOffset(2026, 5, 9, 17, 12, 3, TimeSpan.Zero));
     }
 }

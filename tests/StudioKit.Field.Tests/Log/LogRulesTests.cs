@@ -34,7 +34,7 @@ public sealed class LogRulesTests
     [Fact]
     public void An_end_before_its_start_is_refused_by_name()
     {
-        Terms(LogSamples.Session with { End = LogSamples.Session.Start.AddSeconds(-1) }).Should().Equal("eventDate");
+        Terms(LogSamples.Session with { End = LogSamples.Session.Start.Moment!.Value.AddSeconds(-1) }).Should().Equal("eventDate");
         LogRules.Check(LogSamples.Subject with { HoldEnd = LogSamples.Subject.HoldStart!.Value.AddSeconds(-1) }, LogSamples.Now)
             .Should().ContainSingle().Which.Subject.Should().Be("hold end");
     }

@@ -24,16 +24,19 @@ internal static class MeasurementTable
         (SubjectFacts.HoldEnd, "", (s, value) => s with { HoldEnd = ArchiveRow.Moment(value) }),
         (SubjectFacts.HoldLimit, "s", (s, value) => s with { HoldLimit = TimeSpan.FromSeconds(Number(value)) }),
         (SubjectFacts.Released, "", (s, value) => s with { Released = value == Yes }),
-        (SubjectFacts.Sensitivity, "", (s, value) => s with { Sensitivity = Enum.Parse<PlaceSensitivity>(value) }),
+        (SubjectFacts.Sensitivity, "", (s, value) => s with { Sensitivity = SensitivityOf(value) }),
     ];
 
-    private static readonly (string Type, string Unit, Func<FieldFrame, double, FieldFrame> Set)[] OfFrame =
+    private static readonly (string Type, string Unit, Func<FieldFrame, string, FieldFrame> Set)[] OfFrame =
     [
-        (FrameFacts.ExposureTime, "s", (f, value) => f with { ExposureTime = value }),
-        (FrameFacts.FNumber, "", (f, value) => f with { FNumber = value }),
-        (FrameFacts.IsoSpeed, "", (f, value) => f with { Iso = value }),
-        (FrameFacts.FocalLength, "mm", (f, value) => f with { FocalLength = value }),
-        (FrameFacts.PixelSize, "µm", (f, value) => f with { MicrometresPerPixel = value }),
+        (FrameFacts.ExposureTime, "s", (f, value) => f with { ExposureTime = Number(value) }),
+        (FrameFacts.FNumber, "", (f, value) => f with { FNumber = Number(value) }),
+        (FrameFacts.IsoSpeed, "", (f, value) => f with { Iso = Number(value) }),
+        (FrameFacts.FocalLength, "mm", (f, value) => f with { FocalLength = Number(value) }),
+        (FrameFacts.PixelSize, "µm", (f, value) => f with { MicrometresPerPixel = Number(value) }),
+        (FrameFacts.Lens, "", (f, value) => f with { Lens = value }),
+        (FrameFacts.Framing, "", (f, value) => f with { Framing = value }),
+        (FrameFacts.SetUp, "", (f, value) => f with { SetUp = value }),
     ];
 
     public static ArchiveTable Of(LogRelease release)
@@ -64,7 +67,7 @@ internal static class MeasurementTable
         }
         else if (reading.Frames.TryGetValue(owner, out var frame) && Array.Find(OfFrame, candidate => candidate.Type == fact) is { Set: { } setFrame })
         {
-            reading.Frames[owner] = setFrame(frame, Number(row["measurementValue"]));
+            reading.Frames[owner] = setFrame(frame, row["measurementValue"]);
         }
         else
         {
@@ -96,6 +99,12 @@ internal static class MeasurementTable
         where value.Length > 0
         select (IReadOnlyList<string>)
             [subject.Record.PublishedId, $"{facts.PublishedId}{Mark}{kind.Type}", kind.Type, value, kind.Unit, "", "", remarks];
+
+    // A number is no name, though it parses as one.
+    private static PlaceSensitivity SensitivityOf(string text) =>
+        Enum.TryParse<PlaceSensitivity>(text, out var value) && Enum.IsDefined(value) && value.ToString() == text
+            ? value
+            : throw new FormatException($"'{text}' does not say how much coarser a place was made.");
 
     private static double Number(string text) => double.Parse(text, NumberStyles.Float, CultureInfo.InvariantCulture);
 }

@@ -24,7 +24,7 @@ internal static class MultimediaTable
     {
         SubjectId = subjectId,
         FileName = row["identifier"][(row["identifier"].LastIndexOf('/') + 1)..],
-        Taken = row.MaybeMoment("created"),
+        Taken = row.MaybeDate("created"),
         Caption = row["title"],
         Creator = row["creator"],
         Licence = row["license"],

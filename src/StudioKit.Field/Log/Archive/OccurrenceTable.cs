@@ -32,8 +32,8 @@ internal static class OccurrenceTable
         {
             Id = row["eventID"],
             Name = row["fieldNumber"],
-            Start = ArchiveRow.Moment(dates[0]),
-            End = dates.Length > 1 && dates[1] != ".." ? ArchiveRow.Moment(dates[1]) : null,
+            Start = ArchiveRow.Date(dates[0]),
+            End = dates.Length > 1 && dates[1] != ".." ? ArchiveRow.Date(dates[1]) : null,
             Locality = row["locality"],
             CountryCode = row["countryCode"],
             Habitat = row["habitat"],

@@ -8,4 +8,7 @@ internal static class FrameFacts
     public const string IsoSpeed = "ISO speed";
     public const string FocalLength = "focal length";
     public const string PixelSize = "pixel size at the subject";
+    public const string Lens = "lens";
+    public const string Framing = "framing";
+    public const string SetUp = "set-up";
 }

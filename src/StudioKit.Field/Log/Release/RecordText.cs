@@ -14,11 +14,13 @@ internal static class RecordText
 
     public static string Of(DateTimeOffset moment) => moment.ToString("yyyy-MM-ddTHH:mm:ss.FFFFFFFzzz", CultureInfo.InvariantCulture);
 
+    public static string Of(FieldDate? date) => date?.ToString() ?? "";
+
     public static string Of(DateTimeOffset? moment) => moment is { } known ? Of(known) : "";
 
     public static string Of(IReadOnlyList<string> names) => string.Join(ListSeparator, names);
 
-    // An interval of ISO 8601-1; one moment while the session goes on.
+    // An interval of ISO 8601-1; one moment or day while the session goes on.
     public static string EventDate(FieldSession session) =>
         session.End is { } end ? $"{Of(session.Start)}/{Of(end)}" : Of(session.Start);
 
@@ -29,5 +31,5 @@ internal static class RecordText
         return first == last ? first : $"{first}/{last}";
     }
 
-    private static string Day(DateTimeOffset moment) => moment.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+    private static string Day(FieldDate date) => date.Day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -77,6 +77,9 @@ internal static class RecordedFields
         new(FrameFacts.IsoSpeed, RecordText.Of(frame.Iso)),
         new(FrameFacts.FocalLength, RecordText.Of(frame.FocalLength)),
         new(FrameFacts.PixelSize, RecordText.Of(frame.MicrometresPerPixel)),
+        new(FrameFacts.Lens, frame.Lens, PlaceClue.Names),
+        new(FrameFacts.Framing, frame.Framing, PlaceClue.Words),
+        new(FrameFacts.SetUp, frame.SetUp, PlaceClue.Words),
     ];
 
     public static IReadOnlyList<RecordedField> Of(FieldMeasurement measurement, string sessionId) =>

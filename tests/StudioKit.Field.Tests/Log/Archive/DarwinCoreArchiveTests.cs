@@ -172,13 +172,13 @@ public sealed class DarwinCoreArchiveTests
 
     private static LogSnapshot Compose(int sessions, int subjects, string[] texts, double[] numbers, int[] minutes)
     {
-        var start = LogSamples.Session.Start;
+        var start = LogSamples.Session.Start.Moment!.Value;
         var kept = Enumerable.Range(0, sessions).Select(i => LogSamples.Session with
         {
             Id = $"session-{i}",
             Name = texts[i],
-            Start = start.AddMinutes(-minutes[i] - 600),
-            End = i % 2 == 0 ? null : start.AddMinutes(-minutes[i] - 500),
+            Start = i == 1 ? FieldDate.OfDay(LogSamples.Session.Start.Day) : start.AddMinutes(-minutes[i] - 600),
+            End = i % 2 == 0 ? null : i == 1 ? FieldDate.OfDay(LogSamples.Session.Start.Day) : start.AddMinutes(-minutes[i] - 500),
             Locality = texts[i + 4],
             Remarks = texts[i + 8],
             Latitude = i == 2 ? null : numbers[i],
@@ -203,6 +203,9 @@ public sealed class DarwinCoreArchiveTests
             ExposureTime = numbers[i + 12],
             Iso = i == 1 ? null : numbers[i + 18],
             Taken = i == 2 ? null : start.AddMinutes(minutes[i]),
+            Lens = i == 3 ? "" : "reed 50",
+            Framing = i == 3 ? "" : "reed 50 at 1:2",
+            SetUp = i == 3 ? "" : "white",
         });
         return new LogSnapshot(kept, portrayed, [.. frames], [.. portrayed.Select((subject, i) => LogSamples.Measurement with { Id = $"m{i}", SubjectId = subject.Id })]);
     }

@@ -113,7 +113,7 @@ public sealed class LogReleaseTests
     [Fact]
     public void An_exact_place_near_a_sensitive_one_is_pointed_out()
     {
-        var other = LogSamples.Session with { Id = "session-2", Start = LogSamples.Session.Start.AddDays(-7), End = null, Latitude = 52.6129 };
+        var other = LogSamples.Session with { Id = "session-2", Start = LogSamples.Session.Start.Moment!.Value.AddDays(-7), End = null, Latitude = 52.6129 };
         var log = Sensitive with { Sessions = [LogSamples.Session, other], Subjects = [Sensitive.Subjects[0], LogSamples.Subject with { Id = "subject-2", SessionId = "session-2" }] };
 
         LogRelease.Of(log).Notes.Should().Contain(new ReleaseNote(ReleaseNoteKind.NeighbourToldExactly, "session-1", "session-2", 1));

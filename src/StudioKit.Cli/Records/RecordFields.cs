@@ -1,0 +1,75 @@
+using System.CommandLine;
+using StudioKit.Field.Log;
+using StudioKit.Kits.Quantities;
+
+namespace StudioKit.Cli.Records;
+
+/// <summary>Options that set the fields of a record: a field whose option is left out stays what it was.</summary>
+internal sealed class RecordFields<T>(CommandHost host)
+    where T : class
+{
+    private readonly List<(Option Option, Func<ParseResult, T, T> Set)> _fields = [];
+    private readonly Dictionary<string, Func<T, T>> _clears = new(StringComparer.Ordinal);
+
+    /// <summary>Names of the fields that can be emptied.</summary>
+    public IEnumerable<string> Clearable => _clears.Keys;
+
+    /// <summary>A field of words.</summary>
+    public RecordFields<T> Words(string name, string description, Func<T, string, T> set) =>
+        Add(new Option<string?>(name) { Description = description, HelpName = "text" }, (record, value) => value is null ? record : set(record, value), record => set(record, ""));
+
+    /// <summary>A field of several names; those given take the place of all that were there.</summary>
+    public RecordFields<T> Names(string name, string description, Func<T, IReadOnlyList<string>, T> set) =>
+        Add(new Option<string[]?>(name) { Description = description, HelpName = "name" }, (record, value) => value is null or [] ? record : set(record, value), record => set(record, []));
+
+    /// <summary>A field with a number.</summary>
+    public RecordFields<T> Number(string name, string description, Func<T, double?, T> set) =>
+        Add(new Option<double?>(name) { Description = description, HelpName = "number" }, (record, value) => value is null ? record : set(record, value), record => set(record, null));
+
+    /// <summary>A field with a count.</summary>
+    public RecordFields<T> Count(string name, string description, Func<T, int?, T> set) =>
+        Add(new Option<int?>(name) { Description = description, HelpName = "count" }, (record, value) => value is null ? record : set(record, value), record => set(record, null));
+
+    /// <summary>A field with a date.</summary>
+    public RecordFields<T> Date(string name, string description, Func<T, FieldDate, T> set, Func<T, T>? clear) =>
+        Add(DateOption.Create(name, description, host), (record, value) => value is { } date ? set(record, date) : record, clear);
+
+    /// <summary>A field with a moment.</summary>
+    public RecordFields<T> Moment(string name, string description, Func<T, DateTimeOffset, T> set, Func<T, T> clear) =>
+        Add(DateOption.Create(name, description, host, needsHour: true), (record, value) => value?.Moment is { } moment ? set(record, moment) : record, clear);
+
+    /// <summary>A field with one of some words.</summary>
+    public RecordFields<T> Choice<TChoice>(string name, string description, Func<T, TChoice, T> set)
+        where TChoice : struct, Enum =>
+        Add(new Option<TChoice?>(name) { Description = description, HelpName = "word" }, (record, value) => value is { } word ? set(record, word) : record, record => set(record, default));
+
+    /// <summary>A field with a quantity.</summary>
+    public RecordFields<T> Quantity<TQuantity>(string name, string description, TryRead<TQuantity> read, Func<T, TQuantity?, T> set)
+        where TQuantity : struct
+    {
+        var option = QuantityOption.Optional(name, description, read, default);
+        _fields.Add((option, (parsed, record) => parsed.GetResult(option) is { Implicit: false } ? set(record, parsed.GetValue(option)) : record));
+        _clears[name[2..]] = record => set(record, null);
+        return this;
+    }
+
+    /// <summary>Puts the options into a command.</summary>
+    public void AddTo(Command command) => _fields.ForEach(field => command.Options.Add(field.Option));
+
+    /// <summary>A record with the fields that were given.</summary>
+    public T Apply(ParseResult parsed, T record) => _fields.Aggregate(record, (changed, field) => field.Set(parsed, changed));
+
+    /// <summary>A record with some fields emptied.</summary>
+    public T Clear(T record, IEnumerable<string> names) => names.Aggregate(record, (changed, name) => _clears[name](changed));
+
+    private RecordFields<T> Add<TValue>(Option<TValue> option, Func<T, TValue?, T> set, Func<T, T>? clear)
+    {
+        _fields.Add((option, (parsed, record) => set(record, parsed.GetValue(option))));
+        if (clear is not null)
+        {
+            _clears[option.Name[2..]] = clear;
+        }
+
+        return this;
+    }
+}

@@ -1,0 +1,92 @@
+namespace StudioKit.Field.Log;
+
+/// <summary>Finds records of a log by what people call them: a short identifier, <c>last</c>, a name where only one record has it, or the full identifier.</summary>
+public sealed class LogIndex
+{
+    /// <summary>What stands for the record that was put in last.</summary>
+    public const string Last = "last";
+
+    private readonly LogSnapshot _log;
+    private readonly IReadOnlyList<LogEntry> _entries;
+    private readonly Dictionary<string, LogEntry> _byId;
+
+    /// <summary>An index of a log.</summary>
+    /// <param name="log">The log.</param>
+    /// <param name="labels">Its short identifiers, in the order in which they were given.</param>
+    public LogIndex(LogSnapshot log, IReadOnlyList<ShortLabel> labels)
+    {
+        ArgumentNullException.ThrowIfNull(log);
+        ArgumentNullException.ThrowIfNull(labels);
+        _log = log;
+        _entries = LogEntries.Of(log, labels);
+        _byId = _entries.ToDictionary(entry => entry.Id, StringComparer.Ordinal);
+    }
+
+    /// <summary>Every record, in the order in which they were put in.</summary>
+    public IReadOnlyList<LogEntry> Entries => _entries;
+
+    /// <summary>The entry of a record by its full identifier; none where the log has no such record.</summary>
+    /// <param name="id">Full identifier.</param>
+    public LogEntry? Entry(string id) => _byId.GetValueOrDefault(id);
+
+    /// <summary>The short identifier of a record; empty where the log has no such record.</summary>
+    /// <param name="id">Full identifier.</param>
+    public string ShortId(string id) => Entry(id)?.ShortId ?? "";
+
+    /// <summary>Finds a session.</summary>
+    /// <param name="reference">What it is called.</param>
+    public FieldResult<FieldSession> Session(string reference) => Of(reference, LogRecordKind.Session, id => _log.Sessions.First(session => session.Id == id));
+
+    /// <summary>Finds a subject.</summary>
+    /// <param name="reference">What it is called.</param>
+    public FieldResult<FieldSubject> Subject(string reference) => Of(reference, LogRecordKind.Subject, id => _log.Subjects.First(subject => subject.Id == id));
+
+    /// <summary>Finds a frame.</summary>
+    /// <param name="reference">What it is called.</param>
+    public FieldResult<FieldFrame> Frame(string reference) => Of(reference, LogRecordKind.Frame, id => _log.Frames.First(frame => frame.Id == id));
+
+    /// <summary>Finds a measurement.</summary>
+    /// <param name="reference">What it is called.</param>
+    public FieldResult<FieldMeasurement> Measurement(string reference) =>
+        Of(reference, LogRecordKind.Measurement, id => _log.Measurements.First(measurement => measurement.Id == id));
+
+    /// <summary>Finds a record.</summary>
+    /// <param name="reference">What it is called.</param>
+    /// <param name="kind">Kind of record; none where any will do.</param>
+    /// <returns>The record, or why it is not known which one is meant.</returns>
+    public FieldResult<LogEntry> Find(string reference, LogRecordKind? kind = null)
+    {
+        ArgumentNullException.ThrowIfNull(reference);
+        var (what, candidates) = (KindName(kind), _entries.Where(entry => kind is null || entry.Kind == kind).ToList());
+        if (reference == Last)
+        {
+            return candidates.Count > 0 ? candidates[^1] : new FieldDiagnostic("FLD471", Last, $"The log has no {what} yet.");
+        }
+
+        var found = candidates.Where(entry => entry.Id == reference || string.Equals(entry.ShortId, reference, StringComparison.OrdinalIgnoreCase)).ToList();
+        found = found.Count > 0 ? found : [.. candidates.Where(entry => entry.IsNamed(reference))];
+        return found.Count switch
+        {
+            1 => found[0],
+            0 => Missing(reference, what),
+            _ => new FieldDiagnostic("FLD472", reference, $"This is the name of {found.Count} records; name one by its short identifier:", string.Join(", ", found.Select(entry => $"{KindName(entry.Kind)} {entry}"))),
+        };
+    }
+
+    internal static string KindName(LogRecordKind? kind) => kind?.ToString().ToLowerInvariant() ?? "record";
+
+    private FieldResult<T> Of<T>(string reference, LogRecordKind kind, Func<string, T> get)
+        where T : class
+    {
+        var found = Find(reference, kind);
+        return found.IsSound ? get(found.Value.Id) : FieldResult<T>.Refused(found.Diagnostics);
+    }
+
+    private FieldDiagnostic Missing(string reference, string what)
+    {
+        var other = _entries.FirstOrDefault(entry => entry.Id == reference || string.Equals(entry.ShortId, reference, StringComparison.OrdinalIgnoreCase) || entry.IsNamed(reference));
+        return other is not null
+            ? new FieldDiagnostic("FLD473", reference, $"This is a {KindName(other.Kind)}, not a {what}: {other}.")
+            : new FieldDiagnostic("FLD471", reference, $"The log has no {what} of this name.", "'studiokit log list' shows the short identifiers and names.");
+    }
+}

@@ -1,0 +1,62 @@
+using Microsoft.Data.Sqlite;
+using StudioKit.Field;
+
+namespace StudioKit.FieldFiles.Log;
+
+/// <summary>A copy of a log in the folder for temporary files, with the journal that belongs to it, for as long as it is read.</summary>
+internal sealed class LogCopy : IDisposable
+{
+    private const string Journal = "-wal";
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("studiokit-log-");
+
+    private string Copied => Path.Combine(_folder.FullName, "copy.log");
+
+    /// <summary>Copies a log.</summary>
+    /// <param name="path">File.</param>
+    /// <returns>The copy, or why the log cannot be read.</returns>
+    public static FieldResult<LogCopy> Of(string path)
+    {
+        LogCopy? copy = null;
+        try
+        {
+            copy = new LogCopy();
+            Copy(path, copy.Copied);
+            if (File.Exists(path + Journal))
+            {
+                Copy(path + Journal, copy.Copied + Journal);
+            }
+
+            return copy;
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            copy?.Dispose();
+            return new FieldDiagnostic("FLD452", path, "The log cannot be read: " + error.Message);
+        }
+    }
+
+    /// <summary>Opens the copy; faults are told of the original.</summary>
+    public FieldResult<SqliteConnection> Open(string path)
+    {
+        try
+        {
+            var opened = LogFile.OpenToRead(Copied);
+            return opened.IsSound ? opened : FieldResult<SqliteConnection>.Refused([.. opened.Diagnostics.Select(fault => fault with { Subject = path, Hint = fault.Hint.Replace(Copied, path, StringComparison.Ordinal) })]);
+        }
+        catch (SqliteException error)
+        {
+            return LogFaults.Unread(error, path);
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => _folder.Delete(recursive: true);
+
+    // Without the original's rights, which may forbid to write.
+    private static void Copy(string from, string to)
+    {
+        using var source = File.OpenRead(from);
+        using var target = new FileStream(to, FileMode.CreateNew, FileAccess.Write, FileShare.None);
+        source.CopyTo(target);
+    }
+}

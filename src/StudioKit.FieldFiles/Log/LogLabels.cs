@@ -1,0 +1,44 @@
+using Microsoft.Data.Sqlite;
+using StudioKit.Field.Log;
+
+namespace StudioKit.FieldFiles.Log;
+
+/// <summary>The short identifiers that a log has given. None is ever taken back: a record that comes back from an undo has its own again.</summary>
+internal static class LogLabels
+{
+    public static List<ShortLabel> Read(SqliteConnection connection)
+    {
+        using var command = connection.CreateCommand();
+        command.CommandText = "SELECT short_id, kind, record FROM label ORDER BY place";
+        using var reader = command.ExecuteReader();
+        var labels = new List<ShortLabel>();
+        while (reader.Read())
+        {
+            if (Enum.TryParse<LogRecordKind>(reader.GetString(1), out var kind) && Enum.IsDefined(kind))
+            {
+                labels.Add(new ShortLabel(reader.GetString(0), kind, reader.GetString(2)));
+            }
+        }
+
+        return labels;
+    }
+
+    /// <summary>The short identifier of a record, given now where it has none.</summary>
+    public static string Of(SqliteConnection connection, LogRecordKind kind, string record)
+    {
+        if (LogSql.Texts(connection, "SELECT short_id FROM label WHERE record = $a AND kind = $b ORDER BY place DESC LIMIT 1", record, kind.ToString()) is [var known])
+        {
+            return known;
+        }
+
+        var given = ShortId.Of(record, candidate => LogSql.Texts(connection, "SELECT short_id FROM label WHERE short_id = $a", candidate).Count > 0);
+        LogSql.Run(
+            connection, "INSERT INTO label (short_id, kind, record, place) VALUES ($a, $b, $c, (SELECT coalesce(max(place), 0) + 1 FROM label))",
+            given, kind.ToString(), record);
+        return given;
+    }
+
+    /// <summary>Lets a short identifier follow its record to another full one.</summary>
+    public static void Move(SqliteConnection connection, string shortId, string record) =>
+        LogSql.Run(connection, "UPDATE label SET record = $a WHERE short_id = $b", record, shortId);
+}

@@ -1,0 +1,73 @@
+using Microsoft.Data.Sqlite;
+using StudioKit.Field.Log;
+
+namespace StudioKit.FieldFiles.Log;
+
+/// <summary>The rows of one table of a log, whatever they stand for.</summary>
+internal class StoredRows(LogRecordKind kind, IReadOnlyList<string> columns)
+{
+    public const string SealColumn = "seal";
+
+    public LogRecordKind Kind { get; } = kind;
+
+    public string Name { get; } = kind.ToString().ToLowerInvariant();
+
+    public IReadOnlyList<string> Columns { get; } = columns;
+
+    /// <summary>Every row in order, with the seal that it was written under; none in a log of an earlier version.</summary>
+    public List<(long RowId, LogBody Body, string? Seal)> Rows(SqliteConnection connection) => Select(connection, "ORDER BY rowid", null);
+
+    /// <summary>The row of a record; none where there is none.</summary>
+    public (long RowId, LogBody Body)? Find(SqliteConnection connection, string id) =>
+        Select(connection, "WHERE id = $id", id) is [var row, ..] ? (row.RowId, row.Body) : null;
+
+    /// <summary>Puts a row in, or in the place of the one with its identifier.</summary>
+    /// <param name="connection">Connection to the log.</param>
+    /// <param name="body">The row.</param>
+    /// <param name="rowId">Where it stood before it was taken out; none for a new one.</param>
+    /// <returns>Where it stands.</returns>
+    public long Put(SqliteConnection connection, LogBody body, long? rowId)
+    {
+        // Columns that a later version added keep their defaults where the row is older.
+        string[] held = [.. body.Values.Select(value => value.Key), SealColumn];
+        using var command = connection.CreateCommand();
+        command.CommandText =
+            $"INSERT INTO {Name} (rowid, {string.Join(", ", held)}) VALUES ($rowid, {string.Join(", ", held.Select(column => "$" + column))}) " +
+            $"ON CONFLICT (id) DO UPDATE SET {string.Join(", ", held.Select(column => $"{column} = excluded.{column}"))} RETURNING rowid";
+        command.Parameters.AddWithValue("$rowid", rowId ?? (object)DBNull.Value);
+        command.Parameters.AddWithValue("$" + SealColumn, body.Seal);
+        foreach (var (column, value) in body.Values)
+        {
+            command.Parameters.AddWithValue("$" + column, value ?? DBNull.Value);
+        }
+
+        return (long)command.ExecuteScalar()!;
+    }
+
+    public void Remove(SqliteConnection connection, string id)
+    {
+        using var command = connection.CreateCommand();
+        command.CommandText = $"DELETE FROM {Name} WHERE id = $id";
+        command.Parameters.AddWithValue("$id", id);
+        command.ExecuteNonQuery();
+    }
+
+    private List<(long RowId, LogBody Body, string? Seal)> Select(SqliteConnection connection, string which, string? id)
+    {
+        using var command = connection.CreateCommand();
+        command.CommandText = $"SELECT rowid AS row_number, * FROM {Name} {which}";
+        command.Parameters.AddWithValue("$id", id ?? "");
+        using var reader = command.ExecuteReader();
+        var places = Enumerable.Range(1, reader.FieldCount - 1).ToDictionary(reader.GetName, place => place, StringComparer.Ordinal);
+        var rows = new List<(long, LogBody, string?)>();
+        while (reader.Read())
+        {
+            var body = new LogBody([.. Columns.Where(places.ContainsKey).Select(column => KeyValuePair.Create(column, Value(reader, places[column])))]);
+            rows.Add((reader.GetInt64(0), body, places.TryGetValue(SealColumn, out var seal) ? Value(reader, seal) as string : null));
+        }
+
+        return rows;
+    }
+
+    private static object? Value(SqliteDataReader reader, int place) => reader.IsDBNull(place) ? null : reader.GetValue(place);
+}
