@@ -1,4 +1,5 @@
 using StudioKit.Physics.Packing;
+using StudioKit.Physics.Structure;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Studio;
@@ -86,6 +87,9 @@ public sealed record FramePlan
 
     /// <summary>Mass of all that stands, without ballast: pipe, fittings, panel, skirts and the flashes on their cradles.</summary>
     public Mass StandingMass { get; init; }
+
+    /// <summary>How panel and frame bear what is asked of them on the site.</summary>
+    internal IReadOnlyList<StructuralCheck> StructuralChecks { get; init; } = [];
 
     /// <summary>The wind that it is to stand in; none in a plan written by hand.</summary>
     public SiteWind? Wind { get; init; }

@@ -90,25 +90,28 @@ public sealed class LightMap
     {
         var x = Guard.Between(across.Meters, -_surface.Width / 2, _surface.Width / 2, nameof(across));
         var s = Guard.Between(alongSheet.Meters, 0, _surface.Depth, nameof(alongSheet));
-        return Sum(UnitLuminanceTimes(x, s, towards));
+        Span<double> luminances = stackalloc double[_flashes.Length];
+        UnitLuminanceTimes(x, s, towards, luminances);
+        return Sum(luminances);
     }
 
     /// <summary>What each flash gives to it at an axial intensity·time of 1 cd·s: luminance times time [cd·s/m²].</summary>
-    internal double[] UnitLuminanceTimes(double x, double s, Direction towards)
+    /// <param name="x">Place to the right of the panel's middle [m].</param>
+    /// <param name="s">Place along the sheet from its front edge [m].</param>
+    /// <param name="towards">Direction from there to the camera.</param>
+    /// <param name="into">One place for each flash.</param>
+    internal void UnitLuminanceTimes(double x, double s, Direction towards, Span<double> into)
     {
         var (cell, place, normal) = (Cell(x, s), _surface.At(x, s), _surface.NormalAt(s));
-        var luminances = new double[_flashes.Length];
-        for (var i = 0; i < luminances.Length; i++)
+        for (var i = 0; i < into.Length; i++)
         {
-            luminances[i] = _exit.Even(cell.Of(_flashes[i].Interreflected))
+            into[i] = _exit.Even(cell.Of(_flashes[i].Interreflected))
                 + _exit.Straight(cell.Of(_flashes[i].Direct), Emitters[i].Centre, place, normal, towards);
         }
-
-        return luminances;
     }
 
     /// <summary>What all flashes give together at their intensities [cd·s/m²].</summary>
-    internal double Sum(double[] unitLuminanceTimes)
+    internal double Sum(ReadOnlySpan<double> unitLuminanceTimes)
     {
         var sum = 0.0;
         for (var i = 0; i < unitLuminanceTimes.Length; i++)

@@ -38,15 +38,17 @@ internal sealed class BagSearch
 
     public BagSearch Run()
     {
-        Place(0);
+        Place(0, _model.Use(_grams, _liters));
         return this;
     }
 
     private bool Settled(double bound) => bound > BestUse - _slack;
 
-    private void Place(int depth)
+    /// <param name="depth">How many things have their bag.</param>
+    /// <param name="use">Use of the most used limit by them.</param>
+    private void Place(int depth, double use)
     {
-        if (_nodesLeft <= 0 || Settled(Math.Max(_model.Lightest, _model.Use(_grams, _liters))))
+        if (_nodesLeft <= 0 || Settled(Math.Max(_model.Lightest, use)))
         {
             return;
         }
@@ -54,18 +56,19 @@ internal sealed class BagSearch
         _nodesLeft--;
         if (depth == _order.Length)
         {
-            BestUse = _model.Use(_grams, _liters);
+            BestUse = use;
             Best = [.. _bagOf];
             return;
         }
 
         var choices = _choices.AsSpan(depth * _grams.Length, _grams.Length);
         var count = Choose(_order[depth], choices);
-        for (var i = 0; i < count; i++)
+        for (var i = 0; i < count && !Settled(choices[i].Use); i++)
         {
-            Move(_order[depth], choices[i].Bag, 1);
-            Place(depth + 1);
-            Move(_order[depth], choices[i].Bag, -1);
+            var (bag, used) = choices[i];
+            var (grams, liters) = Put(_order[depth], bag);
+            Place(depth + 1, used);
+            TakeOut(_order[depth], bag, grams, liters);
         }
     }
 
@@ -77,9 +80,9 @@ internal sealed class BagSearch
         {
             if (IsNew(bag, choices[..count]))
             {
-                Move(item, bag, 1);
+                var (grams, liters) = Put(item, bag);
                 Insert((bag, _model.Use(_grams, _liters)), choices, count++);
-                Move(item, bag, -1);
+                TakeOut(item, bag, grams, liters);
             }
         }
 
@@ -113,10 +116,19 @@ internal sealed class BagSearch
     private bool SameSoFar(int one, int other) =>
         _model.Alike(one, other) && _grams[one].Equals(_grams[other]) && _liters[one].Equals(_liters[other]);
 
-    private void Move(int item, int bag, int sign)
+    // What the bag held before is put back as it was: adding and subtracting would not come out even.
+    private (double Grams, double Liters) Put(int item, int bag)
     {
-        _grams[bag] += sign * _model.Grams[item];
-        _liters[bag] += sign * (_model.Outside(item, bag) ? 0 : _model.Liters[item]);
-        _bagOf[item] = sign > 0 ? bag : -1;
+        var before = (_grams[bag], _liters[bag]);
+        _grams[bag] += _model.Grams[item];
+        _liters[bag] += _model.Outside(item, bag) ? 0 : _model.Liters[item];
+        _bagOf[item] = bag;
+        return before;
+    }
+
+    private void TakeOut(int item, int bag, double grams, double liters)
+    {
+        (_grams[bag], _liters[bag]) = (grams, liters);
+        _bagOf[item] = -1;
     }
 }

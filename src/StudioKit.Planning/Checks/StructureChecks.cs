@@ -1,5 +1,4 @@
 using StudioKit.Physics.Structure;
-using StudioKit.Planning.Studio.Frames;
 
 namespace StudioKit.Planning.Checks;
 
@@ -9,7 +8,7 @@ internal static class StructureChecks
     /// <summary>Every structural check of a plan with a frame.</summary>
     public static IEnumerable<PlanCheck> Of(Plan plan, FramePlan frame)
     {
-        var checks = StudioChecks.All(FrameLoads.CaseOf(plan.Kit, plan.Panel, frame.Geometry, frame.StandingMass));
+        var checks = frame.StructuralChecks;
         var retrial = new StructuralRetrial(plan.Kit, plan.PlannedFramings, checks, frame.Geometry.Problems.Count);
         return checks.Select(check => new PlanCheck
         {

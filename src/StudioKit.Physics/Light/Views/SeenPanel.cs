@@ -22,7 +22,7 @@ public sealed class SeenPanel
     public IReadOnlyList<PanelPlace> Outline => _sighted.Outline;
 
     /// <summary>Share of the frame that the panel fills [1]; 0 to 1.</summary>
-    public double PanelFraction => (double)_sighted.Points.Count / SightedPanel.PointsOfFrame;
+    public double PanelFraction => (double)_sighted.Points.Length / SightedPanel.PointsOfFrame;
 
     internal IReadOnlyList<SeenPoint> Points => _sighted.Points;
 
@@ -58,9 +58,19 @@ public sealed class SeenPanel
         return new WhiteMarginMap(this, camera);
     }
 
-    internal double LuminanceTime(SeenPoint point) => Map.Sum(point.UnitLuminanceTimes);
+    /// <summary>Luminance times time of one of <see cref="Points"/> [cd·s/m²].</summary>
+    internal double LuminanceTimeAt(int index) => Map.Sum(_sighted.OfPoint(index));
 
-    internal double LuminanceTime(PanelPlace place) => Map.Sum(_sighted.At(place));
+    internal double LuminanceTime(PanelPlace place)
+    {
+        Span<double> luminances = stackalloc double[_sighted.Flashes];
+        _sighted.At(place, luminances);
+        return Map.Sum(luminances);
+    }
 
-    internal IEnumerable<double> LuminanceTimes(int columns, int rows) => _sighted.Over(columns, rows).Select(Map.Sum);
+    internal IEnumerable<double> LuminanceTimes(int columns, int rows)
+    {
+        var (lattice, flashes) = (_sighted.Over(columns, rows), _sighted.Flashes);
+        return Enumerable.Range(0, columns * rows).Select(i => Map.Sum(lattice.AsSpan(i * flashes, flashes)));
+    }
 }

@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace StudioKit.Physics.Light.Views;
 
 /// <summary>One view of a panel over flashes of unit intensity: all that neither their power nor the camera's settings change.</summary>
@@ -11,37 +9,54 @@ internal sealed class SightedPanel
 
     private readonly LightMap _map;
     private readonly ViewRays _rays;
-    private readonly Dictionary<(int Columns, int Rows), double[][]> _lattices = [];
+    private readonly Dictionary<(int Columns, int Rows), double[]> _lattices = [];
+    private readonly double[] _luminances;
     private IReadOnlyList<PanelPlace>? _outline;
 
     public SightedPanel(LightMap map, CameraView view)
     {
         (_map, View, _rays) = (map, view, new ViewRays(view, map.Panel.Height.Meters));
         Points = LookedAt();
+        _luminances = new double[Points.Length * Flashes];
+        for (var i = 0; i < Points.Length; i++)
+        {
+            map.UnitLuminanceTimes(Points[i].X, Points[i].S, -_rays.Through(Points[i].FrameRight, Points[i].FrameUp), _luminances.AsSpan(i * Flashes, Flashes));
+        }
     }
 
     public static int PointsOfFrame => Across * Upright;
 
     public CameraView View { get; }
 
-    public IReadOnlyList<SeenPoint> Points { get; }
+    public SeenPoint[] Points { get; }
+
+    public int Flashes => _map.Emitters.Count;
 
     public IReadOnlyList<PanelPlace> Outline => _outline ??= VisiblePatch.Of(_map.Panel, View).Outline;
 
     public bool IsOf(LightMap map) => _map.DiffersOnlyInIntensity(map);
 
-    public double[] At(PanelPlace place)
+    /// <summary>Luminance times time towards the camera of one of the points, for each flash at an axial intensity·time of 1 cd·s [cd·s/m²].</summary>
+    public ReadOnlySpan<double> OfPoint(int index) => _luminances.AsSpan(index * Flashes, Flashes);
+
+    /// <summary>The same of any place.</summary>
+    public void At(PanelPlace place, Span<double> into)
     {
         var (x, s) = (place.Across.Meters, place.AlongSheet.Meters);
-        return _map.UnitLuminanceTimes(x, s, Direction.From(new PanelSurface(_map.Panel).At(x, s), _rays.Pupil));
+        _map.UnitLuminanceTimes(x, s, Direction.From(new PanelSurface(_map.Panel).At(x, s), _rays.Pupil), into);
     }
 
-    /// <summary>Every node of a lattice over the whole sheet, row by row from its front left corner.</summary>
-    public double[][] Over(int columns, int rows)
+    /// <summary>The same of every node of a lattice over the whole sheet, row by row from its front left corner, node by node.</summary>
+    public double[] Over(int columns, int rows)
     {
         if (!_lattices.TryGetValue((columns, rows), out var lattice))
         {
-            lattice = [.. Enumerable.Range(0, columns * rows).Select(i => At(Node(i % columns, i / columns, columns, rows)))];
+            lattice = new double[columns * rows * Flashes];
+            for (var i = 0; i < columns * rows; i++)
+            {
+                At(Node(i % columns, i / columns, columns, rows), lattice.AsSpan(i * Flashes, Flashes));
+            }
+
             _lattices.Add((columns, rows), lattice);
         }
 
@@ -54,7 +69,7 @@ internal sealed class SightedPanel
     private SeenPoint[] LookedAt()
     {
         var surface = new PanelSurface(_map.Panel);
-        List<SeenPoint> points = [];
+        var (points, count) = (new SeenPoint[PointsOfFrame], 0);
         for (var i = 0; i < PointsOfFrame; i++)
         {
             var (row, column) = Math.DivRem(i, Across);
@@ -62,11 +77,10 @@ internal sealed class SightedPanel
             var ray = _rays.Through(right, up);
             if (surface.TryMeet(_rays.Pupil, ray, out var met))
             {
-                var place = new PanelPlace(Length.FromMeters(met.X), Length.FromMeters(met.S));
-                points.Add(new SeenPoint(place, right, up, _map.UnitLuminanceTimes(met.X, met.S, -ray)));
+                points[count++] = new SeenPoint(met.X, met.S, right, up);
             }
         }
 
-        return [.. points];
+        return points[..count];
     }
 }

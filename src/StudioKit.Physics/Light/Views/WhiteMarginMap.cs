@@ -11,15 +11,19 @@ public sealed class WhiteMarginMap
     // What is darker than this counts as black: a logarithm of nothing helps nobody.
     private const double Black = -30;
 
+    // Points as dark as each other by symmetry differ in the last digits; the first of them counts.
+    private const double Equal = 1e-12;
+
     private readonly double _perLuminanceTime;
+    private IReadOnlyList<MarginPoint>? _points;
 
     internal WhiteMarginMap(SeenPanel seen, CameraCase camera)
     {
         Seen = seen;
         _perLuminanceTime = PerLuminanceTime(camera);
-        Points = [.. seen.Points.Select(point => new MarginPoint(point.Place, point.FrameRight, point.FrameUp, MarginAt(seen.LuminanceTime(point))))];
-        Darkest = Points.MinBy(point => point.Margin.Value);
-        Brightest = Points.MaxBy(point => point.Margin.Value);
+        var (darkest, brightest) = Extremes(seen);
+        Darkest = darkest < 0 ? null : Margin(darkest);
+        Brightest = brightest < 0 ? null : Margin(brightest);
     }
 
     /// <summary>What the framing sees, whatever the camera is set to.</summary>
@@ -29,7 +33,8 @@ public sealed class WhiteMarginMap
     public CameraView View => Seen.View;
 
     /// <summary>Points of the frame that fall on the panel, row by row from the frame's lower left.</summary>
-    public IReadOnlyList<MarginPoint> Points { get; }
+    /// <remarks>Made when somebody asks: most who look want the extremes alone.</remarks>
+    public IReadOnlyList<MarginPoint> Points => _points ??= [.. Enumerable.Range(0, Seen.Points.Count).Select(Margin)];
 
     /// <summary>The visible point with the least margin; none where the frame does not see the panel.</summary>
     public MarginPoint? Darkest { get; }
@@ -41,7 +46,13 @@ public sealed class WhiteMarginMap
     public double PanelFraction => Seen.PanelFraction;
 
     /// <summary>Share of the frame that clips to white [1]; 0 to 1.</summary>
-    public double ClippedFraction => (double)Points.Count(point => point.Margin.Value >= 0) / SightedPanel.PointsOfFrame;
+    public double ClippedFraction => ClippedFractionWith(default);
+
+    /// <summary>Share of the frame that clips to white with more or less light [1]; 0 to 1.</summary>
+    /// <param name="gain">How much more light.</param>
+    [Source("Derived", "light grows in step with power, so a power shifts every margin alike")]
+    public double ClippedFractionWith(Stops gain) =>
+        (double)Enumerable.Range(0, Seen.Points.Count).Count(point => MarginAt(Seen.LuminanceTimeAt(point)).Value + gain.Value >= 0) / SightedPanel.PointsOfFrame;
 
     /// <summary>Works out the margin over a frame.</summary>
     /// <param name="map">Light on the panel.</param>
@@ -75,6 +86,28 @@ public sealed class WhiteMarginMap
         Math.Pow(2, CameraTerms.AgainstSaturation(camera) - camera.ClipPoint.Value);
 
     internal static double MarginOf(double ratio) => ratio > 0 ? Math.Max(Black, Math.Log2(ratio)) : Black;
+
+    // The margin grows with luminance, so the extremes need no logarithms; of points as dark as black, or equally bright, the first.
+    private (int Darkest, int Brightest) Extremes(SeenPanel seen)
+    {
+        var black = Math.Pow(2, Black) / _perLuminanceTime;
+        var (darkest, brightest) = (-1, -1);
+        var (least, most) = (double.PositiveInfinity, 0.0);
+        for (var point = 0; point < seen.Points.Count; point++)
+        {
+            var luminance = Math.Max(black, seen.LuminanceTimeAt(point));
+            (darkest, least) = luminance < least * (1 - Equal) ? (point, luminance) : (darkest, least);
+            (brightest, most) = luminance > most * (1 + Equal) ? (point, luminance) : (brightest, most);
+        }
+
+        return (darkest, brightest);
+    }
+
+    private MarginPoint Margin(int point)
+    {
+        var at = Seen.Points[point];
+        return new MarginPoint(at.Place, at.FrameRight, at.FrameUp, MarginAt(Seen.LuminanceTimeAt(point)));
+    }
 
     private Stops MarginAt(double luminanceTime) => new(MarginOf(luminanceTime * _perLuminanceTime));
 }

@@ -28,6 +28,7 @@ internal static class FramePlanner
         var fittings = FittingsOf(kit, frame);
         var mass = FrameLoads.FrameMass(kit, frame);
         var lowerFlashes = LowerFlashes.Placed(kit, panel, design, frame);
+        var standing = FrameLoads.StandingMass(kit, panel, frame, parts);
         return new FramePlan
         {
             Geometry = frame,
@@ -53,7 +54,8 @@ internal static class FramePlanner
             Currency = kit.Stock.Currency,
             Assembly = AssemblyOrder.Build(kit, frame, softboxes, lowerFlashes),
             PackingDown = AssemblyOrder.TakeApart(kit, frame, pieces),
-            StandingMass = FrameLoads.StandingMass(kit, panel, frame, parts),
+            StandingMass = standing,
+            StructuralChecks = StudioChecks.All(FrameLoads.CaseOf(kit, panel, frame, standing)),
             Wind = FrameLoads.WindOf(kit),
             Ballast = kit.Frame.Ballast,
             Pegs = kit.Frame.Pegs.Count,

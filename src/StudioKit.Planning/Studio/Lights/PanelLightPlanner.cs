@@ -81,7 +81,6 @@ internal sealed class PanelLightPlanner(KitSpec kit, PanelPlan panel, StudioLigh
     private static ViewLightPlan View(PanelSight sight, WhiteMarginMap margins, Stops gain, SectionPlanner section)
     {
         var patch = margins.Seen.Outline;
-        var points = margins.Points.Select(point => At(point, gain)).OfType<MarginPoint>().ToList();
         return new ViewLightPlan
         {
             Pitch = sight.Pitch,
@@ -90,7 +89,7 @@ internal sealed class PanelLightPlanner(KitSpec kit, PanelPlan panel, StudioLigh
             PanelFraction = margins.PanelFraction,
             Darkest = At(margins.Darkest, gain),
             Brightest = At(margins.Brightest, gain),
-            ClippedFraction = points.Count == 0 ? 0 : margins.PanelFraction * points.Count(point => point.Margin.Value >= 0) / points.Count,
+            ClippedFraction = margins.ClippedFractionWith(gain),
             Sight = section.Sight(margins.View, patch),
         };
     }

@@ -25,13 +25,17 @@ internal static class PanelScene
     // A body thinner than this casts no shadow worth working out.
     private static readonly Length ThinnestBody = Length.FromMillimeters(5);
 
-    /// <summary>The scene of a white-background set-up, flashes at full power.</summary>
-    public static LightScene Of(KitSpec kit, PanelPlan panel, FrameResult? frame, SetUpSpec setUp) => new()
+    /// <summary>The scene of every white-background set-up, before a flash is put there.</summary>
+    public static LightScene Unlit(KitSpec kit, PanelPlan panel, FrameResult? frame) => new()
     {
         Panel = Sheet(kit, panel, frame),
         Surround = Surround(kit, kit.Panel.Skirts) with { Frame = frame is null ? [] : Pipes(kit, panel, frame) },
-        Emitters = [.. Below(setUp).Select(light => WithBody(EmitterOf(kit, panel, HeightOf(kit, frame), light)))],
+        Emitters = [],
     };
+
+    /// <summary>The flashes of a white-background set-up at full power.</summary>
+    public static ValueList<Emitter> Flashes(KitSpec kit, PanelPlan panel, FrameResult? frame, SetUpSpec setUp) =>
+        [.. Below(setUp).Select(light => WithBody(EmitterOf(kit, panel, HeightOf(kit, frame), light)))];
 
     /// <summary>The flashes below.</summary>
     public static IEnumerable<LightSpec> Below(SetUpSpec setUp) => setUp.Lights.Where(light => light.Role == LightRole.Below);

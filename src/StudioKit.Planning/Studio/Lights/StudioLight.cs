@@ -20,11 +20,16 @@ public sealed class StudioLight
     private readonly PanelPlan _panel;
     private readonly FrameResult? _frame;
     private readonly LightStore _store;
+    private readonly Lazy<LightScene> _unlit;
 
-    internal StudioLight(KitSpec kit, PanelPlan panel, FrameResult? frame, LightStore store) => (_kit, _panel, _frame, _store) = (kit, panel, frame, store);
+    internal StudioLight(KitSpec kit, PanelPlan panel, FrameResult? frame, LightStore store)
+    {
+        (_kit, _panel, _frame, _store) = (kit, panel, frame, store);
+        _unlit = new(() => PanelScene.Unlit(kit, panel, frame));
+    }
 
     /// <summary>The panel lit by a set-up's flashes where they stand.</summary>
-    internal LitPanel Of(SetUpSpec setUp) => _store.Lit(PanelScene.Of(_kit, _panel, _frame, setUp));
+    internal LitPanel Of(SetUpSpec setUp) => _store.Lit(_unlit.Value with { Emitters = PanelScene.Flashes(_kit, _panel, _frame, setUp) });
 
     /// <summary>What is impossible about a set-up's geometry; such a set-up is planned without a light map.</summary>
     internal IReadOnlyList<LightProblem> ProblemsOf(SetUpSpec setUp, IReadOnlyList<PlannedFraming> framings)

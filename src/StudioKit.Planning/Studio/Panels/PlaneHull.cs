@@ -8,14 +8,17 @@ internal static class PlaneHull
     /// <summary>Corners of the smallest convex outline, in order; the places themselves where there are fewer than three.</summary>
     public static IReadOnlyList<PanelPlace> Around(IEnumerable<PanelPlace> places)
     {
-        var sorted = places.OrderBy(place => place.Across).ThenBy(place => place.AlongSheet).ToList();
-        return sorted.Count < 3 ? sorted : [.. Chain(sorted), .. Chain(Enumerable.Reverse(sorted))];
+        var sorted = places.Select(place => (X: place.Across.Meters, Y: place.AlongSheet.Meters, Place: place)).ToArray();
+        Array.Sort(sorted, static (one, other) => one.X.CompareTo(other.X) is var across && across != 0 ? across : one.Y.CompareTo(other.Y));
+        return sorted.Length < 3
+            ? [.. sorted.Select(corner => corner.Place)]
+            : [.. Chain(sorted), .. Chain(sorted.Reverse())];
     }
 
     // One side of the outline, its last corner left to the other side.
-    private static List<PanelPlace> Chain(IEnumerable<PanelPlace> places)
+    private static IEnumerable<PanelPlace> Chain(IEnumerable<(double X, double Y, PanelPlace Place)> places)
     {
-        List<PanelPlace> chain = [];
+        List<(double X, double Y, PanelPlace Place)> chain = [];
         foreach (var place in places)
         {
             while (chain.Count > 1 && Turn(chain[^2], chain[^1], place) <= 0)
@@ -26,10 +29,9 @@ internal static class PlaneHull
             chain.Add(place);
         }
 
-        return chain[..^1];
+        return chain[..^1].Select(corner => corner.Place);
     }
 
-    private static double Turn(PanelPlace from, PanelPlace over, PanelPlace to) =>
-        ((over.Across - from.Across).Meters * (to.AlongSheet - from.AlongSheet).Meters)
-        - ((over.AlongSheet - from.AlongSheet).Meters * (to.Across - from.Across).Meters);
+    private static double Turn((double X, double Y, PanelPlace) from, (double X, double Y, PanelPlace) over, (double X, double Y, PanelPlace) to) =>
+        ((over.X - from.X) * (to.Y - from.Y)) - ((over.Y - from.Y) * (to.X - from.X));
 }
