@@ -146,6 +146,17 @@ public sealed class CameraViewTests
     }
 
     [Fact]
+    public void A_stop_more_light_clips_the_share_that_twice_the_light_clips()
+    {
+        var view = View(60) with { FieldWidth = Length.FromMillimeters(200), FieldHeight = Length.FromMillimeters(130), PupilDistance = Length.FromMeters(0.6) };
+        var box = LightBox.Prepare(Studio.Panel(), Studio.BlackGround, Grid);
+        WhiteMarginMap Lit(double intensity) => WhiteMarginMap.Of(box.Illuminate([Studio.Flash(intensity: intensity)]), view, Camera(16, 200));
+
+        Lit(82.5).ClippedFractionWith(new Stops(1)).Should().Be(Lit(165).ClippedFraction).And.BeInRange(0.05, 0.99);
+        Lit(330).ClippedFractionWith(new Stops(-1)).Should().Be(Lit(165).ClippedFraction).And.BeInRange(0.05, 0.99);
+    }
+
+    [Fact]
     public void A_poor_diffuser_shows_its_hot_spot_where_the_camera_looks_down_the_beam()
     {
         var flash = Studio.Flash(y: 0.15);

@@ -1,3 +1,4 @@
+using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Light;
 using StudioKit.Planning.Checks;
 using UnitsNet;
@@ -151,6 +152,25 @@ public sealed class PanelLightPlanTests
         flash.FromFront.Millimeters.Should().BeApproximately(150, 1e-9);
         flash.FromBack.Millimeters.Should().BeApproximately(250, 1e-9);
         flash.OverGround.Millimeters.Should().BeApproximately(50, 1e-9);
+    }
+
+    /// <summary>By the meaning of the words: a view that clips everywhere has its darkest point over clipping, one that clips nowhere its brightest under it.</summary>
+    [Theory]
+    [InlineData(-3)]
+    [InlineData(-1)]
+    [InlineData(0.33)]
+    public void The_share_that_clips_at_the_planned_power_lies_between_what_its_extremes_say(double target)
+    {
+        var read = KitText.DemoRead("fen-edge.yaml");
+        var plan = KitPlanner.Plan(read with
+        {
+            Kit = read.Kit! with { SetUps = [.. read.Kit.SetUps.Select(setUp => setUp with { TargetWhiteMargin = new Stops(target) })] },
+        });
+        var views = plan.PanelLights.SelectMany(light => light.Framings).SelectMany(framing => framing.Views).Where(view => view.Darkest is not null).ToList();
+
+        views.Should().NotBeEmpty().And.OnlyContain(view => (view.Darkest!.Margin.Value >= 0) == (view.ClippedFraction >= view.PanelFraction));
+        views.Should().OnlyContain(view => (view.Brightest!.Margin.Value >= 0) == (view.ClippedFraction > 0));
+        views.Exists(view => view.Brightest!.Margin.Value < 0).Should().Be(target < 0, "under white some view clips nowhere, over it all do");
     }
 
     private static double AtFullPower(Plan plan)
