@@ -1,3 +1,6 @@
+using StudioKit.Cli.Usage;
+using StudioKit.Kits;
+
 namespace StudioKit.Cli;
 
 /// <summary>Everything a command may touch outside its arguments, so that tests can put their own in its place.</summary>
@@ -23,6 +26,28 @@ internal sealed record CommandHost
 
     /// <summary>The clock, for records of the field only.</summary>
     public TimeProvider Clock { get; init; } = TimeProvider.System;
+
+    /// <summary>Opens what comes in where a file is named <c>-</c>.</summary>
+    public Func<Stream> OpenInput { get; init; } = Console.OpenStandardInput;
+
+    /// <summary>What was found wrong so far, for a program that asked for JSON.</summary>
+    public IList<ReportedFault> Faults { get; init; } = [];
+
+    /// <summary>Prints what is wrong with a kit, template or table, and keeps it in <see cref="Faults"/>.</summary>
+    public void Report(Diagnostic diagnostic)
+    {
+        Error.WriteLine(diagnostic.Format());
+        Faults.Add(FaultDocument.Of(diagnostic));
+    }
+
+    /// <summary>Prints a sentence about the command line or a file, and keeps it in <see cref="Faults"/>.</summary>
+    /// <param name="code">One of <see cref="UsageCodes"/>.</param>
+    /// <param name="sentence">What is wrong, and what would be accepted.</param>
+    public void Report(string code, string sentence)
+    {
+        Error.WriteLine($"studiokit: {sentence}");
+        Faults.Add(new ReportedFault(code, "error", sentence));
+    }
 
     /// <summary>The host of a real process.</summary>
     public static CommandHost ForProcess() => new()

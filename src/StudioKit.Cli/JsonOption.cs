@@ -5,5 +5,8 @@ namespace StudioKit.Cli;
 /// <summary>The <c>--json</c> option that every reporting command has.</summary>
 internal static class JsonOption
 {
-    public static Option<bool> Create() => new("--json") { Description = "Print one JSON document in place of text." };
+    /// <summary>Its name.</summary>
+    public const string Name = "--json";
+
+    public static Option<bool> Create() => new(Name) { Description = "Print one JSON document in place of text; what is wrong comes as JSON too." };
 }

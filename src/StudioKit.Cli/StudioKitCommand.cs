@@ -1,12 +1,16 @@
 using System.CommandLine;
 using StudioKit.Cli.Commands;
 using StudioKit.Cli.Files;
+using StudioKit.Cli.Usage;
 
 namespace StudioKit.Cli;
 
 /// <summary>The <c>studiokit</c> command: its subcommands, and what becomes of faults that they do not handle.</summary>
 internal static class StudioKitCommand
 {
+    // An argument that begins with @ is an argument: captions and handles do, and no file is to be read because of it.
+    private static readonly ParserConfiguration Parsing = new() { ResponseFileTokenReplacer = null };
+
     private static readonly (string Name, Func<CommandHost, Command> Create)[] Commands =
     [
         ("new", NewCommand.Create),
@@ -22,25 +26,52 @@ internal static class StudioKitCommand
         ("calibrate", CalibrateCommand.Create),
         ("scale", ScaleCommand.Create),
         ("log", LogCommand.Create),
+        ("help", host => HelpCommand.Create(host, () => BuildAll(host))),
         ("completion", CompletionCommand.Create),
     ];
 
     /// <summary>Parses and runs one command line.</summary>
     /// <returns>The exit code: 0 done, 1 a check fails, 2 bad usage or kit, 3 file trouble.</returns>
-    public static int Run(string[] args, CommandHost host)
+    public static int Run(string[] args, CommandHost host) =>
+        args.TakeWhile(argument => argument != "--").Contains(JsonOption.Name, StringComparer.Ordinal) ? RunForProgram(args, host) : RunOne(args, host);
+
+    /// <summary>The command with every subcommand.</summary>
+    public static RootCommand BuildAll(CommandHost host) => Build([], host);
+
+    // Who asked for JSON gets a document whatever happens: where the asked one could not be made, one that says why.
+    private static int RunForProgram(string[] args, CommandHost host)
     {
-        var parsed = Build(args, host).Parse(args);
+        using var heard = new HeardWriter(host.Error);
+        using var document = new StringWriter();
+        var listening = host with { Output = document, OutputIsTerminal = false, Error = heard, Faults = [] };
+        var code = RunOne(args, listening);
+        if (document.GetStringBuilder().Length > 0 || code < (int)ExitCode.BadInput)
+        {
+            host.Output.Write(document.ToString());
+            return code;
+        }
+
+        IEnumerable<ReportedFault> faults = listening.Faults.Count > 0
+            ? listening.Faults
+            : heard.Sentences.Select(sentence => new ReportedFault(UsageCodes.Refused, "error", sentence));
+        host.Output.WriteLine(FaultDocument.Write((ExitCode)code, faults));
+        return code;
+    }
+
+    private static int RunOne(string[] args, CommandHost host)
+    {
+        var parsed = Build(args, host).Parse(args, Parsing);
         var invocation = new InvocationConfiguration
         {
             Output = host.Output,
             Error = host.Error,
             EnableDefaultExceptionHandler = false,
         };
-        if (parsed.Errors.Count > 0)
+        if (UsageText.Faults(parsed) is { Count: > 0 } faults)
         {
-            foreach (var error in parsed.Errors)
+            foreach (var fault in faults)
             {
-                host.Error.WriteLine($"studiokit: {error.Message}");
+                host.Report(UsageCodes.BadUsage, fault);
             }
 
             host.Error.WriteLine($"Try 'studiokit {CommandPath(parsed)}--help'.");
@@ -53,7 +84,7 @@ internal static class StudioKitCommand
         }
         catch (FileTroubleException trouble)
         {
-            host.Error.WriteLine($"studiokit: {trouble.Message}");
+            host.Report(UsageCodes.FileTrouble, trouble.Message);
             return (int)ExitCode.FileTrouble;
         }
         catch (OperationCanceledException)
@@ -69,24 +100,14 @@ internal static class StudioKitCommand
         var root = new RootCommand(
             "Plans a backpackable white-background studio for small living things: panel, flash, frame, cuts, weight, cards.");
         var named = args.Length > 0 ? Commands.FirstOrDefault(command => command.Name == args[0]).Create : null;
-        if (named is not null)
+        foreach (var create in named is null ? Commands.Select(command => command.Create) : [named])
         {
-            root.Subcommands.Add(named(host));
-            return root;
+            root.Subcommands.Add(create(host));
         }
 
-        foreach (var (_, create) in Commands)
-        {
-            var command = create(host);
-            command.Description = FirstSentence(command.Description!);
-            root.Subcommands.Add(command);
-        }
-
+        CommandHelp.ReplaceIn(root, host);
         return root;
     }
-
-    // The list of all commands has a line for each; its own help says the rest.
-    private static string FirstSentence(string description) => description.Split("\n\n")[0].ReplaceLineEndings(" ");
 
     private static string CommandPath(ParseResult parsed)
     {

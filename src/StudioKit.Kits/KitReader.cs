@@ -23,6 +23,21 @@ public static class KitReader
         return Read(source, diagnostics, PartsLibrary.BesideKit(path));
     }
 
+    /// <summary>Reads a kit that comes in as a stream; a folder <c>parts</c> where the command runs wins over the parts that come with StudioKit.</summary>
+    /// <param name="stream">The stream; no more of it is read than a kit may have.</param>
+    /// <param name="name">Name that diagnostics give it.</param>
+    /// <returns>The kit, or the diagnostics that stand in its way.</returns>
+    /// <exception cref="IOException">The stream cannot be read.</exception>
+    public static KitReadResult Read(Stream stream, string name)
+    {
+        ArgumentNullException.ThrowIfNull(stream);
+        ArgumentException.ThrowIfNullOrEmpty(name);
+
+        var diagnostics = new DiagnosticList(name);
+        var source = TextDecoder.Decode(KitFile.ReadBounded(stream, KitLimits.Bytes), name, KitLimits.Bytes, diagnostics);
+        return Read(source, diagnostics, PartsLibrary.BesideKit(""));
+    }
+
     /// <summary>Reads a kit from text in memory.</summary>
     /// <param name="text">The text.</param>
     /// <param name="fileName">Name that diagnostics give the file.</param>

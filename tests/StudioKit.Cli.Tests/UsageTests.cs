@@ -1,3 +1,5 @@
+using System.Text.Json;
+
 namespace StudioKit.Cli.Tests;
 
 public sealed class UsageTests
@@ -80,5 +82,90 @@ public sealed class UsageTests
 
         run.ExitCode.Should().Be(2);
         run.Error.Should().Contain("--focal-length").And.Contain("mm");
+    }
+
+    [Theory]
+    [InlineData("plna", "'plan'")]
+    [InlineData("shets", "'sheets'")]
+    [InlineData("calibrat", "'calibrate'")]
+    public void A_mistyped_command_is_answered_with_the_one_that_was_likely_meant(string written, string meant)
+    {
+        var run = CommandRun.Of(written, "kit.yaml");
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain($"Did you mean {meant}?").And.NotContain("Unrecognized");
+    }
+
+    [Theory]
+    [InlineData("--forse", "--force", "sheets", "kit.yaml", "--out", "x")]
+    [InlineData("--defualts", "--defaults", "check", "kit.yaml")]
+    [InlineData("--jsno", "--json", "plan", "kit.yaml")]
+    public void A_mistyped_option_is_answered_with_the_one_that_was_likely_meant(string written, string meant, params string[] line)
+    {
+        var run = CommandRun.Of([.. line, written]);
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain($"Did you mean '{meant}'?");
+    }
+
+    [Theory]
+    [InlineData("'letter'", "sheets", "kit.yaml", "--out", "x", "--paper", "leter")]
+    [InlineData("'metric'", "sheets", "kit.yaml", "--out", "x", "--units", "metrc")]
+    [InlineData("'fish'", "completion", "fsh")]
+    public void A_mistyped_word_of_a_fixed_set_is_answered_with_the_one_that_was_likely_meant(string meant, params string[] line)
+    {
+        var run = CommandRun.Of(line);
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain($"Did you mean {meant}?").And.NotContain("StudioKit.").And.NotContain("System.");
+    }
+
+    [Fact]
+    public void An_argument_that_begins_with_an_at_sign_is_an_argument_of_its_own()
+    {
+        using var folder = new TemporaryFolder();
+        File.WriteAllText(folder.File("names"), "--version");
+
+        var run = CommandRun.Of("check", "@" + folder.File("names"));
+
+        run.ExitCode.Should().Be(3);
+        run.Error.Should().Contain("cannot read @");
+    }
+
+    [Theory]
+    [InlineData(2, "sheets", "kit.yaml", "--json")]
+    [InlineData(2, "plna", "--json")]
+    [InlineData(2, "optics", "--focal-length", "55", "--json")]
+    [InlineData(3, "plan", "nowhere.yaml", "--json")]
+    [InlineData(3, "check", "nowhere.yaml", "--json")]
+    [InlineData(3, "light", "nowhere.yaml", "--json")]
+    [InlineData(2, "cut", "--kerf", "3", "--json")]
+    public void What_is_wrong_comes_as_json_where_json_was_asked_for(int code, params string[] line)
+    {
+        var run = CommandRun.Of(line);
+
+        run.ExitCode.Should().Be(code);
+        using var json = JsonDocument.Parse(run.Output);
+        json.RootElement.GetProperty("exitCode").GetInt32().Should().Be(code);
+        var first = json.RootElement.GetProperty("diagnostics")[0];
+        first.GetProperty("severity").GetString().Should().Be("error");
+        first.GetProperty("message").GetString().Should().NotBeNullOrEmpty();
+        first.GetProperty("code").GetString().Should().StartWith("USE");
+    }
+
+    [Theory]
+    [InlineData("plan")]
+    [InlineData("light")]
+    public void A_bad_kit_is_told_of_in_json_with_line_and_column(string command)
+    {
+        using var folder = new TemporaryFolder();
+        File.WriteAllText(folder.File("bad.yaml"), "kit: Bad\ncamera:\n  name: body\n  sensor: 36 x 24\n");
+
+        var run = CommandRun.Of(command, folder.File("bad.yaml"), "--json");
+
+        run.ExitCode.Should().Be(2);
+        using var json = JsonDocument.Parse(run.Output);
+        json.RootElement.GetProperty("diagnostics").EnumerateArray().Should().Contain(entry =>
+            entry.GetProperty("code").GetString() == "KIT001" && entry.GetProperty("line").GetInt32() == 4 && entry.GetProperty("column").GetInt32() == 11);
     }
 }

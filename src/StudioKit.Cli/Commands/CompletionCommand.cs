@@ -50,7 +50,7 @@ internal static class CompletionCommand
 
     public static Command Create(CommandHost host)
     {
-        var shell = new Argument<string>("shell") { Description = "Which shell: bash, zsh, fish or powershell." };
+        var shell = new Argument<string>("shell") { Description = "Which shell, e.g. bash: bash, zsh, fish or powershell." };
         shell.AcceptOnlyFromAmong([.. Scripts.Keys]);
         var command = new Command(
             "completion",

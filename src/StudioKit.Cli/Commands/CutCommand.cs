@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using StudioKit.Cli.Files;
+using StudioKit.Cli.Usage;
 using StudioKit.Cutting;
 using StudioKit.Kits;
 using StudioKit.Planning.Cutting;
@@ -36,13 +37,13 @@ internal sealed class CutCommand
     };
 
     private readonly CommandHost _host;
-    private readonly Option<string?> _pieces = new("--pieces") { Description = "Pieces to cut from bars: label,length,count." };
-    private readonly Option<string?> _stock = new("--stock") { Description = "Bars: length,price,count." };
-    private readonly Option<string?> _sheetPieces = new("--sheet-pieces") { Description = "Pieces to cut from sheets: label,width,height,count,turn." };
-    private readonly Option<string?> _sheets = new("--sheets") { Description = "Sheets: width,height,price,count." };
-    private readonly Option<string?> _kerf = new("--kerf") { Description = "Width of one cut, e.g. \"3 mm\"; none where left out." };
-    private readonly Option<string?> _trim = new("--trim") { Description = "Squared off one end of every bar, or two edges of every sheet." };
-    private readonly Option<bool> _json = new("--json") { Description = "Print one JSON document." };
+    private readonly Option<string?> _pieces = new("--pieces") { Description = "Table of pieces to cut from bars, e.g. pieces.csv, with the columns label,length,count; left out where sheets are cut.", HelpName = "file" };
+    private readonly Option<string?> _stock = new("--stock") { Description = "Table of bars, e.g. stock.csv, with the columns length,price,count; goes with --pieces, else left out.", HelpName = "file" };
+    private readonly Option<string?> _sheetPieces = new("--sheet-pieces") { Description = "Table of pieces to cut from sheets, e.g. panels.csv, with the columns label,width,height,count,turn; left out where bars are cut.", HelpName = "file" };
+    private readonly Option<string?> _sheets = new("--sheets") { Description = "Table of sheets, e.g. sheets.csv, with the columns width,height,price,count; goes with --sheet-pieces, else left out.", HelpName = "file" };
+    private readonly Option<string?> _kerf = new("--kerf") { Description = "Width of one cut, e.g. \"3 mm\"; no width where left out.", HelpName = "length" };
+    private readonly Option<string?> _trim = new("--trim") { Description = "Squared off one end of every bar, or two edges of every sheet, e.g. \"5 mm\"; nothing where left out.", HelpName = "length" };
+    private readonly Option<bool> _json = JsonOption.Create();
     private readonly Option<bool> _csv = new("--csv") { Description = "Print the plan as comma-separated text, one row a piece." };
 
     private CutCommand(CommandHost host) => _host = host;
@@ -120,7 +121,7 @@ internal sealed class CutCommand
 
     private ExitCode BadUsage(string sentence)
     {
-        _host.Error.WriteLine($"studiokit: {sentence}");
+        _host.Report(UsageCodes.BadUsage, sentence);
         _host.Error.WriteLine("Try 'studiokit cut --help'.");
         return ExitCode.BadInput;
     }
@@ -151,7 +152,7 @@ internal sealed class CutCommand
     {
         foreach (var diagnostic in table.Diagnostics)
         {
-            _host.Error.WriteLine(diagnostic.Format());
+            _host.Report(diagnostic);
         }
 
         return table.Sound;

@@ -32,10 +32,10 @@ internal static class ExposureCommand
         var aperture = QuantityOption.Required<FNumber>("--aperture", "f-number set on the lens, e.g. f/16.", QuantityText.TryTypedFNumber);
         var magnification = QuantityOption.Required<Magnification>("--magnification", "Magnification, e.g. 1 or 1:2.", QuantityText.TryMagnification);
         var iso = QuantityOption.Required<IsoSpeed>("--iso", "ISO speed, e.g. 500.", QuantityText.TryIso);
-        var pupilRatio = QuantityOption.Optional<double>("--pupil-ratio", "Exit over entrance pupil diameter; 1 where unknown.", QuantityText.TryFactor, 1);
+        var pupilRatio = QuantityOption.Optional<double>("--pupil-ratio", "Exit over entrance pupil diameter, e.g. 1.4; leave it at 1 where unknown.", QuantityText.TryFactor, 1);
         var outdoors = QuantityOption.Optional(
-            "--outdoor-correction", "Stops that a guide number loses outdoors; 0 gives the bare formula.", QuantityText.TryStops, new Stops(-0.5));
-        var target = QuantityOption.Optional("--target", "Margin over clipping to aim for.", QuantityText.TryStops, new Stops(1.0 / 3));
+            "--outdoor-correction", "Stops that a guide number loses outdoors, e.g. -0.7; 0 gives the bare formula.", QuantityText.TryStops, new Stops(-0.5));
+        var target = QuantityOption.Optional("--target", "Margin over clipping to aim for, e.g. 1/2.", QuantityText.TryStops, new Stops(1.0 / 3));
         var json = JsonOption.Create();
         var command = new Command("exposure", Text)
         {

@@ -23,7 +23,7 @@ internal sealed class LightCommand
 
     private readonly CommandHost _host;
     private readonly Argument<string> _kit = KitInput.Argument();
-    private readonly Option<string?> _setUp = new("--set-up") { Description = "One set-up only, by its name.", HelpName = "name" };
+    private readonly Option<string?> _setUp = new("--set-up") { Description = "One set-up only, by its name, e.g. white; all of them where left out.", HelpName = "name" };
     private readonly Option<bool> _search = new("--search") { Description = "Search position, aim, zoom, modifier, skirts, panel height and one or two flashes." };
     private readonly Option<bool> _json = JsonOption.Create();
 

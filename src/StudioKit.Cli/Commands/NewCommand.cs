@@ -20,9 +20,9 @@ internal static class NewCommand
 
     public static Command Create(CommandHost host)
     {
-        var file = new Argument<string>("file") { Description = "The file to write." };
+        var file = new Argument<string>("file") { Description = "The file to write, e.g. my-kit.yaml." };
         var force = ForceOption.Create();
-        var template = new Option<string>("--template") { Description = $"Card template to write: {string.Join(", ", CardTemplates.Names)}.", HelpName = "size" };
+        var template = new Option<string>("--template") { Description = $"Card template to write, e.g. A6, of {string.Join(", ", CardTemplates.Names)}; a kit is written where left out.", HelpName = "size" };
         template.AcceptOnlyFromAmong([.. CardTemplates.Names]);
         var command = new Command("new", Text) { file, template, force };
         command.SetAction(parsed =>

@@ -25,14 +25,14 @@ internal static class OpticsCommand
     {
         var focalLength = QuantityOption.Required<Length>("--focal-length", "Focal length, e.g. \"55 mm\".", QuantityText.TryLength);
         var extension = QuantityOption.Required<Length>(
-            "--extension", "Extension beyond infinity focus, tubes and the lens's own together.", QuantityText.TryLength);
+            "--extension", "Extension beyond infinity focus, tubes and the lens's own together, e.g. \"55 mm\".", QuantityText.TryLength);
         var aperture = QuantityOption.Required<FNumber>("--aperture", "f-number set on the lens, e.g. f/16.", QuantityText.TryTypedFNumber);
         var sensor = QuantityOption.Required<(Length Width, Length Height)>("--sensor", "Sensor, e.g. \"36 mm x 24 mm\".", TrySize);
-        var pupilRatio = QuantityOption.Optional<double?>("--pupil-ratio", "Exit over entrance pupil diameter; assumed from the focal length where left out.", TryOptionalFactor, null);
+        var pupilRatio = QuantityOption.Optional<double?>("--pupil-ratio", "Exit over entrance pupil diameter, e.g. 1.4; assumed from the focal length where left out.", TryOptionalFactor, null);
         var blur = QuantityOption.Optional<Length?>(
-            "--circle-of-confusion", "Greatest blur that passes for sharp; the sensor's diagonal / 1500 where left out.", TryOptionalLength, null);
+            "--circle-of-confusion", "Greatest blur that passes for sharp, e.g. \"0.02 mm\"; the sensor's diagonal / 1500 where left out.", TryOptionalLength, null);
         var wavelength = QuantityOption.Optional(
-            "--wavelength", "Wavelength for the Airy disc; 0.55 µm where left out.", QuantityText.TryLength, Length.FromNanometers(550));
+            "--wavelength", "Wavelength for the Airy disc, e.g. \"480 nm\".", QuantityText.TryLength, Length.FromNanometers(550));
         var json = JsonOption.Create();
         var command = new Command("optics", Text) { focalLength, extension, aperture, sensor, pupilRatio, blur, wavelength, json };
         command.SetAction(parsed =>

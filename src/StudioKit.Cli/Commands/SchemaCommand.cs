@@ -18,7 +18,7 @@ internal static class SchemaCommand
 
     public static Command Create(CommandHost host)
     {
-        var output = new Option<string?>("--out") { Description = "Write it to this file in place of printing it.", HelpName = "file" };
+        var output = new Option<string?>("--out") { Description = "Write it to this file, e.g. kit.schema.json; it is printed where left out.", HelpName = "file" };
         var force = ForceOption.Create();
         var command = new Command("schema", Text) { output, force };
         command.SetAction(parsed =>

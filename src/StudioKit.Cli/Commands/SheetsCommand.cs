@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using StudioKit.Cli.Files;
+using StudioKit.Cli.Usage;
 using StudioKit.Kits;
 using StudioKit.Kits.Cards;
 using StudioKit.Sheets;
@@ -22,13 +23,13 @@ internal static class SheetsCommand
     public static Command Create(CommandHost host)
     {
         var kit = KitInput.Argument();
-        var output = new Option<string>("--out") { Description = "Folder to write into; made where it is missing.", Required = true, HelpName = "folder" };
-        var paper = new Option<Paper>("--paper") { Description = "Paper in the printer.", DefaultValueFactory = _ => Paper.A4 };
+        var output = new Option<string>("--out") { Description = "Folder to write into, e.g. out/fen-edge; made where it is missing.", Required = true, HelpName = "folder" };
+        var paper = ChoiceOption.Create("--paper", "Paper in the printer, e.g. letter.", Paper.A4);
         var cards = CardsOption();
         var templates = TemplateOption();
         var date = DateOption();
         var book = new Option<bool>("--book") { Description = "Write one file, field-book.pdf, with a cover, a table of contents and every sheet in it, instead of a file for each." };
-        var units = new Option<SheetUnits>("--units") { Description = "Units of the build sheet: metric, or both for inches beside millimetres.", DefaultValueFactory = _ => SheetUnits.Metric };
+        var units = ChoiceOption.Create("--units", "Units of the build sheet: metric, or e.g. both for inches beside millimetres.", SheetUnits.Metric);
         var force = ForceOption.Create();
         var command = new Command("sheets", Text) { kit, output, paper, cards, templates, units, date, book, force };
         command.SetAction(parsed =>
@@ -77,7 +78,7 @@ internal static class SheetsCommand
         var names = string.Join(", ", CardTemplates.Names);
         return new Option<CardSize[]>("--cards")
         {
-            Description = $"Sizes of card, one file each: {names}, or a size of your own such as \"90 mm x 130 mm\". A6 and 3x5in where left out and no template is given.",
+            Description = $"Sizes of card, one file each: {names}, or a size of your own, e.g. \"90 mm x 130 mm\". A6 and 3x5in where left out and no template is given.",
             HelpName = "size",
             AllowMultipleArgumentsPerToken = true,
             CustomParser = result => [.. result.Tokens.Select(token => Size(token.Value, result.AddError)).OfType<CardSize>()],
@@ -86,7 +87,7 @@ internal static class SheetsCommand
 
     private static Option<string[]> TemplateOption() => new("--template")
     {
-        Description = "Card templates of your own, one file of cards each; 'studiokit new --template A6 my-card.yaml' writes one to change.",
+        Description = "Card templates of your own, e.g. my-card.yaml, one file of cards each; none where left out. 'studiokit new --template A6 my-card.yaml' writes one to change.",
         HelpName = "file",
         AllowMultipleArgumentsPerToken = true,
     };
@@ -104,7 +105,7 @@ internal static class SheetsCommand
 
     private static Option<DateOnly?> DateOption() => new("--date")
     {
-        Description = "Date to print on every sheet, as year-month-day; none where left out, so that the same kit gives the same files.",
+        Description = "Date to print on every sheet, e.g. 2027-05-14; none where left out, so that the same kit gives the same files.",
         HelpName = "date",
         CustomParser = result =>
         {

@@ -26,7 +26,7 @@ internal static class CardInput
         var read = InputFile.Read(file, CardTemplateReader.Read);
         foreach (var diagnostic in read.Diagnostics)
         {
-            host.Error.WriteLine(diagnostic.Format());
+            host.Report(diagnostic);
         }
 
         return read.Template;

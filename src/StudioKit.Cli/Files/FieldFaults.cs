@@ -1,3 +1,4 @@
+using StudioKit.Cli.Usage;
 using StudioKit.Field;
 
 namespace StudioKit.Cli.Files;
@@ -15,6 +16,11 @@ internal static class FieldFaults
         foreach (var diagnostic in diagnostics)
         {
             host.Error.WriteLine(diagnostic.ToString());
+            host.Faults.Add(new ReportedFault(diagnostic.Code, "error", diagnostic.Message)
+            {
+                File = diagnostic.Subject,
+                Hint = diagnostic.Hint.Length == 0 ? null : diagnostic.Hint,
+            });
             code = FileTrouble.Contains(diagnostic.Code, StringComparer.Ordinal) ? ExitCode.FileTrouble : ExitCode.BadInput;
         }
 

@@ -7,7 +7,17 @@ namespace StudioKit.Cli.Files;
 /// <summary>The kit file that most commands start from.</summary>
 internal static class KitInput
 {
-    public static Argument<string> Argument() => new("kit") { Description = "The kit file, e.g. kits/fen-edge.yaml." };
+    /// <summary>Stands for the standard input in place of a file's name.</summary>
+    public const string StandardInput = "-";
+
+    public static Argument<string> Argument() => new("kit") { Description = "The kit file, e.g. kits/fen-edge.yaml; - reads it from the standard input." };
+
+    /// <summary>One kit or several.</summary>
+    public static Argument<string[]> Arguments() => new("kit")
+    {
+        Description = "The kit file or files, e.g. kits/fen-edge.yaml or kits/*.yaml; - reads one from the standard input.",
+        Arity = ArgumentArity.OneOrMore,
+    };
 
     /// <summary>Reads a kit, prints every diagnostic to the error stream and applies the corrections measured for it, where there are any.</summary>
     /// <returns>What was read; it holds no kit where an error was found.</returns>
@@ -23,7 +33,7 @@ internal static class KitInput
     public static KitReadResult Corrected(string path, KitReadResult read, CommandHost host)
     {
         var file = KitCorrectionFile.PathBeside(path);
-        if (!File.Exists(file))
+        if (path == StandardInput || !File.Exists(file))
         {
             return read;
         }
@@ -46,18 +56,25 @@ internal static class KitInput
     /// <exception cref="FileTroubleException">The file cannot be read.</exception>
     public static KitReadResult ReadAsWritten(string path, CommandHost host)
     {
-        var read = InputFile.Read(path, KitReader.Read);
-        foreach (var diagnostic in read.Diagnostics)
-        {
-            host.Error.WriteLine(diagnostic.Format());
-        }
-
+        var read = InputFile.Read<KitReadResult>(path, path == StandardInput ? _ => FromInput(host) : KitReader.Read);
         if (read.HasErrors)
         {
+            // First whether the kit can be used, then the rest.
             var errors = read.Diagnostics.Count(diagnostic => diagnostic.Severity == DiagnosticSeverity.Error);
-            host.Error.WriteLine(errors == 1 ? "1 error." : $"{errors} errors.");
+            host.Error.WriteLine($"{path}: cannot be used yet, {(errors == 1 ? "1 error" : $"{errors} errors")}.");
+        }
+
+        foreach (var diagnostic in read.Diagnostics)
+        {
+            host.Report(diagnostic);
         }
 
         return read;
+    }
+
+    private static KitReadResult FromInput(CommandHost host)
+    {
+        using var stream = host.OpenInput();
+        return KitReader.Read(stream, "standard input");
     }
 }

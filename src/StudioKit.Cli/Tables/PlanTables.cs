@@ -13,6 +13,7 @@ internal static class PlanTables
     {
         var console = TableConsole.For(host);
         console.WriteLine($"{plan.Kit.Name}   (content {plan.ContentHash})");
+        console.WriteLine(StudioVerdictText.Of(StudioVerdict.Of(plan)));
         WriteCorrections(console, plan.Corrections);
         WritePanel(console, plan.Panel);
         WriteFramings(console, plan.Framings);

@@ -7,6 +7,12 @@ internal static class KitFile
     public static byte[] ReadBounded(string path, int limit)
     {
         using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read);
+        return ReadBounded(stream, limit);
+    }
+
+    /// <summary>Reads what comes in, but no more than one byte beyond the limit.</summary>
+    public static byte[] ReadBounded(Stream stream, int limit)
+    {
         var buffer = new byte[limit + 1];
         var count = stream.ReadAtLeast(buffer, buffer.Length, throwOnEndOfStream: false);
         return buffer.AsSpan(0, count).ToArray();

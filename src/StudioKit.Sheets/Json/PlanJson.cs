@@ -12,9 +12,17 @@ namespace StudioKit.Sheets.Json;
 public static class PlanJson
 {
     /// <summary>The whole plan.</summary>
-    public static string Write(Plan plan) => JsonReport.Document(json =>
+    public static string Write(Plan plan) => JsonReport.Document(json => Fill(json, plan));
+
+    /// <summary>The whole plan inside a document.</summary>
+    /// <param name="json">The document.</param>
+    /// <param name="plan">The plan.</param>
+    public static void Fill(JsonReport json, Plan plan)
     {
+        ArgumentNullException.ThrowIfNull(json);
+        ArgumentNullException.ThrowIfNull(plan);
         json.Text("kit", plan.Kit.Name).Text("contentHash", plan.ContentHash).Flag("stands", plan.Stands);
+        StudioVerdictJson.Write(json, StudioVerdict.Of(plan));
         json.Section("panel", () => WritePanel(json, plan.Panel));
         json.List("framings", plan.Framings, framing => WriteFraming(json, framing));
         json.List("panelLights", plan.PanelLights, light => PanelLightJson.Write(json, light, withGrids: false));
@@ -37,7 +45,7 @@ public static class PlanJson
             .Text("quantity", value.Quantity).Text("path", value.Path).Text("unit", value.Unit).Number("before", value.Before).Number("after", value.After)
             .Stops("correction", value.Correction).Stops("uncertainty", value.PlusMinus));
         json.List("defaults", plan.Defaults, entry => json.Text("path", entry.Path).Text("value", entry.Value));
-    });
+    }
 
     /// <summary>The exposures asked for, with the light budget of every flash.</summary>
     public static string WriteWhy(Plan plan, IReadOnlyList<ExposurePlan> exposures) => JsonReport.Document(json => json

@@ -48,7 +48,7 @@ public sealed class SheetsCommandTests : IDisposable
     [Theory]
     [InlineData("--date", "14.5.2027", "2027-05-14")]
     [InlineData("--cards", "A5ish", "A6")]
-    [InlineData("--paper", "foolscap", "Letter")]
+    [InlineData("--paper", "foolscap", "letter")]
     public void A_wrong_option_says_what_would_be_accepted(string option, string value, string accepted)
     {
         var run = CommandRun.Of("sheets", Repository.Kit("heath-ultralight.yaml"), "--out", _folder.Path, option, value);

@@ -1,0 +1,16 @@
+namespace StudioKit.Planning.Checks;
+
+/// <summary>Sorts checks by the question they answer.</summary>
+public static class CheckConcerns
+{
+    /// <summary>The question that a kind of check answers.</summary>
+    /// <param name="kind">The kind.</param>
+    public static CheckConcern Of(PlanCheckKind kind) => kind switch
+    {
+        PlanCheckKind.Magnification or PlanCheckKind.RoomBeforeLens or PlanCheckKind.GuideNumberAtZoom or PlanCheckKind.Exposure => CheckConcern.Cards,
+        PlanCheckKind.LongestPiece or PlanCheckKind.LongThing or PlanCheckKind.Places or PlanCheckKind.BagMass or PlanCheckKind.BagRoom
+            or PlanCheckKind.Burden or PlanCheckKind.TargetMass => CheckConcern.Carrying,
+        PlanCheckKind.HoldTime or PlanCheckKind.Cells or PlanCheckKind.Hours => CheckConcern.Day,
+        _ => CheckConcern.Building,
+    };
+}
