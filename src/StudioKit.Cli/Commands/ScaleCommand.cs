@@ -65,7 +65,7 @@ internal sealed class ScaleCommand
             var size = scale ?? FromFraming(parsed, photo, ref code);
             if (size is not null)
             {
-                jobs.Add(new ScaleJob(photo, Path.Combine(folder, TargetName(photo)), size, parsed.GetValue(_corner), parsed.GetValue(_force)));
+                jobs.Add(new ScaleJob(photo, Path.Combine(folder, Path.GetFileName(photo)), size, parsed.GetValue(_corner), parsed.GetValue(_force)));
             }
         }
 
@@ -120,9 +120,6 @@ internal sealed class ScaleCommand
                     PixelScale.PixelPitch(parsed.GetValue(_sensor).Meters, Math.Max(picture.Width, picture.Height)), parsed.GetValue(_magnification).Value),
                 new ScaleBasis.Framed { SensorWidth = parsed.GetValue(_sensor).Meters, Magnification = parsed.GetValue(_magnification).Value });
     }
-
-    private static string TargetName(string photo) =>
-        Path.GetExtension(photo).StartsWith(".tif", StringComparison.OrdinalIgnoreCase) ? Path.GetFileNameWithoutExtension(photo) + ".png" : Path.GetFileName(photo);
 
     private void Print(ParseResult parsed, List<ScaledPicture> pictures)
     {

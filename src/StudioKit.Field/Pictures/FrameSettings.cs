@@ -35,6 +35,12 @@ public sealed record FrameSettings
     public DateTimeOffset? Taken =>
         TakenLocal is { } local && ClockOffset is { } offset ? new DateTimeOffset(local, offset) : null;
 
+    /// <summary>Pixels that the camera recorded, as the file says it; a picture with others was cropped, resized or is a preview.</summary>
+    public PixelDimensions? RecordedPixels { get; init; }
+
+    /// <summary>Whether the pixels are those of a smaller picture kept inside a raw file.</summary>
+    public bool IsPreview { get; init; }
+
     /// <summary>How the stored rows lie.</summary>
     public PictureOrientation Orientation { get; init; } = PictureOrientation.Upright;
 

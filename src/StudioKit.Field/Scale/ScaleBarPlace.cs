@@ -12,6 +12,11 @@ public sealed record ScaleBarPlace(ScaleBar Bar, PixelBox Box, PixelBox Line, do
 {
     // Shares of the picture's shorter side: legible when the picture is printed 60 mm wide.
     private const double TextShare = 0.035;
+    private const double LeastText = 12;
+
+    // Room for letters over their line, in shares of their size, and between them and the bar; the tail of a µ hangs into it.
+    private const double LetterShare = 0.85;
+    private const double GapShare = 0.35;
     private const double ThicknessShare = 0.008;
     private const double MarginShare = 0.03;
 
@@ -19,38 +24,30 @@ public sealed record ScaleBarPlace(ScaleBar Bar, PixelBox Box, PixelBox Line, do
     /// <param name="seen">The picture.</param>
     /// <param name="metresPerPixel">Size of a pixel at the subject [m]; &gt; 0.</param>
     /// <param name="corner">Corner that it goes to.</param>
+    /// <param name="labelWidth">Width of a label in letters of size 1 [1].</param>
+    /// <returns>The place; none where the picture is too small for letters that can be read.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The size of a pixel is not above zero, or not finite.</exception>
-    public static ScaleBarPlace For(SeenPicture seen, double metresPerPixel, ScaleBarCorner corner)
+    public static ScaleBarPlace? For(SeenPicture seen, double metresPerPixel, ScaleBarCorner corner, Func<string, double> labelWidth)
     {
+        ArgumentNullException.ThrowIfNull(labelWidth);
         var bar = ScaleBar.For(metresPerPixel, seen.Width);
         var unit = Math.Min(seen.Width, seen.Height);
-        var (text, thickness) = (Math.Max(8, TextShare * unit), Math.Max(2, ThicknessShare * unit));
-        var box = BoxOf(seen, corner, Math.Max(bar.Pixels, 4 * text), 1.6 * text, MarginShare * unit);
-        var line = new PixelBox(box.Middle - (bar.Pixels / 2), box.Bottom - thickness, box.Middle + (bar.Pixels / 2), box.Bottom);
-        return new ScaleBarPlace(bar, box, line, text, box.Bottom - (1.8 * thickness));
-    }
-
-    /// <summary>Whether white stands out better than black there.</summary>
-    /// <param name="seen">The picture.</param>
-    /// <param name="rgba">Its stored rows, four bytes a pixel: red, green, blue and one not used.</param>
-    public bool IsOnDark(SeenPicture seen, ReadOnlySpan<byte> rgba)
-    {
-        var ((x1, y1), (x2, y2)) = (seen.Stored(Box.Left, Box.Top), seen.Stored(Box.Right, Box.Bottom));
-        var (left, right) = ((int)Math.Max(0, Math.Min(x1, x2)), (int)Math.Min(seen.StoredWidth, Math.Max(x1, x2)));
-        var (top, bottom) = ((int)Math.Max(0, Math.Min(y1, y2)), (int)Math.Min(seen.StoredHeight, Math.Max(y1, y2)));
-        var (sum, count) = (0L, 0L);
-        for (var y = top; y < bottom; y++)
+        var (text, thickness, margin) = (Math.Max(LeastText, TextShare * unit), Math.Max(2, ThicknessShare * unit), Math.Max(3, MarginShare * unit));
+        var (width, height) = (Math.Max(bar.Pixels, text * labelWidth(bar.Label)), (LetterShare * text) + (GapShare * text) + thickness);
+        if (width + (2 * margin) > seen.Width || height + (2 * margin) > seen.Height)
         {
-            for (var x = left; x < right; x++)
-            {
-                sum += Brightness.Of(rgba[(4 * ((y * seen.StoredWidth) + x))..]);
-                count += Brightness.Weight;
-            }
+            return null;
         }
 
-        // Black and white stand out equally well where the contrast ratio to both is the same: at 18 % of light.
-        return count > 0 && sum / (double)count < 255 * ToneCurveIec61966.Encoded(0.18);
+        var box = BoxOf(seen, corner, width, height, margin);
+        var line = new PixelBox(box.Middle - (bar.Pixels / 2), box.Bottom - thickness, box.Middle + (bar.Pixels / 2), box.Bottom);
+        return new ScaleBarPlace(bar, box, line, text, line.Top - (GapShare * text));
     }
+
+    /// <summary>Whether white stands out better than black.</summary>
+    /// <param name="brightness">Mean code of what lies behind [1]; 0 to 255.</param>
+    /// <remarks>Black and white stand out equally well where the contrast ratio to both is the same: at 18 % of light.</remarks>
+    public static bool IsWhiteOn(double brightness) => brightness < 255 * ToneCurveIec61966.Encoded(0.18);
 
     private static PixelBox BoxOf(SeenPicture seen, ScaleBarCorner corner, double width, double height, double margin)
     {

@@ -1,6 +1,7 @@
 using System.Runtime.InteropServices;
 using SkiaSharp;
 using StudioKit.Field.Analysis;
+using StudioKit.FieldFiles.Pictures;
 
 namespace StudioKit.FieldFiles.Frames;
 
@@ -26,7 +27,7 @@ public static class HatchedFrameImage
 
     private static void DrawLabels(SKCanvas canvas, HatchedFrame frame)
     {
-        using var font = new SKFont(SKTypeface.Default, 14);
+        using var font = new SKFont(BundledTypeface.Bold, 14);
         using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = true };
         using var paper = new SKPaint { Color = SKColors.White.WithAlpha(220) };
         foreach (var label in frame.Labels)

@@ -1,4 +1,3 @@
-using SkiaSharp;
 using StudioKit.Field;
 using StudioKit.Field.Pictures;
 
@@ -6,24 +5,22 @@ namespace StudioKit.FieldFiles.Pictures;
 
 /// <summary>A picture file opened for reading from top to bottom, a few rows at a time.</summary>
 /// <remarks>
-/// Reading costs two bands of rows in memory, whatever the picture's size, save for interlaced PNGs and TIFFs of one single strip,
-/// which take their decoded size. The numbers come as the file has them: no colour conversion, no turning.
+/// Reading costs two bands of rows in memory, whatever the picture's size, save for progressive JPEGs, which take two bytes a sample, and TIFFs
+/// packed in few large strips, which take one packed strip; both have a bound. The numbers come as the file has them: no colour conversion, no turning.
 /// </remarks>
 public sealed class FramePicture : IRowSource, IDisposable
 {
-    // Medium-format stitching ends well below; above it a header is more likely damaged or hostile than true.
-    private const long MaximumPixels = 500_000_000;
     private const int MostBandRows = 64;
     private const int BandPixels = 2_000_000;
     private readonly IRowDecoder _rows;
 
-    private FramePicture(string path, PictureFormat format, IRowDecoder rows, FrameSettings settings, double brightnessStep = 0)
+    internal FramePicture(string path, PictureFormat format, IRowDecoder rows, FrameSettings settings, Func<Stream> contents)
     {
-        BrightnessStep = brightnessStep;
         Name = path;
         Format = format;
         _rows = rows;
         Settings = settings;
+        Contents = contents;
     }
 
     /// <summary>File it is read from.</summary>
@@ -42,27 +39,34 @@ public sealed class FramePicture : IRowSource, IDisposable
     public int Height => _rows.Height;
 
     /// <summary>Codes of 255 that lossy compression makes one of [1]; 0 where the file is lossless.</summary>
-    public double BrightnessStep { get; }
+    public double BrightnessStep { get; init; }
 
-    /// <summary>Opens a picture: JPEG, PNG or TIFF, told apart by their first bytes and not by the name.</summary>
+    /// <summary>Opens the bytes of the picture: the file's, or those of the preview inside a raw file.</summary>
+    internal Func<Stream> Contents { get; }
+
+    /// <summary>Opens a picture: JPEG, PNG, TIFF or the preview in a raw file, told apart by their first bytes and not by the name.</summary>
     /// <param name="path">File to open.</param>
     /// <returns>The picture, or why it cannot be read.</returns>
     /// <exception cref="ArgumentException">The path is empty.</exception>
     public static FieldResult<FramePicture> Open(string path)
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
-        if (ReadFirstBytes(path, out var fault) is not { } head)
+        try
         {
-            return fault!;
+            return PictureOpening.Open(path);
         }
-
-        var format = Recognise(head);
-        return format switch
+        catch (InvalidDataException error)
         {
-            null => new FieldDiagnostic("FLD003", path, "This is not a JPEG, PNG or TIFF picture."),
-            PictureFormat.Tiff => OpenTiff(path),
-            _ => OpenCodec(path, format.Value),
-        };
+            return new FieldDiagnostic("FLD004", path, $"The picture's header is damaged or cut short. {error.Message}");
+        }
+        catch (NotSupportedException error)
+        {
+            return new FieldDiagnostic("FLD006", path, error.Message);
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            return new FieldDiagnostic("FLD001", path, "The file cannot be opened: " + error.Message);
+        }
     }
 
     /// <summary>Opens a picture for one use of its rows.</summary>
@@ -113,57 +117,4 @@ public sealed class FramePicture : IRowSource, IDisposable
     /// <inheritdoc/>
     public void Dispose() => _rows.Dispose();
 
-    private static byte[]? ReadFirstBytes(string path, out FieldDiagnostic? fault)
-    {
-        try
-        {
-            using var stream = File.OpenRead(path);
-            var head = new byte[8];
-            var count = stream.ReadAtLeast(head, head.Length, throwOnEndOfStream: false);
-            fault = count == 0 ? new FieldDiagnostic("FLD002", path, "The file is empty.") : null;
-            return count == 0 ? null : head;
-        }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
-        {
-            fault = new FieldDiagnostic("FLD001", path, "The file cannot be opened: " + error.Message);
-            return null;
-        }
-    }
-
-    private static PictureFormat? Recognise(byte[] head) => head switch
-    {
-        [0xFF, 0xD8, 0xFF, ..] => PictureFormat.Jpeg,
-        [0x89, (byte)'P', (byte)'N', (byte)'G', ..] => PictureFormat.Png,
-        [(byte)'I', (byte)'I', 42 or 43, 0, ..] or [(byte)'M', (byte)'M', 0, 42 or 43, ..] => PictureFormat.Tiff,
-        _ => null,
-    };
-
-    private static FieldResult<FramePicture> OpenCodec(string path, PictureFormat format)
-    {
-        var codec = SKCodec.Create(path);
-        if (codec is null)
-        {
-            return new FieldDiagnostic("FLD004", path, "The picture's header is damaged or cut short.");
-        }
-
-        if ((long)codec.Info.Width * codec.Info.Height > MaximumPixels)
-        {
-            codec.Dispose();
-            return new FieldDiagnostic("FLD006", path, $"The picture claims more than {MaximumPixels / 1_000_000} megapixels.");
-        }
-
-        var settings = FrameSettingsReader.Read(path);
-        return new FramePicture(path, format, new CodecRows(codec), settings, format == PictureFormat.Jpeg ? ReadBrightnessStep(path) : 0);
-    }
-
-    private static double ReadBrightnessStep(string path)
-    {
-        using var stream = File.OpenRead(path);
-        return JpegSegment.BrightnessStep(JpegSegment.ReadHeader(stream));
-    }
-
-    private static FieldResult<FramePicture> OpenTiff(string path) =>
-        TiffRows.Open(path, MaximumPixels) is { } rows
-            ? new FramePicture(path, PictureFormat.Tiff, rows, FrameSettingsReader.Read(path))
-            : new FieldDiagnostic("FLD004", path, "The TIFF is damaged, too large or of a kind that cannot be read here.");
 }

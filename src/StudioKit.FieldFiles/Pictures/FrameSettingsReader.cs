@@ -49,6 +49,7 @@ internal static class FrameSettingsReader
                 ? Length.FromMillimeters(f) : null,
             TakenLocal = ReadDate(taking ?? (MetadataExtractor.Directory?)main, doubts),
             ClockOffset = ReadOffset(taking),
+            RecordedPixels = ReadPixels(taking),
             Orientation = ReadOrientation(main, doubts),
             Camera = CameraName(main),
             Lens = Text(taking, ExifDirectoryBase.TagLensModel),
@@ -94,6 +95,14 @@ internal static class FrameSettingsReader
         doubts.Add($"The file gives '{text}' as its date, which cannot be; it is not used.");
         return null;
     }
+
+    private static PixelDimensions? ReadPixels(MetadataExtractor.Directory? directory) =>
+        directory is not null
+        && directory.TryGetInt32(ExifDirectoryBase.TagExifImageWidth, out var wide)
+        && directory.TryGetInt32(ExifDirectoryBase.TagExifImageHeight, out var high)
+        && wide > 0 && high > 0
+            ? new PixelDimensions(wide, high)
+            : null;
 
     private static TimeSpan? ReadOffset(MetadataExtractor.Directory? directory)
     {

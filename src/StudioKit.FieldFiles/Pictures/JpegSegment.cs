@@ -6,8 +6,13 @@ namespace StudioKit.FieldFiles.Pictures;
 internal readonly record struct JpegSegment(byte Marker, byte[] Data)
 {
     public const byte StartOfImage = 0xD8;
+    public const byte FirstRestart = 0xD0;
+    public const byte EndOfImage = 0xD9;
     public const byte StartOfScan = 0xDA;
     public const byte QuantisationTables = 0xDB;
+    public const byte HuffmanTables = 0xC4;
+    public const byte NumberOfLines = 0xDC;
+    public const byte RestartInterval = 0xDD;
     public const byte App0 = 0xE0;
     public const byte App2 = 0xE2;
     public const byte App13 = 0xED;
@@ -15,6 +20,15 @@ internal readonly record struct JpegSegment(byte Marker, byte[] Data)
 
     /// <summary>Whether it is a frame header, which says how many components there are.</summary>
     public bool IsFrameHeader => Marker is >= 0xC0 and <= 0xCF and not (0xC4 or 0xC8 or 0xCC);
+
+    /// <summary>Whether it is the header of a frame that comes in ever finer scans.</summary>
+    public bool IsProgressive => Marker == 0xC2;
+
+    /// <summary>Whether it tells of the picture rather than of how it is coded: an application's segment or a comment.</summary>
+    public bool IsAbout => Marker is (>= App0 and <= 0xEF) or Comment;
+
+    /// <summary>Whether a marker comes without contents.</summary>
+    public static bool StandsAlone(byte marker) => marker is 0x01 or (>= FirstRestart and <= StartOfImage);
 
     /// <summary>Whether it is part of a colour profile (ICC.1 annex B.4).</summary>
     public bool IsColourProfile => Marker == App2 && Data.AsSpan().StartsWith("ICC_PROFILE\0"u8);

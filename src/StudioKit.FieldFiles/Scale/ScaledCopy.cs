@@ -1,4 +1,3 @@
-using SkiaSharp;
 using StudioKit.Field;
 using StudioKit.Field.Pictures;
 using StudioKit.Field.Scale;
@@ -6,12 +5,9 @@ using StudioKit.FieldFiles.Pictures;
 
 namespace StudioKit.FieldFiles.Scale;
 
-/// <summary>Makes a copy of a picture with a scale bar in a corner, its metadata and colour profile kept, and an XMP sidecar beside it.</summary>
+/// <summary>Makes a copy of a picture with a scale bar in a corner, everything else in it as it is, and an XMP sidecar beside it.</summary>
 public static class ScaledCopy
 {
-    // Above this a second compression is not seen; the file grows fast beyond.
-    private const int Quality = 95;
-
     /// <summary>Makes one copy.</summary>
     /// <param name="job">What to do.</param>
     /// <returns>The copy, or why there is none.</returns>
@@ -24,14 +20,27 @@ public static class ScaledCopy
 
     private static FieldResult<ScaledPicture> Make(ScaleJob job, FramePicture picture)
     {
-        using var bitmap = new SKBitmap(new SKImageInfo(picture.Width, picture.Height, SKColorType.Rgba8888, SKAlphaType.Unpremul));
-        if (Decode(picture, bitmap) is { } broken)
+        var seen = new SeenPicture(picture.Settings.Orientation, picture.Width, picture.Height);
+        if (ScaleBarPlace.For(seen, job.Scale.MetresPerPixel, job.Corner, ScaleBarImage.LabelWidth) is not { } place)
         {
-            return broken;
+            return new FieldDiagnostic(
+                "FLD314", job.Source, FormattableString.Invariant($"The picture, {picture.Width} x {picture.Height} pixels, is too small for a bar whose length can be read."));
         }
 
-        var (bar, white) = ScaleBarImage.Draw(bitmap, picture.Settings.Orientation, job);
-        return Write(job, picture, bitmap, bar, white);
+        try
+        {
+            var opened = BarredCopies.Open(picture, ScaleBarImage.Box(seen, place));
+            using var copy = opened.Value;
+            return copy is null ? FieldResult<ScaledPicture>.Refused(opened.Diagnostics) : Write(job, picture, copy, seen, place);
+        }
+        catch (InvalidDataException error)
+        {
+            return new FieldDiagnostic("FLD005", job.Source, $"The picture is damaged or breaks off. {error.Message}", "Copy it from the card again.");
+        }
+        catch (NotSupportedException error)
+        {
+            return new FieldDiagnostic("FLD315", job.Source, error.Message);
+        }
     }
 
     private static FieldDiagnostic? Refusal(ScaleJob job)
@@ -46,31 +55,15 @@ public static class ScaledCopy
             : null;
     }
 
-    private static unsafe FieldDiagnostic? Decode(FramePicture picture, SKBitmap bitmap)
-    {
-        var rowBytes = picture.Width * 4;
-        var target = (byte*)bitmap.GetPixels();
-        return picture.Read(band =>
-        {
-            var place = new Span<byte>(target + ((long)band.FirstRow * rowBytes), band.Rows * rowBytes);
-            band.Rgba.AsSpan(0, place.Length).CopyTo(place);
-        });
-    }
-
-    private static FieldResult<ScaledPicture> Write(ScaleJob job, FramePicture picture, SKBitmap bitmap, ScaleBar bar, bool white)
+    private static FieldResult<ScaledPicture> Write(ScaleJob job, FramePicture picture, IBarredCopy copy, SeenPicture seen, ScaleBarPlace place)
     {
         var sidecar = ScaleSidecar.PathBeside(job.Target);
+        var white = ScaleBarPlace.IsWhiteOn(copy.Brightness);
         try
         {
-            using (var encoded = new MemoryStream())
-            {
-                Encode(bitmap, picture.Format, encoded);
-                encoded.Position = 0;
-                WholeFile.Write(job.Target, target => MetadataSplice.Copy(job.Source, picture.Format, encoded, target));
-            }
-
-            WholeFile.Write(sidecar, target => target.Write(ScaleSidecar.Write(Recorded(job, picture, bar), bar.Label)));
-            return new ScaledPicture(job.Target, sidecar, bar, white);
+            WholeFile.Write(job.Target, target => copy.Write(ScaleBarImage.Draw(seen, place, white), target));
+            WholeFile.Write(sidecar, target => target.Write(ScaleSidecar.Write(Recorded(job, picture, place.Bar), place.Bar.Label)));
+            return new ScaledPicture(job.Target, sidecar, place.Bar, white);
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
@@ -93,20 +86,5 @@ public static class ScaledCopy
             Framing = framed?.Framing ?? "",
             Magnification = framed?.Magnification,
         };
-    }
-
-    // A TIFF's copy is a PNG, the lossless format that can be written here.
-    private static void Encode(SKBitmap bitmap, PictureFormat format, Stream target)
-    {
-        using var pixels = bitmap.PeekPixels();
-        if (format == PictureFormat.Jpeg)
-        {
-            // Unpremultiplied opaque pixels; alpha plays no part in JPEG.
-            pixels.WithAlphaType(SKAlphaType.Opaque).Encode(target, new SKJpegEncoderOptions(Quality));
-        }
-        else
-        {
-            pixels.Encode(target, new SKPngEncoderOptions(SKPngEncoderFilterFlags.AllFilters, 4));
-        }
     }
 }

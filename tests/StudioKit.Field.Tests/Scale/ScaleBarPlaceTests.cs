@@ -12,7 +12,7 @@ public sealed class ScaleBarPlaceTests
     [InlineData(ScaleBarCorner.TopLeft, false, false)]
     public void A_bar_stands_in_its_corner_and_inside_the_picture(ScaleBarCorner corner, bool right, bool bottom)
     {
-        var place = ScaleBarPlace.For(new SeenPicture(PictureOrientation.TurnClockwise, 600, 400), 1e-5, corner);
+        var place = ScaleBarPlace.For(new SeenPicture(PictureOrientation.TurnClockwise, 600, 400), 1e-5, corner, _ => 2.5)!;
 
         // Stored 600 by 400 and turned a quarter: 400 wide and 600 high as seen.
         (place.Box.Middle > 200).Should().Be(right);
@@ -27,22 +27,13 @@ public sealed class ScaleBarPlaceTests
     [InlineData(120, false)]
     public void White_stands_out_below_eighteen_per_cent_of_light_and_black_above(byte code, bool white)
     {
-        var seen = new SeenPicture(PictureOrientation.Upright, 300, 200);
-        var rgba = new byte[4 * 300 * 200];
-        Array.Fill(rgba, code);
-
-        ScaleBarPlace.For(seen, 1e-5, ScaleBarCorner.TopLeft).IsOnDark(seen, rgba).Should().Be(white);
+        ScaleBarPlace.IsWhiteOn(code).Should().Be(white);
     }
 
     [Fact]
-    public void Only_the_corner_of_the_bar_decides_its_colour()
+    public void A_picture_too_small_for_letters_that_can_be_read_has_no_place_for_a_bar()
     {
-        var seen = new SeenPicture(PictureOrientation.UpsideDown, 300, 200);
-        var rgba = new byte[4 * 300 * 200];
-        Array.Fill(rgba, (byte)255, 0, rgba.Length / 2);
-
-        // Upside down the light upper rows are seen at the bottom.
-        ScaleBarPlace.For(seen, 1e-5, ScaleBarCorner.BottomRight).IsOnDark(seen, rgba).Should().BeFalse();
-        ScaleBarPlace.For(seen, 1e-5, ScaleBarCorner.TopRight).IsOnDark(seen, rgba).Should().BeTrue();
+        ScaleBarPlace.For(new SeenPicture(PictureOrientation.Upright, 20, 12), 1e-5, ScaleBarCorner.TopLeft, _ => 2.5).Should().BeNull();
+        ScaleBarPlace.For(new SeenPicture(PictureOrientation.Upright, 60, 40), 1e-5, ScaleBarCorner.TopLeft, _ => 2.5).Should().NotBeNull();
     }
 }

@@ -1,10 +1,12 @@
 using BitMiracle.LibTiff.Classic;
 
-namespace StudioKit.FieldFiles.Pictures;
+namespace StudioKit.FieldFiles.Pictures.Tiffs;
 
-/// <summary>Rows of a TIFF, strip by strip or one row of tiles at a time.</summary>
-internal sealed class TiffRows : IRowDecoder
+/// <summary>Rows of a TIFF of any kind that the library turns into eight-bit colours, strip by strip or one row of tiles at a time.</summary>
+internal sealed class TiffRgbaRows : IRowDecoder
 {
+    // The library takes about three times the four bytes a pixel while it unpacks them.
+    private const long MostPixels = 32_000_000;
     private readonly Tiff _tiff;
     private readonly int _stripRows;
     private readonly int _tileWidth;
@@ -14,43 +16,38 @@ internal sealed class TiffRows : IRowDecoder
     private int _stripEnd;
     private int _next;
 
-    private TiffRows(Tiff tiff, int width, int height)
+    private TiffRgbaRows(Tiff tiff, TiffKind kind)
     {
         _tiff = tiff;
-        Width = width;
-        Height = height;
-        _tileWidth = tiff.IsTiled() ? Field(tiff, TiffTag.TILEWIDTH, width) : 0;
-        _stripRows = Math.Min(
-            Height, tiff.IsTiled() ? Field(tiff, TiffTag.TILELENGTH, height) : Field(tiff, TiffTag.ROWSPERSTRIP, height));
+        (Width, Height, _stripRows) = (kind.Width, kind.Height, Math.Min(kind.Height, kind.PartRows));
+        _tileWidth = kind.IsTiled ? kind.PartColumns : 0;
         _strip = new int[checked(Width * _stripRows)];
-        _raster = _tileWidth > 0 ? new int[checked(_tileWidth * Field(tiff, TiffTag.TILELENGTH, height))] : _strip;
+        _raster = kind.IsTiled ? new int[checked(_tileWidth * kind.PartRows)] : _strip;
     }
 
     public int Width { get; }
 
     public int Height { get; }
 
-    /// <summary>Opens a TIFF, or says nothing but that it cannot be read.</summary>
-    public static TiffRows? Open(string path, long maximumPixels)
+    /// <summary>Opens the rows of a TIFF.</summary>
+    /// <exception cref="NotSupportedException">It is of a kind that cannot be read, or its strips take too much memory.</exception>
+    public static TiffRgbaRows Open(Tiff tiff, TiffKind kind)
     {
-        Tiff.SetErrorHandler(new SilentTiffErrors());
-        var tiff = Tiff.Open(path, "r");
-        if (tiff is null)
+        var pixels = ((long)kind.Width * Math.Min(kind.Height, kind.PartRows)) + (kind.IsTiled ? (long)kind.PartColumns * kind.PartRows : 0);
+        if (!tiff.RGBAImageOK(out _))
         {
-            return null;
+            throw new NotSupportedException("The TIFF is of a kind that cannot be read here.");
         }
 
-        var width = Field(tiff, TiffTag.IMAGEWIDTH, 0);
-        var height = Field(tiff, TiffTag.IMAGELENGTH, 0);
-        if (width <= 0 || height <= 0 || (long)width * height > maximumPixels || !tiff.RGBAImageOK(out _))
+        if (pixels > MostPixels)
         {
-            tiff.Dispose();
-            return null;
+            throw new NotSupportedException(
+                $"The TIFF keeps {pixels / 1_000_000} megapixels in one strip, more than the {MostPixels / 1_000_000} that a TIFF of its kind may be read with. Save it with smaller strips, and packed by LZW or not at all.");
         }
 
         // Rows are wanted as stored, the way the other formats give them; the caller turns the result.
         tiff.SetField(TiffTag.ORIENTATION, Orientation.TOPLEFT);
-        return new TiffRows(tiff, width, height);
+        return new TiffRgbaRows(tiff, kind);
     }
 
     public int Read(byte[] rgba, int rows)
@@ -67,12 +64,6 @@ internal sealed class TiffRows : IRowDecoder
     }
 
     public void Dispose() => _tiff.Dispose();
-
-    private static int Field(Tiff tiff, TiffTag tag, int otherwise)
-    {
-        var value = tiff.GetFieldDefaulted(tag) is { Length: > 0 } field ? field[0].ToInt() : otherwise;
-        return value <= 0 ? otherwise : value;
-    }
 
     private bool ReadStrip()
     {
@@ -113,26 +104,6 @@ internal sealed class TiffRows : IRowDecoder
             target[(4 * x) + 1] = (byte)Tiff.GetG(source[x]);
             target[(4 * x) + 2] = (byte)Tiff.GetB(source[x]);
             target[(4 * x) + 3] = 255;
-        }
-    }
-
-    /// <summary>Keeps the library from writing to the console; the caller reports in its own words.</summary>
-    private sealed class SilentTiffErrors : TiffErrorHandler
-    {
-        public override void ErrorHandler(Tiff tif, string method, string format, params object[] args)
-        {
-        }
-
-        public override void ErrorHandlerExt(Tiff tif, object clientData, string method, string format, params object[] args)
-        {
-        }
-
-        public override void WarningHandler(Tiff tif, string method, string format, params object[] args)
-        {
-        }
-
-        public override void WarningHandlerExt(Tiff tif, object clientData, string method, string format, params object[] args)
-        {
         }
     }
 }

@@ -1,0 +1,17 @@
+using SkiaSharp;
+
+namespace StudioKit.FieldFiles.Pictures;
+
+/// <summary>The typeface of the sheets, for letters in pictures, bold so that they last where a picture is seen small; a machine without fonts of its own would draw none otherwise.</summary>
+internal static class BundledTypeface
+{
+    private static readonly Lazy<SKTypeface> Loaded = new(Load);
+
+    public static SKTypeface Bold => Loaded.Value;
+
+    private static SKTypeface Load()
+    {
+        using var file = typeof(BundledTypeface).Assembly.GetManifestResourceStream("AtkinsonHyperlegibleNext-Bold.ttf")!;
+        return SKTypeface.FromStream(file);
+    }
+}
