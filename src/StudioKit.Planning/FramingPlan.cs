@@ -24,7 +24,7 @@ public sealed record FramingPlan
     public IReadOnlyList<string> OtherCombinations { get; init; } = [];
 
     /// <summary>Why the magnification is out of reach; none where it is reached.</summary>
-    public string? Limit { get; init; }
+    public ReachLimit? Limit { get; init; }
 
     /// <summary>Whether the combination reaches the magnification.</summary>
     public bool Reached => Limit is null;

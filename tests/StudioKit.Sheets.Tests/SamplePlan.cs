@@ -48,7 +48,7 @@ internal static class SamplePlan
             [
                 Check(PlanCheckKind.PanelSize, true, Sides(302, 262), Sides(320, 280), 0.94),
                 Check(PlanCheckKind.Tipping, false, new CheckAmount.Measure(Torque.FromNewtonMeters(5.1)), new CheckAmount.Measure(Torque.FromNewtonMeters(3.9)), 1.31)
-                    with { Findings = [new CheckFinding.Said(null, "hang 2 kg under the panel, or widen the base by 90 mm")] },
+                    with { Remedy = new CheckRemedy(CheckRemedyKind.MorePegs) { Amount = new CheckAmount.HowMany(4), Keys = ["frame.pegs.count"] } },
             ],
             Defaults = [new PlanDefault("panel.transmittance", "0.5"), new PlanDefault("site.outdoor-correction", "-0.5 stop")],
         };

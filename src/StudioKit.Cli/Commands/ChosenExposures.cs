@@ -1,5 +1,6 @@
 using StudioKit.Kits.Quantities;
 using StudioKit.Planning;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Cli.Commands;
 
@@ -32,7 +33,7 @@ internal static class ChosenExposures
 
     private static string Unused(Plan plan, string framing, string? setUp) =>
         plan.Framings.First(each => each.Name == framing).Limit is { } limit
-            ? $"'{framing}' is out of reach: {limit}"
+            ? $"'{framing}' is out of reach: {ReachText.Of(limit)}"
             : $"'{framing}' is not used by {(setUp is null ? "any set-up" : $"'{setUp}'")}.";
 
     private static string? Find(string kind, string written, IReadOnlyList<string> known, out string problem)

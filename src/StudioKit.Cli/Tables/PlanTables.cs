@@ -75,7 +75,7 @@ internal static class PlanTables
         {
             table.AddRow(
                 Markup.Escape(framing.Name),
-                Markup.Escape(framing.Limit ?? (framing.Accessories.Count == 0 ? "lens alone" : string.Join(" + ", framing.Accessories))),
+                Markup.Escape(With(framing)),
                 PlanFormat.Rectangle(framing.FieldWidth, framing.FieldHeight),
                 PlanFormat.GiveOrTake(framing.WorkingDistance, framing.WorkingDistanceUncertainty),
                 PlanFormat.Millimetres(framing.SubjectToSensor),
@@ -85,6 +85,13 @@ internal static class PlanTables
         console.Write(table);
         TableConsole.Notes(console, framings.SelectMany(framing => framing.Caveats).Distinct(StringComparer.Ordinal).Concat(LensAssumptionText.Of(framings)));
     }
+
+    private static string With(FramingPlan framing) => framing switch
+    {
+        { Limit: { } limit } => ReachText.Of(limit),
+        { Accessories.Count: 0 } => "lens alone",
+        _ => string.Join(" + ", framing.Accessories),
+    };
 
     private static void WriteSetUp(IAnsiConsole console, string setUp, IReadOnlyList<ExposurePlan> exposures, AdviceBook advice, HashSet<string> said)
     {

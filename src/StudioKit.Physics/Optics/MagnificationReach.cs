@@ -15,4 +15,4 @@ public sealed record MagnificationReach(
     IReadOnlyList<AccessoryCombination> All,
     Length LeastExtension,
     Length MostExtension,
-    string? Limit);
+    ReachLimit? Limit);

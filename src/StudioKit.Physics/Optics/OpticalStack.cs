@@ -60,8 +60,8 @@ public static class OpticalStack
         var range = RangeOf(geometry);
         var wanted = Guard.Positive(magnification.Value, nameof(magnification));
         return range.Covers(magnification)
-            ? new FocusResult(Focused(stack, geometry, OwnMagnificationFor(geometry, wanted)), range, null)
-            : new FocusResult(null, range, Limit(range, wanted));
+            ? new FocusResult(Focused(stack, geometry, OwnMagnificationFor(geometry, wanted)), range)
+            : new FocusResult(null, range);
     }
 
     /// <summary>A lens on a known extension, for a question asked without a kit.</summary>
@@ -198,18 +198,5 @@ public static class OpticalStack
         var toPupil = ToPupil(geometry, own);
         var fromSubject = RayTransfer.Gap(subjectToGlass).Then(toPupil);
         return Math.Abs(toPupil.A / fromSubject.B) < FlatVergence ? null : Length.FromMeters(fromSubject.B / toPupil.A);
-    }
-
-    private static string Limit(MagnificationRange range, double wanted)
-    {
-        if (range.Largest <= 0)
-        {
-            return "The lens comes to no focus on a real subject so close to the sensor: it needs more extension.";
-        }
-
-        var reach = FormattableString.Invariant($"{wanted:0.###} when the reach is {range.Smallest:0.###} to {range.Largest:0.###}");
-        return wanted > range.Largest
-            ? $"The magnification is too large, {reach}: add extension, a close-up lens or a converter."
-            : $"The magnification is too small, {reach}: take extension, close-up lens or converter off.";
     }
 }

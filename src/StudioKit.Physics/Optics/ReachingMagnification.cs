@@ -38,7 +38,7 @@ public static class ReachingMagnification
         var covering = all.Where(combination => combination.Range.Covers(magnification)).ToList();
         var (least, most) = ExtensionFor(bare, magnification.Value);
         return new MagnificationReach(
-            magnification, covering, all, least, most, covering.Count > 0 ? null : Limit(all, magnification.Value, least));
+            magnification, covering, all, least, most, covering.Count > 0 ? null : Limit(all, magnification, least));
     }
 
     /// <summary>Extension that tubes must add for a magnification.</summary>
@@ -106,18 +106,12 @@ public static class ReachingMagnification
 
     private static List<int> Chosen(int subset) => [.. Enumerable.Range(0, MostTubes).Where(i => (subset & (1 << i)) != 0)];
 
-    private static string Limit(List<AccessoryCombination> all, double wanted, Length least)
+    private static ReachLimit Limit(List<AccessoryCombination> all, Magnification wanted, Length least)
     {
-        var largest = all.Max(combination => combination.Range.Largest);
-        if (largest < wanted)
-        {
-            return FormattableString.Invariant(
-                $"Everything on hand together reaches {largest:0.###}; {wanted:0.###} would take {least.Millimeters:0.#} mm of tubes alone.");
-        }
-
-        var smallest = all.Min(combination => combination.Range.Smallest);
-        return smallest > wanted
-            ? FormattableString.Invariant($"The least that the lens gives is {smallest:0.###}, above {wanted:0.###}: take accessories off.")
-            : FormattableString.Invariant($"{wanted:0.###} falls in a gap between what the combinations on hand reach; a tube of another length closes it.");
+        var ends = all.SelectMany(combination => new[] { combination.Range.Smallest, combination.Range.Largest }).Where(end => end > 0).ToList();
+        var kind = ends.TrueForAll(end => end < wanted.Value) ? ReachLimitKind.TooLarge
+            : ends.TrueForAll(end => end > wanted.Value) ? ReachLimitKind.TooSmall
+            : ReachLimitKind.Between;
+        return new ReachLimit(kind, wanted, ends.Count == 0 ? null : new Magnification(ends.MinBy(end => Math.Abs(Math.Log(end / wanted.Value)))), least);
     }
 }

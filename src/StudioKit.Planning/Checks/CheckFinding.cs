@@ -1,4 +1,5 @@
 using StudioKit.Physics.Light;
+using StudioKit.Physics.Optics;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Packing;
@@ -12,10 +13,9 @@ public abstract record CheckFinding
     {
     }
 
-    /// <summary>What a stage of the plan says.</summary>
-    /// <param name="Part">Name of the part it is about; none where the sentence names it.</param>
-    /// <param name="Sentence">What is wrong with it.</param>
-    public sealed record Said(string? Part, string Sentence) : CheckFinding;
+    /// <summary>Why a lens does not come to a magnification.</summary>
+    /// <param name="Limit">As the framing has it.</param>
+    public sealed record OutOfReach(ReachLimit Limit) : CheckFinding;
 
     /// <summary>An exposure that does not work, or only at the edge.</summary>
     /// <param name="Exposure">The exposure with its verdict.</param>

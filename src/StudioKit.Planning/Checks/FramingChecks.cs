@@ -18,7 +18,7 @@ internal static class FramingChecks
         Demand = new CheckAmount.Enlargement(framing.Magnification),
         SourceKey = "Derived",
         SourceLocator = "optical stack of every combination on hand",
-        Findings = [new CheckFinding.Said(null, framing.Limit!)],
+        Findings = [new CheckFinding.OutOfReach(framing.Limit!)],
     };
 
     private static PlanCheck Touching(FramingPlan framing) => new()

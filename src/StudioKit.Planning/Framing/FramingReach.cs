@@ -1,6 +1,5 @@
 using StudioKit.Kits.Cameras;
 using StudioKit.Physics.Optics;
-using UnitsNet;
 
 namespace StudioKit.Planning.Framing;
 
@@ -23,7 +22,7 @@ internal sealed record FramingReach
     public IReadOnlyList<AccessoryCombination> Others { get; init; } = [];
 
     /// <summary>Why it is out of reach, and what would reach it; none where it is reached.</summary>
-    public string? Limit { get; init; }
+    public ReachLimit? Limit { get; init; }
 
     /// <summary>What the reader must know.</summary>
     public IReadOnlyList<string> Caveats { get; init; } = [];
@@ -72,9 +71,7 @@ internal sealed record FramingReach
             Stack = OpticalStack.AtMagnification(withTube, reach.Wanted).Stack
                 ?? OpticalStack.FromExtension(
                     bare.Lens.FocalLength, bare.Lens.FocalLength * reach.Wanted.Value, bare.Aperture, bare.SensorWidth, bare.SensorHeight, bare.Lens.PupilRatio),
-            Limit = reach.LeastExtension > Length.Zero
-                ? $"{reach.Limit} {PlanFormat.Millimetres(reach.LeastExtension)} of extension tube would reach it."
-                : reach.Limit ?? "",
+            Limit = reach.Limit,
         };
     }
 

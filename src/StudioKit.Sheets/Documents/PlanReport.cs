@@ -70,7 +70,7 @@ internal static class PlanReport
                     PlanFormat.ThreeDigits(framing.Extension.Millimeters),
                     PlanFormat.ThreeDigits(framing.EffectiveApertureFactor),
                 ]
-                : [framing.Name, framing.Limit!, "", "", "", "", ""]))]);
+                : [framing.Name, ReachText.Of(framing.Limit!), "", "", "", "", ""]))]);
         foreach (var block in Caveats(framings.SelectMany(framing => framing.Caveats).Concat(LensAssumptionText.Of(framings))))
         {
             yield return block;

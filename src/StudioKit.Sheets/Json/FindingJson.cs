@@ -1,5 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Physics.Light;
+using StudioKit.Physics.Optics;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Checks;
 using StudioKit.Planning.Packing;
@@ -15,8 +16,8 @@ internal static class FindingJson
     {
         switch (finding)
         {
-            case CheckFinding.Said said:
-                json.Text("part", said.Part);
+            case CheckFinding.OutOfReach { Limit: var limit }:
+                Write(json, limit);
                 break;
             case CheckFinding.OfNoFrame none:
                 json.Text("kind", MemberText.Of(none.Obstacle.Kind)).Millimetres("size", none.Obstacle.Size);
@@ -48,6 +49,13 @@ internal static class FindingJson
 
         json.Text("text", FindingText.Of(finding));
     }
+
+    /// <summary>Writes why a magnification is out of reach.</summary>
+    public static void Write(JsonReport json, ReachLimit limit) => json
+        .Text("kind", MemberText.Of(limit.Kind))
+        .Number("wanted", limit.Wanted.Value)
+        .Number("nearest", limit.Nearest?.Value)
+        .Millimetres("leastExtension", limit.LeastExtension);
 
     private static void Write(JsonReport json, Misfit misfit) => json
         .Text("kind", "no-place")

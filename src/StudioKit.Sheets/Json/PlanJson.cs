@@ -83,7 +83,7 @@ public static class PlanJson
         .Texts("accessories", framing.Accessories)
         .Texts("otherCombinations", framing.OtherCombinations)
         .Flag("reached", framing.Reached)
-        .Text("limit", framing.Limit)
+        .Text("limit", framing.Limit is { } limit ? ReachText.Of(limit) : null)
         .Millimetres("extension", framing.Extension)
         .Millimetres("focalLength", framing.FocalLength)
         .Millimetres("subjectToSensor", framing.SubjectToSensor)

@@ -18,7 +18,7 @@ public static class ComparisonText
             Line(comparison, "panel needed", plan => PlanFormat.Rectangle(plan.Panel.RequiredWidth, plan.Panel.RequiredDepth)),
             Line(comparison, "panel mass", plan => PlanFormat.Mass(plan.Panel.Mass)),
             Line(comparison, "checks that fail", plan => FormattableString.Invariant($"{plan.Checks.Count(check => !check.Passed)} of {plan.Checks.Count}")),
-            .. Named(comparison, plan => plan.Framings, framing => framing.Name, framing => framing.Limit ?? $"{PlanFormat.Millimetres(framing.WorkingDistance)} to the glass"),
+            .. Named(comparison, plan => plan.Framings, framing => framing.Name, framing => framing.Limit is { } limit ? ReachText.Of(limit) : $"{PlanFormat.Millimetres(framing.WorkingDistance)} to the glass"),
             .. Named(comparison, plan => plan.Exposures, exposure => $"{exposure.SetUp}, {exposure.Framing.Name}", Settings),
             .. Named(comparison, plan => plan.Checks, CheckText.Name, check => check.Passed ? $"ok, {CheckText.Capacity(check)}" : $"FAILS, {CheckText.Shortfall(check)}"),
         ];

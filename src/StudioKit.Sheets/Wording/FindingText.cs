@@ -10,7 +10,7 @@ internal static class FindingText
 
     public static string Of(CheckFinding finding) => finding switch
     {
-        CheckFinding.Said said => said.Part is { } part ? $"{part}: {said.Sentence}" : said.Sentence,
+        CheckFinding.OutOfReach of => ReachText.Of(of.Limit),
         CheckFinding.OfNoFrame none => FrameText.Of(none.Obstacle),
         CheckFinding.OfFrame frame => FrameText.Of(frame.Problem),
         CheckFinding.OfCradle cradle => $"{CradleText.Clause(cradle.Fault)}.",

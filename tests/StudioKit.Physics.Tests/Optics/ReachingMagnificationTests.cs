@@ -87,7 +87,9 @@ public sealed class ReachingMagnificationTests
 
         // By hand: 68 mm of tube and 1:2 give 1.736; 3:1 takes 2.5 × 55 mm.
         reach.Covering.Should().BeEmpty();
-        reach.Limit.Should().Contain("1.736").And.Contain("137.5 mm");
+        reach.Limit!.Kind.Should().Be(ReachLimitKind.TooLarge);
+        reach.Limit.Nearest!.Value.Value.Should().BeApproximately(1.736, 5e-4);
+        reach.Limit.LeastExtension.Millimeters.Should().BeApproximately(137.5, 1e-6);
     }
 
     [Fact]
@@ -98,7 +100,10 @@ public sealed class ReachingMagnificationTests
         var reach = ReachingMagnification.With(
             fixedLens, new AccessoriesOnHand { ExtensionTubes = [Length.FromMillimeters(12), Length.FromMillimeters(36)] }, new Magnification(0.5));
 
-        reach.Limit.Should().Contain("gap");
+        // 12 mm on 55 mm gives 0.218 and 36 mm 0.655, nearer to 0.5 by ratio; 27.5 mm gives 0.5.
+        reach.Limit!.Kind.Should().Be(ReachLimitKind.Between);
+        reach.Limit.Nearest!.Value.Value.Should().BeApproximately(36.0 / 55, 1e-9);
+        reach.Limit.LeastExtension.Millimeters.Should().BeApproximately(27.5, 1e-6);
     }
 
     [Fact]

@@ -231,11 +231,26 @@ public sealed class CheckTextTests
     [Fact]
     public void Without_a_remedy_the_findings_speak_each_for_its_part()
     {
-        var check = Sag with { Kind = PlanCheckKind.Exposure, Parts = ["dusk"], Passed = false, Findings = [new CheckFinding.Said("reed 50 at 1:2", "One stop short."), new CheckFinding.Said(null, "Too far.")] };
+        var check = Sag with { Kind = PlanCheckKind.Exposure, Parts = ["dusk"], Passed = false, Findings = [TooLarge(3, 1.736, 137.5), TooLarge(4, 1.736, 0)] };
 
-        CheckText.Remedy(check).Should().Be("reed 50 at 1:2: One stop short. Too far.");
+        CheckText.Remedy(check).Should().Be(
+            "Everything on hand together reaches 1.736, short of 3. 138 mm of extension tubes alone would reach it. Everything on hand together reaches 1.736, short of 4.");
         CheckText.Remedy(check with { Passed = true }).Should().BeEmpty("what passes needs no remedy");
     }
+
+    [Fact]
+    public void A_magnification_out_of_reach_says_which_way()
+    {
+        FindingText.Of(TooLarge(2, null, 30)).Should().Be("The lens comes to no focus on a real subject. 30 mm of extension tubes alone would reach it.");
+        FindingText.Of(Out(ReachLimitKind.TooSmall, 0.2, 0.5, 0)).Should().Be("The least that the lens gives is 0.5, above 0.2: take accessories off.");
+        FindingText.Of(Out(ReachLimitKind.Between, 0.5, 0.655, 27.5)).Should().Be(
+            "0.5 falls in a gap between what the combinations on hand reach, 0.655 nearest. 27.5 mm of extension tubes alone would reach it.");
+    }
+
+    private static CheckFinding.OutOfReach TooLarge(double wanted, double? nearest, double extension) => Out(ReachLimitKind.TooLarge, wanted, nearest, extension);
+
+    private static CheckFinding.OutOfReach Out(ReachLimitKind kind, double wanted, double? nearest, double extension) => new(
+        new ReachLimit(kind, new Magnification(wanted), nearest is { } m ? new Magnification(m) : null, Length.FromMillimeters(extension)));
 
     [Fact]
     public void A_shortfall_puts_what_is_asked_before_what_is_given() =>
