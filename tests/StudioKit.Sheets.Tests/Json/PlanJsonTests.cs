@@ -1,4 +1,5 @@
 using System.Text.Json;
+using StudioKit.Physics.Optics;
 using StudioKit.Physics.Structure;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning;
@@ -71,6 +72,25 @@ public sealed class PlanJsonTests
         var caveats = check.GetProperty("caveats");
         (caveats[0].GetProperty("kind").GetString(), caveats[0].GetProperty("sizeMm").GetDouble(), caveats[0].GetProperty("againstMm").GetDouble()).Should().Be(("slope-beyond-feet", 61, 30));
         caveats[1].GetProperty("stressPa").GetDouble().Should().Be(4.2e6);
+    }
+
+    [Fact]
+    public void A_magnification_out_of_reach_comes_with_what_is_reached_and_the_tube_that_is_missing()
+    {
+        var missed = new PlanCheck
+        {
+            Kind = PlanCheckKind.Magnification,
+            Passed = false,
+            SourceKey = "Derived",
+            SourceLocator = "optical stack",
+            Findings = [new CheckFinding.OutOfReach(new ReachLimit(ReachLimitKind.TooLarge, new Magnification(3), new Magnification(1.736), Length.FromMillimeters(137.5)))],
+        };
+
+        var finding = Read(PlanJson.Write(SamplePlan.Plan with { Checks = [missed] })).GetProperty("checks")[0].GetProperty("findings")[0];
+
+        finding.GetProperty("kind").GetString().Should().Be("too-large");
+        (finding.GetProperty("wanted").GetDouble(), finding.GetProperty("nearest").GetDouble()).Should().Be((3, 1.736));
+        finding.GetProperty("leastExtensionMm").GetDouble().Should().Be(137.5);
     }
 
     [Fact]
