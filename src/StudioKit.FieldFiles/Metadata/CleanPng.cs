@@ -1,5 +1,6 @@
 using System.Buffers.Binary;
 using System.Text;
+using StudioKit.Field;
 
 namespace StudioKit.FieldFiles.Metadata;
 
@@ -66,7 +67,7 @@ internal static class CleanPng
         target.Write(number);
         byte[] body = [.. type, .. data];
         target.Write(body);
-        BinaryPrimitives.WriteUInt32BigEndian(number, PngCheck.Of(body));
+        BinaryPrimitives.WriteUInt32BigEndian(number, CheckSum.Of(body));
         target.Write(number);
     }
 
@@ -88,6 +89,6 @@ internal static class CleanPng
         source.ReadExactly(bytes, 8, length + 4);
 
         // A damaged length would let what follows ride along.
-        return BinaryPrimitives.ReadUInt32BigEndian(bytes.AsSpan(8 + length)) != PngCheck.Of(bytes.AsSpan(4, 4 + length)) ? null : (Encoding.ASCII.GetString(head, 4, 4), bytes);
+        return BinaryPrimitives.ReadUInt32BigEndian(bytes.AsSpan(8 + length)) != CheckSum.Of(bytes.AsSpan(4, 4 + length)) ? null : (Encoding.ASCII.GetString(head, 4, 4), bytes);
     }
 }

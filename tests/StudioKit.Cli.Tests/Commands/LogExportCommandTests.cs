@@ -64,6 +64,19 @@ public sealed class LogExportCommandTests : IDisposable
         File.Exists(_folder.File("fen.csv")).Should().BeFalse();
     }
 
+    [Fact]
+    public void An_archive_of_a_sensitive_log_taken_into_it_again_changes_nothing()
+    {
+        var log = Log("Tenth");
+        CommandRun.Of("log", "export", "--log", log, "--archive", _folder.File("fen.zip")).ExitCode.Should().Be(0);
+        var before = CommandRun.Of("log", "list", "--log", log, "--json").Output;
+
+        var run = CommandRun.Of("log", "import", _folder.File("fen.zip"), "--log", log);
+
+        run.Error.Should().Contain("1 subject is a coarse copy");
+        CommandRun.Of("log", "list", "--log", log, "--json").Output.Should().Be(before);
+    }
+
     private static string Session(string log) =>
         JsonDocument.Parse(CommandRun.Of("log", "list", "--log", log, "--json").Output).RootElement.GetProperty("sessions")[0].GetProperty("id").GetString()!;
 

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.IO.Compression;
 using System.Text;
-using System.Xml;
 using System.Xml.Linq;
 using StudioKit.Field.Log.Release;
 using StudioKit.Planning.Tables;
@@ -16,7 +15,6 @@ namespace StudioKit.Field.Log.Archive;
 /// </remarks>
 public static class DarwinCoreArchive
 {
-    private const long LargestEntry = 200_000_000;
     private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false);
 
     /// <summary>Writes an archive; the same release and description give the same bytes.</summary>
@@ -56,87 +54,16 @@ public static class DarwinCoreArchive
         try
         {
             using var zip = new ZipArchive(source, ZipArchiveMode.Read, leaveOpen: true);
-            return Read(zip);
+            return ArchiveReader.Read(zip);
         }
-        catch (Exception error) when (error is InvalidDataException or XmlException or FormatException or OverflowException or ArgumentException)
+        catch (ArchiveFaultException fault)
         {
-            return new FieldDiagnostic("FLD461", name, "The archive cannot be read: " + error.Message);
+            return new FieldDiagnostic(fault.Code, name, fault.Message, fault.Hint);
         }
-    }
-
-    private static LogSnapshot Read(ZipArchive zip)
-    {
-        var meta = XDocument.Parse(Entry(zip, "meta.xml")).Root!;
-        var reading = new ArchiveReading();
-        var core = meta.Element(ArchiveMetadata.Text + "core") ?? throw new InvalidDataException("meta.xml names no core.");
-        foreach (var (_, row) in Rows(zip, core, "id"))
+        catch (Exception error) when (error is InvalidDataException or IOException or NotSupportedException or ArgumentException or FormatException or OverflowException)
         {
-            var (session, subject) = (OccurrenceTable.Session(row), OccurrenceTable.Subject(row));
-            reading.Sessions[session.Id] = session;
-            reading.Subjects.Add(subject.Id, subject);
+            return new FieldDiagnostic("FLD461", name, "The archive cannot be read: " + error.Message, "It is a zip file, as 'studiokit log export --archive' writes it.");
         }
-
-        // Pictures before measurements: their settings are among those.
-        foreach (var extension in meta.Elements(ArchiveMetadata.Text + "extension").OrderBy(table => RowType(table) == DarwinCoreTerms.MeasurementOrFact))
-        {
-            ReadExtension(zip, extension, reading);
-        }
-
-        return reading.Snapshot;
-    }
-
-    private static void ReadExtension(ZipArchive zip, XElement extension, ArchiveReading reading)
-    {
-        foreach (var (id, row) in Rows(zip, extension, "coreid"))
-        {
-            if (!reading.Subjects.ContainsKey(id))
-            {
-                throw new InvalidDataException($"'{id}' is in an extension but not in the core.");
-            }
-
-            if (RowType(extension) == DarwinCoreTerms.Multimedia)
-            {
-                var frame = MultimediaTable.Frame(row, id);
-                reading.Frames[frame.Id] = frame;
-            }
-            else if (RowType(extension) == DarwinCoreTerms.MeasurementOrFact)
-            {
-                MeasurementTable.Read(row, id, reading);
-            }
-        }
-    }
-
-    private static string RowType(XElement table) => (string?)table.Attribute("rowType") ?? "";
-
-    private static IEnumerable<(string Id, ArchiveRow Row)> Rows(ZipArchive zip, XElement table, string idName)
-    {
-        var columns = table.Elements(ArchiveMetadata.Text + "field").Where(field => field.Attribute("index") is not null)
-            .ToDictionary(TermOf, field => (int)field.Attribute("index")!, StringComparer.Ordinal);
-        var idColumn = (int?)table.Element(ArchiveMetadata.Text + idName)?.Attribute("index") ?? throw new InvalidDataException($"meta.xml gives no {idName}.");
-        var head = (int?)table.Attribute("ignoreHeaderLines") ?? 0;
-        var file = table.Descendants(ArchiveMetadata.Text + "location").FirstOrDefault()?.Value ?? throw new InvalidDataException("meta.xml names no file.");
-        foreach (var fields in CsvText.Read(Entry(zip, file)).Skip(head))
-        {
-            yield return idColumn >= 0 && idColumn < fields.Count
-                ? (fields[idColumn].Text, new ArchiveRow(columns, fields))
-                : throw new InvalidDataException($"A row of {file} is too short.");
-        }
-    }
-
-    private static string TermOf(XElement field) => (string?)field.Attribute("term") is { } term
-        ? ArchiveTable.ShortName(term)
-        : throw new InvalidDataException("meta.xml has a field without a term.");
-
-    private static string Entry(ZipArchive zip, string name)
-    {
-        var entry = zip.GetEntry(name) ?? throw new InvalidDataException($"It has no {name}.");
-        if (entry.Length > LargestEntry)
-        {
-            throw new InvalidDataException($"{name} is larger than {LargestEntry / 1_000_000} MB.");
-        }
-
-        using var reader = new StreamReader(entry.Open(), Utf8);
-        return reader.ReadToEnd();
     }
 
     private static string Csv(ArchiveTable table) => CsvText.Write(table.Rows.Prepend([.. table.Terms.Select(ArchiveTable.ShortName)]), "\n");

@@ -8,4 +8,8 @@ internal static class DarwinCoreTerms
     public const string Occurrence = DarwinCore + "Occurrence";
     public const string MeasurementOrFact = DarwinCore + "MeasurementOrFact";
     public const string Multimedia = "http://rs.gbif.org/terms/1.0/Multimedia";
+
+    /// <summary>Full names of terms.</summary>
+    public static IReadOnlySet<string> Of(string standard, IEnumerable<string> terms) =>
+        terms.Select(term => standard + term).Append(DarwinCore + "occurrenceID").ToHashSet(StringComparer.Ordinal);
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using StudioKit.Field.Log.Release;
 using D = StudioKit.Field.Log.Archive.DarwinCoreTerms;
 
@@ -13,30 +12,32 @@ internal static class MeasurementTable
 {
     private const char Mark = '#';
     private const string Yes = "true";
+    private const string No = "false";
+    private const string Value = "measurementValue";
 
     /// <summary>Short names of the columns behind the first, which joins the core.</summary>
     public static readonly string[] Columns =
         ["measurementID", "measurementType", "measurementValue", "measurementUnit", "measurementAccuracy", "measurementMethod", "measurementRemarks"];
 
-    private static readonly (string Type, string Unit, Func<FieldSubject, string, FieldSubject> Set)[] OfSubject =
+    private static readonly (string Type, string Unit, Func<FieldSubject, ArchiveRow, FieldSubject> Set)[] OfSubject =
     [
-        (SubjectFacts.HoldStart, "", (s, value) => s with { HoldStart = ArchiveRow.Moment(value) }),
-        (SubjectFacts.HoldEnd, "", (s, value) => s with { HoldEnd = ArchiveRow.Moment(value) }),
-        (SubjectFacts.HoldLimit, "s", (s, value) => s with { HoldLimit = TimeSpan.FromSeconds(Number(value)) }),
-        (SubjectFacts.Released, "", (s, value) => s with { Released = value == Yes }),
-        (SubjectFacts.Sensitivity, "", (s, value) => s with { Sensitivity = SensitivityOf(value) }),
+        (SubjectFacts.HoldStart, "", (s, row) => s with { HoldStart = row.Moment(Value) }),
+        (SubjectFacts.HoldEnd, "", (s, row) => s with { HoldEnd = row.Moment(Value) }),
+        (SubjectFacts.HoldLimit, "s", (s, row) => s with { HoldLimit = Seconds(row) }),
+        (SubjectFacts.Released, "", (s, row) => s with { Released = row[Value] switch { Yes => true, No => false, _ => throw row.Wrong(Value, "answer", $"{Yes} or {No}") } }),
+        (SubjectFacts.Sensitivity, "", (s, row) => s with { Sensitivity = SensitivityOf(row) }),
     ];
 
-    private static readonly (string Type, string Unit, Func<FieldFrame, string, FieldFrame> Set)[] OfFrame =
+    private static readonly (string Type, string Unit, Func<FieldFrame, ArchiveRow, FieldFrame> Set)[] OfFrame =
     [
-        (FrameFacts.ExposureTime, "s", (f, value) => f with { ExposureTime = Number(value) }),
-        (FrameFacts.FNumber, "", (f, value) => f with { FNumber = Number(value) }),
-        (FrameFacts.IsoSpeed, "", (f, value) => f with { Iso = Number(value) }),
-        (FrameFacts.FocalLength, "mm", (f, value) => f with { FocalLength = Number(value) }),
-        (FrameFacts.PixelSize, "µm", (f, value) => f with { MicrometresPerPixel = Number(value) }),
-        (FrameFacts.Lens, "", (f, value) => f with { Lens = value }),
-        (FrameFacts.Framing, "", (f, value) => f with { Framing = value }),
-        (FrameFacts.SetUp, "", (f, value) => f with { SetUp = value }),
+        (FrameFacts.ExposureTime, "s", (f, row) => f with { ExposureTime = row.Number(Value) }),
+        (FrameFacts.FNumber, "", (f, row) => f with { FNumber = row.Number(Value) }),
+        (FrameFacts.IsoSpeed, "", (f, row) => f with { Iso = row.Number(Value) }),
+        (FrameFacts.FocalLength, "mm", (f, row) => f with { FocalLength = row.Number(Value) }),
+        (FrameFacts.PixelSize, "µm", (f, row) => f with { MicrometresPerPixel = row.Number(Value) }),
+        (FrameFacts.Lens, "", (f, row) => f with { Lens = row[Value] }),
+        (FrameFacts.Framing, "", (f, row) => f with { Framing = row[Value] }),
+        (FrameFacts.SetUp, "", (f, row) => f with { SetUp = row[Value] }),
     ];
 
     public static ArchiveTable Of(LogRelease release)
@@ -56,35 +57,43 @@ internal static class MeasurementTable
             ]);
     }
 
-    public static void Read(ArchiveRow row, string subjectId, ArchiveReading reading)
+    public static void Read(ArchiveRow row, ArchiveReading reading)
     {
-        var id = row["measurementID"];
+        row.Only("occurrenceID", row.Id);
+        var id = row.Needed("measurementID");
         var mark = id.LastIndexOf(Mark);
         var (owner, fact) = mark < 0 ? (id, "") : (id[..mark], id[(mark + 1)..]);
-        if (owner == subjectId && Array.Find(OfSubject, candidate => candidate.Type == fact) is { Set: { } setSubject })
+        if (owner == row.Id && Array.Find(OfSubject, candidate => candidate.Type == fact) is { Set: { } setSubject } kind)
         {
-            reading.Subjects[subjectId] = setSubject(reading.Subjects[subjectId], row["measurementValue"]);
+            row.Only("measurementUnit", kind.Unit);
+            reading.Subjects[row.Id] = setSubject(reading.Subjects[row.Id], row);
         }
-        else if (reading.Frames.TryGetValue(owner, out var frame) && Array.Find(OfFrame, candidate => candidate.Type == fact) is { Set: { } setFrame })
+        else if (reading.Frames.TryGetValue(owner, out var frame) && Array.Find(OfFrame, candidate => candidate.Type == fact) is { Set: { } setFrame } setting)
         {
-            reading.Frames[owner] = setFrame(frame, row["measurementValue"]);
+            row.Only("measurementUnit", setting.Unit);
+            reading.Frames[owner] = setFrame(frame, row);
         }
         else
         {
-            reading.Measurements.Add(Measurement(row, subjectId));
+            reading.Add(Measurement(row), row);
         }
     }
 
-    private static FieldMeasurement Measurement(ArchiveRow row, string subjectId) => new()
+    // Remarks of a measurement are written for a picture's settings alone.
+    private static FieldMeasurement Measurement(ArchiveRow row)
     {
-        Id = row["measurementID"],
-        SubjectId = subjectId,
-        Type = row["measurementType"],
-        Value = row["measurementValue"],
-        Unit = row["measurementUnit"],
-        Accuracy = row["measurementAccuracy"],
-        Method = row["measurementMethod"],
-    };
+        row.Only("measurementRemarks", "");
+        return new FieldMeasurement
+        {
+            Id = row["measurementID"],
+            SubjectId = row.Id,
+            Type = row.Needed("measurementType"),
+            Value = row.Needed(Value),
+            Unit = row["measurementUnit"],
+            Accuracy = row["measurementAccuracy"],
+            Method = row["measurementMethod"],
+        };
+    }
 
     // One whose type or value is withheld says nothing.
     private static IEnumerable<IReadOnlyList<string>> MeasurementRows(SubjectRelease subject) =>
@@ -101,10 +110,10 @@ internal static class MeasurementTable
             [subject.Record.PublishedId, $"{facts.PublishedId}{Mark}{kind.Type}", kind.Type, value, kind.Unit, "", "", remarks];
 
     // A number is no name, though it parses as one.
-    private static PlaceSensitivity SensitivityOf(string text) =>
-        Enum.TryParse<PlaceSensitivity>(text, out var value) && Enum.IsDefined(value) && value.ToString() == text
+    private static PlaceSensitivity SensitivityOf(ArchiveRow row) =>
+        Enum.TryParse<PlaceSensitivity>(row[Value], out var value) && Enum.IsDefined(value) && value.ToString() == row[Value]
             ? value
-            : throw new FormatException($"'{text}' does not say how much coarser a place was made.");
+            : throw row.Wrong(Value, "sensitivity", string.Join(", ", Enum.GetNames<PlaceSensitivity>()));
 
-    private static double Number(string text) => double.Parse(text, NumberStyles.Float, CultureInfo.InvariantCulture);
+    private static TimeSpan Seconds(ArchiveRow row) => row.Number(Value) is { } seconds and >= 0 and < 1e9 ? TimeSpan.FromSeconds(seconds) : throw row.Wrong(Value, "time in seconds", "600");
 }

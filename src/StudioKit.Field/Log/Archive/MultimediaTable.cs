@@ -20,13 +20,19 @@ internal static class MultimediaTable
                select (IReadOnlyList<string>)[subject.Record.PublishedId, .. Columns.Select(term => frame.Record[term])],
         ]);
 
-    public static FieldFrame Frame(ArchiveRow row, string subjectId) => new()
+    public static FieldFrame Frame(ArchiveRow row)
     {
-        SubjectId = subjectId,
-        FileName = row["identifier"][(row["identifier"].LastIndexOf('/') + 1)..],
-        Taken = row.MaybeDate("created"),
-        Caption = row["title"],
-        Creator = row["creator"],
-        Licence = row["license"],
-    };
+        row.Only("occurrenceID", row.Id);
+        row.Only("type", "StillImage");
+        var address = row.Needed("identifier");
+        return new FieldFrame
+        {
+            SubjectId = row.Id,
+            FileName = address[(address.LastIndexOf('/') + 1)..],
+            Taken = row.MaybeDate("created"),
+            Caption = row["title"],
+            Creator = row["creator"],
+            Licence = row["license"],
+        };
+    }
 }

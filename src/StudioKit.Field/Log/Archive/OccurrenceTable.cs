@@ -25,15 +25,19 @@ internal static class OccurrenceTable
                select Columns.Select(term => session.Record.Fields.Any(field => field.Term == term) ? session.Record[term] : subject.Record[term]).ToList(),
         ]);
 
+    /// <summary>Short names of the columns that tell of the session.</summary>
+    public static IEnumerable<string> SessionColumns => Columns.Skip(3).Take(14).Append("recordedBy");
+
     public static FieldSession Session(ArchiveRow row)
     {
-        var dates = row["eventDate"].Split('/');
+        RefuseUnkept(row);
+        var dates = row.Needed("eventDate").Split('/');
         return new FieldSession
         {
-            Id = row["eventID"],
+            Id = row.Needed("eventID"),
             Name = row["fieldNumber"],
-            Start = ArchiveRow.Date(dates[0]),
-            End = dates.Length > 1 && dates[1] != ".." ? ArchiveRow.Date(dates[1]) : null,
+            Start = row.Date("eventDate", dates[0]),
+            End = dates.Length > 1 && dates[1] != ".." ? row.Date("eventDate", dates[1]) : null,
             Locality = row["locality"],
             CountryCode = row["countryCode"],
             Habitat = row["habitat"],
@@ -49,7 +53,7 @@ internal static class OccurrenceTable
 
     public static FieldSubject Subject(ArchiveRow row) => new()
     {
-        Id = row["occurrenceID"],
+        Id = row.Id,
         SessionId = row["eventID"],
         ScientificName = row["scientificName"],
         IdentificationQualifier = row["identificationQualifier"],
@@ -58,9 +62,22 @@ internal static class OccurrenceTable
         IdentifiedBy = row.Names("identifiedBy"),
         Sex = row["sex"],
         LifeStage = row["lifeStage"],
-        IndividualCount = row.Number("individualCount") is { } count ? (int)count : null,
+        IndividualCount = row.Count("individualCount"),
         Behaviour = row["behavior"],
-        BasisOfRecord = row["basisOfRecord"],
+        BasisOfRecord = row.Needed("basisOfRecord"),
         Remarks = row["occurrenceRemarks"],
     };
+
+    // What the log has no place for must not be taken for what it has: an animal looked for in vain, a place on another datum, a range of heights.
+    private static void RefuseUnkept(ArchiveRow row)
+    {
+        row.Only("occurrenceID", row.Id);
+        row.Only("occurrenceStatus", "detected", "present");
+        row.Only("geodeticDatum", "EPSG:4326", "WGS84");
+        row.Only("maximumElevationInMeters", row["minimumElevationInMeters"]);
+        if (row["eventDate"].Split('/').Length > 2)
+        {
+            throw row.Wrong("eventDate", "date or pair of dates", "2026-05-09/2026-05-10");
+        }
+    }
 }

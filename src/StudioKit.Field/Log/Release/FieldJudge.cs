@@ -51,8 +51,8 @@ internal sealed class FieldJudge(FieldSession session, PlaceSensitivity sensitiv
         _ => Withheld(field, FieldReason.WordsMayTell),
     };
 
-    // What is coarse already, such as a record that came out of an archive, leaves as it is.
-    private static ReleasedField Coarse(RecordedField field, FieldReason reason) => field.Coarse == field.Text
+    // What is coarse already, such as a record that came out of an archive, leaves as it is; a place is said to be coarse every time.
+    private static ReleasedField Coarse(RecordedField field, FieldReason reason) => field.Coarse == field.Text && reason != FieldReason.Cell
         ? new(field.Term, field.Text, field.Text, FieldFate.Published, FieldReason.TellsNoPlace)
         : new(field.Term, field.Text, field.Coarse, FieldFate.Coarsened, reason);
 

@@ -1,7 +1,7 @@
-namespace StudioKit.FieldFiles.Metadata;
+namespace StudioKit.Field;
 
-/// <summary>The check sum of a PNG's chunks (ISO/IEC 15948 annex D: polynomial 0xEDB88320, all ones to begin and to end with).</summary>
-internal static class PngCheck
+/// <summary>The check sum of zip files and of a PNG's chunks (ISO/IEC 15948 annex D: polynomial 0xEDB88320, all ones to begin and to end with).</summary>
+internal static class CheckSum
 {
     private static readonly uint[] Table = [.. Enumerable.Range(0, 256).Select(value => Steps((uint)value))];
 
