@@ -80,13 +80,15 @@ public sealed class PlanJsonTests
         var missed = new PlanCheck
         {
             Kind = PlanCheckKind.Magnification,
+            Parts = ["reed 50"],
             Passed = false,
             SourceKey = "Derived",
             SourceLocator = "optical stack",
+            Demand = new CheckAmount.Enlargement(new Magnification(3)),
             Findings = [new CheckFinding.OutOfReach(new ReachLimit(ReachLimitKind.TooLarge, new Magnification(3), new Magnification(1.736), Length.FromMillimeters(137.5)))],
         };
 
-        var finding = Read(PlanJson.Write(SamplePlan.Plan with { Checks = [missed] })).GetProperty("checks")[0].GetProperty("findings")[0];
+        var finding = Read(PlanJson.Write(SamplePlan.Plan with { Frame = null, Checks = [missed] })).GetProperty("checks")[0].GetProperty("findings")[0];
 
         finding.GetProperty("kind").GetString().Should().Be("too-large");
         (finding.GetProperty("wanted").GetDouble(), finding.GetProperty("nearest").GetDouble()).Should().Be((3, 1.736));
