@@ -29,6 +29,9 @@ internal sealed class PlanOptions
         command.Options.Add(_pitch);
     }
 
+    /// <summary>The kit file; none where none is named.</summary>
+    public string? KitPath(ParseResult parsed) => parsed.GetValue(_kit);
+
     /// <summary>Reads and plans the kit, where one is named.</summary>
     /// <returns>Whether all is well; nothing is planned where no kit is named.</returns>
     public bool TryRead(ParseResult parsed, CommandHost host, out PhotoPlan? plan)

@@ -20,6 +20,9 @@ internal sealed class SensorModel(int width, int height)
 
     public int Seed { get; init; } = 1;
 
+    /// <summary>The camera's own curve, before the standard encoding: share of saturation in, share of saturation shown; none for a standard camera.</summary>
+    public Func<double, double>? Shoulder { get; init; }
+
     /// <summary>Share of the background whose margin is zero or more.</summary>
     public double TrueClippedShare()
     {
@@ -40,25 +43,26 @@ internal sealed class SensorModel(int width, int height)
     public PixelRows Expose(string name = "frame.png")
     {
         var random = new Random(Seed);
+        var curve = Shoulder is { } shoulder ? [.. Enumerable.Range(0, 65536).Select(i => Curve[(int)Math.Round(Math.Clamp(shoulder(i / 65535.0), 0, 1) * 65535)])] : Curve;
         var rgba = new byte[4 * width * height];
         for (var i = 0; i < width * height; i++)
         {
             var (u, v) = Place(i % width, i / width);
             var light = Subject(u, v) ?? Math.Pow(2, Margin(u, v));
-            rgba[4 * i] = Code(light * RedGain, random);
-            rgba[(4 * i) + 1] = Code(light, random);
-            rgba[(4 * i) + 2] = Code(light * BlueGain, random);
+            rgba[4 * i] = Code(light * RedGain, random, curve);
+            rgba[(4 * i) + 1] = Code(light, random, curve);
+            rgba[(4 * i) + 2] = Code(light * BlueGain, random, curve);
             rgba[(4 * i) + 3] = 255;
         }
 
         return new PixelRows(name, width, height, rgba);
     }
 
-    private static byte Code(double light, Random random)
+    private static byte Code(double light, Random random, byte[] curve)
     {
         var electrons = light * FullWell;
         electrons += Math.Sqrt(electrons + (ReadNoise * ReadNoise)) * Noise[random.Next(Noise.Length)];
-        return Curve[(int)Math.Round(Math.Clamp(electrons / FullWell, 0, 1) * (Curve.Length - 1))];
+        return curve[(int)Math.Round(Math.Clamp(electrons / FullWell, 0, 1) * (Curve.Length - 1))];
     }
 
     // The sRGB curve (IEC 61966-2-1) at 16 bits, and a store of normal deviates: making test pictures would take most of the time otherwise.

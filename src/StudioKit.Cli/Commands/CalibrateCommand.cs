@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Globalization;
-using System.Text;
 using StudioKit.Cli.Files;
 using StudioKit.Cli.Tables;
 using StudioKit.Field;
@@ -131,9 +130,10 @@ internal sealed class CalibrateCommand
     {
         var part = _planned.Of(parsed, plan);
         Length? distance = parsed.GetValue(_distance) is var given && given > Length.Zero ? given : null;
+        var curve = CorrectionFile.Of(parsed.GetRequiredValue(_kit), plan.Kit.Name)?.ToneCurve;
         foreach (var (path, i) in (parsed.GetValue(_frames) ?? []).Select((path, i) => (path, i)))
         {
-            var frame = TestFrameFile.AnalyseBarePanel(path);
+            var frame = TestFrameFile.AnalyseBarePanel(path, curve);
             var place = frame.IsSound ? part.ViewOf(frame.Value) : null;
             var reading = place is { IsSound: true }
                 ? FrameReading.Of(frame.Value!, place.Value, new ShotSettings(powers[Math.Min(i, powers.Count - 1)], distance), part.Expected)
@@ -146,16 +146,13 @@ internal sealed class CalibrateCommand
     private ExitCode Finish(ParseResult parsed, KitReadResult read, CalibrationResult result, DateOnly day)
     {
         var (path, kit) = (parsed.GetRequiredValue(_kit), read.Kit!);
-        var correction = KitCorrection.From(kit, result, day);
-        var target = KitCorrectionFile.PathBeside(path);
-        var text = KitCorrectionFile.Write(correction);
+        var correction = KitCorrection.From(kit, result, day) with { ToneCurve = CorrectionFile.Of(path, kit.Name)?.ToneCurve };
         var before = KitPlanner.Plan(KitInput.Corrected(path, read, _host));
-        WrittenFiles.In(WrittenFiles.FolderOf(target), parsed.GetValue(_force)).Write([(Path.GetFileName(target), Encoding.UTF8.GetBytes(text))]);
+        var (target, text) = CorrectionFile.Write(path, correction, parsed.GetValue(_force), _host);
         var cards = CardPowerChange.Between(before, KitPlanner.Plan(correction.ApplyTo(read, text)));
         _host.Output.WriteLine(parsed.GetValue(_json)
             ? CalibrationReport.Json(target, kit, correction, result, cards)
             : CalibrationReport.Lines(kit, correction, result, cards));
-        _host.Error.WriteLine($"wrote {target}");
         return ExitCode.Done;
     }
 }

@@ -1,9 +1,11 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
 using StudioKit.Cli.Tables;
+using StudioKit.Field;
 using StudioKit.Field.Advice;
 using StudioKit.Field.Analysis;
 using StudioKit.FieldFiles.Frames;
+using StudioKit.Physics.Exposure;
 using StudioKit.Sheets.Json;
 
 namespace StudioKit.Cli.Commands;
@@ -19,11 +21,13 @@ internal sealed class PhotoCommand
         length where only one fits. --power and --distance say what was set if it was not as planned.
 
         With --ladder the frames are of the bare panel, one for each power named, and the white margin of every part of the frame
-        is measured; with --kit it is compared with the plan's own map.
+        is measured; with --kit it is compared with the plan's own map. The ladder also shows the camera's tone curve, which
+        --learn-curve keeps for later frames. A ladder whose frames do not brighten as its powers say is refused.
 
         Example: studiokit photo test.jpg --kit kits/fen-edge.yaml --framing "reed 55 at 1:2" --out frames
         Example: studiokit photo test.jpg --power 1/8 --distance "25 cm"
         Example: studiokit photo a.jpg b.jpg c.jpg --ladder 1/32 --ladder 1/16 --ladder 1/8
+        Example: studiokit photo panel-1-32.jpg panel-1-16.jpg panel-1-8.jpg --ladder names --kit kits/fen-edge.yaml --learn-curve
         """;
 
     private readonly CommandHost _host;
@@ -50,7 +54,15 @@ internal sealed class PhotoCommand
         var paths = parsed.GetRequiredValue(_options.Frames);
         var powers = parsed.GetValue(_options.Ladder) ?? [];
         var isBare = parsed.GetValue(_options.Bare) || powers.Length > 0;
-        var results = await TestFrameBatch.AnalyseAsync(paths, isBare, areDrawn: parsed.GetValue(_options.Out) is not null);
+        if (parsed.GetValue(_options.LearnCurve) && (powers.Length == 0 || plan is null))
+        {
+            _host.Error.WriteLine("studiokit: --learn-curve needs a power ladder and the kit: add --ladder with the powers, and --kit.");
+            return ExitCode.BadInput;
+        }
+
+        // A ladder is read by the standard curve, from which it learns the camera's own.
+        var curve = powers.Length > 0 ? null : _options.KeptCurve(parsed, plan);
+        var results = await TestFrameBatch.AnalyseAsync(paths, isBare, areDrawn: parsed.GetValue(_options.Out) is not null, curve);
         var code = FieldFaults.Print(_host, results.SelectMany(result => result.Diagnostics));
         var analysed = results.Where(result => result.IsSound).Select(result => result.Value!).ToList();
         _options.WriteFiles(parsed, analysed.Where(frame => frame.Picture is not null)
@@ -61,40 +73,60 @@ internal sealed class PhotoCommand
             return code == ExitCode.Done ? new PhotoLadder(_host, _options).Run(parsed, frames, powers, plan) : code;
         }
 
-        var advised = frames.Select(frame => (Frame: frame, Advice: Advice(parsed, frame, plan, ref code))).ToList();
+        var reports = new List<FrameReport>();
+        foreach (var frame in frames)
+        {
+            reports.Add(Report(parsed, frame, plan, ref code));
+        }
+
         if (parsed.GetValue(_options.Json))
         {
-            _host.Output.WriteLine(JsonReport.Document(json => json.List("frames", advised, entry => PhotoReport.Write(json, entry.Frame, entry.Advice))));
+            _host.Output.WriteLine(JsonReport.Document(json => json.List("frames", reports, entry => PhotoReport.Write(json, entry))));
         }
         else
         {
-            advised.ForEach(entry => _host.Output.WriteLine(PhotoReport.Lines(entry.Frame, entry.Advice) + Environment.NewLine));
+            reports.ForEach(entry => _host.Output.WriteLine(PhotoReport.Lines(entry) + Environment.NewLine));
         }
 
         return code;
     }
 
-    private WhiteAdvice? Advice(ParseResult parsed, FrameAnalysis frame, PhotoPlan? plan, ref ExitCode code)
+    private FrameReport Report(ParseResult parsed, FrameAnalysis frame, PhotoPlan? plan, ref ExitCode code)
     {
         if (plan is null)
         {
-            return _options.Beneath(parsed) is { } beneath ? TestFrameAdvice.After(frame, beneath, _options.TargetOf(parsed, null)) : null;
+            var beneath = _options.Beneath(parsed);
+            return new FrameReport(frame, FrameFinding.Of(frame, new FrameLimits { Flash = beneath }))
+            {
+                Advice = beneath is null ? null : TestFrameAdvice.After(frame, beneath, _options.TargetOf(parsed, null)),
+            };
         }
 
         var place = plan.PlaceOf(frame);
         if (!place.IsSound)
         {
             code = FieldFaults.Print(_host, place.Diagnostics);
-            return null;
+            return new FrameReport(frame, FrameFinding.Of(frame, new FrameLimits()));
         }
 
         if (plan.FlashAt(place.Value, _options.Shot(parsed), parsed.GetValue(_options.Nearest)) is not { } flash)
         {
             code = _options.NoPower();
-            return null;
+            return new FrameReport(frame, FrameFinding.Of(frame, new FrameLimits()));
         }
 
-        var advice = TestFrameAdvice.After(frame, flash, _options.TargetOf(parsed, place.Value.SetUp));
-        return advice with { Sentences = [.. advice.Sentences, .. SettingsDifference.Of(frame.Settings, plan.ExposureAt(place.Value))] };
+        return Report(frame, plan, place.Value, flash, parsed.GetValue(_options.Target));
+    }
+
+    private static FrameReport Report(FrameAnalysis frame, PhotoPlan plan, PlanPlace place, BeneathFlash flash, Stops? target)
+    {
+        var darkest = frame is { Doubt: null, StopsMissing: > 0 } ? new Stops(-frame.StopsMissing) : (Stops?)null;
+        var planned = frame.Doubt is null ? plan.Advice(place, frame.Settings, flash, darkest, target) : null;
+        var limits = new FrameLimits { VeilLimit = place.SetUp.VeilLimit, GlareIndex = plan.Plan.Kit.Camera.VeilingGlare, Flash = flash, Planned = planned };
+        return new FrameReport(frame, FrameFinding.Of(frame, limits))
+        {
+            Planned = planned,
+            Differences = [.. SettingsDifference.Of(frame.Settings, plan.ExposureAt(place))],
+        };
     }
 }

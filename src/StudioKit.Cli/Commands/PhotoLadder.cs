@@ -1,12 +1,12 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
 using StudioKit.Cli.Tables;
+using StudioKit.Field;
 using StudioKit.Field.Advice;
 using StudioKit.Field.Analysis;
+using StudioKit.Field.Calibration;
 using StudioKit.Field.Ladders;
-using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
-using StudioKit.Physics.Exposure.Series;
 using StudioKit.Sheets.Json;
 
 namespace StudioKit.Cli.Commands;
@@ -17,43 +17,48 @@ internal sealed class PhotoLadder(CommandHost host, PhotoOptions options)
     /// <summary>Measures and prints.</summary>
     public ExitCode Run(ParseResult parsed, List<FrameAnalysis> frames, string[] powers, PhotoPlan? plan)
     {
-        if (powers.Length != frames.Count)
+        var rungs = Rungs(frames, powers);
+        if (!rungs.IsSound)
         {
-            host.Error.WriteLine($"studiokit: {frames.Count} frames but {powers.Length} powers; name one --ladder for each frame, in the same order.");
-            return ExitCode.BadInput;
+            return FieldFaults.Print(host, rungs.Diagnostics);
         }
 
-        var rungs = new List<LadderFrame>();
-        foreach (var (frame, text) in frames.Zip(powers))
-        {
-            if (!QuantityText.TryPower(text, out var power, out var problem))
-            {
-                host.Error.WriteLine($"studiokit: --ladder: {problem}");
-                return ExitCode.BadInput;
-            }
-
-            rungs.Add(new LadderFrame(ThirdStopSeries.FromMark(power), frame));
-        }
-
-        var measured = PowerLadder.Measure(rungs);
+        var measured = PowerLadder.Measure(rungs.Value, options.KeptCurve(parsed, plan));
         if (!measured.IsSound)
         {
             return FieldFaults.Print(host, measured.Diagnostics);
         }
 
-        var highest = rungs.MaxBy(rung => rung.Power.Fraction)!.Power;
+        if (parsed.GetValue(options.LearnCurve) && !Keep(parsed, measured.Value, plan!))
+        {
+            return ExitCode.BadInput;
+        }
+
+        var highest = rungs.Value.MaxBy(rung => rung.Power.Fraction)!.Power;
         return plan is null ? Print(parsed, measured.Value, highest) : Compare(parsed, measured.Value, frames[0], plan);
+    }
+
+    private static FieldResult<IReadOnlyList<LadderFrame>> Rungs(List<FrameAnalysis> frames, string[] powers) =>
+        powers is ["names"] ? LadderPowers.OfNames(frames) : LadderPowers.AsNamed(frames, powers);
+
+    private bool Keep(ParseResult parsed, MeasuredMarginMap map, PhotoPlan plan)
+    {
+        if (!map.IsCurveLearnt)
+        {
+            host.Error.WriteLine("studiokit: --learn-curve: the ladder shows too little under clipping; add frames at lower powers.");
+            return false;
+        }
+
+        var (path, kit) = (options.Plan.KitPath(parsed)!, plan.Plan.Kit.Name);
+        var kept = CorrectionFile.Of(path, kit) ?? new KitCorrection { Kit = kit, Date = DateOnly.FromDateTime(host.Clock.GetLocalNow().Date) };
+        CorrectionFile.Write(path, kept with { ToneCurve = map.Curve }, parsed.GetValue(options.Force), host);
+        return true;
     }
 
     private ExitCode Print(ParseResult parsed, MeasuredMarginMap map, FlashPower highest)
     {
         var flash = options.Beneath(parsed) ?? options.BeneathUnmoved(parsed, highest);
-        var advice = TestFrameAdvice.After(map, flash, options.TargetOf(parsed, null));
-        options.WriteFiles(parsed, [("white-margin.svg", LadderDrawing.Svg(map, flash.Mark, null))]);
-        host.Output.WriteLine(parsed.GetValue(options.Json)
-            ? JsonReport.Document(json => LadderReport.Write(json, map, flash.Mark, advice, null))
-            : LadderReport.Lines(map, flash.Mark, advice, null));
-        return ExitCode.Done;
+        return Finish(parsed, new LadderReport(map, flash.Mark) { Advice = TestFrameAdvice.After(map, flash, options.TargetOf(parsed, null)) });
     }
 
     private ExitCode Compare(ParseResult parsed, MeasuredMarginMap map, FrameAnalysis frame, PhotoPlan plan)
@@ -75,11 +80,18 @@ internal sealed class PhotoLadder(CommandHost host, PhotoOptions options)
             return FieldFaults.Print(host, compared.Diagnostics);
         }
 
-        var advice = TestFrameAdvice.After(map, flash, options.TargetOf(parsed, place.Value.SetUp));
-        options.WriteFiles(parsed, [("white-margin.svg", LadderDrawing.Svg(map, flash.Mark, compared.Value))]);
-        host.Output.WriteLine(parsed.GetValue(options.Json)
-            ? JsonReport.Document(json => LadderReport.Write(json, map, flash.Mark, advice, compared.Value))
-            : LadderReport.Lines(map, flash.Mark, advice, compared.Value));
+        var darkest = map.DarkestAt(flash.Power) is { IsLeast: false } seen ? new Stops(seen.Stops) : (Stops?)null;
+        return Finish(parsed, new LadderReport(map, flash.Mark)
+        {
+            Planned = plan.Advice(place.Value, frame.Settings, flash, darkest, parsed.GetValue(options.Target)),
+            Compared = compared.Value,
+        });
+    }
+
+    private ExitCode Finish(ParseResult parsed, LadderReport report)
+    {
+        options.WriteFiles(parsed, [("white-margin.svg", LadderDrawing.Svg(report.Map, report.Power, report.Compared))]);
+        host.Output.WriteLine(parsed.GetValue(options.Json) ? JsonReport.Document(report.Write) : report.Lines());
         return ExitCode.Done;
     }
 }

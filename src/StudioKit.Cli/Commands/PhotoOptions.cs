@@ -1,6 +1,7 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
 using StudioKit.Field;
+using StudioKit.Field.Pictures;
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
@@ -16,7 +17,9 @@ internal sealed class PhotoOptions(CommandHost host)
 
     public Option<bool> Bare { get; } = new("--bare") { Description = "The frames show the panel alone, no subject." };
 
-    public Option<string[]> Ladder { get; } = new("--ladder") { Description = "Power of each frame in turn, e.g. 1/16; makes them a power ladder." };
+    public Option<string[]> Ladder { get; } = new("--ladder") { Description = "Power of each frame in turn, e.g. 1/16, which makes them a power ladder; 'names' reads the powers from file names like panel-1-16.jpg, or from the picture's description." };
+
+    public Option<bool> LearnCurve { get; } = new("--learn-curve") { Description = "With --ladder and --kit: keep the camera's tone curve in the correction file beside the kit, for later frames." };
 
     public Option<FlashPower> Power { get; } = QuantityOption.Optional("--power", "Power of the lower flash.", QuantityText.TryPower, default(FlashPower));
 
@@ -41,7 +44,7 @@ internal sealed class PhotoOptions(CommandHost host)
     public void AddTo(Command command)
     {
         command.Arguments.Add(Frames);
-        foreach (var option in new Option[] { Bare, Ladder, Power, LowestPower, PowerStep, Distance, Nearest, Target, Out, Force, Json })
+        foreach (var option in new Option[] { Bare, Ladder, LearnCurve, Power, LowestPower, PowerStep, Distance, Nearest, Target, Out, Force, Json })
         {
             command.Options.Add(option);
         }
@@ -78,6 +81,10 @@ internal sealed class PhotoOptions(CommandHost host)
             }
         }
     }
+
+    /// <summary>Tone curve that is kept for the kit's camera; none where no kit is named or none was learnt.</summary>
+    public ToneCurve? KeptCurve(ParseResult parsed, PhotoPlan? plan) =>
+        plan is null || Plan.KitPath(parsed) is not { } path ? null : CorrectionFile.Of(path, plan.Plan.Kit.Name)?.ToneCurve;
 
     /// <summary>Says that the plan leaves the power open.</summary>
     public ExitCode NoPower()

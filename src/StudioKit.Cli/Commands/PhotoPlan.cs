@@ -1,7 +1,10 @@
 using StudioKit.Field;
+using StudioKit.Field.Advice;
 using StudioKit.Field.Analysis;
+using StudioKit.Field.Pictures;
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning;
+using StudioKit.Planning.Advising;
 using StudioKit.Planning.Expected;
 using UnitsNet;
 
@@ -30,4 +33,22 @@ internal sealed record PhotoPlan(Plan Plan, ExpectedLight Expected, string SetUp
     /// <summary>The flash below as it stands there, or as typed.</summary>
     public BeneathFlash? FlashAt(PlanPlace place, (FlashPower? Power, Length? Distance) shot, Length nearest) =>
         BeneathFlash.Of(Plan, place, shot, nearest, Expected);
+
+    /// <summary>What the plan makes of a frame.</summary>
+    /// <param name="place">Set-up and framing; the camera pitch counts where it was typed.</param>
+    /// <param name="settings">What its file says.</param>
+    /// <param name="flash">How the flash below stood.</param>
+    /// <param name="darkest">Margin of its darkest background; none where all is white.</param>
+    /// <param name="target">Margin to aim for; the set-up's own where there is none.</param>
+    public FrameAdvice? Advice(PlanPlace place, FrameSettings settings, BeneathFlash flash, Stops? darkest, Stops? target)
+    {
+        var exposure = ExposureAt(place);
+        var shot = new ShotSettings(flash.Power, flash.Distance, SettingsDifference.ApertureOf(settings, exposure), settings.MarkedIso);
+        return Plan.Advice.AfterFrame(exposure, new TestedFrame(shot, darkest) { Target = target, ViewAboveDarkest = ViewAboveDarkest(place, shot) });
+    }
+
+    // Corners of another view than the darkest are brighter by so much in the plan too.
+    private Stops ViewAboveDarkest(PlanPlace place, ShotSettings shot) => Pitch is not { } pitch
+        ? default
+        : Expected.OnSensor(place.SetUp, place.Framing, pitch, isUpright: false, shot)?.Darkest - Expected.Darkest(place.SetUp, place.Framing, shot) ?? default;
 }

@@ -47,7 +47,11 @@ internal static class KitInput
             return read;
         }
 
-        host.Error.WriteLine(FormattableString.Invariant($"{file}: measured corrections of {found.Date:yyyy-MM-dd} are in the plan."));
+        if (found.CorrectsFigures)
+        {
+            host.Error.WriteLine(FormattableString.Invariant($"{file}: measured corrections of {found.Date:yyyy-MM-dd} are in the plan."));
+        }
+
         return found.ApplyTo(read, text);
     }
 

@@ -3,60 +3,62 @@ using StudioKit.Field.Advice;
 using StudioKit.Field.Ladders;
 using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
+using StudioKit.Planning.Advising;
 using StudioKit.Sheets.Json;
 
 namespace StudioKit.Cli.Tables;
 
-/// <summary>What a power ladder says, as text and as JSON, beside what the plan expects where there is one.</summary>
-internal static class LadderReport
+/// <summary>What a power ladder says: as text the verdict, what to turn and a picture; as JSON every number.</summary>
+/// <param name="Map">The measured map.</param>
+/// <param name="Power">Power that it is told for.</param>
+internal sealed record LadderReport(MeasuredMarginMap Map, DialMark Power)
 {
-    public static string Lines(MeasuredMarginMap map, DialMark power, WhiteAdvice? advice, MarginComparison? compared)
-    {
-        var margins = map.MarginsAt(power.Power);
-        List<string> lines =
+    /// <summary>What to turn where no kit tells of the flash.</summary>
+    public WhiteAdvice? Advice { get; init; }
+
+    /// <summary>What a plan makes of it; none without a kit.</summary>
+    public FrameAdvice? Planned { get; init; }
+
+    /// <summary>The map beside the plan's; none without a kit.</summary>
+    public MarginComparison? Compared { get; init; }
+
+    private IEnumerable<string> Turns => Planned is { } planned ? FrameWords.Turns(planned) : Advice?.Sentences ?? [];
+
+    public string Lines() => string.Join(
+        Environment.NewLine,
         [
-            $"White margin in stops at power {power}, measured; '>' is at least, '?' unknown:",
-            .. Rows(map, i => Measured(map.Cells[i].Kind, margins[i])),
-        ];
-        if (compared is not null)
-        {
-            lines.AddRange(["", "Planned:", .. Rows(map, i => Signed(compared.Simulated[i]))]);
-            lines.AddRange(["", "Measured less planned:", .. Rows(map, i => Signed(compared.Difference[i])), "", Verdict(compared)]);
-        }
+            Verdict(), .. Turns, .. Compared is null ? Array.Empty<string>() : [Against(Compared)], "",
+            $"White margin at {Power}, top of the frame above:", .. MarginPicture.Of(Map.Columns, Map.Rows, Map.MarginsAt(Power.Power)), MarginPicture.Legend, "", .. Map.Caveats,
+        ]);
 
-        return string.Join(Environment.NewLine, [.. lines, "", .. advice?.Sentences ?? [], .. map.Caveats]);
-    }
-
-    public static void Write(JsonReport json, MeasuredMarginMap map, DialMark power, WhiteAdvice? advice, MarginComparison? compared)
+    public void Write(JsonReport json)
     {
-        json.Count("columns", map.Columns).Count("rows", map.Rows).Text("powerInFullStops", power.InFullStops).Number("power", power.Power.Fraction).Number("responseSlope", map.ResponseSlope)
-            .List("cells", map.Cells.Zip(map.MarginsAt(power.Power)), cell => json
-                .Text("kind", MemberText.Of(cell.First.Kind)).Number("whiteMarginStops", cell.Second).Number("uncertaintyStops", cell.First.UncertaintyStops));
-        if (compared is not null)
+        json.Count("columns", Map.Columns).Count("rows", Map.Rows).Text("powerInFullStops", Power.InFullStops).Number("power", Power.Power.Fraction).Number("responseSlope", Map.ResponseSlope)
+            .List("cells", Map.Cells.Zip(Map.MarginsAt(Power.Power)), cell => json
+                .Text("kind", MemberText.Of(cell.First.Kind)).Number("whiteMarginStops", cell.Second).Number("uncertaintyStops", cell.First.UncertaintyStops))
+            .Section("toneCurve", () => json.Flag("learnt", Map.IsCurveLearnt).Flag("standard", Map.Curve.IsStandard).Number("uncertaintyStops", Map.Curve.PlusMinus)
+                .Numbers("standardStops", Map.Curve.StandardStops).Numbers("lightStops", Map.Curve.LightStops));
+        if (Compared is { } compared)
         {
             json.Numbers("plannedStops", compared.Simulated).Numbers("differenceStops", compared.Difference)
                 .Number("meanDifferenceStops", compared.MeanStops).Number("spreadStops", compared.SpreadStops);
         }
 
-        PhotoReport.Write(json, advice);
-        json.Texts("caveats", map.Caveats);
+        PhotoReport.Write(json, Advice, Planned, [.. Turns]);
+        json.Texts("caveats", Map.Caveats);
     }
 
-    private static string Verdict(MarginComparison compared) => double.IsFinite(compared.MeanStops)
-        ? Text($"On average {compared.MeanStops:+0.00;-0.00} stop against the plan (light, sheet or clip point: calibrate), and {compared.SpreadStops:0.00} stop about that (place or beam of the flash).")
-        : "Nothing could be compared: no cell was seen under clipping.";
-
-    private static IEnumerable<string> Rows(MeasuredMarginMap map, Func<int, string> cell) =>
-        Enumerable.Range(0, map.Rows).Select(row => string.Concat(Enumerable.Range(0, map.Columns).Select(column => cell((row * map.Columns) + column))));
-
-    private static string Measured(LadderCellKind kind, double margin) => kind switch
+    private string Verdict() => Map.DarkestAt(Power.Power) switch
     {
-        LadderCellKind.Unknown => "     ?",
-        LadderCellKind.AtMost => Text($" >{margin,4:0.0}"),
-        _ => Signed(margin),
+        null => "NOTHING TO TELL: no cell was seen between black and clipping.",
+        { Stops: < 0, IsLeast: false } dark => Text($"NOT WHITE at {Power}: the darkest cell lies {-dark.Stops:0.0} stop under clipping."),
+        { IsLeast: true } least => Text($"WHITE at {Power}: the darkest cell lies at least {Rounded.Signed(least.Stops, 1)} stop over clipping."),
+        { } white => Text($"WHITE at {Power}: the darkest cell lies {Rounded.Signed(white.Stops, 1)} stop over clipping."),
     };
 
-    private static string Signed(double stops) => double.IsFinite(stops) ? Text($"{stops,6:+0.0;-0.0}") : "     ?";
+    private static string Against(MarginComparison compared) => double.IsFinite(compared.MeanStops)
+        ? Text($"On average {Rounded.Signed(compared.MeanStops, 2)} stop against the plan (light, sheet or clip point: calibrate), and {compared.SpreadStops:0.00} stop about that (place or beam of the flash).")
+        : "Nothing could be compared with the plan: no cell was seen under clipping.";
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

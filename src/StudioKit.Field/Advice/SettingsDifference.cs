@@ -1,4 +1,5 @@
 using StudioKit.Field.Pictures;
+using StudioKit.Physics.Exposure;
 using StudioKit.Planning;
 
 namespace StudioKit.Field.Advice;
@@ -25,6 +26,19 @@ public static class SettingsDifference
         {
             yield return $"The frame was taken at {iso.Nominal}; the plan says {planned.Iso.Nominal}.";
         }
+    }
+
+    /// <summary>f-number that was set: a file may name the effective one, which counts as the planned one set.</summary>
+    /// <param name="settings">What the file says.</param>
+    /// <param name="planned">What the plan says.</param>
+    /// <returns>The f-number; none where the file does not say, or says the planned one.</returns>
+    public static FNumber? ApertureOf(FrameSettings settings, ExposurePlan planned)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        ArgumentNullException.ThrowIfNull(planned);
+        return settings.Aperture is { } aperture && Differ(2 * Math.Log2(aperture.Value / planned.Aperture.Value)) && Differ(2 * Math.Log2(aperture.Value / planned.EffectiveAperture.Value))
+            ? settings.MarkedAperture ?? aperture
+            : null;
     }
 
     private static bool Differ(double stops) => Math.Abs(stops) > SameStops;

@@ -13,9 +13,9 @@ internal sealed class BlockAccumulator
     private readonly BlockGrid _grid;
     private readonly long[] _worth;
 
-    public BlockAccumulator(int width, int height, double brightnessStep)
+    public BlockAccumulator(int width, int height, double brightnessStep, ToneCurve curve)
     {
-        _worth = Worth(brightnessStep);
+        _worth = Worth(brightnessStep, curve);
         var size = Math.Max(4, (Math.Max(width, height) + BlocksAlong - 1) / BlocksAlong);
         _grid = new BlockGrid((width + size - 1) / size, (height + size - 1) / size, size);
     }
@@ -56,10 +56,10 @@ internal sealed class BlockAccumulator
     // How much of a clipped pixel each code stands for. What comes out as 255 begins a little below saturation, and of light that falls off
     // evenly the ten codes under it hold as many pixels as lie within their span in stops. So a share of those, as large as the one span
     // against the other, is white by rounding only, and taken off again.
-    private static int[] ClippedWeights(double brightnessStep)
+    private static int[] ClippedWeights(double brightnessStep, ToneCurve curve)
     {
-        var excess = Stops(LowestCodeMadeWhite(brightnessStep));
-        var share = excess / (Stops(Saturated - 0.5 - CodesBelow) - Stops(Saturated - 0.5));
+        var excess = Stops(LowestCodeMadeWhite(brightnessStep), curve);
+        var share = excess / (Stops(Saturated - 0.5 - CodesBelow, curve) - Stops(Saturated - 0.5, curve));
         return [.. Enumerable.Range(0, 256).Select(code => code == Saturated
             ? BlockStatistics.ClippedUnits
             : code >= Saturated - CodesBelow ? -(int)Math.Round(share * BlockStatistics.ClippedUnits) : 0)];
@@ -73,7 +73,7 @@ internal sealed class BlockAccumulator
         return step < 1 ? Rounding : Math.Min(Saturated, 128 + (step * (Math.Ceiling((Rounding - 128) / step) - 0.5)));
     }
 
-    private static double Stops(double code) => -Math.Log2(ToneCurveIec61966.Linear(code / 255));
+    private static double Stops(double code, ToneCurve curve) => -Math.Log2(curve.Linear(code / 255));
 
     private static void AddWhite(ref BlockStatistics block, int count)
     {
@@ -121,9 +121,9 @@ internal sealed class BlockAccumulator
     }
 
     // Light in the lower half and clipped units in the upper, so that one look-up and one sum serve both; a run is far too short to overflow.
-    private static long[] Worth(double brightnessStep)
+    private static long[] Worth(double brightnessStep, ToneCurve curve)
     {
-        var light = ToneCurveIec61966.Codes.ToArray();
-        return [.. ClippedWeights(brightnessStep).Select((clipped, code) => ((long)clipped << 32) + light[code])];
+        var light = curve.Codes.ToArray();
+        return [.. ClippedWeights(brightnessStep, curve).Select((clipped, code) => ((long)clipped << 32) + light[code])];
     }
 }

@@ -17,11 +17,17 @@ public sealed record FrameAnalysis
     /// <summary>What the file says of how it was taken.</summary>
     public required FrameSettings Settings { get; init; }
 
+    /// <summary>Tone curve that it was read by.</summary>
+    public ToneCurve Curve { get; init; } = ToneCurve.Standard;
+
     /// <summary>Share of the frame that is background [1].</summary>
     public required double BackgroundShare { get; init; }
 
     /// <summary>Share of the frame that is the subject, its outline not counted [1].</summary>
     public required double SubjectShare { get; init; }
+
+    /// <summary>Share of the frame that could be background or subject: brightness, edges and texture do not agree [1].</summary>
+    public double DoubtfulShare { get; init; }
 
     /// <summary>Share of the background that is clipped to white [1].</summary>
     public required double ClippedShare { get; init; }
@@ -40,6 +46,9 @@ public sealed record FrameAnalysis
 
     /// <summary>Light on the subject's darkest parts; none where no subject was found.</summary>
     public ShadowVeil? Veil { get; init; }
+
+    /// <summary>Where the subject's own tones lie; none where no subject was found.</summary>
+    public SubjectTones? Tones { get; init; }
 
     /// <summary>The nine regions of the frame, from the top left.</summary>
     public required IReadOnlyList<FrameRegion> Regions { get; init; }

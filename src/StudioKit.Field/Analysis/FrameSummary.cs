@@ -13,10 +13,12 @@ internal sealed class FrameSummary
     private const double Floor = 1.0 / 65535;
     private readonly BlockGrid _grid;
     private readonly FrameArea[] _areas;
+    private readonly ToneCurve _curve;
     private readonly double[] _backgroundStops;
 
-    private FrameSummary(BlockGrid grid, FrameArea[] areas)
+    private FrameSummary(BlockGrid grid, FrameArea[] areas, ToneCurve curve)
     {
+        _curve = curve;
         _grid = grid;
         _areas = areas;
         _backgroundStops = [.. Of(FrameArea.Background).Select(StopsUnderClipping).Order()];
@@ -24,9 +26,9 @@ internal sealed class FrameSummary
 
     private bool IsWide => _grid.Columns >= _grid.Rows;
 
-    public static FrameAnalysis Of(IRowSource picture, BlockGrid grid, FrameArea[] areas)
+    public static FrameAnalysis Of(IRowSource picture, BlockGrid grid, FrameArea[] areas, ToneCurve curve)
     {
-        var summary = new FrameSummary(grid, areas);
+        var summary = new FrameSummary(grid, areas, curve);
         var seen = new SeenPicture(picture.Settings.Orientation, picture.Width, picture.Height);
         var (columns, rows) = summary.IsWide ? (CellsAlong, CellsAcross) : (CellsAcross, CellsAlong);
         columns = Math.Min(columns, grid.Columns);
@@ -47,12 +49,14 @@ internal sealed class FrameSummary
             UnevennessIsLeast = summary.Of(FrameArea.Background).Any(block => block.White > 0.5),
             Tint = summary.Tint(),
             Veil = summary.Veil(),
+            Tones = summary.Tones(),
             Regions = summary.Regions(),
             CellColumns = columns,
             CellRows = rows,
             Cells = [.. cells.Select(Cell)],
             Sharpness = summary.Sharpness(),
             Thumbnail = summary.Thumbnail(),
+            Curve = curve,
             Caveats = [.. summary.Caveats(picture.Settings)],
         };
     }
@@ -114,6 +118,19 @@ internal sealed class FrameSummary
         return new ShadowVeil(darkest, -Math.Log2(darkest));
     }
 
+    private SubjectTones? Tones()
+    {
+        var blocks = Of(FrameArea.Subject).ToList();
+        if (blocks.Count == 0)
+        {
+            return null;
+        }
+
+        var stops = blocks.Select(block => block.Mean).Select(mean => -Math.Log2(Math.Max((mean.Red + mean.Green + mean.Blue) / 3, Floor))).Order().ToList();
+        var clipped = blocks.Sum(block => Math.Clamp(block.White, 0, 1) * block.Pixels) / blocks.Sum(block => (double)block.Pixels);
+        return new SubjectTones(stops[stops.Count / 2], Math.Max(0, stops[stops.Count / 100]), clipped);
+    }
+
     private List<FrameRegion> Regions()
     {
         string[] names =
@@ -122,15 +139,20 @@ internal sealed class FrameSummary
             "bottom left corner", "bottom edge", "bottom right corner",
         ];
         var white = Gather(3, 3, FrameArea.Background);
-        var worst = new double[9];
+        var stops = Enumerable.Range(0, 9).Select(_ => new List<double>()).ToArray();
         for (var i = 0; i < _areas.Length; i++)
         {
-            var region = CellOf(i, 3, 3);
-            worst[region] = _areas[i] == FrameArea.Background ? Math.Max(worst[region], StopsUnderClipping(_grid.Blocks[i])) : worst[region];
+            if (_areas[i] == FrameArea.Background)
+            {
+                stops[CellOf(i, 3, 3)].Add(StopsUnderClipping(_grid.Blocks[i]));
+            }
         }
 
-        return [.. names.Select((name, i) => new FrameRegion(name, Clipped(white[i].Sum.Pixels, white[i].White), worst[i]))];
+        return [.. names.Select((name, i) => new FrameRegion(name, Clipped(white[i].Sum.Pixels, white[i].White), Darkest(stops[i])))];
     }
+
+    // But for the same half percent that the whole frame leaves out.
+    private static double Darkest(List<double> stops) => stops.Count == 0 ? 0 : stops.Order().ElementAt((int)Math.Round((1 - Tail) * (stops.Count - 1)));
 
     private (BlockStatistics Sum, double White, int All)[] Gather(int columns, int rows, FrameArea? area)
     {
@@ -169,8 +191,8 @@ internal sealed class FrameSummary
         return new FrameThumbnail(_grid.Columns, _grid.Rows, [.. rgb], _areas, [.. unclipped]);
     }
 
-    private static byte Encode(double light) =>
-        (byte)Math.Round(255 * ToneCurveIec61966.Encoded(Math.Clamp(light, 0, 1)));
+    private byte Encode(double light) =>
+        (byte)Math.Round(255 * _curve.Encoded(Math.Clamp(light, 0, 1)));
 
     private IEnumerable<string> Caveats(FrameSettings settings)
     {

@@ -37,7 +37,7 @@ public sealed record HatchedFrame(int Width, int Height, byte[] Rgba, IReadOnlyL
 
     private static IEnumerable<FrameLabel> LabelsOf(FrameAnalysis analysis, int width, int height) =>
         from entry in analysis.Regions.Select((region, i) => (Region: region, Place: i))
-        where entry.Region.ClippedShare < 0.99 && entry.Region.StopsMissing > 0
+        where entry.Region.StopsMissing >= 0.05
         select new FrameLabel(
             FormattableString.Invariant($"{entry.Region.Name}: {entry.Region.StopsMissing:0.0} stop under"),
             ((entry.Place % 3) + 0.5) * width / 3,

@@ -1,3 +1,4 @@
+using StudioKit.Field.Pictures;
 using StudioKit.Kits;
 using StudioKit.Kits.Lighting;
 using StudioKit.Physics.Exposure;
@@ -25,6 +26,12 @@ public sealed record KitCorrection
 
     /// <summary>Correction of the camera's clip point; none where it was not measured.</summary>
     public StopsCorrection? CameraClipPoint { get; init; }
+
+    /// <summary>Tone curve learnt of this camera; none where the standard one serves.</summary>
+    public ToneCurve? ToneCurve { get; init; }
+
+    /// <summary>Whether it corrects any figure of the kit.</summary>
+    public bool CorrectsFigures => Flashes.Count > 0 || PanelTransmittance is not null || CameraClipPoint is not null;
 
     /// <summary>Names of readings that disagreed with the others.</summary>
     public IReadOnlyList<string> DisagreeingReadings { get; init; } = [];
@@ -61,6 +68,11 @@ public sealed record KitCorrection
     {
         ArgumentNullException.ThrowIfNull(read);
         var kit = read.Kit ?? throw new ArgumentException("The kit could not be read.", nameof(read));
+        if (!CorrectsFigures)
+        {
+            return read;
+        }
+
         var values = Values(kit).ToList();
         var uncertainties = new Dictionary<string, Uncertainty>(read.Uncertainties, StringComparer.Ordinal);
         foreach (var value in values)

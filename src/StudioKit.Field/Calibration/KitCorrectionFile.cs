@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using StudioKit.Field.Pictures;
 using YamlDotNet.RepresentationModel;
 
 namespace StudioKit.Field.Calibration;
@@ -13,6 +14,11 @@ namespace StudioKit.Field.Calibration;
 ///     light: {stops: -0.42, plus-minus: 0.08, before: 38, after: 32.9}   # guide number in m
 /// panel-transmittance: {stops: 0.11, plus-minus: 0.12, before: 0.5, after: 0.54}
 /// camera-clip-point: {stops: 0.6, plus-minus: 0.1, before: 0, after: 0.6}   # stops above ISO 12232 saturation
+/// tone-curve:   # stops under clipping by the standard curve, and where the light really lies
+///   camera: body R
+///   plus-minus: 0.04
+///   standard: [0, 0.1, 0.25, 0.5, 1, 2, 4]
+///   light: [0, 0.25, 0.58, 1.02, 1.7, 2.8, 4.8]
 /// </code></example>
 public static class KitCorrectionFile
 {
@@ -42,6 +48,7 @@ public static class KitCorrectionFile
 
         text.Append(correction.PanelTransmittance is { } panel ? $"panel-transmittance: {Inline(panel)}\n" : "");
         text.Append(correction.CameraClipPoint is { } clip ? $"camera-clip-point: {Inline(clip)}   # stops above ISO 12232 saturation\n" : "");
+        text.Append(correction.ToneCurve is { } curve ? ToneCurveText.Of(curve, Quoted(curve.Camera)) : "");
         text.Append(correction.DisagreeingReadings.Count > 0 ? "disagreeing-readings:\n" : "");
         foreach (var reading in correction.DisagreeingReadings)
         {
@@ -76,8 +83,18 @@ public static class KitCorrectionFile
         Flashes = [.. Items(root, "flashes").Select(Flash)],
         PanelTransmittance = Find(root, "panel-transmittance") is { } panel ? Correction("panel-transmittance", panel) : null,
         CameraClipPoint = Find(root, "camera-clip-point") is { } clip ? Correction("camera-clip-point", clip) : null,
+        ToneCurve = Find(root, "tone-curve") is { } curve ? Curve(curve) : null,
         DisagreeingReadings = [.. Items(root, "disagreeing-readings").Select(item => item is YamlScalarNode { Value: { } name } ? Name(name) : throw new FormatException("a disagreeing reading has no name."))],
     };
+
+    private static ToneCurve Curve(YamlNode node) => node is YamlMappingNode entry
+        ? new ToneCurve([.. Numbers(entry, "standard")], [.. Numbers(entry, "light")]) { Camera = Scalar(entry, "camera"), PlusMinus = Number(entry, "plus-minus", 0.001, KitCorrection.MostStops) }
+        : throw new FormatException("'tone-curve' needs camera, plus-minus, standard and light.");
+
+    private static IEnumerable<double> Numbers(YamlMappingNode node, string key) => Items(node, key).Select(item =>
+        item is YamlScalarNode { Value: { } text } && double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value) && double.IsFinite(value)
+            ? value
+            : throw new FormatException($"'{key}' must be a list of numbers."));
 
     private static FlashCorrection Flash(YamlNode item) => item is YamlMappingNode entry && Find(entry, "light") is { } light
         ? new FlashCorrection(Scalar(entry, "flash"), Correction("light", light))

@@ -1,3 +1,4 @@
+using StudioKit.Field.Pictures;
 using StudioKit.Physics.Exposure;
 
 namespace StudioKit.Field.Ladders;
@@ -11,11 +12,24 @@ namespace StudioKit.Field.Ladders;
 public sealed record MeasuredMarginMap(
     int Columns, int Rows, IReadOnlyList<LadderCell> Cells, double ResponseSlope, IReadOnlyList<string> Caveats)
 {
+    /// <summary>Tone curve that it was read by.</summary>
+    public ToneCurve Curve { get; init; } = ToneCurve.Standard;
+
+    /// <summary>Whether that curve was learnt from this ladder, or found to be the standard one by it.</summary>
+    public bool IsCurveLearnt { get; init; }
+
     /// <summary>White margin of each cell at a given power.</summary>
     /// <param name="power">Power of the flash beneath the panel.</param>
     /// <returns>Stops above clipping [1], negative under it; not a number where nothing is known.</returns>
     public IReadOnlyList<double> MarginsAt(FlashPower power) =>
         [.. Cells.Select(cell => cell.Kind == LadderCellKind.Unknown ? double.NaN : -power.StopsBelowFull - cell.ClipPowerStops)];
+
+    /// <summary>Margin of the darkest known cell at a given power.</summary>
+    /// <param name="power">Power of the flash beneath the panel.</param>
+    /// <returns>Stops above clipping [1], negative under it, and whether it is only the least it can be; none where nothing is known.</returns>
+    public (double Stops, bool IsLeast)? DarkestAt(FlashPower power) => WholeFrameClipsAtStops is { } clips
+        ? (-power.StopsBelowFull - clips, Cells.Any(cell => cell.Kind == LadderCellKind.AtMost && cell.ClipPowerStops >= clips))
+        : null;
 
     /// <summary>The power at which the last known cell clips, in stops above full power [1]; none where nothing is known.</summary>
     public double? WholeFrameClipsAtStops =>

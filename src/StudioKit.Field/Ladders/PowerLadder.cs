@@ -1,4 +1,5 @@
 using StudioKit.Field.Analysis;
+using StudioKit.Field.Pictures;
 using StudioKit.Physics.Sources;
 
 namespace StudioKit.Field.Ladders;
@@ -6,8 +7,8 @@ namespace StudioKit.Field.Ladders;
 /// <summary>Finds from three or more frames of the bare panel the power at which every cell of the frame clips.</summary>
 /// <remarks>
 /// Light on the sensor is proportional to the power, so a cell seen d stops under clipping at power P clips at P·2^d. Each frame that shows
-/// the cell unclipped gives one estimate, and the nearer to clipping the more it counts. A camera's tone curve may be steeper or flatter than
-/// the standard one; the ladder itself shows by how much (stops seen for stops of power), and d is divided by it.
+/// the cell unclipped gives one estimate, and the nearer to clipping the more it counts. A camera's tone curve may differ from the standard one;
+/// the ladder itself shows how (<see cref="ToneCurveFit"/>), and d is read by the curve so learnt.
 /// </remarks>
 public static class PowerLadder
 {
@@ -17,15 +18,15 @@ public static class PowerLadder
     // Above it part of a cell's pixels already clip by noise alone and its mean no longer follows the light.
     private const double HighestLight = 0.85;
     private const double LowestLight = 0.004;
-    private const double LowestForSlope = 0.08;
     private const double MostClipped = 0.002;
 
     /// <summary>Measures the white margin map.</summary>
-    /// <param name="frames">Frames of the bare panel, in any order.</param>
+    /// <param name="frames">Frames of the bare panel, in any order, read by the standard tone curve.</param>
+    /// <param name="kept">Tone curve that is known of the camera, for a ladder that shows too little to learn one; the standard one where there is none.</param>
     /// <returns>The map, or why there is none.</returns>
     /// <exception cref="ArgumentNullException">There are no frames.</exception>
     [Source("Derived", "flash light proportional to power")]
-    public static FieldResult<MeasuredMarginMap> Measure(IReadOnlyList<LadderFrame> frames)
+    public static FieldResult<MeasuredMarginMap> Measure(IReadOnlyList<LadderFrame> frames, ToneCurve? kept = null)
     {
         ArgumentNullException.ThrowIfNull(frames);
         var faults = Faults(frames).ToList();
@@ -35,10 +36,15 @@ public static class PowerLadder
         }
 
         var rungs = frames.OrderByDescending(frame => frame.Power.StopsBelowFull).ToList();
-        var slope = Slope(rungs);
+        var learnt = ToneCurveFit.Of(rungs);
+        var curve = learnt ?? kept ?? ToneCurve.Standard;
         var first = rungs[0].Analysis;
-        var cells = Enumerable.Range(0, first.Cells.Count).Select(cell => Locate(rungs, cell, slope)).ToList();
-        return new MeasuredMarginMap(first.CellColumns, first.CellRows, cells, slope, [.. Caveats(cells, slope)]);
+        var cells = Enumerable.Range(0, first.Cells.Count).Select(cell => Locate(rungs, cell, curve)).ToList();
+        return new MeasuredMarginMap(first.CellColumns, first.CellRows, cells, LadderOrder.Slope(rungs), [.. Caveats(cells, curve, learnt is not null)])
+        {
+            Curve = curve,
+            IsCurveLearnt = learnt is not null,
+        };
     }
 
     private static IEnumerable<FieldDiagnostic> Faults(IReadOnlyList<LadderFrame> frames)
@@ -63,6 +69,11 @@ public static class PowerLadder
                     "FLD103", b.Path, "Its ISO speed or f-number differs from the first frame's.", "Change nothing but the power along a ladder.");
             }
         }
+
+        if (frames.Select(frame => frame.Analysis.Cells.Count).Distinct().Count() == 1 && LadderOrder.Fault(frames) is { } order)
+        {
+            yield return order;
+        }
     }
 
     private static bool Differ(double? a, double? b) => a is { } x && b is { } y && Math.Abs(Math.Log2(x / y)) > 0.05;
@@ -70,22 +81,7 @@ public static class PowerLadder
     private static bool IsUsable(FrameCell cell) =>
         cell.Light is > LowestLight and < HighestLight && cell.ClippedShare < MostClipped;
 
-    private static double Slope(List<LadderFrame> rungs)
-    {
-        var slopes = new List<double>();
-        foreach (var (low, high) in rungs.Zip(rungs.Skip(1)).Where(pair => pair.First.Power != pair.Second.Power))
-        {
-            var step = low.Power.StopsBelowFull - high.Power.StopsBelowFull;
-            slopes.AddRange(low.Analysis.Cells.Zip(high.Analysis.Cells)
-                .Where(pair => IsUsable(pair.First) && IsUsable(pair.Second) && pair.First.Light > LowestForSlope)
-                .Select(pair => Math.Log2(pair.Second.Light / pair.First.Light) / step));
-        }
-
-        slopes.Sort();
-        return slopes.Count < 8 ? 1 : Math.Clamp(slopes[slopes.Count / 2], 0.5, 2);
-    }
-
-    private static LadderCell Locate(List<LadderFrame> rungs, int index, double slope)
+    private static LadderCell Locate(List<LadderFrame> rungs, int index, ToneCurve curve)
     {
         var (weights, sum, dark) = (0.0, 0.0, true);
         double? lowestWhite = null;
@@ -94,7 +90,7 @@ public static class PowerLadder
             var cell = rung.Analysis.Cells[index];
             if (IsUsable(cell))
             {
-                var depth = -Math.Log2(cell.Light) / slope;
+                var depth = curve.StopsUnder(-Math.Log2(cell.Light));
                 var weight = 1 / Math.Pow(Uncertainty(depth), 2);
                 weights += weight;
                 sum += weight * (depth - rung.Power.StopsBelowFull);
@@ -117,12 +113,15 @@ public static class PowerLadder
     // Common experience with in-camera pictures: a fiftieth of a stop near clipping, and a twentieth more for every stop further down.
     private static double Uncertainty(double depthStops) => 0.02 + (0.05 * depthStops);
 
-    private static IEnumerable<string> Caveats(List<LadderCell> cells, double slope)
+    private static IEnumerable<string> Caveats(List<LadderCell> cells, ToneCurve curve, bool isLearnt)
     {
-        if (Math.Abs(slope - 1) > 0.1)
+        yield return (isLearnt, curve.IsStandard) switch
         {
-            yield return FormattableString.Invariant($"The camera's tone curve is not the standard one: a stop of power shows as {slope:0.00} stops.");
-        }
+            (true, true) => "The ladder fits the standard tone curve.",
+            (true, false) => FormattableString.Invariant($"The camera's tone curve is not the standard one, which is off by up to {Math.Abs(curve.MostOff.Stops):0.0} stop, {curve.MostOff.At:0.0} stops under clipping; the curve learnt from this ladder is used (± {curve.PlusMinus:0.00} stop)."),
+            (false, true) => "Too little was seen under clipping to learn the camera's tone curve: the standard one is assumed.",
+            _ => "Too little was seen under clipping to learn the camera's tone curve: the one kept for it is used.",
+        };
 
         if (cells.Exists(cell => cell.Kind == LadderCellKind.AtMost))
         {

@@ -50,6 +50,9 @@ public sealed record FrameSettings
     /// <summary>Lens as named in the file; empty where it is not.</summary>
     public string Lens { get; init; } = "";
 
+    /// <summary>Description of the picture, as somebody wrote it into the file; empty where nobody did.</summary>
+    public string Description { get; init; } = "";
+
     /// <summary>What the file says that cannot be true, one sentence each.</summary>
     public IReadOnlyList<string> Doubts { get; init; } = [];
 }

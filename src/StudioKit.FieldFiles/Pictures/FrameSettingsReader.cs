@@ -53,6 +53,7 @@ internal static class FrameSettingsReader
             Orientation = ReadOrientation(main, doubts),
             Camera = CameraName(main),
             Lens = Text(taking, ExifDirectoryBase.TagLensModel),
+            Description = Text(main, ExifDirectoryBase.TagImageDescription),
             Doubts = doubts,
         };
     }

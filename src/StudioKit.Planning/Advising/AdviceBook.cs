@@ -43,6 +43,20 @@ public sealed class AdviceBook
     public SymptomAdvice? Against(ExposurePlan exposure, Symptom seen) =>
         PartOf(exposure, card => card.Symptoms.FirstOrDefault(symptom => symptom.Seen == seen), adviser => adviser.Against(seen));
 
+    /// <summary>What to turn after a test frame of a white background.</summary>
+    /// <param name="exposure">The exposure that it was a test of.</param>
+    /// <param name="frame">What it showed.</param>
+    /// <returns>What it says and what to turn; none where the exposure has no flash below, or the plan finds no light there.</returns>
+    public FrameAdvice? AfterFrame(ExposurePlan exposure, TestedFrame frame)
+    {
+        ArgumentNullException.ThrowIfNull(exposure);
+        ArgumentNullException.ThrowIfNull(frame);
+        lock (_kept)
+        {
+            return _replanner is null ? null : new FrameAdviser(_replanner, exposure).After(frame);
+        }
+    }
+
     /// <summary>Changes that make an exposure work, without the rest of its advice.</summary>
     /// <param name="exposure">The exposure.</param>
     public IReadOnlyList<Advice> Mending(ExposurePlan exposure) => PartOf<IReadOnlyList<Advice>>(exposure, card => card.Mending, adviser => adviser.Mending());

@@ -18,7 +18,8 @@ internal sealed class DistanceTable(Replanner replanner, ExposurePlan now)
         .Select(light => new LightDistances(light, [.. Of(light)]))
         .Where(distances => distances.Steps.Count > 1);
 
-    private IEnumerable<DistanceStep> Of(LightPlan light) => Shares
+    /// <summary>Distances of one flash, nearest first.</summary>
+    public IEnumerable<DistanceStep> Of(LightPlan light) => Shares
         .Select(share => Math.Round(light.Distance.Centimeters * share))
         .Where(centimetres => centimetres >= NearestCentimetres)
         .Append(light.Distance.Centimeters)

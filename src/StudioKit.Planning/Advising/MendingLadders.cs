@@ -4,6 +4,7 @@ using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.Series;
 using StudioKit.Planning.Changes;
+using StudioKit.Planning.SetUps;
 using UnitsNet;
 
 namespace StudioKit.Planning.Advising;
@@ -82,6 +83,8 @@ internal sealed class MendingLadders(Replanner replanner, ExposurePlan now)
         yield return Apertures(ThirdStopSeries.Brighter).Select(Single);
         yield return Apertures(ThirdStopSeries.Darker).Select(Single);
         yield return NeutralDensity().Select(Single);
+        yield return Modifiers().Select(Single);
+        yield return SecondBelow().Select(Single);
         yield return FromFurther(ShorterWithIso());
         yield return FromFurther([[new KitChange.Tripod()]]);
     }
@@ -168,4 +171,25 @@ internal sealed class MendingLadders(Replanner replanner, ExposurePlan now)
         .Where(filter => filter.Kind == FilterKind.NeutralDensity && filter.Name != now.Filter)
         .OrderBy(filter => filter.Loss.Value)
         .Select(filter => new KitChange.Before(now.SetUp, filter.Name));
+
+    // What is before the flash below spreads its light over the panel: each dome or diffuser of the kit, or none.
+    private IEnumerable<KitChange> Modifiers() => now.Lights.Where(light => light.Role == LightRole.Below).SelectMany(light => replanner.Kit.Modifiers
+        .Select(modifier => modifier.Name).Append(null).Where(name => name != light.Modifier)
+        .Select(name => new KitChange.Modify(now.SetUp, light.Place, name)));
+
+    // A flash that the set-up leaves in the bag, beside the one below: to either side, then beyond.
+    private IEnumerable<KitChange> SecondBelow() =>
+        from below in _setUp.LightsOf(LightRole.Below).Take(1)
+        from spare in replanner.Kit.Flashes
+        where _setUp.Lights.All(light => light.Flash != spare.Name)
+        from aside in (double[])[0.25, -0.25]
+        from across in (bool[])[true, false]
+        select new KitChange.Add(now.SetUp, new LightSpec
+        {
+            Flash = spare.Name,
+            Role = LightRole.Below,
+            Distance = below.Distance,
+            OffsetRight = below.OffsetRight + (across ? Length.FromMeters(aside) : Length.Zero),
+            OffsetBack = below.OffsetBack + (across ? Length.Zero : Length.FromMeters(aside)),
+        });
 }

@@ -36,8 +36,17 @@ internal sealed class Replanner
         _refused = frame?.Geometry.Refused ?? 0;
     }
 
+    private Replanner(Replanner other, KitSpec kit)
+    {
+        (Kit, _written, _framings, _panel, _frame, _light) = (kit, other._written, other._framings, other._panel, other._frame, other._light);
+        _refused = other._refused;
+    }
+
     /// <summary>The kit as it is.</summary>
     public KitSpec Kit { get; }
+
+    /// <summary>A kit that differs in what neither panel nor frame is made by, as in the light of a flash.</summary>
+    public Replanner With(ValueList<KitChange> changes) => new(this, changes.Aggregate(Kit, (changed, change) => change.Apply(changed)));
 
     /// <summary>The exposure of a set-up at a framing when the kit is changed; none where a flash would stand where neither frame nor ground carries it.</summary>
     public ExposurePlan? Plan(ExposurePlan now, ValueList<KitChange> changes)
@@ -45,7 +54,7 @@ internal sealed class Replanner
         var kit = changes.Aggregate(Kit, (changed, change) => change.Apply(changed));
         var setUp = kit.SetUps.First(candidate => candidate.Name == now.SetUp);
         var framing = _framings.First(candidate => candidate.Plan.Name == now.Framing.Name);
-        var light = now.OnPanel ? LightOf(kit, MovesBelow(setUp, changes)) : null;
+        var light = now.OnPanel ? LightOf(kit, ChangesBelow(setUp, changes)) : null;
         return now.OnPanel && light is null
             ? null
             : ExposurePlanner.Plan(new SetUpAtFraming(KitSlice.ForExposures(kit, setUp), setUp, framing, new KnownInputs(kit, _written).Of(setUp), light));
@@ -57,8 +66,13 @@ internal sealed class Replanner
     /// <summary>The set-up of an exposure.</summary>
     public SetUpSpec SetUpOf(ExposurePlan exposure) => Kit.SetUps.First(setUp => setUp.Name == exposure.SetUp);
 
-    private static bool MovesBelow(SetUpSpec setUp, ValueList<KitChange> changes) =>
-        changes.OfType<KitChange.Move>().Any(move => setUp.Lights[move.Light].Role == LightRole.Below);
+    private static bool ChangesBelow(SetUpSpec setUp, ValueList<KitChange> changes) => changes.Any(change => change switch
+    {
+        KitChange.Move move => setUp.Lights[move.Light].Role == LightRole.Below,
+        KitChange.Modify modify => setUp.Lights[modify.Light].Role == LightRole.Below,
+        KitChange.Add add => add.Light.Role == LightRole.Below,
+        _ => false,
+    });
 
     private StudioLight? LightOf(KitSpec kit, bool moved)
     {

@@ -57,6 +57,23 @@ public abstract record KitChange
             setUp with { Lights = [.. setUp.Lights.Select((light, place) => place == Light ? light with { Distance = Distance } : light)] };
     }
 
+    /// <summary>Another dome, softbox or diffuser before a flash, or none.</summary>
+    /// <param name="SetUp">The set-up.</param>
+    /// <param name="Light">Its place in the set-up's list of lights, from 0 [1].</param>
+    /// <param name="Modifier">Name of the modifier; none to take it off.</param>
+    public sealed record Modify(string SetUp, int Light, string? Modifier) : OfSetUp(SetUp)
+    {
+        /// <inheritdoc/>
+        public override bool IsDoneByHand => true;
+
+        /// <inheritdoc/>
+        protected override string Name => $"lights[{Light}].modifier";
+
+        /// <inheritdoc/>
+        protected override SetUpSpec Changed(SetUpSpec setUp) =>
+            setUp with { Lights = [.. setUp.Lights.Select((light, place) => place == Light ? light with { Modifier = Modifier } : light)] };
+    }
+
     /// <summary>A flash more.</summary>
     /// <param name="SetUp">The set-up.</param>
     /// <param name="Light">The flash, what it does and where.</param>

@@ -70,6 +70,8 @@ public static class AdviceText
     {
         KitChange.Move move => Moved(now.Lights.FirstOrDefault(light => light.Place == move.Light), move),
         KitChange.Add add => $"add the {add.Light.Flash} {Role(add.Light.Role)} at {PlanFormat.Centimetres(add.Light.Distance)}",
+        KitChange.Modify { Modifier: { } modifier } modify => $"put the {modifier} on the {Placed(now, modify.Light)}",
+        KitChange.Modify modify => $"take the {now.Lights.FirstOrDefault(light => light.Place == modify.Light)?.Modifier ?? "modifier"} off the {Placed(now, modify.Light)}",
         KitChange.Background background => FormattableString.Invariant($"background {background.Distance.Meters:0.#} m behind the subject"),
         KitChange.Shade shade => $"shade by {Amount(shade.By)}, to {AmbientText.Value(shade.Light)}",
         KitChange.Before { Filter: { } filter } => $"put the {filter} before the lens",
@@ -77,6 +79,8 @@ public static class AdviceText
         KitChange.Tripod => "camera on a tripod",
         _ => null,
     };
+
+    private static string Placed(ExposurePlan now, int place) => now.Lights.FirstOrDefault(light => light.Place == place) is { } light ? Name(light) : "flash";
 
     private static string Moved(LightPlan? light, KitChange.Move move) =>
         $"{(light is null ? "flash" : Name(light))} {(light is not null && move.Distance < light.Distance ? "nearer" : "further off")}, to {PlanFormat.Centimetres(move.Distance)}";

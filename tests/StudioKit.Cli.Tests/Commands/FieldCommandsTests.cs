@@ -287,7 +287,9 @@ public sealed class FieldCommandsTests : IDisposable
 
         run.ExitCode.Should().Be(0, run.Error);
         var frame = JsonDocument.Parse(run.Output).RootElement.GetProperty("frames")[0];
-        frame.GetProperty("advice")[0].GetString().Should().StartWith("Lower flash up 1/3 stop, to 1/6.4");
+        frame.GetProperty("advice")[0].GetString().Should().StartWith("Flash below to 1/6.4 (1/8 + 1/3): darkest +0.1");
+
+        frame.GetProperty("promisedBrightestStops").GetDouble().Should().BeLessThan(frame.GetProperty("veilAllowsStops").GetDouble());
 
         // By the square law alone 45 cm would become 45·2^(−1/6) = 40.1 cm; corners gain less than the middle does, so it must come closer still.
         frame.GetProperty("newDistanceMm").GetDouble().Should().BeInRange(250, 400);
@@ -310,6 +312,74 @@ public sealed class FieldCommandsTests : IDisposable
         var run = CommandRun.Of("photo", Picture("dusk.png", 40), "--power", "1/16", "--distance", "30 cm");
 
         run.Output.Should().Contain("DOUBTFUL").And.Contain("near white").And.NotContain("Lower flash up").And.NotContain("% of the frame");
+    }
+
+    /// <summary>Codes 188, 137 and 99 fall by a stop each (IEC 61966-2-1) while the powers named rise.</summary>
+    [Fact]
+    public void A_reversed_ladder_gets_no_advice_but_the_order_that_fits()
+    {
+        var run = CommandRun.Of("photo", Picture("a.png", 188), Picture("b.png", 137), Picture("c.png", 99), "--ladder", "1/32", "--ladder", "1/16", "--ladder", "1/8");
+
+        run.ExitCode.Should().Be(2);
+        run.Output.Should().BeEmpty();
+        run.Error.Should().Contain("reversed").And.Contain("c.png 1/32, b.png 1/16, a.png 1/8");
+    }
+
+    [Fact]
+    public void A_ladder_takes_its_powers_from_the_names_of_its_files()
+    {
+        var run = CommandRun.Of("photo", Picture("panel-1-8.png", 188), Picture("panel-1-32.png", 99), Picture("panel-1-16.png", 137), "--ladder", "names", "--json");
+
+        run.ExitCode.Should().Be(0, run.Error);
+        JsonDocument.Parse(run.Output).RootElement.GetProperty("cells")[0].GetProperty("whiteMarginStops").GetDouble().Should().BeApproximately(-1, 0.03);
+        CommandRun.Of("photo", Picture("panel.png", 188), Picture("panel-1-32.png", 99), Picture("panel-1-16.png", 137), "--ladder", "names").Error.Should().Contain("panel.png: FLD107");
+    }
+
+    [Fact]
+    public void A_ladders_text_says_the_verdict_first_then_what_to_turn_then_shows_a_picture()
+    {
+        var run = CommandRun.Of("photo", Picture("a.png", 99), Picture("b.png", 137), Picture("c.png", 188), "--ladder", "1/32", "--ladder", "1/16", "--ladder", "1/8");
+
+        var lines = run.Output.Split(Environment.NewLine);
+        lines[0].Should().StartWith("NOT WHITE at 1/8").And.Contain("1.0 stop under clipping");
+        lines[1].Should().StartWith("Lower flash up 1 1/3 stops");
+        lines.Count(line => line.Trim() == new string('-', 48) || line.Trim() == new string('#', 48)).Should().Be(16, "24 by 16 cells, two characters wide, as no number but the verdict's is printed");
+    }
+
+    /// <summary>The pictures are flat and far enough apart for the standard curve to be found, which is then kept beside the kit.</summary>
+    [Fact]
+    public void A_tone_curve_is_kept_beside_the_kit_and_used_for_later_frames()
+    {
+        var kit = Kit();
+        var run = CommandRun.Of(
+            "photo", Picture("a.png", 99), Picture("b.png", 137), Picture("c.png", 188), "--ladder", "1/32", "--ladder", "1/16", "--ladder", "1/8", "--kit", kit, "--framing", "reed 50 at 1:2", "--learn-curve");
+
+        run.ExitCode.Should().Be(0, run.Error);
+        File.ReadAllText(_folder.File("kit.correction.yaml")).Should().Contain("tone-curve:");
+        CommandRun.Of("plan", kit).Error.Should().NotContain("measured corrections", "a tone curve corrects no figure of the kit");
+    }
+
+    [Fact]
+    public void A_kept_tone_curve_says_what_a_frame_misses()
+    {
+        var kit = Kit();
+        File.WriteAllText(
+            _folder.File("kit.correction.yaml"),
+            "correction-of: Reed margin\ndate: 2026-05-09\ntone-curve:\n  camera: \"\"\n  plus-minus: 0.05\n  standard: [0, 1, 3]\n  light: [0, 2, 5]\n");
+
+        // Code 188 shows one stop under, which this camera makes of light two stops under.
+        var run = CommandRun.Of("photo", Picture("panel.png", 188), "--bare", "--kit", kit, "--framing", "reed 50 at 1:2");
+
+        run.ExitCode.Should().Be(0, run.Error);
+        run.Output.Should().Contain("2.0 stop at the darkest").And.Contain("the camera's own, kept");
+    }
+
+    [Fact]
+    public void A_white_frame_says_which_frame_would_tell_more()
+    {
+        var run = CommandRun.Of("photo", Picture("white.png", 255), "--bare", "--power", "1/8", "--distance", "30 cm");
+
+        run.Output.Should().Contain("how far over clipping cannot be seen").And.Contain("at 1/64").And.NotContain("-+");
     }
 
     [Fact]

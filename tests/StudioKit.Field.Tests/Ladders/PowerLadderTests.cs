@@ -78,12 +78,125 @@ public sealed class PowerLadderTests
     public void Two_powers_are_too_few() =>
         PowerLadder.Measure(Ladder(3, 2)).Diagnostics.Should().ContainSingle(fault => fault.Code == "FLD101");
 
-    private static List<LadderFrame> Ladder(params int[] stopsBelowFull) =>
-    [
-        .. stopsBelowFull.Select(stops =>
+    [Fact]
+    public void A_ladder_in_reversed_order_is_refused_with_the_order_that_fits()
+    {
+        var frames = Ladder(6, 5, 4);
+        var reversed = frames.Zip(frames.Select(frame => frame.Power).Reverse(), (frame, power) => frame with { Power = power }).ToList();
+
+        var fault = PowerLadder.Measure(reversed).Diagnostics.Single();
+
+        fault.Message.Should().Contain("reversed");
+        fault.Hint.Should().Contain("6 1/64, 5 1/32, 4 1/16");
+    }
+
+    [Fact]
+    public void A_ladder_of_mixed_order_is_refused_with_the_order_that_fits()
+    {
+        var frames = Ladder(6, 5, 4, 3);
+        var mixed = new[] { 1, 0, 2, 3 }.Select((frame, rung) => frames[frame] with { Power = frames[rung].Power }).ToList();
+
+        var fault = PowerLadder.Measure(mixed).Diagnostics.Single();
+
+        fault.Message.Should().Contain("do not brighten in the order");
+        fault.Hint.Should().Contain("6 1/64, 5 1/32, 4 1/16, 3 1/8");
+    }
+
+    /// <summary>Frames half a stop apart, named a stop apart: a stop shows as half of one, which no tone curve does in the shadows.</summary>
+    [Fact]
+    public void Half_stops_taken_for_whole_ones_are_wrong_powers()
+    {
+        var frames = new[] { 7, 6.5, 6, 5.5 }.Select((stops, i) => Frame(stops, i) with { Power = FlashPower.FromStopsBelowFull(7 - i) }).ToList();
+
+        var fault = PowerLadder.Measure(frames).Diagnostics.Single();
+
+        fault.Message.Should().Contain("A stop of power shows as 0.5 stops");
+        fault.Hint.Should().Contain("1/45", "the brightest frame is taken at its word, 1/16, and the darkest lies three half stops under it").And.Contain("1/16");
+    }
+
+    [Fact]
+    public void Frames_in_any_order_whose_powers_are_their_own_are_a_ladder() =>
+        PowerLadder.Measure(Ladder(3, 6, 4, 5)).IsSound.Should().BeTrue();
+
+    /// <summary>
+    /// A film-like shoulder as published: L(1 + L/W²)/(1 + L) with white at L = W (Reinhard et al. 2002, Photographic tone reproduction for digital
+    /// images, eq. 4, from memory), encoded by IEC 61966-2-1. With W = 3 light a stop under clipping shows half a stop under, three stops under 1.8.
+    /// </summary>
+    [Theory]
+    [InlineData(3)]
+    [InlineData(1.5)]
+    public void A_shoulder_is_learnt_from_a_ladder_and_the_margins_are_those_of_the_light(double white)
+    {
+        var map = PowerLadder.Measure([.. new[] { 7.5, 6.5, 5.5, 4.5, 3.5 }.Select((stops, i) => Frame(stops, i, Shoulder(white)))]).Value!;
+
+        map.IsCurveLearnt.Should().BeTrue();
+        map.Curve.IsStandard.Should().BeFalse();
+        for (var stops = 0.25; stops <= 3; stops += 0.25)
         {
-            var sensor = new SensorModel(480, 320) { Margin = (u, v) => AtFullPower(u, v) - stops, Seed = stops + 1 };
-            return new LadderFrame(FlashPower.FromStopsBelowFull(stops), TestFrame.AnalyseBarePanel(sensor.Expose()).Value!);
-        }),
-    ];
+            var shown = -Math.Log2(Shoulder(white)(Math.Pow(2, -stops)));
+            map.Curve.StopsUnder(shown).Should().BeApproximately(stops, 0.15, $"that is the light {stops} stops under clipping");
+        }
+
+        var margins = map.MarginsAt(FlashPower.Full);
+        for (var cell = 0; cell < margins.Count; cell += 7)
+        {
+            var (u, v) = (((cell % map.Columns) + 0.5) / map.Columns, ((cell / map.Columns) + 0.5) / map.Rows);
+            margins[cell].Should().BeApproximately(AtFullPower(u, v), 0.15, $"that is the truth in cell {cell}");
+        }
+    }
+
+    [Fact]
+    public void A_ladder_of_a_standard_camera_finds_the_standard_curve()
+    {
+        var map = PowerLadder.Measure(Ladder(7, 6, 5, 4)).Value!;
+
+        (map.IsCurveLearnt, map.Curve.IsStandard).Should().Be((true, true));
+        map.Caveats.Should().Contain("The ladder fits the standard tone curve.");
+    }
+
+    [Fact]
+    public void A_frame_read_by_the_kept_curve_misses_what_the_light_misses()
+    {
+        var curve = PowerLadder.Measure([.. new[] { 7.5, 6.5, 5.5, 4.5, 3.5 }.Select((stops, i) => Frame(stops, i, Shoulder(3)))]).Value!.Curve;
+        var picture = new SensorModel(480, 320) { Margin = (_, _) => -1, Shoulder = Shoulder(3) }.Expose();
+
+        TestFrame.AnalyseBarePanel(picture).Value!.StopsMissing.Should().BeApproximately(0.51, 0.05, "that is what the standard curve makes of it");
+        TestFrame.AnalyseBarePanel(picture, curve).Value!.StopsMissing.Should().BeApproximately(1, 0.1);
+        TestFrame.AnalyseBarePanel(picture, curve with { Camera = "another" }).Value!.StopsMissing.Should().BeApproximately(1, 0.1, "a file that names no camera is taken for the kit's");
+    }
+
+    /// <summary>Whatever is named for the frames of a sound ladder: it is measured to what the light is, or refused.</summary>
+    [Fact]
+    public void Any_ladder_is_measured_truly_or_refused()
+    {
+        var frames = Enumerable.Range(0, 8).Select(i => Frame(i, i)).ToList();
+        Gen.Shuffle(new[] { 0, 1, 2, 3, 4, 5, 6, 7 }, 3, 6).Sample(
+            named =>
+            {
+                var taken = named.Order().ToList();
+                foreach (var powers in new[] { named, [.. taken] })
+                {
+                    var measured = PowerLadder.Measure([.. powers.Select((stops, i) => frames[taken[i]] with { Power = FlashPower.FromStopsBelowFull(stops) })]);
+                    var isTrue = powers.SequenceEqual(taken);
+
+                    // Frames that are white alike can change places without anybody being able to tell, or anything being said wrongly.
+                    (measured.IsSound || !isTrue).Should().BeTrue("the ladder as it was taken is sound");
+                    if (measured.Value?.DarkestAt(FlashPower.Full) is { IsLeast: false } darkest)
+                    {
+                        darkest.Stops.Should().BeApproximately(AtFullPower(0.98, 0.97), 0.2);
+                    }
+                }
+            },
+            iter: Hostile.DamagedText.Runs / 2);
+    }
+
+    private static Func<double, double> Shoulder(double white) => light => light * white * (1 + (light / white)) / (1 + (light * white));
+
+    private static List<LadderFrame> Ladder(params int[] stopsBelowFull) => [.. stopsBelowFull.Select(stops => Frame(stops, stops))];
+
+    private static LadderFrame Frame(double stops, int seed, Func<double, double>? shoulder = null)
+    {
+        var sensor = new SensorModel(480, 320) { Margin = (u, v) => AtFullPower(u, v) - stops, Seed = seed + 1, Shoulder = shoulder };
+        return new LadderFrame(FlashPower.FromStopsBelowFull(stops), TestFrame.AnalyseBarePanel(sensor.Expose(FormattableString.Invariant($"{stops}"))).Value!);
+    }
 }

@@ -1,0 +1,27 @@
+using System.Text;
+using StudioKit.Field.Calibration;
+
+namespace StudioKit.Cli.Files;
+
+/// <summary>The correction file beside a kit.</summary>
+internal static class CorrectionFile
+{
+    /// <summary>What it holds for a kit; none where there is no such file, or it is damaged or another kit's.</summary>
+    /// <exception cref="FileTroubleException">The file cannot be read.</exception>
+    public static KitCorrection? Of(string kitPath, string kitName)
+    {
+        var file = KitCorrectionFile.PathBeside(kitPath);
+        return File.Exists(file) && KitCorrectionFile.Read(file, InputFile.Text(file, KitCorrectionFile.MostBytes)).Value is { } found && found.Kit == kitName ? found : null;
+    }
+
+    /// <summary>Writes it anew, and says so.</summary>
+    /// <returns>Its path and text.</returns>
+    /// <exception cref="FileTroubleException">The file is somebody's own, or cannot be written.</exception>
+    public static (string Path, string Text) Write(string kitPath, KitCorrection correction, bool force, CommandHost host)
+    {
+        var (target, text) = (KitCorrectionFile.PathBeside(kitPath), KitCorrectionFile.Write(correction));
+        WrittenFiles.In(WrittenFiles.FolderOf(target), force).Write([(Path.GetFileName(target), Encoding.UTF8.GetBytes(text))]);
+        host.Error.WriteLine($"wrote {target}");
+        return (target, text);
+    }
+}

@@ -1,0 +1,90 @@
+using System.Globalization;
+using StudioKit.Field.Advice;
+using StudioKit.Field.Analysis;
+using StudioKit.Physics.Exposure;
+using StudioKit.Planning;
+using StudioKit.Planning.Advising;
+using StudioKit.Sheets.Wording;
+
+namespace StudioKit.Cli.Tables;
+
+/// <summary>What a test frame comes to and what to turn, in words.</summary>
+internal static class FrameWords
+{
+    /// <summary>The verdict, as a sentence.</summary>
+    public static string Verdict(FrameReport report) => report.Finding.Verdict switch
+    {
+        FrameVerdict.Doubtful => $"DOUBTFUL: {report.Frame.Doubt}",
+        FrameVerdict.NotWhite => Text($"NOT WHITE: {Under(report.Frame.StopsMissing)} under clipping at the darkest, {Darkest(report.Frame).Name}."),
+        FrameVerdict.Right => "RIGHT: white all over, and the veil on the subject is within its limit.",
+        FrameVerdict.TooBright => $"TOO BRIGHT: white all over, {Lifted(report)}.",
+        _ => $"WHITE all over, but how far over clipping cannot be seen in white{Bound(report.Finding)}.",
+    };
+
+    /// <summary>What to turn, best first.</summary>
+    public static IEnumerable<string> Turns(FrameReport report) =>
+    [
+        .. report.Planned is { } planned ? Turns(planned) : report.Advice?.Sentences ?? [],
+        .. report.Finding.Next is { } next ? new[] { Next(next) } : [],
+        .. report.Differences,
+    ];
+
+    /// <summary>What a plan makes of a frame, best first.</summary>
+    public static IEnumerable<string> Turns(FrameAdvice planned)
+    {
+        if (planned.IsSetOtherwise)
+        {
+            yield return Text($"It lies {Rounded.Signed(planned.Gives!.Value.Value, 1)} stops from what the plan expects for what was set: check power, distance, f-number and ISO speed. No advice from it.");
+            yield break;
+        }
+
+        if (planned.Gives is not { } gives)
+        {
+            yield return Text($"For what was set the plan expects {Rounded.Signed(planned.Expected.Value, 1)} stops at the darkest place.");
+            yield break;
+        }
+
+        if (planned.Pieces.Count == 0)
+        {
+            yield return "Nothing that the kit has makes this white all over within the veil limit: see what the plan says of the set-up.";
+        }
+
+        foreach (var (piece, i) in planned.Pieces.Select((piece, i) => (piece, i)))
+        {
+            yield return (i == 0 ? "" : "Or: ") + Piece(planned.Shot, piece);
+        }
+
+        yield return Text($"(The light is {Rounded.Signed(gives.Value, 1)} stop against the plan.)");
+    }
+
+    private static string Piece(ExposurePlan shot, Advice piece)
+    {
+        var turn = AdviceText.Of(shot, piece);
+        return Text($"{(turn.Length == 0 ? "Leave all as it is" : char.ToUpperInvariant(turn[0]) + turn[1..])}: darkest {Stops(piece.Promise.WhiteMargin)}, brightest {Stops(piece.Promise.BrightestMargin)} stops over clipping, where the veil allows {Stops(piece.Promise.HighestMargin)}.");
+    }
+
+    private static string Next(LowerFrame next) => next.Mark is { } mark
+        ? Text($"To know, take one {next.StopsLower:0} stops lower, at {mark.Nominal}: it shows margins of this frame from 0 to {next.ReadsTo:0.0} stops.")
+        : Text($"To know, take one {next.StopsLower:0} stops darker, by power, ISO speed or f-number: it shows margins of this frame from 0 to {next.ReadsTo:0.0} stops.");
+
+    private static string Lifted(FrameReport report) => report.Frame switch
+    {
+        { Tones: { ClippedShare: > 0.02 } tones } => $"and {Rounded.Percent(tones.ClippedShare)} of the subject with it",
+        { Veil: { } veil } when veil.StopsUnderClipping < report.Finding.VeilAllowedStops => Text(
+            $"and the subject's darkest part is lifted to {veil.StopsUnderClipping:0.0} stops under it, where the veil limit leaves black {report.Finding.VeilAllowedStops:0.0} under{Bound(report.Finding)}"),
+        _ => $"and by the plan brighter than the veil allows{Bound(report.Finding)}",
+    };
+
+    private static string Bound(FrameFinding finding) => finding.MostMargin is { } most
+        ? Text($" (at least 0, at most {most:0.0} stops by the veil on the subject's darkest part)")
+        : " (at least 0)";
+
+    /// <summary>The region that is furthest under clipping.</summary>
+    private static FrameRegion Darkest(FrameAnalysis frame) => frame.Regions.MaxBy(region => region.StopsMissing)!;
+
+    private static string Under(double stops) => stops < 0.05 ? "under 0.05 stop" : Text($"{stops:0.0} stop{(stops >= 1.05 ? "s" : "")}");
+
+    private static string Stops(Stops? stops) => stops is { } value ? Rounded.Signed(value.Value, 1) : "?";
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,118 @@
+using StudioKit.Kits.SetUps;
+using StudioKit.Physics;
+using StudioKit.Physics.Exposure;
+using StudioKit.Planning.Changes;
+using StudioKit.Planning.Expected;
+using UnitsNet;
+
+namespace StudioKit.Planning.Advising;
+
+/// <summary>Works out what to turn after a test frame: the flash below is taken to give what the frame shows, and that state is planned.</summary>
+internal sealed class FrameAdviser(Replanner replanner, ExposurePlan now)
+{
+    private const double Same = 1e-6;
+
+    // Sixteen times the light is no error of a kit's figures: something was set otherwise.
+    private const double MostOff = 4;
+
+    /// <summary>What the frame says.</summary>
+    public FrameAdvice? After(TestedFrame frame)
+    {
+        if (now.Lights.FirstOrDefault(light => light.Role == LightRole.Below) is not { } below)
+        {
+            return null;
+        }
+
+        ValueList<KitChange> placed = [.. Placed(frame, below)];
+        if (replanner.Plan(now, placed) is not { WhiteMargin: { } planned, BrightestMargin: { } brightest } there)
+        {
+            return null;
+        }
+
+        var shift = Shift(there, frame.Shot);
+        var (expected, spread) = (planned + shift + frame.ViewAboveDarkest, brightest - planned);
+        var gives = frame.Darkest is { } darkest ? darkest - expected : (Stops?)null;
+        var shot = AsShot(there, frame.Shot, planned + shift + (gives ?? default), spread);
+        var isOff = gives is { } off && Math.Abs(off.Value) > MostOff;
+        return new FrameAdvice(shot, expected, gives is { } light && !isOff ? [.. Pieces(frame, below, light, placed, shot)] : []) { Gives = gives, IsSetOtherwise = isOff };
+    }
+
+    private IEnumerable<KitChange> Placed(TestedFrame frame, LightPlan below)
+    {
+        if (frame.Target is { } target)
+        {
+            yield return new KitChange.TargetMargin(now.SetUp, target);
+        }
+
+        if (frame.Shot.Distance is { } distance && Math.Abs((distance - below.Distance).Millimeters) > 1)
+        {
+            yield return new KitChange.Move(now.SetUp, below.Place, distance);
+        }
+    }
+
+    // Stops by which what was set gives the sensor more than what is planned.
+    private static Stops Shift(ExposurePlan planned, ShotSettings shot)
+    {
+        var power = shot.Power.Fraction / planned.Lights.First(light => light.Role == LightRole.Below).Power.Fraction;
+        var speed = (shot.Iso ?? planned.Iso).Value / planned.Iso.Value;
+        var opening = (shot.Aperture ?? planned.Aperture).Value / planned.Aperture.Value;
+        return new Stops(Math.Log2(power * speed / (opening * opening)));
+    }
+
+    private static ExposurePlan AsShot(ExposurePlan planned, ShotSettings shot, Stops darkest, Stops spread) => planned with
+    {
+        Aperture = shot.Aperture ?? planned.Aperture,
+        Iso = shot.Iso ?? planned.Iso,
+        Lights = [.. planned.Lights.Select(light => light.Role == LightRole.Below ? light with { Power = shot.Power } : light)],
+        WhiteMargin = darkest,
+        BrightestMargin = darkest + spread,
+    };
+
+    private IEnumerable<Advice> Pieces(TestedFrame frame, LightPlan below, Stops light, ValueList<KitChange> placed, ExposurePlan shot)
+    {
+        ValueList<KitChange> given = [new KitChange.Gives(below.Flash, light), .. placed];
+        var state = replanner.With(given);
+        if (state.Plan(now, []) is not { } here)
+        {
+            yield break;
+        }
+
+        if (IsRight(here))
+        {
+            yield return new Advice(given, here);
+        }
+
+        var others = here.Verdict.Verdict == Verdict.Works ? Kept(state, here, below, shot) : new MendingLadders(state, here).Cheapest();
+        foreach (var piece in others.Where(piece => IsRight(piece.Promise)))
+        {
+            yield return new Advice([.. given, .. piece.Changes], piece.Promise);
+        }
+    }
+
+    // Instead of the dial: the place at which its power can stay as it was set.
+    private static IEnumerable<Advice> Kept(Replanner state, ExposurePlan here, LightPlan below, ExposurePlan shot)
+    {
+        var (set, asked) = (PowerOf(shot, below.Place), PowerOf(here, below.Place));
+        return set == asked || here.Iso != shot.Iso ? [] : Places(new DistanceTable(state, here).Of(here.Lights.First(light => light.Place == below.Place)).ToList(), set)
+            .Select(distance => (ValueList<KitChange>)[new KitChange.Move(here.SetUp, below.Place, distance)])
+            .Select(changes => (Changes: changes, Promise: state.Plan(here, changes)))
+            .Where(tried => tried.Promise is { } promise && promise.Iso == here.Iso && PowerOf(promise, below.Place) == set && IsRight(promise))
+            .Select(tried => new Advice(tried.Changes, tried.Promise!)).Take(1);
+    }
+
+    // Between two planned distances the light changes evenly in stops; a little nearer first, since a little too much light does not show.
+    private static IEnumerable<Length> Places(List<DistanceStep> steps, FlashPower set) =>
+        from pair in steps.Zip(steps.Skip(1))
+        where pair.First.ExactShare <= set.Fraction && pair.Second.ExactShare >= set.Fraction && pair.Second.ExactShare > pair.First.ExactShare
+        let along = Math.Log2(set.Fraction / pair.First.ExactShare) / Math.Log2(pair.Second.ExactShare / pair.First.ExactShare)
+        let centimetres = pair.First.Distance.Centimeters + (along * (pair.Second.Distance - pair.First.Distance).Centimeters)
+        from nearer in (double[])[0.5, 1.5, 0]
+        select Length.FromCentimeters(Math.Round(centimetres - nearer));
+
+    private static FlashPower PowerOf(ExposurePlan exposure, int place) => exposure.Lights.First(light => light.Place == place).Power;
+
+    // White all over, and no brighter anywhere than the veil allows.
+    private static bool IsRight(ExposurePlan promise) =>
+        promise is { IsUsable: true, WhiteMargin: { } darkest, BrightestMargin: { } brightest, HighestMargin: { } highest }
+        && darkest.Value >= -Same && brightest.Value <= highest.Value + Same;
+}

@@ -1,0 +1,16 @@
+using StudioKit.Physics.Exposure;
+using StudioKit.Planning.Expected;
+
+namespace StudioKit.Planning.Advising;
+
+/// <summary>What a test frame of a white background showed, and how it was taken.</summary>
+/// <param name="Shot">Power and distance of the flash below, f-number and ISO speed; as planned where left out.</param>
+/// <param name="Darkest">Margin of the darkest background, negative under clipping; none where all of it is white, which tells no more than that it is not negative.</param>
+public sealed record TestedFrame(ShotSettings Shot, Stops? Darkest)
+{
+    /// <summary>How much brighter than in the plan's darkest view the darkest background is in the view of this frame, where its camera pitch is known.</summary>
+    public Stops ViewAboveDarkest { get; init; }
+
+    /// <summary>Margin to aim for; the set-up's own where there is none.</summary>
+    public Stops? Target { get; init; }
+}

@@ -1,0 +1,156 @@
+using System.Globalization;
+using StudioKit.Kits;
+using StudioKit.Kits.Lighting;
+using StudioKit.Kits.SetUps;
+using StudioKit.Physics.Exposure;
+using StudioKit.Planning.Advising;
+using StudioKit.Planning.Changes;
+using StudioKit.Planning.Expected;
+using StudioKit.Planning.Tests.Plans;
+using UnitsNet;
+using Xunit.Abstractions;
+
+namespace StudioKit.Planning.Tests.Advising;
+
+/// <summary>A test frame of a flash that gives more or less than its number says: whoever follows the advice gets a white background, and no more veil than allowed.</summary>
+/// <remarks>The truth is a whole plan of the kit whose flash gives what it really gives; the adviser sees only the margin that this truth shows for what was set.</remarks>
+public sealed class FrameAdviceIsKeptTests(ITestOutputHelper output)
+{
+    private const double Same = 1e-6;
+
+    private static readonly int Kits = int.TryParse(Environment.GetEnvironmentVariable("STUDIOKIT_RANDOM_KITS"), CultureInfo.InvariantCulture, out var kits) ? kits : 10;
+
+    private static readonly Gen<State> AnyState =
+        from gives in Gen.Double[-2, 2]
+        from power in Gen.Int[0, 6]
+        from iso in Gen.OneOf(Gen.Const(0.5), Gen.Const(1.0), Gen.Const(2.0))
+        from nearer in Gen.OneOf(Gen.Const(1.0), Gen.Const(1.0), Gen.Const(0.75))
+        select new State(new Stops(gives), FlashPower.FromStopsBelowFull(power), iso, nearer);
+
+    [Fact]
+    public void Advice_after_a_test_frame_is_kept_on_random_kits_and_states()
+    {
+        var followed = 0;
+        Gen.Select(LikelyKits.Any, Gen.Bool, AnyState).Sample(
+            (likely, spare, state) =>
+            {
+                var read = new KitReadResult(OnWhite(likely, spare), [], [], new());
+                followed += Follow(read, KitPlanner.Plan(read), state);
+            },
+            iter: Kits,
+            threads: 1);
+
+        output.WriteLine($"{followed} pieces of advice were followed.");
+        followed.Should().BeGreaterThan(Kits / 4);
+    }
+
+    [Fact]
+    public void Advice_after_a_test_frame_is_kept_on_the_demo_kit()
+    {
+        var (read, plan) = (KitText.DemoRead("fen-edge.yaml"), KitText.Demo("fen-edge.yaml"));
+
+        Follow(read, plan, new State(new Stops(-1), new FlashPower(1.0 / 16), 1, 1)).Should().BeGreaterThan(0);
+    }
+
+    [Fact]
+    public void A_frame_sixteen_times_off_was_set_otherwise_and_gets_no_advice()
+    {
+        var plan = KitText.Demo("fen-edge.yaml");
+        var exposure = plan.Exposures.First(candidate => candidate is { Kind: SetUpKind.WhiteBackground, IsUsable: true });
+        var shot = new ShotSettings(exposure.Lights[0].Power);
+
+        var advice = plan.Advice.AfterFrame(exposure, new TestedFrame(shot, exposure.WhiteMargin!.Value - new Stops(4.5)))!;
+
+        advice.IsSetOtherwise.Should().BeTrue();
+        advice.Pieces.Should().BeEmpty();
+    }
+
+    [Fact]
+    public void A_white_frame_gets_what_the_plan_expects_and_nothing_to_turn()
+    {
+        var plan = KitText.Demo("fen-edge.yaml");
+        var exposure = plan.Exposures.First(candidate => candidate is { Kind: SetUpKind.WhiteBackground, IsUsable: true });
+
+        var advice = plan.Advice.AfterFrame(exposure, new TestedFrame(new ShotSettings(exposure.Lights[0].Power), null))!;
+
+        advice.Expected.Value.Should().BeApproximately(exposure.WhiteMargin!.Value.Value, Same);
+        (advice.Gives, advice.Pieces.Count).Should().Be((null, 0));
+    }
+
+    private static KitSpec OnWhite(KitSpec kit, bool withSpare) => kit with
+    {
+        Flashes = withSpare ? [.. kit.Flashes, kit.Flashes[0] with { Name = "three" }] : kit.Flashes,
+        Modifiers = [new ModifierSpec { Name = "dome", Kind = ModifierKind.Dome }],
+        SetUps =
+        [
+            .. kit.SetUps.Select(setUp => setUp with
+            {
+                Kind = SetUpKind.WhiteBackground,
+                Lights = [new LightSpec { Flash = "one", Role = LightRole.Below, Distance = Length.FromMillimeters(400) }, new LightSpec { Flash = "two", Role = LightRole.Above, Distance = Length.FromMillimeters(400) }],
+            }),
+        ],
+    };
+
+    // How many pieces were followed, over the first exposure that there is light for.
+    private static int Follow(KitReadResult read, Plan plan, State state)
+    {
+        var exposure = plan.Exposures.FirstOrDefault(candidate => candidate is { Kind: SetUpKind.WhiteBackground, WhiteMargin: not null });
+        if (exposure is null)
+        {
+            return 0;
+        }
+
+        var below = exposure.Lights.First(light => light.Role == LightRole.Below);
+        var iso = new IsoSpeed(exposure.Iso.Value * state.Iso);
+        var distance = below.Distance * state.Nearer;
+        var truth = new KitChange.Gives(below.Flash, state.Gives);
+        KitChange[] shot = state.Nearer == 1 ? [truth] : [truth, new KitChange.Move(exposure.SetUp, below.Place, distance)];
+        if (Planned(read, shot, exposure) is not { WhiteMargin: not null } seen)
+        {
+            return 0;
+        }
+
+        var darkest = MarginAt(seen, state.Power, iso, exposure.Aperture);
+        var advice = plan.Advice.AfterFrame(exposure, new TestedFrame(new ShotSettings(state.Power, distance, exposure.Aperture, iso), darkest));
+        if (advice is null)
+        {
+            return 0;
+        }
+
+        advice.Gives!.Value.Value.Should().BeApproximately(state.Gives.Value, Same, "the plan knows all but what the flash gives");
+        foreach (var piece in advice.Pieces)
+        {
+            IsKept(read, exposure, piece, truth);
+        }
+
+        return advice.Pieces.Count;
+    }
+
+    private static void IsKept(KitReadResult read, ExposurePlan exposure, Advice piece, KitChange.Gives truth)
+    {
+        var planned = Planned(read, [.. piece.Changes], exposure)!;
+        planned.IsSetLike(piece.Promise).Should().BeTrue("the settings are those of the advice");
+        planned.WhiteMargin!.Value.Value.Should().BeApproximately(piece.Promise.WhiteMargin!.Value.Value, Same);
+        planned.BrightestMargin!.Value.Value.Should().BeApproximately(piece.Promise.BrightestMargin!.Value.Value, Same);
+
+        var real = Planned(read, [truth, .. piece.Changes.Where(change => change is not KitChange.Gives)], exposure)!;
+        var below = piece.Promise.Lights.First(light => light.Role == LightRole.Below);
+        var darkest = MarginAt(real, below.Power, piece.Promise.Iso, piece.Promise.Aperture).Value;
+        darkest.Should().BeGreaterThan(-1e-4, "it is white all over");
+        (darkest + (real.BrightestMargin!.Value - real.WhiteMargin!.Value).Value).Should().BeLessThan(real.HighestMargin!.Value.Value + 1e-4, "it veils no more than allowed");
+    }
+
+    // What was set against what is planned: power and speed count once, the f-number twice.
+    private static Stops MarginAt(ExposurePlan planned, FlashPower power, IsoSpeed iso, FNumber aperture)
+    {
+        var below = planned.Lights.First(light => light.Role == LightRole.Below);
+        return new Stops(planned.WhiteMargin!.Value.Value + below.Power.StopsBelowFull - power.StopsBelowFull
+            + Math.Log2(iso.Value / planned.Iso.Value) - (2 * Math.Log2(aperture.Value / planned.Aperture.Value)));
+    }
+
+    private static ExposurePlan? Planned(KitReadResult read, IEnumerable<KitChange> changes, ExposurePlan exposure) =>
+        KitPlanner.Plan(read with { Kit = changes.Aggregate(read.Kit!, (kit, change) => change.Apply(kit)) })
+            .Exposures.SingleOrDefault(then => then.SetUp == exposure.SetUp && then.Framing.Name == exposure.Framing.Name);
+
+    private sealed record State(Stops Gives, FlashPower Power, double Iso, double Nearer);
+}
