@@ -56,7 +56,7 @@ public sealed record FrameFinding
             LeastMargin = -frame.StopsMissing,
             MostMargin = most,
             VeilAllowedStops = -Math.Log2(allowed),
-            Next = verdict is FrameVerdict.WhiteUnbounded or FrameVerdict.TooBright ? Lower(Expected(limits) ?? most ?? UsualMost, limits.Flash) : null,
+            Next = verdict is FrameVerdict.WhiteUnbounded or FrameVerdict.TooBright ? Lower(Foreseen(limits, most), limits.Flash) : null,
         };
     }
 
@@ -73,6 +73,18 @@ public sealed record FrameFinding
     private static double? MostOver(FrameAnalysis frame, double glareIndex) => frame.Veil is { } veil && glareIndex > 0 && frame.BackgroundShare > 0
         ? Math.Max(0, Math.Log2(veil.ShareOfSaturation / (glareIndex * frame.BackgroundShare)))
         : null;
+
+    // A frame that is brighter than planned is looked for as far as the veil allows.
+    private static double Foreseen(FrameLimits limits, double? most) => (Expected(limits), most) switch
+    {
+        ({ } planned, { } bound) when IsWithin(limits, bound) => Math.Min(planned, bound),
+        ({ } planned, null) => planned,
+        (_, { } bound) => bound,
+        _ => UsualMost,
+    };
+
+    // Whether the frame's own bound leaves the plan's word standing.
+    private static bool IsWithin(FrameLimits limits, double bound) => limits.Planned?.Shot.HighestMargin is { } highest && bound <= highest.Value;
 
     // The brightest place by the plan, and what the plan does not know.
     private static double? Expected(FrameLimits limits) => limits.Planned?.Shot is { BrightestMargin: { } brightest, Uncertainty: var sigma } && brightest.Value > 0

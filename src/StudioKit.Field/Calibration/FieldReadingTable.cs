@@ -159,7 +159,7 @@ public static class FieldReadingTable
     private static string Shown(string text) => FieldReadingRow.Shown(text);
 
     // Meters read in tenths of a stop and repeat to about that; pictures bring the camera's tone curve in (common practice, no source).
-    private static double UsualUncertainty(CalibrationReadingKind kind) => kind switch
+    internal static double UsualUncertainty(CalibrationReadingKind kind) => kind switch
     {
         CalibrationReadingKind.FlashMeter or CalibrationReadingKind.PanelMeter => 0.12,
         CalibrationReadingKind.WhiteMargin => 0.15,

@@ -84,7 +84,8 @@ public static class KitCalibration
         return unknowns;
     }
 
-    private static double Effect(CalibrationReading reading, (CalibrationQuantity Quantity, string Flash) unknown) => unknown.Quantity switch
+    /// <summary>Stops by which a reading changes when a quantity goes up by one [1].</summary>
+    internal static double Effect(CalibrationReading reading, (CalibrationQuantity Quantity, string Flash) unknown) => unknown.Quantity switch
     {
         CalibrationQuantity.FlashLight => reading.Flash == unknown.Flash ? 1 : 0,
         CalibrationQuantity.PanelTransmittance => reading.Kind is CalibrationReadingKind.PanelMeter or CalibrationReadingKind.WhiteMargin ? 1 : 0,

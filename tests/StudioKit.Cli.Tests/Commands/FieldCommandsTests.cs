@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text.Json;
 using SkiaSharp;
 using StudioKit.Cli.Commands;
+using StudioKit.Cli.Tables;
 using StudioKit.Kits;
 using UglyToad.PdfPig;
 
@@ -204,6 +205,37 @@ public sealed class FieldCommandsTests : IDisposable
         off[0].Should().BeApproximately(off[1], 0.02);
     }
 
+    /// <summary>Full power promises 1591 lx·s at 1 m; every month a tenth of a stop less is 1591, 1484, 1385 and 1292.</summary>
+    [Fact]
+    public void Calibrate_history_tells_a_drift_and_what_to_read_next_and_writes_nothing()
+    {
+        var rows = new[] { ("2026-05-09", 1591), ("2026-06-08", 1484), ("2026-07-08", 1385), ("2026-08-07", 1292) }.Select(row => $"meter,flash-meter,sedge,1/1,1 m,{row.Item2} lx·s,{row.Item1}\n");
+        File.WriteAllText(_folder.File("readings.csv"), "name,kind,flash,power,distance,reading,date\n" + string.Concat(rows));
+        var kit = Kit();
+
+        var run = CommandRun.Of("calibrate", kit, "--readings", _folder.File("readings.csv"), "--history");
+
+        run.ExitCode.Should().Be(0, run.Error);
+        run.Output.Should().Contain("DRIFTS: the light of flash 'sedge'").And.Contain("-0.30").And.Contain("read next time").And.Contain("white-margin with sedge");
+        File.Exists(_folder.File("kit.correction.yaml")).Should().BeFalse();
+        JsonDocument.Parse(CommandRun.Of("calibrate", kit, "--readings", _folder.File("readings.csv"), "--history", "--json").Output).RootElement.GetProperty("drifts")[0].GetProperty("significant").GetBoolean().Should().BeTrue();
+    }
+
+    [Theory]
+    [InlineData(0.004, "0.00")]
+    [InlineData(-0.004, "0.00")]
+    [InlineData(-0.006, "-0.01")]
+    [InlineData(0.5, "+0.50")]
+    public void What_rounds_to_nothing_has_no_sign(double stops, string printed) => Rounded.Signed(stops, 2).Should().Be(printed);
+
+    [Theory]
+    [InlineData(0.9996, "over 99.9 %")]
+    [InlineData(0.996, "99.6 %")]
+    [InlineData(1, "100 %")]
+    [InlineData(0.0004, "under 0.1 %")]
+    [InlineData(0.42, "42 %")]
+    public void A_share_is_all_or_nothing_only_where_it_is(double share, string printed) => Rounded.Percent(share).Should().Be(printed);
+
     [Theory]
     [InlineData("name,kind,power,reading\na,flash-meter,1/1,much\n", "readings.csv(2)")]
     [InlineData("name,kind,power,reding\n", "Did you mean 'reading'?")]
@@ -290,9 +322,18 @@ public sealed class FieldCommandsTests : IDisposable
         frame.GetProperty("advice")[0].GetString().Should().StartWith("Flash below to 1/6.4 (1/8 + 1/3): darkest +0.1");
 
         frame.GetProperty("promisedBrightestStops").GetDouble().Should().BeLessThan(frame.GetProperty("veilAllowsStops").GetDouble());
+    }
 
-        // By the square law alone 45 cm would become 45·2^(−1/6) = 40.1 cm; corners gain less than the middle does, so it must come closer still.
-        frame.GetProperty("newDistanceMm").GetDouble().Should().BeInRange(250, 400);
+    /// <summary>A stop more asks for 30·2^(−1/2) = 21.2 cm by the square law; close by, the corners gain less than that, so it must come closer still.</summary>
+    [Fact]
+    public void Photo_offers_the_place_where_the_power_can_stay()
+    {
+        var run = CommandRun.Of("photo", Picture("panel.png", 188), "--bare", "--kit", Kit(), "--framing", "reed 50 at 1:2", "--power", "1/16", "--target", "0 stop", "--json");
+
+        run.ExitCode.Should().Be(0, run.Error);
+        var frame = JsonDocument.Parse(run.Output).RootElement.GetProperty("frames")[0];
+        frame.GetProperty("newDistanceMm").GetDouble().Should().BeInRange(100, 212);
+        frame.GetProperty("advice")[1].GetString().Should().StartWith("Or: Flash below nearer, to ");
     }
 
     [Theory]

@@ -1,0 +1,86 @@
+using StudioKit.Physics.Sources;
+
+namespace StudioKit.Field.Calibration.Drift;
+
+/// <summary>Several outings held together: how each flash, the sheet and the clip point drift.</summary>
+/// <param name="Outings">Days with how many of their readings had a say, by day.</param>
+/// <param name="Drifts">Every quantity that any outing says something of.</param>
+/// <param name="Pooled">All readings taken as one outing, where they agree as such; else the last outing that does; none where none does.</param>
+/// <param name="LeftOut">Outings or readings that were left out, and why.</param>
+/// <remarks>
+/// Each outing is calibrated by itself, and the kit's own figures are taken out of it again: 1/σ² = 1/σ₁² − 1/σ₀² with σ₀ before and σ₁ after, and
+/// x = σ²·x₁/σ₁². So what is held together is what the outings say, and not how far the kit was believed.
+/// </remarks>
+public sealed record CalibrationHistory(
+    IReadOnlyList<(DateOnly Day, int Used, int All)> Outings, IReadOnlyList<QuantityDrift> Drifts, CalibrationResult? Pooled, IReadOnlyList<FieldDiagnostic> LeftOut)
+{
+    internal const double DaysOfYear = 365.25;
+
+    // An outing tells a quantity apart from the others where it alone leaves less doubt than the kit's figure; else it is their sum that it tells.
+    private const double ToldApart = 0.75;
+
+    /// <summary>Holds outings together.</summary>
+    /// <param name="readings">Readings of one kit with their days.</param>
+    /// <param name="prior">How far the kit's figures may be wrong.</param>
+    [Source("Gelman2013", "normal data: the prior taken out of the posterior leaves the likelihood")]
+    [Source("NistHandbook", "section 4.4.3.2, weighted least squares")]
+    public static CalibrationHistory Of(IReadOnlyList<DatedReading> readings, CalibrationPrior prior)
+    {
+        ArgumentNullException.ThrowIfNull(readings);
+        ArgumentNullException.ThrowIfNull(prior);
+        var outings = readings.GroupBy(reading => reading.Day).OrderBy(outing => outing.Key)
+            .Select(outing => (Day: outing.Key, All: outing.Count(), Solved: KitCalibration.Solve([.. outing.Select(reading => reading.Reading)], prior))).ToList();
+        var solved = outings.Where(outing => outing.Solved.IsSound).Select(outing => (outing.Day, Result: outing.Solved.Value!)).ToList();
+        return new CalibrationHistory(
+            [.. outings.Select(outing => (outing.Day, outing.Solved.Value?.Fit.Readings ?? 0, outing.All))],
+            [.. Quantities(solved).Select(quantity => Drift(quantity.Kind, quantity.Flash, solved, prior)).Where(drift => drift.Outings.Count > 0)],
+            KitCalibration.Solve([.. readings.Select(reading => reading.Reading)], prior).Value ?? solved.Select(outing => outing.Result).LastOrDefault(),
+            [.. outings.SelectMany(outing => outing.Solved.Diagnostics.Select(fault => fault with { Subject = FormattableString.Invariant($"{outing.Day:yyyy-MM-dd}, {fault.Subject}") }))]);
+    }
+
+    private static IEnumerable<(DriftingKind Kind, string Flash)> Quantities(List<(DateOnly Day, CalibrationResult Result)> outings)
+    {
+        var flashes = outings.SelectMany(outing => outing.Result.Quantities).Where(quantity => quantity.Flash.Length > 0).Select(quantity => quantity.Flash).Distinct(StringComparer.Ordinal).ToList();
+        var below = outings.SelectMany(outing => outing.Result.Residuals).Where(residual => residual.Reading.Kind == CalibrationReadingKind.WhiteMargin)
+            .Select(residual => residual.Reading.Flash).Distinct(StringComparer.Ordinal);
+        return [.. flashes.Select(flash => (DriftingKind.FlashLight, flash)), (DriftingKind.PanelTransmittance, ""), (DriftingKind.CameraClipPoint, ""), .. below.Select(flash => (DriftingKind.WhiteMargin, flash))];
+    }
+
+    private static QuantityDrift Drift(DriftingKind kind, string flash, List<(DateOnly Day, CalibrationResult Result)> outings, CalibrationPrior prior)
+    {
+        var told = outings.Select(outing => Alone(outing.Day, outing.Result, kind, flash, prior)).OfType<OutingEstimate>().ToList();
+        var points = told.ConvertAll(outing => (
+            (outing.Day.DayNumber - told[0].Day.DayNumber) / DaysOfYear, outing.Stops, 1 / (outing.UncertaintyStops * outing.UncertaintyStops)));
+        return new QuantityDrift(kind, flash, told, points.Count < WeightedLine.FewestPoints ? null : WeightedLine.Through(points));
+    }
+
+    private static OutingEstimate? Alone(DateOnly day, CalibrationResult result, DriftingKind kind, string flash, CalibrationPrior prior)
+    {
+        if (flash.Length > 0 && !result.Quantities.Any(quantity => quantity.Flash == flash))
+        {
+            return null;
+        }
+
+        var shares = result.Quantities.Select(quantity => Share(quantity, kind, flash)).ToList();
+        var (mean, before, after) = (0.0, 0.0, 0.0);
+        for (var i = 0; i < shares.Count; i++)
+        {
+            var quantity = result.Quantities[i];
+            mean += shares[i] * quantity.CorrectionStops;
+            before += Math.Pow(shares[i] * prior.Of(quantity.Quantity, quantity.Flash), 2);
+            after += shares.Select((share, j) => share * shares[i] * result.Covariance[i][j]).Sum();
+        }
+
+        var gained = (1 / after) - (1 / before);
+        return gained * before * ToldApart * ToldApart < 1 ? null : new OutingEstimate(day, mean / after / gained, 1 / Math.Sqrt(gained));
+    }
+
+    private static double Share(CalibratedQuantity quantity, DriftingKind kind, string flash) => (kind, quantity.Quantity) switch
+    {
+        (DriftingKind.FlashLight or DriftingKind.WhiteMargin, CalibrationQuantity.FlashLight) => quantity.Flash == flash ? 1 : 0,
+        (DriftingKind.PanelTransmittance or DriftingKind.WhiteMargin, CalibrationQuantity.PanelTransmittance) => 1,
+        (DriftingKind.CameraClipPoint, CalibrationQuantity.CameraClipPoint) => 1,
+        (DriftingKind.WhiteMargin, CalibrationQuantity.CameraClipPoint) => -1,
+        _ => 0,
+    };
+}

@@ -1,0 +1,157 @@
+using StudioKit.Field.Calibration;
+using StudioKit.Field.Calibration.Drift;
+using StudioKit.Field.Tests.Hostile;
+
+namespace StudioKit.Field.Tests.Calibration;
+
+public sealed class CalibrationHistoryTests
+{
+    private static readonly CalibrationPrior Prior = new();
+    private static readonly DateOnly First = new(2026, 5, 9);
+
+    [Fact]
+    public void A_flash_that_loses_a_third_of_a_stop_in_a_summer_drifts_and_the_sheet_does_not()
+    {
+        var history = CalibrationHistory.Of(Outings(6, flash: -0.4, noise: 0.02, new Random(3)), Prior);
+
+        var flash = Of(history, DriftingKind.FlashLight);
+        flash.Stops.Should().BeApproximately(-0.4, 0.1);
+        flash.IsSignificant.Should().BeTrue();
+        Of(history, DriftingKind.PanelTransmittance).IsSignificant.Should().BeFalse();
+        Of(history, DriftingKind.CameraClipPoint).IsSignificant.Should().BeFalse();
+        Of(history, DriftingKind.WhiteMargin).Stops.Should().BeApproximately(-0.4, 0.1, "the card's margin goes with the flash");
+    }
+
+    /// <summary>
+    /// Of 400 histories the 95 % interval must hold the true drift in 380 ± 4.5·4.4 (binomial deviation; at 4.5 a sound interval fails once in
+    /// 100,000). What an outing does not tell apart it shares with the others of its history, and so not with the drift.
+    /// </summary>
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-0.5)]
+    public void The_true_drift_lies_inside_the_interval_as_often_as_stated(double drift)
+    {
+        var random = new Random(20260509);
+        var inside = Enumerable.Range(0, 400).Count(_ =>
+        {
+            var flash = Of(CalibrationHistory.Of(Outings(5, drift, 0.12, random), Prior), DriftingKind.FlashLight);
+            return Math.Abs(flash.Stops!.Value - drift) <= flash.PlusMinus!.Value;
+        });
+
+        inside.Should().BeInRange(360, 400);
+    }
+
+    [Fact]
+    public void Frames_alone_tell_the_margin_but_neither_flash_nor_sheet_nor_camera()
+    {
+        var readings = Enumerable.Range(0, 4).Select(i => new DatedReading(First.AddDays(30 * i), new("frame", CalibrationReadingKind.WhiteMargin, "beneath", 0, 0.1 * i, 0.15))).ToList();
+
+        var history = CalibrationHistory.Of(readings, Prior);
+
+        history.Drifts.Should().ContainSingle().Which.Kind.Should().Be(DriftingKind.WhiteMargin);
+        history.Drifts[0].Stops.Should().BeApproximately(0.3, 1e-9, "the kit's own figures are out of it, and the readings lie on a line");
+    }
+
+    [Fact]
+    public void Two_outings_are_no_drift()
+    {
+        var flash = Of(CalibrationHistory.Of(Outings(2, -1, 0.05, new Random(1)), Prior), DriftingKind.FlashLight);
+
+        (flash.Stops, flash.IsSignificant).Should().Be((null, false));
+    }
+
+    [Fact]
+    public void An_outing_of_impossible_readings_is_left_out_and_named_by_its_day()
+    {
+        List<DatedReading> readings = [.. Outings(3, 0, 0.05, new Random(1)), new(new DateOnly(2026, 12, 1), new("slip", CalibrationReadingKind.FlashMeter, "beneath", 0, 99, 0.1))];
+
+        var history = CalibrationHistory.Of(readings, Prior);
+
+        history.LeftOut.Should().ContainSingle().Which.Subject.Should().Be("2026-12-01, slip");
+        Of(history, DriftingKind.FlashLight).Outings.Should().HaveCount(3);
+    }
+
+    /// <summary>
+    /// By hand from the usual priors 0.5, 0.3 and 0.5: the margin's variance 0.59; a frame of ±0.15 leaves 0.59·0.0225/0.6125, a meter before the flash
+    /// 0.59 − 0.25²/0.2644, one on the sheet 0.59 − 0.34²/0.3544 (Gelman et al., normal model, one observation more).
+    /// </summary>
+    [Theory]
+    [InlineData(CalibrationReadingKind.WhiteMargin, 0.59 * 0.0225 / 0.6125)]
+    [InlineData(CalibrationReadingKind.FlashMeter, 0.59 - (0.25 * 0.25 / 0.2644))]
+    [InlineData(CalibrationReadingKind.PanelMeter, 0.59 - (0.34 * 0.34 / 0.3544))]
+    public void What_a_reading_would_tell_agrees_with_the_normal_model(CalibrationReadingKind kind, double left)
+    {
+        var kit = PlannedKit.Read().Kit!;
+
+        var candidate = NextReadings.Of(kit, "sedge", Prior, null).First(candidate => candidate.Kind == kind && candidate.Flash == "sedge");
+
+        candidate.Before.Should().BeApproximately(Math.Sqrt(0.59), 1e-9);
+        candidate.After.Should().BeApproximately(Math.Sqrt(left), 1e-9);
+    }
+
+    /// <summary>The independent way: calibrate with the reading in it, and see how sure the margin is then.</summary>
+    [Fact]
+    public void The_reading_that_is_named_first_does_what_is_said_and_no_other_does_more()
+    {
+        var kit = PlannedKit.Read().Kit!;
+        List<CalibrationReading> taken = [new("a", CalibrationReadingKind.WhiteMargin, "sedge", 0, 0.1, 0.15), new("b", CalibrationReadingKind.CardInFrame, "willow", 0, 0.1, 0.2)];
+        var candidates = NextReadings.Of(kit, "sedge", Prior, KitCalibration.Solve(taken, Prior).Value);
+
+        foreach (var candidate in candidates.Where(candidate => candidate.Flash == "sedge" || candidate.Kind == CalibrationReadingKind.CardInFrame))
+        {
+            var with = KitCalibration.Solve([.. taken, new("next", candidate.Kind, candidate.Flash, 0, 0.05, candidate.UncertaintyStops)], Prior).Value!;
+            Margin(with).Should().BeApproximately(candidate.After, 0.01, $"{candidate.Kind} leaves that");
+        }
+
+        candidates.Should().BeInAscendingOrder(candidate => candidate.After);
+        candidates.Should().OnlyContain(candidate => candidate.After <= candidate.Before);
+    }
+
+    [Fact]
+    public void Any_history_is_told_without_nonsense() =>
+        Gen.Select(Gen.Int[0, 400], Gen.Enum<CalibrationReadingKind>(), Gen.Bool, Gen.Double[-5, 5], Gen.Double[0.01, 5]).List[1, 12].Sample(
+            rows =>
+            {
+                var history = CalibrationHistory.Of(
+                    [.. rows.Select((row, i) => new DatedReading(First.AddDays(row.Item1), new($"{i}", row.Item2, row.Item3 ? "sedge" : "willow", 0, row.Item4, row.Item5)))], Prior);
+                foreach (var drift in history.Drifts)
+                {
+                    (drift.Stops is not { } stops || double.IsFinite(stops)).Should().BeTrue();
+                    (drift.PlusMinus is not { } interval || interval >= 0).Should().BeTrue();
+                }
+
+                NextReadings.Of(PlannedKit.Read().Kit!, "sedge", Prior, history.Pooled).Should().NotContain(candidate => !(candidate.After <= candidate.Before + 1e-9));
+            },
+            iter: DamagedText.Runs);
+
+    private static double Margin(CalibrationResult result)
+    {
+        var share = result.Quantities.Select(quantity => quantity switch { { Flash: "sedge" } => 1.0, { Quantity: CalibrationQuantity.PanelTransmittance } => 1, { Quantity: CalibrationQuantity.CameraClipPoint } => -1, _ => 0 }).ToList();
+        return Math.Sqrt(share.SelectMany((a, i) => share.Select((b, j) => a * b * result.Covariance[i][j])).Sum());
+    }
+
+    private static QuantityDrift Of(CalibrationHistory history, DriftingKind kind) => history.Drifts.Single(drift => drift.Kind == kind && (drift.Flash.Length == 0 || drift.Flash == "beneath"));
+
+    // Outings a month apart, each with a meter in the beam and on the sheet, a frame of the bare sheet and a card; the flash drifts by so much from first to last.
+    private static List<DatedReading> Outings(int count, double flash, double noise, Random random)
+    {
+        var (offFlash, offPanel, offClip) = (0.2, -0.1, 0.3);
+        var readings = new List<DatedReading>();
+        for (var i = 0; i < count; i++)
+        {
+            var light = offFlash + (flash * i / (count - 1));
+            Add(CalibrationReadingKind.FlashMeter, "beneath", light);
+            Add(CalibrationReadingKind.PanelMeter, "beneath", light + offPanel);
+            Add(CalibrationReadingKind.WhiteMargin, "beneath", light + offPanel - offClip);
+            Add(CalibrationReadingKind.FlashMeter, "above", 0);
+            Add(CalibrationReadingKind.CardInFrame, "above", -offClip);
+
+            void Add(CalibrationReadingKind kind, string name, double off) =>
+                readings.Add(new DatedReading(First.AddDays(30 * i), new($"{kind} {i}", kind, name, 0, off + (noise * Gaussian(random)), Math.Max(0.05, noise))));
+        }
+
+        return readings;
+    }
+
+    private static double Gaussian(Random random) => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
+}
