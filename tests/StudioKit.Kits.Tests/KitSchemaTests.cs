@@ -52,10 +52,18 @@ public sealed class KitSchemaTests
             .Should().OnlyContain(key => key.Value.GetProperty("description").GetString()!.Length > 3);
     }
 
-    private static List<string> Faults(string yaml)
+    internal static List<string> Faults(string yaml)
     {
         var stream = new YamlStream();
-        stream.Load(new StringReader(yaml));
+        try
+        {
+            stream.Load(new StringReader(yaml));
+        }
+        catch (Exception fault) when (fault is YamlDotNet.Core.YamlException or ArgumentException or InvalidOperationException)
+        {
+            return [$"no YAML: {fault.Message}"];
+        }
+
         using var json = JsonDocument.Parse(ToJson(stream.Documents[0].RootNode)!.ToJsonString());
         var results = Schema.Value.Evaluate(json.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
         return results.IsValid ? [] : [.. results.Details!.Where(detail => detail.Errors is not null)

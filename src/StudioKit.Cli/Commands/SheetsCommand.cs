@@ -5,6 +5,7 @@ using StudioKit.Cli.Usage;
 using StudioKit.Kits;
 using StudioKit.Kits.Cards;
 using StudioKit.Sheets;
+using StudioKit.Sheets.Cards;
 
 namespace StudioKit.Cli.Commands;
 
@@ -45,6 +46,11 @@ internal static class SheetsCommand
                 return (int)ExitCode.BadInput;
             }
 
+            if (!Fit(chosen, parsed.GetRequiredValue(paper), host))
+            {
+                return (int)ExitCode.BadInput;
+            }
+
             var plan = Planner.Plan(read);
             var options = new SheetOptions
             {
@@ -58,6 +64,16 @@ internal static class SheetsCommand
             return (int)Planner.Verdict(plan, host);
         });
         return command;
+    }
+
+    private static bool Fit(IReadOnlyList<CardTemplate> cards, Paper paper, CommandHost host)
+    {
+        foreach (var card in cards.Where(card => !CardFit.On(card, paper)))
+        {
+            host.Report(UsageCodes.BadUsage, $"a card of {card.Size.Name} does not fit on {ChoiceWords.Of(paper)}; take a smaller size, e.g. --cards \"130 mm x 180 mm\".");
+        }
+
+        return cards.All(card => CardFit.On(card, paper));
     }
 
     private static void Write(IReadOnlyList<SheetFile> files, WrittenFiles folder, CommandHost host)

@@ -20,6 +20,9 @@ internal sealed record ValueBounds(string? Least, string? Most)
         return (Least is null || least >= Number(kind, Least) - (Slack * Math.Abs(least))) && (Most is null || most <= Number(kind, Most) + (Slack * Math.Abs(most)));
     }
 
+    /// <summary>From the smallest to the largest value allowed, in the unit table's units; without end where either is open.</summary>
+    public double Range(ValueKind kind) => Least is null || Most is null ? double.PositiveInfinity : Number(kind, Most) - Number(kind, Least);
+
     public override string ToString() => (Least, Most) switch
     {
         ({ } least, { } most) => $"{least} to {most}",

@@ -10,7 +10,7 @@ internal static class ValueText
 {
     private static readonly string[] PlusMinus = ["±", "+/-"];
 
-    public static bool TryRead<T>(ValueKind<T> kind, ValueBounds bounds, YamlNode node, string path, ReadContext context, [MaybeNullWhen(false)] out T value)
+    public static bool TryRead<T>(ValueKind<T> kind, ValueBounds bounds, YamlNode node, string path, ReadContext context, [MaybeNullWhen(false)] out T value, bool mayBeList = false)
     {
         value = default;
         if (Scalar(kind, node, path, context) is not { } scalar)
@@ -23,7 +23,8 @@ internal static class ValueText
         value = reading.Value;
         if (!reading.IsGood)
         {
-            Report(DiagnosticCodes.UnreadableValue, scalar, Excerpted(reading.Problem!, text), reading.Hint, context);
+            var hint = mayBeList && text.Contains(',', StringComparison.Ordinal) ? $"Put several values between square brackets: '[{Excerpt.Short(text)}]'." : reading.Hint;
+            Report(DiagnosticCodes.UnreadableValue, scalar, Excerpted(reading.Problem!, text), hint, context);
             return false;
         }
 
@@ -33,7 +34,7 @@ internal static class ValueText
             return false;
         }
 
-        return spread is null || TryNoteUncertainty(kind, spread, scalar, path, context);
+        return spread is null || TryNoteUncertainty(kind, bounds.Range(kind), spread, scalar, path, context);
     }
 
     private static ScalarNode? Scalar(ValueKind kind, YamlNode node, string path, ReadContext context)
@@ -72,9 +73,9 @@ internal static class ValueText
         return (text.Trim(), null);
     }
 
-    private static bool TryNoteUncertainty(ValueKind kind, string spread, ScalarNode scalar, string path, ReadContext context)
+    private static bool TryNoteUncertainty(ValueKind kind, double widest, string spread, ScalarNode scalar, string path, ReadContext context)
     {
-        var reading = UncertaintyText.Read(kind, spread);
+        var reading = UncertaintyText.Read(kind, widest, spread);
         if (!reading.IsGood)
         {
             Report(DiagnosticCodes.UnreadableValue, scalar, Excerpted(reading.Problem!, spread), reading.Hint, context);

@@ -17,7 +17,7 @@ internal sealed class ValuesEntry<TOwner, T>(
         for (var i = 0; i < items.Count; i++)
         {
             var place = node is ListNode ? FormattableString.Invariant($"{path}[{i}]") : path;
-            if (!ValueText.TryRead(kind, bounds, items[i], place, context, out var value))
+            if (!ValueText.TryRead(kind, bounds, items[i], place, context, out var value, mayBeList: node is not ListNode))
             {
                 continue;
             }

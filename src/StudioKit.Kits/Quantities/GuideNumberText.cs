@@ -12,6 +12,10 @@ internal static class GuideNumberText
     // No battery flash has more in metres (common practice, no source): a larger number without a unit may well be feet.
     private const double LargestWithoutUnit = 80;
 
+    // As wide and as narrow as heads are marked, on a 36 mm x 24 mm sensor [mm]; the key 'zoom' has the same bounds.
+    private const double ShortestZoom = 4;
+    private const double LongestZoom = 1000;
+
     private const string Example = "Write for example '38 m @ ISO 100, 35 mm'.";
 
     private static readonly string[] Openings = ["@", "(", " at "];
@@ -65,8 +69,10 @@ internal static class GuideNumberText
     private static IEnumerable<string> Parts(string conditions) => conditions
         .Replace(" and ", ",", StringComparison.OrdinalIgnoreCase)
         .Replace(" at ", ",", StringComparison.OrdinalIgnoreCase)
+        .Replace(" ISO", ",ISO", StringComparison.OrdinalIgnoreCase)
         .Split(',', ';')
-        .Select(part => part.Trim());
+        .Select(part => part.Trim())
+        .Where(part => part.Length > 0);
 
     private static Reading<double> Metres(string text, string number, string? unit, bool isNamed)
     {
@@ -153,9 +159,20 @@ internal static class GuideNumberText
                     Zoom is null ? Example : "Write the others under 'zooms:', each with its own number.");
             }
 
+            if (length.IsGood && length.Value is < ShortestZoom or > LongestZoom)
+            {
+                return Reading<double>.Bad($"'{text}' is no zoom setting of a flash.", Likely(length.Value));
+            }
+
             Zoom = length.IsGood ? length.Value : Zoom;
             return length.IsGood ? null : length;
         }
+
+        // Metres for millimetres, or the other way about, is the usual slip.
+        private static string Likely(double millimetres) =>
+            millimetres / 1000 is >= ShortestZoom and <= LongestZoom ? $"Did you mean '{NumberText.Write(millimetres / 1000)} mm'?"
+            : millimetres * 1000 is >= ShortestZoom and <= LongestZoom ? $"Did you mean '{NumberText.Write(millimetres * 1000)} mm'?"
+            : "Write the zoom as a focal length from 4 mm to 1000 mm, for example '35 mm'.";
 
         private static string? UnitOf(string text) => text.ToUpperInvariant() switch
         {

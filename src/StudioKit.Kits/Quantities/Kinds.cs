@@ -69,7 +69,7 @@ internal static class Kinds
     public static readonly ValueKind<ApertureChoice> FNumberOrBest = new(
         "an f-number or 'best'",
         "f/16",
-        text => text.Trim() == "best" ? Reading<ApertureChoice>.Good(new(null)) : LightText.FNumber(text).Then(value => new ApertureChoice(value)),
+        ReadBestOrFNumber,
         value => value.FNumber is { } number ? FNumber.Write(number) : "best")
     {
         Pattern = () => $"(best|{Patterns.FNumber})",
@@ -120,7 +120,7 @@ internal static class Kinds
 
     public static readonly ValueKind<Size> Size = PairText.Size("120 mm x 90 mm");
 
-    public static readonly ValueKind<Size> SensorSize = PairText.Size("36 mm x 24 mm");
+    public static readonly ValueKind<Size> SensorSize = SensorText.Kind;
 
     public static readonly ValueKind<Size> SheetSize = PairText.Size("1000 mm x 500 mm");
 
@@ -183,6 +183,14 @@ internal static class Kinds
         Measure = One,
         ReadMeasure = read,
     };
+
+    private static Reading<ApertureChoice> ReadBestOrFNumber(string text)
+    {
+        var number = LightText.FNumber(text);
+        return text.Trim() == "best" ? Reading<ApertureChoice>.Good(new(null))
+            : number.IsGood || text.Any(char.IsAsciiDigit) ? number.Then(value => new ApertureChoice(value))
+            : Reading<ApertureChoice>.Bad($"'{text}' is not an f-number.", "Write for example 'f/16', or 'best' for the sharpest.");
+    }
 
     private static Extent One(double value) => new(value, value);
 

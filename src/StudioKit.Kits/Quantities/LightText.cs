@@ -35,6 +35,11 @@ internal static class LightText
         cursor.SkipSpaces();
         if (!cursor.Take("f/", StringComparison.OrdinalIgnoreCase) && !cursor.Take("f", StringComparison.OrdinalIgnoreCase))
         {
+            if (cursor.Take("1:") && NumberText.Bare(cursor.Rest, "", "") is { IsGood: true } behind)
+            {
+                return Reading<double>.Bad($"'{text}' is how lenses are engraved.", $"Write it as 'f/{NumberText.Write(behind.Value)}'.");
+            }
+
             return NumberText.Bare(text, "an f-number", "f/16").Then(number => Reading<double>.Bad(
                 $"'{text}' is a bare number; an f-number is needed.", $"Did you mean 'f/{NumberText.Write(number)}'?"));
         }
@@ -44,16 +49,28 @@ internal static class LightText
             : Reading<double>.Bad($"'{text}' is not an f-number: it must be above zero.", "Write for example 'f/16'."));
     }
 
-    public static Reading<double> Shutter(string text) =>
-        NumberText.Quantity(text, UnitDimension.Time).Then(seconds => seconds > 0
+    public static Reading<double> Shutter(string text) => Mark(text) is { } mark
+        ? Reading<double>.Bad($"'{text}' has no unit; a shutter speed needs one.", $"Did you mean '1/{mark} s'?")
+        : NumberText.Quantity(text, UnitDimension.Time).Then(seconds => seconds > 0
             ? Reading<double>.Good(ThirdStopSeries.FromMark(new ShutterSpeed(seconds)).Seconds)
             : Reading<double>.Bad($"'{text}' is not a shutter speed: it must be above zero.", "Write for example '1/125 s'."));
+
+    // Cameras show 1/200 s as 200, and people write 1/200th.
+    private static string? Mark(string text)
+    {
+        var written = text.Trim();
+        var number = written.EndsWith("th", StringComparison.Ordinal) ? written[..^2] : written;
+        var denominator = number.StartsWith("1/", StringComparison.Ordinal) ? number[2..] : number;
+        var bare = NumberText.Bare(denominator, "", "");
+        return bare is { IsGood: true, Value: > 1 } ? NumberText.Write(bare.Value) : null;
+    }
 
     public static Reading<double> Iso(string text)
     {
         var cursor = new TextCursor(text);
         cursor.SkipSpaces();
-        var number = cursor.Take("ISO", StringComparison.OrdinalIgnoreCase) ? cursor.Rest : text;
+        var number = cursor.Take("ISO", StringComparison.OrdinalIgnoreCase) ? cursor.Rest
+            : text.TrimEnd().EndsWith("ISO", StringComparison.OrdinalIgnoreCase) ? text.TrimEnd()[..^3] : text;
         return NumberText.Bare(number, "an ISO speed", "400").Then(value => value > 0
             ? Reading<double>.Good(value)
             : Reading<double>.Bad($"'{text}' is not an ISO speed: it must be above zero.", "Write for example '400'."));
@@ -124,6 +141,11 @@ internal static class LightText
         if (NumberText.Bare(text, "", "").IsGood)
         {
             return Reading<double>.Bad($"'{text}' has no unit; ambient light needs one.", $"Did you mean 'EV {trimmed}' or '{trimmed} lx'?");
+        }
+
+        if (!text.Any(char.IsAsciiDigit))
+        {
+            return Reading<double>.Bad($"'{text}' does not say how bright it is.", "Write for example 'EV 12' or '10000 lx'; 'studiokit words light' has a table.");
         }
 
         return NumberText.Quantity(text, UnitDimension.Illuminance).Then(lux => lux > 0

@@ -5,7 +5,10 @@ namespace StudioKit.Kits.Quantities;
 /// <summary>Values written together: sizes, pixel counts and ranges.</summary>
 internal static class PairText
 {
+    private const string To = " to ";
+
     private static readonly char[] Times = ['x', '×'];
+    private static readonly string[] Dashes = [To, "–", "..", "-"];
 
     /// <summary>Two lengths, with an example that fits the key.</summary>
     public static ValueKind<Size> Size(string example) => new(
@@ -69,16 +72,35 @@ internal static class PairText
     // Both ends of a range, of which the smaller comes first.
     private static Reading<double[]> Ends(string text, ValueKind<double> kind, string example)
     {
-        var middle = text.IndexOf(" to ", StringComparison.Ordinal);
-        if (middle < 0)
+        if (Middle(text) is not { } middle)
         {
-            return Reading<double[]>.Bad($"'{text}' is not {kind.Noun} to {kind.Noun}.", $"Write for example '{example}'.");
+            return NoRange(text, kind, example);
         }
 
-        return kind.Read(text[..middle].Trim()).Then(low => kind.Read(text[(middle + 4)..].Trim()).Then(high =>
-            low <= high
-                ? Reading<double[]>.Good([low, high])
+        var (low, high) = (kind.Read(text[..middle.At].Trim()), kind.Read(text[(middle.At + middle.Length)..].Trim()));
+        return middle.Length != To.Length && !(low.IsGood && high.IsGood)
+            ? NoRange(text, kind, example)
+            : low.Then(least => high.Then(most => least <= most
+                ? Reading<double[]>.Good([least, most])
                 : Reading<double[]>.Bad($"'{text}' runs backwards.", $"Write the smaller number first, for example '{example}'.")));
+    }
+
+    private static Reading<double[]> NoRange(string text, ValueKind<double> kind, string example) =>
+        Reading<double[]>.Bad($"'{text}' is not {kind.Noun} to {kind.Noun}.", $"Write both ends, for example '{example}'.");
+
+    // Where the two ends part: at the word, else at a dash, which people write as often.
+    private static (int At, int Length)? Middle(string text)
+    {
+        foreach (var mark in Dashes)
+        {
+            var at = text.IndexOf(mark, StringComparison.Ordinal);
+            if (at > 0)
+            {
+                return (at, mark.Length);
+            }
+        }
+
+        return null;
     }
 
     private static Reading<double[]> Lengths(string text, string example, int count)
@@ -119,7 +141,7 @@ internal static class PairText
     {
         var parts = text.Split(Times);
         return parts.Length != 2
-            ? Reading<PixelCount>.Bad($"'{text}' is not two whole numbers.", "Write for example '8192 x 5464'.")
+            ? Reading<PixelCount>.Bad($"'{text}' is not two whole numbers.", "Write the pixels along both sides, for example '6000 x 4000'.")
             : NumberText.Whole(parts[0].Trim()).Then(wide => NumberText.Whole(parts[1].Trim()).Then(high => new PixelCount(wide, high)));
     }
 

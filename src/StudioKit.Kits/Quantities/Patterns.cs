@@ -9,10 +9,10 @@ internal static class Patterns
     public const string Stops = Number + @"(\s?stops?)?";
     public const string Power = OnePower + @"(\s*\(" + OnePower + @"\))?";
     private const string OnePower = Number + @"(\s*[+\-−]\s?" + Stops + ")?";
-    public const string Iso = @"([iI][sS][oO]\s?)?" + Number;
+    public const string Iso = @"([iI][sS][oO]\s?)?" + Number + @"(\s?[iI][sS][oO])?";
     public const string Magnification = Number + @"(\s?[x×]|\s?:\s?" + Number + ")?";
     public const string Times = @"\s*[x×]\s*";
-    public const string To = @"\s+to\s+";
+    public const string To = @"(\s+to\s+|\s*(–|\.\.|-)\s*)";
 
     public static string Quantity(UnitDimension dimension)
     {

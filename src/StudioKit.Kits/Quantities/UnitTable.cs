@@ -17,7 +17,7 @@ internal static class UnitTable
     [
         .. Of(UnitDimension.Length, ("mm", 1), ("cm", 10), ("m", 1000), ("km", 1e6), ("µm", 1e-3), ("μm", 1e-3), ("um", 1e-3), ("nm", 1e-6),
             ("in", MillimetersPerInch), ("\"", MillimetersPerInch), ("″", MillimetersPerInch), ("inch", MillimetersPerInch),
-            ("inches", MillimetersPerInch), ("ft", 304.8), ("'", 304.8), ("′", 304.8), ("foot", 304.8), ("feet", 304.8), ("yd", 914.4)),
+            ("inches", MillimetersPerInch), ("ft", 304.8), ("'", 304.8), ("′", 304.8), ("foot", 304.8), ("feet", 304.8), ("yd", 914.4), ("metres", 1000), ("meters", 1000)),
         .. Of(UnitDimension.Mass, ("g", 1), ("kg", 1000), ("mg", 1e-3), ("t", 1e6),
             ("oz", GramsPerPound / 16), ("lb", GramsPerPound), ("lbs", GramsPerPound)),
         .. Of(UnitDimension.Angle, ("°", 1), ("deg", 1), ("rad", 180 / Math.PI), ("degrees", 1), ("degree", 1)),

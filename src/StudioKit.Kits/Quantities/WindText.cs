@@ -10,7 +10,9 @@ internal static class WindText
     {
         if (Force(text.Trim()) is not { } force)
         {
-            return NumberText.Quantity(text, UnitDimension.Speed);
+            return text.Any(char.IsAsciiDigit)
+                ? NumberText.Quantity(text, UnitDimension.Speed)
+                : Reading<double>.Bad($"'{text}' does not say how hard it blows.", "Write for example 'Beaufort 3' or '5 m/s'.");
         }
 
         return NumberText.Whole(force).Then(number => number >= 0 && number <= Beaufort.Strongest

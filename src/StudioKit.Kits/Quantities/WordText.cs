@@ -36,9 +36,16 @@ internal static class WordText
             return Reading<int>.Good(index);
         }
 
-        var nearest = NearestName.Of(text, words);
+        var nearest = NearestName.Of(text, words) ?? OnlyOneWith(text.Trim(), words);
         var all = string.Join(", ", words);
         return Reading<int>.Bad($"'{text}' is not {noun}.", nearest is null ? $"Choose one of: {all}." : $"Did you mean '{nearest}'? Known: {all}.");
+    }
+
+    // A word of the name alone, as 'white' for 'white-background', where no other has it.
+    private static string? OnlyOneWith(string piece, string[] words)
+    {
+        var found = piece.Length < 3 ? [] : Array.FindAll(words, word => word.Contains(piece, StringComparison.OrdinalIgnoreCase));
+        return found.Length == 1 ? found[0] : null;
     }
 
     public static Reading<double> Price(string text) => NumberText.Bare(text, "a price", "4.20").Then(value =>

@@ -14,6 +14,7 @@ internal sealed class YamlTree
     private int _nodes;
     private bool _hasAlias;
     private bool _hasAnchor;
+    private bool _isSplit;
 
     private YamlTree(SourceText source, DiagnosticList diagnostics)
     {
@@ -88,11 +89,25 @@ internal sealed class YamlTree
         };
     }
 
-    private ScalarNode Take(Scalar scalar)
+    private YamlNode Take(Scalar scalar)
     {
         Advance();
-        return new ScalarNode(_source, (int)scalar.Start.Line, (int)scalar.Start.Column, scalar.Value, scalar.Style != ScalarStyle.Plain);
+        var isRest = _isSplit;
+        _isSplit = SplitsNumber(scalar);
+        if (_isSplit && !isRest)
+        {
+            var whole = $"{scalar.Value},{((Scalar)_parser.Current!).Value}";
+            _diagnostics.Error(
+                DiagnosticCodes.UnreadableValue, _source, (int)scalar.Start.Line, (int)scalar.Start.Column, $"'{Excerpt.Short(whole)}' has a comma in its number.",
+                $"Decimals take a point: '{Excerpt.Short(whole.Replace(',', '.'))}'. Between two values, put a blank behind the comma.");
+        }
+
+        return isRest || _isSplit ? new RefusedNode(_source, (int)scalar.Start.Line, (int)scalar.Start.Column) : new ScalarNode(_source, (int)scalar.Start.Line, (int)scalar.Start.Column, scalar.Value, scalar.Style != ScalarStyle.Plain);
     }
+
+    // Between brackets a comma ends a value, so that 1,5 is two of them, and neither looks wrong.
+    private bool SplitsNumber(Scalar first) => first.Style == ScalarStyle.Plain && _parser.Current is Scalar { Style: ScalarStyle.Plain, Value.Length: > 0 } next
+        && first.Value.Length > 0 && next.Start.Index == first.End.Index + 1 && char.IsAsciiDigit(first.Value[^1]) && char.IsAsciiDigit(next.Value[0]);
 
     private ListNode? List(NodeEvent start, int depth)
     {
