@@ -23,7 +23,7 @@ internal static class Planner
     {
         foreach (var check in plan.Checks.Where(check => !check.Passed))
         {
-            host.Error.WriteLine($"check fails: {CheckText.Name(check)}: {CheckText.Shortfall(check)}. {CheckText.Remedy(check)}");
+            host.Error.WriteLine($"check fails: {CheckText.Name(check)}: {CheckText.Shortfall(check)}. {CheckText.Remedy(check)} {CheckText.Keys(check, plan)}".TrimEnd());
         }
 
         return plan.Stands ? ExitCode.Done : ExitCode.PlanFails;

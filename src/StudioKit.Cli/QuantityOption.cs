@@ -33,6 +33,25 @@ internal static class QuantityOption
         return option;
     }
 
+    /// <summary>Reads only what lies in a range, so that no calculation is asked for what it has no answer to.</summary>
+    /// <param name="read">Reads the quantity.</param>
+    /// <param name="measure">Its number, in whatever unit.</param>
+    /// <param name="least">Smallest value taken, as a person writes it.</param>
+    /// <param name="most">Largest value taken.</param>
+    public static TryRead<T> Between<T>(TryRead<T> read, Func<T, double> measure, string least, string most) => (string text, out T value, out string problem) =>
+    {
+        if (!read(text, out value, out problem))
+        {
+            return false;
+        }
+
+        read(least, out var lowest, out _);
+        read(most, out var highest, out _);
+        var (number, slack) = (measure(value), 1e-9 * Math.Abs(measure(value)));
+        problem = number >= measure(lowest) - slack && number <= measure(highest) + slack ? "" : $"'{text}' is out of range. It may be {least} to {most}.";
+        return problem.Length == 0;
+    };
+
     private static Option<T> Create<T>(string name, string description, TryRead<T> read) => new(name)
     {
         Description = description,

@@ -16,6 +16,8 @@ internal static class StudioKitCommand
         ("new", NewCommand.Create),
         ("check", CheckCommand.Create),
         ("schema", SchemaCommand.Create),
+        ("parts", PartsCommand.Create),
+        ("words", WordsCommand.Create),
         ("plan", PlanCommand.Create),
         ("sheets", SheetsCommand.Create),
         ("optics", OpticsCommand.Create),

@@ -17,6 +17,9 @@ public sealed record KitReadResult(
     /// <summary>Whether anything stands in the way of using the kit.</summary>
     public bool HasErrors => Kit is null;
 
+    /// <summary>What the file and its parts say, as written, by the path of the key, e.g. <c>set-ups[0].lights[1].distance</c>; under a section's path the part that it names.</summary>
+    public ValueDictionary<string> Written { get; init; } = new();
+
     /// <summary>Corrections measured in the field that are already in <see cref="Kit"/>; none where it stands as written.</summary>
     public MeasuredCorrections? Corrections { get; init; }
 

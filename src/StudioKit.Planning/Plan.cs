@@ -1,4 +1,5 @@
 using StudioKit.Kits;
+using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning.Advising;
 using StudioKit.Planning.Cautions;
@@ -55,6 +56,9 @@ public sealed record Plan
 
     /// <summary>Defaults that stood in for what the kit does not say, as "key: value".</summary>
     public required IReadOnlyList<PlanDefault> Defaults { get; init; }
+
+    /// <summary>What the kit says, as written, by the path of the key; empty for a kit that was not read from a text.</summary>
+    public ValueDictionary<string> Written { get; init; } = new();
 
     /// <summary>Corrections measured in the field that the plan is made with; none where the kit stands as written.</summary>
     public MeasuredCorrections? Corrections { get; init; }

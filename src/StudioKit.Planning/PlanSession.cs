@@ -97,6 +97,7 @@ public sealed class PlanSession
             Handling = HandlingPlanner.Of(kit),
             Session = session,
             Checks = [],
+            Written = read.Written,
             Defaults = [.. read.Defaults.Select(entry => new PlanDefault(entry.Path, entry.Value))],
         };
 

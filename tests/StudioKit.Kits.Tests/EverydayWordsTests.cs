@@ -3,7 +3,7 @@ namespace StudioKit.Kits.Tests;
 /// <summary>What people write who have never seen a kit file: it is read, or answered with the form that works.</summary>
 public sealed class EverydayWordsTests
 {
-    private static readonly string Kit = StarterKit.Text;
+    private static readonly string Kit = StarterBlocks.AllInUse;
 
     [Theory]
     [InlineData("sensor: 36 mm x 24 mm", "sensor: full frame")]

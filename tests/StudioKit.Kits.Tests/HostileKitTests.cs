@@ -21,7 +21,7 @@ public sealed class HostileKitTests
         .Sample(text => IsReadOrDiagnosed(KitReader.Parse(text, "kit.yaml", PartsLibrary.Embedded)), iter: RandomFiles.Runs, threads: 1);
 
     [Fact]
-    public void A_kit_with_values_in_the_wrong_places_is_read_or_diagnosed() => HostileText.Shuffled(StarterKit.Text)
+    public void A_kit_with_values_in_the_wrong_places_is_read_or_diagnosed() => HostileText.Shuffled(StarterBlocks.AllInUse)
         .Sample(text => IsReadOrDiagnosed(KitReader.Parse(text, "kit.yaml", PartsLibrary.Embedded)), iter: RandomFiles.Runs, threads: 1);
 
     [Fact]

@@ -10,6 +10,8 @@ internal static class HostileText
         "part: ../../x", "part: opal-acrylic-3", "full frame", "best", "yes", "1,5", "0 mm x 0 mm", "10 km x 10 km", "½", "A6", "settings",
     ];
 
+    private static readonly string[] Digits = ["0", "1", "9", "5", "00", "90", "0.1"];
+
     /// <summary>A sound text with up to six damages.</summary>
     public static Gen<string> Of(string sound) =>
         from damages in Gen.Select(Gen.Int[0, 4], Gen.Double[0, 1], Gen.Double[0, 1], Gen.Int[0, Pieces.Length - 1]).List[1, 6]
@@ -29,6 +31,15 @@ internal static class HostileText
     {
         var lines = sound.Split('\n');
         return from left in Gen.Int[0, lines.Length - 1].List[1, 3] select string.Join('\n', lines.Where((_, at) => !left.Contains(at)));
+    }
+
+    /// <summary>A sound text with up to four of its digits changed or doubled, so that sizes go to extremes and units stay.</summary>
+    public static Gen<string> Redigited(string sound)
+    {
+        var digits = Enumerable.Range(0, sound.Length).Where(at => char.IsAsciiDigit(sound[at])).ToArray();
+        return from changes in Gen.Select(Gen.Int[0, digits.Length - 1], Gen.Int[0, Digits.Length - 1].Select(at => Digits[at])).List[1, 4]
+               select changes.OrderByDescending(change => change.Item1).DistinctBy(change => change.Item1)
+                   .Aggregate(sound, (text, change) => string.Concat(text.AsSpan(0, digits[change.Item1]), change.Item2, text.AsSpan(digits[change.Item1] + 1)));
     }
 
     private static string WithValue(string line, string value)

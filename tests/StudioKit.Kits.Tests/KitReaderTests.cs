@@ -216,7 +216,7 @@ public sealed class KitReaderTests
     [Fact]
     public void A_kit_with_any_one_letter_changed_never_makes_the_reader_throw()
     {
-        var text = StarterKit.Text;
+        var text = StarterBlocks.AllInUse;
         Gen.Int[0, text.Length - 1].Select(Gen.Char["\n :-{}[]&*#'\"%0x\t"]).Sample((at, letter) =>
         {
             _ = KitReader.Parse(text[..at] + letter + text[(at + 1)..], "kit.yaml", PartsLibrary.Embedded).Diagnostics.Select(fault => fault.Format()).ToList();

@@ -78,8 +78,8 @@ internal sealed class CutCommand
 
     private ExitCode CutBars(ParseResult parsed, string pieces, string stock, Length kerf, Length trim, CancellationToken cancellationToken)
     {
-        var wanted = CutTables.BarPieces(pieces, InputFile.Text(pieces));
-        var bars = CutTables.Bars(stock, InputFile.Text(stock));
+        var wanted = CutTables.BarPieces(pieces, InputFile.Text(pieces, CutTables.MostBytes));
+        var bars = CutTables.Bars(stock, InputFile.Text(stock, CutTables.MostBytes));
         if (!Sound(wanted) | !Sound(bars))
         {
             return ExitCode.BadInput;
@@ -93,8 +93,8 @@ internal sealed class CutCommand
 
     private ExitCode CutSheets(ParseResult parsed, string pieces, string sheets, Length kerf, Length trim, CancellationToken cancellationToken)
     {
-        var wanted = CutTables.SheetPieces(pieces, InputFile.Text(pieces));
-        var stock = CutTables.Sheets(sheets, InputFile.Text(sheets));
+        var wanted = CutTables.SheetPieces(pieces, InputFile.Text(pieces, CutTables.MostBytes));
+        var stock = CutTables.Sheets(sheets, InputFile.Text(sheets, CutTables.MostBytes));
         if (!Sound(wanted) | !Sound(stock))
         {
             return ExitCode.BadInput;

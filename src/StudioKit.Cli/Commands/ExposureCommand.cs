@@ -25,17 +25,17 @@ internal static class ExposureCommand
     public static Command Create(CommandHost host)
     {
         var guideNumber = QuantityOption.Required<GuideNumber>(
-            "--guide-number", "Guide number at full power and ISO 100, e.g. \"30 m\".", QuantityText.TryGuideNumber);
-        var power = QuantityOption.Required<FlashPower>("--power", "Power of the flash, e.g. 1/5 or \"1/8 +1/3\".", QuantityText.TryTypedPower);
-        var distance = QuantityOption.Required<Length>("--distance", "Flash to panel, e.g. \"45 cm\".", QuantityText.TryLength);
-        var transmittance = QuantityOption.Required<double>("--transmittance", "Share of the light the panel lets through, e.g. 0.5 or \"50 %\".", QuantityText.TryRatio);
-        var aperture = QuantityOption.Required<FNumber>("--aperture", "f-number set on the lens, e.g. f/16.", QuantityText.TryTypedFNumber);
-        var magnification = QuantityOption.Required<Magnification>("--magnification", "Magnification, e.g. 1 or 1:2.", QuantityText.TryMagnification);
-        var iso = QuantityOption.Required<IsoSpeed>("--iso", "ISO speed, e.g. 500.", QuantityText.TryIso);
-        var pupilRatio = QuantityOption.Optional<double>("--pupil-ratio", "Exit over entrance pupil diameter, e.g. 1.4; leave it at 1 where unknown.", QuantityText.TryFactor, 1);
+            "--guide-number", "Guide number at full power and ISO 100, e.g. \"30 m\".", QuantityOption.Between<GuideNumber>(QuantityText.TryGuideNumber, value => value.AtIso100.Meters, "1 m", "300 m"));
+        var power = QuantityOption.Required<FlashPower>("--power", "Power of the flash, e.g. 1/5 or \"1/8 +1/3\".", QuantityOption.Between<FlashPower>(QuantityText.TryTypedPower, value => value.Fraction, "1/4096", "1/1"));
+        var distance = QuantityOption.Required<Length>("--distance", "Flash to panel, e.g. \"45 cm\".", QuantityOption.Between<Length>(QuantityText.TryLength, value => value.Meters, "1 cm", "100 m"));
+        var transmittance = QuantityOption.Required<double>("--transmittance", "Share of the light the panel lets through, e.g. 0.5 or \"50 %\".", QuantityOption.Between<double>(QuantityText.TryRatio, value => value, "0.001", "1"));
+        var aperture = QuantityOption.Required<FNumber>("--aperture", "f-number set on the lens, e.g. f/16.", QuantityOption.Between<FNumber>(QuantityText.TryTypedFNumber, value => value.Value, "f/0.5", "f/256"));
+        var magnification = QuantityOption.Required<Magnification>("--magnification", "Magnification, e.g. 1 or 1:2.", QuantityOption.Between<Magnification>(QuantityText.TryMagnification, value => value.Value, "0.001", "20"));
+        var iso = QuantityOption.Required<IsoSpeed>("--iso", "ISO speed, e.g. 500.", QuantityOption.Between<IsoSpeed>(QuantityText.TryIso, value => value.Value, "3", "10000000"));
+        var pupilRatio = QuantityOption.Optional<double>("--pupil-ratio", "Exit over entrance pupil diameter, e.g. 1.4; leave it at 1 where unknown.", QuantityOption.Between<double>(QuantityText.TryFactor, value => value, "0.1", "10"), 1);
         var outdoors = QuantityOption.Optional(
-            "--outdoor-correction", "Stops that a guide number loses outdoors, e.g. -0.7; 0 gives the bare formula.", QuantityText.TryStops, new Stops(-0.5));
-        var target = QuantityOption.Optional("--target", "Margin over clipping to aim for, e.g. 1/2.", QuantityText.TryStops, new Stops(1.0 / 3));
+            "--outdoor-correction", "Stops that a guide number loses outdoors, e.g. -0.7; 0 gives the bare formula.", QuantityOption.Between<Stops>(QuantityText.TryStops, value => value.Value, "-3", "1"), new Stops(-0.5));
+        var target = QuantityOption.Optional("--target", "Margin over clipping to aim for, e.g. 1/2.", QuantityOption.Between<Stops>(QuantityText.TryStops, value => value.Value, "0", "4"), new Stops(1.0 / 3));
         var json = JsonOption.Create();
         var command = new Command("exposure", Text)
         {
@@ -47,7 +47,7 @@ internal static class ExposureCommand
                 parsed.GetRequiredValue(guideNumber), parsed.GetRequiredValue(power), parsed.GetRequiredValue(distance),
                 parsed.GetRequiredValue(transmittance), parsed.GetRequiredValue(aperture), parsed.GetRequiredValue(magnification),
                 parsed.GetRequiredValue(pupilRatio), parsed.GetRequiredValue(iso), parsed.GetRequiredValue(outdoors));
-            var wanted = new Stops(Math.Max(0, parsed.GetRequiredValue(target).Value));
+            var wanted = parsed.GetRequiredValue(target);
             var verdict = WhitenessVerdict.Of(budget.Total, wanted, budget.Uncertainty);
             host.Output.WriteLine(parsed.GetValue(json) ? Json(budget, wanted, verdict) : Lines(budget, wanted, verdict));
             return (int)ExitCode.Done;

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using StudioKit.Cli.Tables;
 using StudioKit.Kits;
+using StudioKit.Kits.Quantities;
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning;
 using StudioKit.Sheets.Json;
@@ -23,16 +24,16 @@ internal static class OpticsCommand
 
     public static Command Create(CommandHost host)
     {
-        var focalLength = QuantityOption.Required<Length>("--focal-length", "Focal length, e.g. \"55 mm\".", QuantityText.TryLength);
+        var focalLength = QuantityOption.Required<Length>("--focal-length", "Focal length, e.g. \"55 mm\".", Length("1 mm", "2 m"));
         var extension = QuantityOption.Required<Length>(
-            "--extension", "Extension beyond infinity focus, tubes and the lens's own together, e.g. \"55 mm\".", QuantityText.TryLength);
-        var aperture = QuantityOption.Required<FNumber>("--aperture", "f-number set on the lens, e.g. f/16.", QuantityText.TryTypedFNumber);
-        var sensor = QuantityOption.Required<(Length Width, Length Height)>("--sensor", "Sensor, e.g. \"36 mm x 24 mm\".", TrySize);
-        var pupilRatio = QuantityOption.Optional<double?>("--pupil-ratio", "Exit over entrance pupil diameter, e.g. 1.4; assumed from the focal length where left out.", TryOptionalFactor, null);
+            "--extension", "Extension beyond infinity focus, tubes and the lens's own together, e.g. \"55 mm\".", Length("0.01 mm", "2 m"));
+        var aperture = QuantityOption.Required<FNumber>("--aperture", "f-number set on the lens, e.g. f/16.", QuantityOption.Between<FNumber>(QuantityText.TryTypedFNumber, value => value.Value, "f/0.5", "f/256"));
+        var sensor = QuantityOption.Required<(Length Width, Length Height)>("--sensor", "Sensor, e.g. \"36 mm x 24 mm\".", QuantityOption.Between<(Length Width, Length Height)>(TrySize, size => Math.Min(size.Width.Millimeters, size.Height.Millimeters), "2 mm x 2 mm", "150 mm x 150 mm"));
+        var pupilRatio = QuantityOption.Optional<double?>("--pupil-ratio", "Exit over entrance pupil diameter, e.g. 1.4; assumed from the focal length where left out.", QuantityOption.Between<double?>(TryOptionalFactor, value => value ?? 0, "0.1", "10"), null);
         var blur = QuantityOption.Optional<Length?>(
-            "--circle-of-confusion", "Greatest blur that passes for sharp, e.g. \"0.02 mm\"; the sensor's diagonal / 1500 where left out.", TryOptionalLength, null);
+            "--circle-of-confusion", "Greatest blur that passes for sharp, e.g. \"0.02 mm\"; the sensor's diagonal / 1500 where left out.", QuantityOption.Between<Length?>(TryOptionalLength, value => value?.Millimeters ?? 0, "0.1 um", "1 mm"), null);
         var wavelength = QuantityOption.Optional(
-            "--wavelength", "Wavelength for the Airy disc, e.g. \"480 nm\".", QuantityText.TryLength, Length.FromNanometers(550));
+            "--wavelength", "Wavelength for the Airy disc, e.g. \"480 nm\".", Length("100 nm", "2000 nm"), UnitsNet.Length.FromNanometers(550));
         var json = JsonOption.Create();
         var command = new Command("optics", Text) { focalLength, extension, aperture, sensor, pupilRatio, blur, wavelength, json };
         command.SetAction(parsed =>
@@ -85,6 +86,8 @@ internal static class OpticsCommand
 
     private static IEnumerable<string> Assumed(OpticsReport report) =>
         LensAssumptionText.Of("the lens", report.Stack.Assumptions) is { } sentence ? [sentence] : [];
+
+    private static TryRead<Length> Length(string least, string most) => QuantityOption.Between<Length>(QuantityText.TryLength, value => value.Millimeters, least, most);
 
     private static bool TrySize(string text, out (Length Width, Length Height) size, out string problem)
     {

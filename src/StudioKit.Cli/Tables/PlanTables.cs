@@ -34,7 +34,7 @@ internal static class PlanTables
             SessionTable.Write(console, session);
         }
 
-        WriteChecks(console, plan.Checks);
+        WriteChecks(console, plan);
         WriteDefaults(console, plan.Defaults);
     }
 
@@ -149,21 +149,21 @@ internal static class PlanTables
         TableConsole.Notes(console, pack.Notes);
     }
 
-    private static void WriteChecks(IAnsiConsole console, IReadOnlyList<PlanCheck> checks)
+    private static void WriteChecks(IAnsiConsole console, Plan plan)
     {
         var table = TableConsole.Table("Checks", "", "check", "asked", "given", "if it fails");
-        foreach (var check in checks)
+        foreach (var check in plan.Checks)
         {
             table.AddRow(
                 check.Passed ? "ok" : "FAILS",
                 Markup.Escape(CheckText.Name(check)),
                 Markup.Escape(CheckText.Demand(check)),
                 Markup.Escape(CheckText.Capacity(check)),
-                Markup.Escape(CheckText.Remedy(check)));
+                Markup.Escape($"{CheckText.Remedy(check)} {CheckText.Keys(check, plan)}".Trim()));
         }
 
         console.Write(table);
-        TableConsole.Notes(console, checks.Select(CheckText.Note).Where(note => note.Length > 0));
+        TableConsole.Notes(console, plan.Checks.Select(CheckText.Note).Where(note => note.Length > 0));
     }
 
     private static void WriteDefaults(IAnsiConsole console, IReadOnlyList<PlanDefault> defaults)

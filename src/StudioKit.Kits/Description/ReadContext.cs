@@ -17,6 +17,9 @@ internal sealed class ReadContext(DiagnosticList diagnostics, PartResolver parts
 
     public List<DefaultUsed> Defaults { get; } = [];
 
+    /// <summary>Values and names of parts as they were written, by the path of their key.</summary>
+    public Dictionary<string, string> Written { get; } = new(StringComparer.Ordinal);
+
     public Dictionary<string, Uncertainty> Uncertainties { get; } = new(StringComparer.Ordinal);
 
     /// <summary>Notes that a thing of some kind bears a name.</summary>

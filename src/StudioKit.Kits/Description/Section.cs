@@ -195,7 +195,16 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
             return null;
         }
 
+        NotePart(node, path, context);
         return PartKind is null ? (MapNode)node : context.Parts.Expand(node, PartKind);
+    }
+
+    private static void NotePart(YamlNode node, string path, ReadContext context)
+    {
+        if ((node as ScalarNode ?? (node as MapNode)?.Find("part")?.Value) is ScalarNode part)
+        {
+            context.Written[path] = part.Text;
+        }
     }
 
     private void RefuseUnknown(MapNode map, ReadContext context)

@@ -34,6 +34,7 @@ internal static class ValueText
             return false;
         }
 
+        context.Written[path] = scalar.Text;
         return spread is null || TryNoteUncertainty(kind, bounds.Range(kind), spread, scalar, path, context);
     }
 

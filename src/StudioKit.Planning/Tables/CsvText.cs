@@ -34,10 +34,10 @@ public static class CsvText
         return rows;
     }
 
-    /// <summary>Writes one row of a table, quoted where it must be and ended as the standard has it.</summary>
-    /// <param name="fields">The fields.</param>
+    /// <summary>Writes one row of a table for a spreadsheet, quoted where it must be and ended as the standard has it.</summary>
+    /// <param name="fields">The fields; one that a spreadsheet would take for a formula gets an apostrophe before it, which makes it text. Numbers stay numbers.</param>
     [Source("Rfc4180", "section 2")]
-    public static string Row(params string[] fields) => Write([fields], "\r\n");
+    public static string Row(params string[] fields) => Write([fields.Select(AsText)], "\r\n");
 
     /// <summary>Writes rows, quoted where they must be.</summary>
     /// <param name="rows">The rows, each with its fields.</param>
@@ -48,6 +48,17 @@ public static class CsvText
         ArgumentNullException.ThrowIfNull(rows);
         return string.Concat(rows.Select(row => string.Join(',', row.Select(Quoted)) + lineEnd));
     }
+
+    // A cell that begins so is worked out when the table is opened, and may then do what its writer likes (published advice on such "CSV injection",
+    // from memory: = + - @, tab and carriage return; blanks before them are trimmed by some programs).
+    private static string AsText(string field)
+    {
+        var start = field.AsSpan().TrimStart(' ');
+        return start.Length > 0 && start[0] is '=' or '+' or '-' or '@' or '\t' or '\r' && !IsNumber(field) ? "'" + field : field;
+    }
+
+    private static bool IsNumber(string field) =>
+        double.TryParse(field, System.Globalization.NumberStyles.Float, System.Globalization.CultureInfo.InvariantCulture, out var number) && double.IsFinite(number);
 
     // Outer blanks must come back as they went.
     private static string Quoted(string field) => field.AsSpan().ContainsAny(",\"\r\n") || field.AsSpan().Trim().Length < field.Length

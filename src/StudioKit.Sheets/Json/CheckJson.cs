@@ -11,7 +11,7 @@ namespace StudioKit.Sheets.Json;
 internal static class CheckJson
 {
     /// <summary>Writes one check.</summary>
-    public static void Write(JsonReport json, PlanCheck check)
+    public static void Write(JsonReport json, PlanCheck check, Plan plan)
     {
         json.Text("name", CheckText.Name(check))
             .Text("kind", MemberText.Of(check.Kind))
@@ -31,6 +31,11 @@ internal static class CheckJson
             .List("findings", check.Findings, finding => FindingJson.Write(json, finding))
             .Text("remedy", CheckText.Remedy(check));
         Write(json, check.Remedy);
+        if (!check.Passed)
+        {
+            json.List("keys", CheckKeys.Of(check, plan), key => json.Text("path", key.Path).Text("value", key.Value).Text("takenAs", key.Standing));
+        }
+
         json.List("caveats", check.Caveats, caveat => CaveatJson.Write(json, caveat));
     }
 

@@ -39,7 +39,7 @@ public static class PlanJson
         json.Section("pack", () => PackJson.Write(json, plan.Pack));
         SessionJson.Write(json, plan);
         json.List("cautions", plan.Cautions, caution => CautionJson.Write(json, caution));
-        json.List("checks", plan.Checks, check => CheckJson.Write(json, check));
+        json.List("checks", plan.Checks, check => CheckJson.Write(json, check, plan));
         json.Text("correctedOn", plan.Corrections?.Date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
         json.List("corrections", plan.Corrections?.Values ?? [], value => json
             .Text("quantity", value.Quantity).Text("path", value.Path).Text("unit", value.Unit).Number("before", value.Before).Number("after", value.After)

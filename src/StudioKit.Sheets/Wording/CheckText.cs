@@ -34,6 +34,15 @@ public static class CheckText
         return CheckRemedies.Of(check);
     }
 
+    /// <summary>Keys of the kit that would mend it, with what stands under each now; empty where it passes.</summary>
+    /// <param name="check">The check.</param>
+    /// <param name="plan">The plan that it belongs to.</param>
+    public static string Keys(PlanCheck check, Plan plan)
+    {
+        var keys = CheckKeys.Of(check, plan);
+        return keys.Count == 0 ? "" : $"In the kit: {string.Join("; ", keys.Select(Key))}.";
+    }
+
     /// <summary>Where in its source the rule stands.</summary>
     public static string Locator(PlanCheck check)
     {
@@ -45,6 +54,13 @@ public static class CheckText
     public static string Shortfall(PlanCheck check) => CheckCapacities.IsClause(check)
         ? $"{Demand(check)} asked; {Capacity(check).TrimEnd('.')}"
         : $"{Demand(check)} asked, {Capacity(check)} given";
+
+    private static string Key(KitKey key) => (key.Value, key.Standing) switch
+    {
+        ({ } value, _) => $"{key.Path} (now {value})",
+        (_, { } standing) => $"{key.Path} (left out, taken as {standing})",
+        _ => key.Path,
+    };
 
     /// <summary>The caveats behind the name of what was checked, as one line; empty where there are none.</summary>
     public static string Note(PlanCheck check)

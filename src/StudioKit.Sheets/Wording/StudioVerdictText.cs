@@ -39,6 +39,7 @@ public static class StudioVerdictText
         {
             (0, _) => "There are no cards: no set-up reaches a framing.",
             (1, 0) => $"The one card holds{(verdict.AtTheEdge == 1 ? ", at the edge" : "")}.",
+            (2, 0) => $"Both cards hold{edge}.",
             (var all, 0) => $"All {all} cards hold{edge}.",
             var (all, failing) => $"{all - failing} of {all} cards hold{edge}; {failing} {(failing == 1 ? "does" : "do")} not.",
         };

@@ -78,4 +78,28 @@ public sealed class CutCommandTests : IDisposable
         File.WriteAllText(_folder.File("stock.csv"), stock);
         return CommandRun.Of(["cut", "--pieces", _folder.File("pieces.csv"), "--stock", _folder.File("stock.csv"), .. more]);
     }
+
+    [Fact]
+    public void A_label_that_a_spreadsheet_would_work_out_is_written_as_text()
+    {
+        File.WriteAllText(_folder.File("pieces.csv"), "label,length,count\n\"=cmd|' /C x'!A1\",400 mm,1\n");
+        File.WriteAllText(_folder.File("stock.csv"), "length\n1 m\n");
+
+        var run = CommandRun.Of("cut", "--pieces", _folder.File("pieces.csv"), "--stock", _folder.File("stock.csv"), "--csv");
+
+        run.ExitCode.Should().Be(0);
+        run.Output.Should().Contain(",'=cmd|").And.NotContain(",=cmd");
+    }
+
+    [Fact]
+    public void A_table_without_end_is_not_read_to_its_end()
+    {
+        File.WriteAllText(_folder.File("pieces.csv"), new string('x', 3_000_000));
+        File.WriteAllText(_folder.File("stock.csv"), "length\n1 m\n");
+
+        var run = CommandRun.Of("cut", "--pieces", _folder.File("pieces.csv"), "--stock", _folder.File("stock.csv"));
+
+        run.ExitCode.Should().Be(3);
+        run.Error.Should().Contain("larger than");
+    }
 }

@@ -100,4 +100,17 @@ public sealed class SheetsCommandTests : IDisposable
         run.Error.Should().Contain("mine.yaml(3,9): error KIT001: 'setings' is not a block of a card.").And.Contain("Did you mean 'settings'?");
         Directory.Exists(_folder.File("out")).Should().BeFalse();
     }
+
+    [Theory]
+    [InlineData("0 mm x 0 mm")]
+    [InlineData("10 km x 10 km")]
+    [InlineData("220 mm x 290 mm")]
+    public void A_card_that_no_paper_holds_is_refused_before_anything_is_planned(string size)
+    {
+        var run = CommandRun.Of("sheets", Repository.Kit("heath-ultralight.yaml"), "--out", _folder.File("sheets"), "--cards", size);
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().MatchRegex("sides are 40 mm to 300 mm|does not fit on A4");
+        Directory.Exists(_folder.File("sheets")).Should().BeFalse();
+    }
 }

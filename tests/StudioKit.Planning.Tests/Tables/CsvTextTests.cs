@@ -42,4 +42,29 @@ public sealed class CsvTextTests
         rows.Select(row => row[0].Line).Should().Equal(1, 2, 5);
         rows[2][1].Column.Should().Be(7);
     }
+
+    /// <remarks>Published advice on cells that a spreadsheet works out, from memory: those that begin with = + - @, a tab or a carriage return.</remarks>
+    [Theory]
+    [InlineData("=1+1", "'=1+1")]
+    [InlineData("+rail", "'+rail")]
+    [InlineData("-2 legs", "'-2 legs")]
+    [InlineData("@left", "'@left")]
+    [InlineData("\t=1+1", "'\t=1+1")]
+    [InlineData("\r=1+1", "'\r=1+1")]
+    [InlineData("  =1+1", "'  =1+1")]
+    [InlineData("=HYPERLINK(\"x\",\"y\")", "'=HYPERLINK(\"x\",\"y\")")]
+    [InlineData("leg = long", "leg = long")]
+    [InlineData("-2.5", "-2.5")]
+    [InlineData("+3", "+3")]
+    [InlineData("-1e3", "-1e3")]
+    [InlineData("", "")]
+    public void A_cell_that_a_spreadsheet_would_work_out_becomes_text_and_a_number_stays_one(string cell, string written) =>
+        CsvText.Read(CsvText.Row(cell, "end"))[0][0].Text.Should().Be(written);
+
+    [Fact]
+    public void No_cell_of_a_written_row_is_a_formula() => Gen.String[Gen.Char["=+-@\t\r\n ,\"'1ae."], 0, 8].Array[1, 5].Sample(cells =>
+        CsvText.Read(CsvText.Row([.. cells, "end"]))[0].Should().OnlyContain(field => !IsFormula(field.Text)));
+
+    private static bool IsFormula(string cell) => cell.TrimStart(' ') is { Length: > 0 } start && "=+-@\t\r".Contains(start[0], StringComparison.Ordinal)
+        && !double.TryParse(cell, System.Globalization.NumberStyles.Float, System.Globalization.CultureInfo.InvariantCulture, out _);
 }

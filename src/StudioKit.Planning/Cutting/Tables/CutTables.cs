@@ -3,6 +3,12 @@ namespace StudioKit.Planning.Cutting.Tables;
 /// <summary>Reads pieces and stock from comma-separated tables, as people keep them in a spreadsheet.</summary>
 public static class CutTables
 {
+    /// <summary>Bytes that a table may have at most [1]; some hundred times what a lavish cut list needs.</summary>
+    public const int MostBytes = 2_000_000;
+
+    /// <summary>Pieces that a table may ask for in all [1].</summary>
+    public const int MostPieces = 20_000;
+
     /// <summary>Reads pieces to be cut from bars: <c>label,length,count</c>, lengths with their unit.</summary>
     /// <param name="file">The file's name, for the diagnostics.</param>
     /// <param name="text">Its text.</param>
@@ -12,7 +18,7 @@ public static class CutTables
         text,
         ["label", "length"],
         ["count"],
-        row => new BarPiece(row.Label(row.Text("length")), row.Length("length"), row.Count(1) ?? 1));
+        row => new BarPiece(row.Label(row.Text("length")), row.Length("length"), row.Pieces()));
 
     /// <summary>Reads bars: <c>length,price,count</c>; an empty price is 0, an empty count as many as needed.</summary>
     /// <param name="file">The file's name, for the diagnostics.</param>
@@ -35,7 +41,7 @@ public static class CutTables
         ["label", "width", "height"],
         ["count", "turn"],
         row => new SheetPiece(
-            row.Label(SizeText(row)), row.Length("width"), row.Length("height"), row.Count(1) ?? 1, row.MayTurn()));
+            row.Label(SizeText(row)), row.Length("width"), row.Length("height"), row.Pieces(), row.MayTurn()));
 
     /// <summary>Reads sheets: <c>width,height,price,count</c>; an empty price is 0, an empty count as many as needed.</summary>
     /// <param name="file">The file's name, for the diagnostics.</param>

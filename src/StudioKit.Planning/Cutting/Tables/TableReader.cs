@@ -8,9 +8,7 @@ namespace StudioKit.Planning.Cutting.Tables;
 /// <summary>Reads one table row by row and collects what is wrong with it.</summary>
 internal sealed class TableReader
 {
-    private const int LongestText = 2_000_000;
     private const int MostFaults = 50;
-    private const int MostCopies = 20_000;
 
     private readonly string _file;
     private readonly string[] _lines;
@@ -18,6 +16,7 @@ internal sealed class TableReader
     private readonly List<Diagnostic> _faults = [];
     private readonly Dictionary<string, int> _columns = new(StringComparer.OrdinalIgnoreCase);
     private IReadOnlyList<CsvField> _row = [];
+    private int _pieces;
 
     private TableReader(string file, string text)
     {
@@ -34,7 +33,7 @@ internal sealed class TableReader
     /// <param name="toRow">Makes a row of the fields at hand.</param>
     public static CutTable<T> Read<T>(string file, string text, string[] required, string[] optional, Func<TableReader, T> toRow)
     {
-        if (text.Length > LongestText)
+        if (text.Length > CutTables.MostBytes)
         {
             return new CutTable<T>([], [TooLong(file)]);
         }
@@ -82,13 +81,27 @@ internal sealed class TableReader
             return null;
         }
 
-        if (!int.TryParse(field.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) || count < lowest || count > MostCopies)
+        if (!int.TryParse(field.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) || count < lowest || count > CutTables.MostPieces)
         {
             Fault(
                 field,
                 DiagnosticCodes.UnreadableValue,
                 $"'{field.Text}' is no count.",
-                FormattableString.Invariant($"Write a whole number from {lowest} to {MostCopies}, or leave the field empty."));
+                FormattableString.Invariant($"Write a whole number from {lowest} to {CutTables.MostPieces}, or leave the field empty."));
+        }
+
+        return count;
+    }
+
+    /// <summary>How many pieces the row asks for, one where it does not say; all rows together may ask for so many.</summary>
+    public int Pieces()
+    {
+        var count = Count(1) ?? 1;
+        var before = _pieces;
+        _pieces = Math.Min(CutTables.MostPieces, before) + Math.Clamp(count, 0, CutTables.MostPieces);
+        if (before <= CutTables.MostPieces && _pieces > CutTables.MostPieces)
+        {
+            Fault(_row[0], DiagnosticCodes.TooMuch, "The table asks for more pieces than any honest cut list.", FormattableString.Invariant($"Keep it to {CutTables.MostPieces} pieces in all."));
         }
 
         return count;
@@ -128,7 +141,7 @@ internal sealed class TableReader
         1,
         1,
         "The table is longer than any honest cut list.",
-        FormattableString.Invariant($"Keep it under {LongestText} characters."),
+        FormattableString.Invariant($"Keep it under {CutTables.MostBytes} characters."),
         "");
 
     private CsvField? Field(string column) => _columns.TryGetValue(column, out var index) ? _row[index] : null;
