@@ -1,4 +1,5 @@
 using System.CommandLine;
+using StudioKit.Field.Pictures;
 using StudioKit.Kits.Quantities;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Optics;
@@ -11,7 +12,7 @@ internal static class QuantityOption
 {
     private static readonly (Type Type, string Word)[] Words =
     [
-        (typeof(Length), "length"), (typeof((Length, Length)), "size"), (typeof(Angle), "angle"), (typeof(Duration), "time"), (typeof(Mass), "mass"),
+        (typeof(Length), "length"), (typeof(PixelDimensions), "pixels"), (typeof((Length, Length)), "size"), (typeof(Angle), "angle"), (typeof(Duration), "time"), (typeof(Mass), "mass"),
         (typeof(FNumber), "f-number"), (typeof(FlashPower), "power"), (typeof(IsoSpeed), "speed"), (typeof(ShutterSpeed), "time"), (typeof(Stops), "stops"),
         (typeof(GuideNumber), "guide-number"), (typeof(ExposureValue), "brightness"), (typeof(Magnification), "magnification"), (typeof(PowerStep), "step"),
         (typeof(double), "number"), (typeof(int), "count"),

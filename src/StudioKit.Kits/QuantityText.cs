@@ -348,6 +348,19 @@ public static class QuantityText
         return isGood;
     }
 
+    /// <summary>Reads two counts of pixels such as <c>8192 x 5464</c>.</summary>
+    /// <param name="text">What was written.</param>
+    /// <param name="wide">The first count, where the text was read.</param>
+    /// <param name="high">The second count, where the text was read.</param>
+    /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
+    /// <returns>Whether the text was read.</returns>
+    public static bool TryPixels(string text, out int wide, out int high, out string problem)
+    {
+        var isGood = Try(Kinds.Pixels, text, out var read, out problem);
+        (wide, high) = (read.Wide, read.High);
+        return isGood;
+    }
+
     /// <summary>Reads a size of card: a standard's name such as <c>A6</c>, or two lengths such as <c>90 mm x 130 mm</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The size, where the text was read.</param>

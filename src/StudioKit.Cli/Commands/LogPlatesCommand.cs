@@ -2,7 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using StudioKit.Cli.Files;
 using StudioKit.Cli.Records;
-using StudioKit.Field;
+using StudioKit.Cli.Tables;
 using StudioKit.Field.Log;
 using StudioKit.Field.Log.Release;
 using StudioKit.Field.Plates;
@@ -18,7 +18,8 @@ internal sealed class LogPlatesCommand
     private const string Text =
         """
         Prints the logged frames that have a scale as catalogue plates: several to a page on white, captioned from the log, at one common
-        true scale or each as large as fits with its bar. Plates of sensitive sessions tell only what an export does.
+        true scale or each as large as fits with its bar. A picture that "scale" drew a bar into keeps that one alone; the scale that its sidecar gives is
+        used. What is left out is said, here and on the last page. Plates of sensitive sessions tell only what an export does.
 
         Example: studiokit log plates --pictures scaled --out plates.pdf --common-scale --title "Spiders of the fen"
         """;
@@ -68,33 +69,58 @@ internal sealed class LogPlatesCommand
             return ExitCode.BadInput;
         }
 
-        var pictures = CataloguePlates.FromLog(LogRelease.Of(log, choices), frame => PlateImage.Find(parsed.GetRequiredValue(_pictures), frame));
-        if (pictures.Count == 0)
+        var folder = parsed.GetRequiredValue(_pictures);
+        var chosen = CataloguePlates.FromLog(LogRelease.Of(log, choices), frame => PlateImage.Find(folder, frame));
+        var format = new PlateFormat { Columns = parsed.GetValue(_columns), Rows = parsed.GetValue(_rows) };
+        var (pictures, plates, pages, notes) = LayOut(parsed, chosen, format);
+        foreach (var note in notes)
         {
-            return Refuse($"no logged frame has both a scale and a picture in {parsed.GetRequiredValue(_pictures)}.");
+            _host.Error.WriteLine(note);
         }
 
-        var format = new PlateFormat { Columns = parsed.GetValue(_columns), Rows = parsed.GetValue(_rows) };
-        var plates = CataloguePlates.LayOut(pictures, format, parsed.GetValue(_common));
-        var faults = new List<FieldDiagnostic>();
-        var pages = plates.Select(plate => (IReadOnlyList<PlateFigure>)[.. plate.Places.Select(place => Figure(place, plate.CommonScale is null, faults))]).ToList();
-        if (faults.Count > 0)
+        if (pages.Count == 0)
         {
-            return FieldFaults.Print(_host, faults);
+            return Refuse($"no logged frame has both a scale and a picture in {folder}.");
         }
 
         var scale = plates[0].CommonScale is { } common ? $"All portraits at {Times(common)}, to be compared." : "Each portrait has its own scale.";
-        var book = new PlateBook(parsed.GetRequiredValue(_title), format.PageWidth, format.PageHeight, scale, date is null ? null : day, pages);
+        var book = new PlateBook(parsed.GetRequiredValue(_title), format.PageWidth, format.PageHeight, scale, date is null ? null : day, pages) { Note = string.Join(" ", notes) };
         var target = parsed.GetRequiredValue(_out);
         WrittenFiles.In(WrittenFiles.FolderOf(target), parsed.GetValue(_force)).Write([(Path.GetFileName(target), CataloguePlateSheet.Write(book).Content)]);
         _host.Output.WriteLine(target);
         return ExitCode.Done;
     }
 
-    private static PlateFigure Figure(PlatePlace place, bool ownScale, List<FieldDiagnostic> faults)
+    // A picture may turn out to be damaged only when its pixels are read; then the others are laid out without it.
+    private (IReadOnlyList<PlatePicture> Pictures, IReadOnlyList<CataloguePlate> Plates, List<IReadOnlyList<PlateFigure>> Pages, IReadOnlyList<string> Notes) LayOut(
+        ParseResult parsed, PlateSelection chosen, PlateFormat format)
+    {
+        List<PlatePicture> pictures = [.. chosen.Pictures];
+        List<PlateOmission> leftOut = [.. chosen.LeftOut];
+        while (true)
+        {
+            var plates = CataloguePlates.LayOut(pictures, format, parsed.GetValue(_common));
+            var broken = new List<PlatePicture>();
+            var pages = plates.Select(plate => (IReadOnlyList<PlateFigure>)[.. plate.Places.Select(place => Figure(place, plate.CommonScale is null, broken))]).ToList();
+            if (broken.Count == 0)
+            {
+                return (pictures, plates, pages, PlateNotes.Of(leftOut, chosen.PlacesKept));
+            }
+
+            leftOut.AddRange(broken.Select(picture => new PlateOmission(picture.FileName, PlateOmissionReason.Unreadable)));
+            pictures.RemoveAll(broken.Contains);
+        }
+    }
+
+    private PlateFigure Figure(PlatePlace place, bool ownScale, List<PlatePicture> broken)
     {
         var jpeg = PlateImage.Jpeg(place.Picture.Path, place.Width);
-        faults.AddRange(jpeg.Diagnostics);
+        if (!jpeg.IsSound)
+        {
+            FieldFaults.Print(_host, jpeg.Diagnostics);
+            broken.Add(place.Picture);
+        }
+
         return new PlateFigure
         {
             Place = new Bounds(place.Left, place.Top, place.Left + place.Width, place.Top + place.Height),
@@ -105,7 +131,7 @@ internal sealed class LogPlatesCommand
             IsScientific = place.Picture.IsScientific,
             Caption = place.Picture.Caption,
             BarLength = place.BarWidth,
-            BarLabel = place.Bar.Label,
+            BarLabel = place.Picture.HasBar ? "" : place.Bar.Label,
             ScaleText = ownScale ? Times(place.PrintScale) : "",
         };
     }

@@ -1,12 +1,8 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
 using StudioKit.Field.Scale;
-using StudioKit.FieldFiles.Pictures;
 using StudioKit.FieldFiles.Scale;
-using StudioKit.Kits;
-using StudioKit.Physics.Optics;
 using StudioKit.Sheets.Json;
-using UnitsNet;
 
 namespace StudioKit.Cli.Commands;
 
@@ -15,36 +11,40 @@ internal sealed class ScaleCommand
 {
     private const string Text =
         """
-        Makes copies of pictures with a scale bar in a corner, metadata and colour profile kept, and an XMP sidecar beside each.
+        Makes copies of pictures with a scale bar and its length in a corner, everything else in them as it is, and an XMP sidecar beside each that says
+        what the scale was worked out from. Only what lies under the bar changes: JPEGs are not compressed again, PNGs and TIFFs keep their bits.
+        Of a raw file the preview is taken, and the copy is a JPEG.
         Originals are never changed.
 
-        The scale comes from the framing (--sensor and --magnification), from a picture of the card's millimetre rule taken at the
-        same focus (--rule), or is given (--pixel-size).
+        The scale comes from a framing of a kit (--kit and --framing), from sensor and magnification (--sensor and --magnification), from a picture of
+        the card's millimetre rule taken at the same focus (--rule), or is given (--pixel-size).
 
+        A picture with other pixels than the camera gives was cropped or resized, and is refused until it is said how: --cropped, --resized-from, or both.
+
+        Example: studiokit scale spider-*.jpg --kit kits/fen-edge.yaml --framing "reed 55 at 1:2" --out scaled
+        Example: studiokit scale web.jpg --kit kits/fen-edge.yaml --framing "reed 55 at 1:2" --resized-from "8192 x 5464" --out scaled
         Example: studiokit scale spider-*.jpg --sensor "36 mm" --magnification 1:2 --out scaled
         Example: studiokit scale spider-*.jpg --rule rule.jpg --out scaled
         """;
 
     private readonly CommandHost _host;
-    private readonly Argument<string[]> _photos = new("photos") { Description = "Picture files: JPEG, PNG or TIFF.", Arity = ArgumentArity.OneOrMore };
-    private readonly Option<Length> _sensor = QuantityOption.Optional("--sensor", "Longer side of the sensor.", QuantityText.TryLength, Length.Zero);
-    private readonly Option<Magnification> _magnification = QuantityOption.Optional("--magnification", "Magnification of the framing.", QuantityText.TryMagnification, default(Magnification));
-    private readonly Option<string?> _rule = new("--rule") { Description = "Picture of a millimetre rule at the same focus." };
-    private readonly Option<Length> _pixel = QuantityOption.Optional("--pixel-size", "Size of a pixel at the subject, e.g. \"5.6 um\".", QuantityText.TryLength, Length.Zero);
-    private readonly Option<ScaleBarCorner> _corner = new("--corner") { Description = "Corner for the bar, e.g. BottomRight." };
-    private readonly Option<string> _out = new("--out") { Description = "Folder for the copies.", Required = true };
+    private readonly Argument<string[]> _photos = new("photos") { Description = "Picture files: JPEG, PNG, TIFF or raw with a preview, e.g. spider-*.jpg.", Arity = ArgumentArity.OneOrMore };
+    private readonly ScaleSource _source;
+    private readonly Option<ScaleBarCorner> _corner = new("--corner") { Description = "Corner for the bar, e.g. TopLeft; left out, BottomRight.", HelpName = "corner" };
+    private readonly Option<string> _out = new("--out") { Description = "Folder for the copies, e.g. scaled.", HelpName = "folder", Required = true };
     private readonly Option<bool> _force = ForceOption.Create();
     private readonly Option<bool> _json = JsonOption.Create();
 
-    private ScaleCommand(CommandHost host) => _host = host;
+    private ScaleCommand(CommandHost host) => (_host, _source) = (host, new ScaleSource(host));
 
     public static Command Create(CommandHost host)
     {
         var scale = new ScaleCommand(host);
         var command = new Command("scale", Text)
         {
-            scale._photos, scale._sensor, scale._magnification, scale._rule, scale._pixel, scale._corner, scale._out, scale._force, scale._json,
+            scale._photos, scale._corner, scale._out, scale._force, scale._json,
         };
+        scale._source.AddTo(command);
         command.SetAction(async (parsed, cancel) => (int)await scale.RunAsync(parsed, cancel));
         return command;
     }
@@ -52,7 +52,7 @@ internal sealed class ScaleCommand
     private async Task<ExitCode> RunAsync(ParseResult parsed, CancellationToken cancel)
     {
         var folder = parsed.GetRequiredValue(_out);
-        if (FixedScale(parsed, out var scale) is { } fault)
+        if (_source.Read(parsed) is { } fault)
         {
             return fault;
         }
@@ -62,78 +62,38 @@ internal sealed class ScaleCommand
         var code = ExitCode.Done;
         foreach (var photo in parsed.GetRequiredValue(_photos))
         {
-            var size = scale ?? FromFraming(parsed, photo, ref code);
-            if (size is not null)
+            var chosen = _source.Of(photo);
+            if (chosen.Value is { } scale)
             {
-                jobs.Add(new ScaleJob(photo, Path.Combine(folder, Path.GetFileName(photo)), size, parsed.GetValue(_corner), parsed.GetValue(_force)));
+                jobs.Add(new ScaleJob(photo, Path.Combine(folder, scale.TargetName), scale.Scale, parsed.GetValue(_corner), parsed.GetValue(_force)));
+            }
+            else
+            {
+                code = FieldFaults.Print(_host, chosen.Diagnostics);
             }
         }
 
         var results = await ScaleBatch.RunAsync(jobs, _host.ErrorIsTerminal ? new ScaleProgressLine(_host) : null, cancel);
-        Print(parsed, [.. results.Where(result => result.IsSound).Select(result => result.Value!)]);
+        Print(parsed, [.. results.Zip(jobs).Where(entry => entry.First.IsSound).Select(entry => (entry.First.Value!, entry.Second.Scale))]);
         var faults = FieldFaults.Print(_host, results.SelectMany(result => result.Diagnostics));
         return faults == ExitCode.Done ? code : faults;
     }
 
-    // A scale that holds for all pictures alike; none where it follows from each picture's pixels.
-    private ExitCode? FixedScale(ParseResult parsed, out PictureScale? scale)
-    {
-        scale = null;
-        if (parsed.GetValue(_pixel) > Length.Zero)
-        {
-            scale = new PictureScale(parsed.GetValue(_pixel).Meters, new ScaleBasis.Given());
-            return null;
-        }
-
-        if (parsed.GetValue(_rule) is { } rule)
-        {
-            var measured = FramePicture.With(rule, PhotographedRule.Measure);
-            foreach (var caveat in measured.Value?.Caveats ?? [])
-            {
-                _host.Error.WriteLine($"{rule}: {caveat}");
-            }
-
-            scale = measured.Value is { } found
-                ? new PictureScale(found.MicrometresPerPixel * 1e-6, new ScaleBasis.Rule(Path.GetFileName(rule), default)) { RelativeUncertainty = found.RelativeUncertainty }
-                : null;
-            return measured.IsSound ? null : FieldFaults.Print(_host, measured.Diagnostics);
-        }
-
-        if (parsed.GetValue(_sensor) <= Length.Zero || parsed.GetValue(_magnification).Value <= 0)
-        {
-            _host.Error.WriteLine("studiokit: give --sensor and --magnification, or --rule, or --pixel-size.");
-            return ExitCode.BadInput;
-        }
-
-        return null;
-    }
-
-    private PictureScale? FromFraming(ParseResult parsed, string photo, ref ExitCode code)
-    {
-        var opened = FramePicture.Open(photo);
-        code = opened.IsSound ? code : FieldFaults.Print(_host, opened.Diagnostics);
-        using var picture = opened.Value;
-        return picture is null
-            ? null
-            : new PictureScale(
-                PixelScale.AtSubject(
-                    PixelScale.PixelPitch(parsed.GetValue(_sensor).Meters, Math.Max(picture.Width, picture.Height)), parsed.GetValue(_magnification).Value),
-                new ScaleBasis.Framed { SensorWidth = parsed.GetValue(_sensor).Meters, Magnification = parsed.GetValue(_magnification).Value });
-    }
-
-    private void Print(ParseResult parsed, List<ScaledPicture> pictures)
+    private void Print(ParseResult parsed, List<(ScaledPicture Picture, PictureScale Scale)> made)
     {
         if (parsed.GetValue(_json))
         {
-            _host.Output.WriteLine(JsonReport.Document(json => json.List("pictures", pictures, picture => json
-                .Text("file", picture.Path).Text("sidecar", picture.Sidecar).Text("bar", picture.Bar.Label)
-                .Number("pixelSizeUm", picture.Bar.Length / picture.Bar.Pixels * 1e6).Number("barPixels", picture.Bar.Pixels))));
+            _host.Output.WriteLine(JsonReport.Document(json => json.List("pictures", made, entry => json
+                .Text("file", entry.Picture.Path).Text("sidecar", entry.Picture.Sidecar).Text("bar", entry.Picture.Bar.Label)
+                .Number("pixelSizeUm", entry.Scale.MetresPerPixel * 1e6).Number("relativeUncertainty", entry.Scale.RelativeUncertainty)
+                .Number("barPixels", entry.Picture.Bar.Pixels).Text("origin", ScaleBasisText.Of(entry.Scale)))));
             return;
         }
 
-        foreach (var picture in pictures)
+        foreach (var (picture, scale) in made)
         {
-            _host.Output.WriteLine(FormattableString.Invariant($"{picture.Path}: bar {picture.Bar.Label}, {picture.Bar.Length / picture.Bar.Pixels * 1e6:0.###} µm per pixel"));
+            var doubt = scale.RelativeUncertainty is { } relative ? FormattableString.Invariant($" ± {100 * relative:0.##} %") : "";
+            _host.Output.WriteLine(FormattableString.Invariant($"{picture.Path}: bar {picture.Bar.Label}, {scale.MetresPerPixel * 1e6:0.###} µm per pixel{doubt}"));
         }
     }
 }

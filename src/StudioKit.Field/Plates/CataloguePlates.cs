@@ -33,27 +33,38 @@ public static class CataloguePlates
         ];
     }
 
-    /// <summary>Portraits of a log's frames that have a scale, captioned with what leaves the log.</summary>
-    /// <param name="release">What leaves the log.</param>
-    /// <param name="pictureOf">Path and size in pixels, as seen, of a frame's file; none where it is not at hand.</param>
-    public static IReadOnlyList<PlatePicture> FromLog(LogRelease release, Func<FieldFrame, (string Path, int Wide, int High)?> pictureOf)
+    /// <summary>Portraits of a log's frames that have a scale, captioned from the log, and what is left out.</summary>
+    /// <param name="release">What of the log may be told.</param>
+    /// <param name="fileOf">A frame's file, or why it cannot be shown.</param>
+    /// <remarks>The sidecar of the file at hand goes before the log, which may tell of the original: a copy can be cropped or smaller.</remarks>
+    public static PlateSelection FromLog(LogRelease release, Func<FieldFrame, (PlateFile? File, PlateOmissionReason Fault)> fileOf)
     {
         ArgumentNullException.ThrowIfNull(release);
-        ArgumentNullException.ThrowIfNull(pictureOf);
-        return
-        [
-            .. from session in release.Sessions
-               from subject in session.Subjects
-               from frame in subject.Frames
-               let file = pictureOf(frame.Frame)
-               where file is not null && frame.Frame.MicrometresPerPixel is not null
-               select new PlatePicture(
-                   file.Value.Path, file.Value.Wide, file.Value.High, frame.Frame.MicrometresPerPixel!.Value * 1e-6, Name(subject.Record),
-                   [.. Caption(frame.Record, subject.Record, session.Record)])
-               {
-                   IsScientific = subject.Record["scientificName"].Length > 0 && Italic.Contains(subject.Record["taxonRank"], StringComparer.OrdinalIgnoreCase),
-               },
-        ];
+        ArgumentNullException.ThrowIfNull(fileOf);
+        var (pictures, leftOut, kept) = (new List<PlatePicture>(), new List<PlateOmission>(), new HashSet<string>(StringComparer.Ordinal));
+        foreach (var (session, subject, frame) in from session in release.Sessions from subject in session.Subjects from frame in subject.Frames select (session, subject, frame))
+        {
+            var (file, fault) = fileOf(frame.Frame);
+            if (file is null || (file.Recorded?.MicrometresPerPixel ?? frame.Frame.MicrometresPerPixel) is not { } scale)
+            {
+                leftOut.Add(new PlateOmission(frame.FileName, file is null ? fault : PlateOmissionReason.NoScale));
+                continue;
+            }
+
+            pictures.Add(new PlatePicture(
+                file.Path, file.Seen.Wide, file.Seen.High, scale * 1e-6, Name(subject.Record), [.. Caption(frame.Record, subject.Record, session.Record)])
+            {
+                FileName = frame.FileName,
+                HasBar = file.Recorded is { HasBar: true },
+                IsScientific = subject.Record["scientificName"].Length > 0 && Italic.Contains(subject.Record["taxonRank"], StringComparer.OrdinalIgnoreCase),
+            });
+            if (subject.Subject.Sensitivity != PlaceSensitivity.Open)
+            {
+                kept.Add(frame.Frame.SubjectId);
+            }
+        }
+
+        return new PlateSelection(pictures, leftOut, kept.Count);
     }
 
     private static double PlaceWidth(PlateFormat format) =>

@@ -10,6 +10,12 @@ namespace StudioKit.Field.Plates;
 public sealed record PlatePicture(
     string Path, int PixelsWide, int PixelsHigh, double MetresPerPixel, string Name, IReadOnlyList<string> Caption)
 {
+    /// <summary>Its file, under the name that leaves the log.</summary>
+    public string FileName { get; init; } = "";
+
+    /// <summary>Whether a scale bar is drawn into the picture itself, so that it is given no second one.</summary>
+    public bool HasBar { get; init; }
+
     /// <summary>Whether the name is that of a genus or of anything below it, which is set in italics.</summary>
     public bool IsScientific { get; init; }
 }

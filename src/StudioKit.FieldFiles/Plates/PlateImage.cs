@@ -2,7 +2,9 @@ using SkiaSharp;
 using StudioKit.Field;
 using StudioKit.Field.Log;
 using StudioKit.Field.Pictures;
+using StudioKit.Field.Plates;
 using StudioKit.FieldFiles.Pictures;
+using StudioKit.FieldFiles.Scale;
 
 namespace StudioKit.FieldFiles.Plates;
 
@@ -16,18 +18,25 @@ public static class PlateImage
     /// <summary>Finds a frame's file in a folder.</summary>
     /// <param name="folder">Folder with the pictures.</param>
     /// <param name="frame">The frame.</param>
-    /// <returns>Path and size in pixels, as seen; none where it is not there or cannot be read.</returns>
-    public static (string Path, int Wide, int High)? Find(string folder, FieldFrame frame)
+    /// <returns>The file with what its sidecar says of its scale, or why there is none.</returns>
+    public static (PlateFile? File, PlateOmissionReason Fault) Find(string folder, FieldFrame frame)
     {
         ArgumentNullException.ThrowIfNull(frame);
         var path = Path.Combine(folder, frame.FileName);
         if (!File.Exists(path))
         {
-            return null;
+            return (null, PlateOmissionReason.NoFile);
         }
 
         using var picture = FramePicture.Open(path).Value;
-        return picture is null ? null : (path, Seen(picture).Width, Seen(picture).Height);
+        if (picture is null)
+        {
+            return (null, PlateOmissionReason.Unreadable);
+        }
+
+        var (seen, recorded) = (Seen(picture), ScaleSidecar.ReadBeside(path));
+        var size = new PixelDimensions(seen.Width, seen.Height);
+        return (new PlateFile(path, size, recorded is not null && recorded.HoldsFor(size) ? recorded : null), default);
     }
 
     /// <summary>Makes the picture ready.</summary>

@@ -43,11 +43,16 @@ public static class CataloguePlateSheet
         yield return new Picture(figure.Place, figure.Jpeg, figure.Name);
         var top = figure.Place.Bottom + UnderPicture;
         var right = figure.CaptionLeft + figure.CaptionWidth;
-        yield return Polygon.Rectangle(new Bounds(right - figure.BarLength, top + 1, right, top + 1 + BarHeight), null, Fill.Black);
-        var barText = figure.ScaleText.Length == 0 ? figure.BarLabel : $"{figure.BarLabel}, {figure.ScaleText}";
+        var barLength = figure.BarLabel.Length == 0 ? 0 : figure.BarLength;
+        if (barLength > 0)
+        {
+            yield return Polygon.Rectangle(new Bounds(right - barLength, top + 1, right, top + 1 + BarHeight), null, Fill.Black);
+        }
+
+        var barText = string.Join(", ", new[] { figure.BarLabel, figure.ScaleText }.Where(text => text.Length > 0));
         yield return new Label(new Point(right, top + 1 + BarHeight + 0.8 + TypeScale.Baseline(CaptionPt)), barText, CaptionPt, TextAnchor.End);
 
-        var barRoom = Math.Max(figure.BarLength, TextMeter.Width(barText, CaptionPt, TextWeight.Regular)) + BetweenTextAndBar;
+        var barRoom = Math.Max(barLength, TextMeter.Width(barText, CaptionPt, TextWeight.Regular)) + BetweenTextAndBar;
         var width = figure.CaptionWidth - barRoom;
         foreach (var label in Name(figure, top, width))
         {
@@ -76,6 +81,11 @@ public static class CataloguePlateSheet
     private static IEnumerable<Primitive> Foot(PlateBook book, int number)
     {
         var y = book.HeightMm - 8;
+        if (number == book.Pages.Count && book.Note.Length > 0)
+        {
+            yield return new Label(new Point(Side, y - TypeScale.LineHeight(CaptionPt)), TextWrap.Shortened(book.Note, book.WidthMm - (2 * Side), CaptionPt, TextWeight.Regular), CaptionPt);
+        }
+
         yield return new Label(new Point(Side, y), book.Scale, CaptionPt);
         yield return new Label(
             new Point(book.WidthMm - Side, y),

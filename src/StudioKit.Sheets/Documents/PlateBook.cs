@@ -8,4 +8,8 @@ namespace StudioKit.Sheets.Documents;
 /// <param name="Date">Date to print; none where none is given.</param>
 /// <param name="Pages">The portraits of each page.</param>
 public sealed record PlateBook(
-    string Title, double WidthMm, double HeightMm, string Scale, DateOnly? Date, IReadOnlyList<IReadOnlyList<PlateFigure>> Pages);
+    string Title, double WidthMm, double HeightMm, string Scale, DateOnly? Date, IReadOnlyList<IReadOnlyList<PlateFigure>> Pages)
+{
+    /// <summary>What the reader must know of all pages, e.g. what was left out; printed at the foot of the last one.</summary>
+    public string Note { get; init; } = "";
+}

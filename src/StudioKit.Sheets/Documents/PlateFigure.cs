@@ -29,7 +29,7 @@ public sealed record PlateFigure
     /// <summary>Length of the scale bar on paper [mm].</summary>
     public required double BarLength { get; init; }
 
-    /// <summary>What the bar is in life, e.g. <c>5 mm</c>.</summary>
+    /// <summary>What the bar is in life, e.g. <c>5 mm</c>; empty where the picture has a bar of its own, so that none is printed.</summary>
     public required string BarLabel { get; init; }
 
     /// <summary>Size on paper over size in life, in words; empty where the page says it for all.</summary>

@@ -77,6 +77,61 @@ public sealed class FieldCommandsTests : IDisposable
         CommandRun.Of("scale", Picture("spider.png", 240), "--pixel-size", "5 um", "--out", _folder.File("scaled")).Output
             .Should().Contain("bar 500 µm, 5 µm per pixel", "a quarter of 400 pixels of 5 µm is 500 µm");
 
+    /// <summary>
+    /// The kit's camera is 36 mm and 8192 pixels wide, or 8192 of 4.39 µm; at half life size a pixel shows 8.79 µm, and three quarters of the picture crop
+    /// nothing off a pixel.
+    /// </summary>
+    [Fact]
+    public void Scale_takes_magnification_and_sensor_from_the_plan_of_a_kit_and_is_told_of_a_crop()
+    {
+        File.WriteAllText(_folder.File("kit.yaml"), """
+            kit: Reed margin
+            camera: {name: body R, sensor: 36 mm x 24 mm, pixels: 8192 x 5464}
+            lenses:
+              - {name: reed 50, focal-length: 50 mm, focusing: unit, aperture: f/2.8 to f/22, largest-magnification: 1:2, magnifications: [1:2]}
+            """);
+        string[] start = ["scale", Picture("spider.jpg", 240), "--kit", _folder.File("kit.yaml"), "--framing", "reed 50 at 1:2", "--out", _folder.File("scaled")];
+
+        var refused = CommandRun.Of(start);
+        var cropped = CommandRun.Of([.. start, "--cropped"]);
+
+        refused.ExitCode.Should().Be(2);
+        refused.Error.Should().Contain("FLD321").And.Contain("8192 x 5464").And.Contain("--cropped");
+        cropped.ExitCode.Should().Be(0, cropped.Error);
+        cropped.Output.Should().Contain("8.789 µm per pixel ± ");
+        File.ReadAllText(_folder.File("scaled/spider.jpg.xmp")).Should().Contain("Framing 'reed 50 at 1:2' of kit 'Reed margin'").And.Contain("Cropped.");
+    }
+
+    [Fact]
+    public void A_framing_that_the_kit_does_not_have_is_answered_with_those_it_has()
+    {
+        var run = CommandRun.Of(
+            "scale", Picture("spider.jpg", 240), "--kit", Repository.Kit("fen-edge.yaml"), "--framing", "reed 55 at 9:1", "--out", _folder.File("scaled"));
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain("has no framing 'reed 55 at 9:1'").And.Contain("reed 55 at 1:");
+    }
+
+    /// <summary>A picture that carries a bar is printed with that one; the scale comes from its sidecar, and what cannot be shown is named.</summary>
+    [Fact]
+    public void A_scaled_copy_goes_onto_a_plate_by_its_sidecar_with_the_one_bar_it_has()
+    {
+        var log = _folder.File("field.log");
+        var session = CommandRun.Of("log", "session", "--log", log, "--start", "2026-05-09T14:00:00+01:00").Output.Trim();
+        var subject = CommandRun.Of("log", "subject", session, "--log", log, "--name", "Dolomedes").Output.Trim();
+        CommandRun.Of("scale", Picture("spider.png", 240), "--pixel-size", "100 um", "--out", _folder.File("scaled")).ExitCode.Should().Be(0);
+        CommandRun.Of("log", "frame", subject, _folder.File("scaled/spider.png"), "--log", log).ExitCode.Should().Be(0);
+        CommandRun.Of("log", "frame", subject, Picture("moth.png", 240), "--log", log).ExitCode.Should().Be(0);
+
+        var run = CommandRun.Of("log", "plates", "--log", log, "--pictures", _folder.File("scaled"), "--out", _folder.File("plates.pdf"));
+
+        run.ExitCode.Should().Be(0, run.Error);
+        run.Error.Should().Contain("Left out, no such file in the folder: moth.png.");
+        using var document = PdfDocument.Open(File.ReadAllBytes(_folder.File("plates.pdf")));
+        document.GetPage(1).Paths.Select(path => path.GetBoundingRectangle()!.Value).Should().NotContain(box => box.Height < 3, "the picture has its own bar");
+        document.GetPage(1).Text.Should().Contain("2.15 times life size").And.Contain("moth.png");
+    }
+
     [Fact]
     public void A_held_animal_at_its_limit_is_called_out_and_rings_by_its_exit_code()
     {

@@ -1,6 +1,8 @@
 using StudioKit.Field.Log;
 using StudioKit.Field.Log.Release;
+using StudioKit.Field.Pictures;
 using StudioKit.Field.Plates;
+using StudioKit.Field.Scale;
 using StudioKit.Field.Tests.Log;
 
 namespace StudioKit.Field.Tests.Plates;
@@ -48,7 +50,7 @@ public sealed class CataloguePlatesTests
     {
         var log = LogSamples.Snapshot with { Subjects = [LogSamples.Subject with { Sensitivity = PlaceSensitivity.Hundredth }] };
 
-        var picture = CataloguePlates.FromLog(LogRelease.Of(log), frame => (frame.FileName, 4000, 3000)).Single();
+        var picture = CataloguePlates.FromLog(LogRelease.Of(log), frame => (new PlateFile(frame.FileName, new PixelDimensions(4000, 3000), null), default)).Pictures.Single();
 
         picture.Name.Should().Be("Dolomedes cf. plantarius");
         picture.Caption.Should().Equal("female, adult", "ZZ, 2026-05-09", "A. Sedge");
@@ -62,9 +64,41 @@ public sealed class CataloguePlatesTests
             Subjects = [LogSamples.Subject, LogSamples.Subject with { Id = "subject-2", Sensitivity = PlaceSensitivity.Withheld }],
         };
 
-        var picture = CataloguePlates.FromLog(LogRelease.Of(log), frame => (frame.FileName, 4000, 3000)).Single();
+        var picture = CataloguePlates.FromLog(LogRelease.Of(log), frame => (new PlateFile(frame.FileName, new PixelDimensions(4000, 3000), null), default)).Pictures.Single();
 
         picture.Caption.Should().NotContain(line => line.Contains("Boardwalk"));
+    }
+
+    /// <summary>The sidecar belongs to the file at hand; the log may tell of the original, of which that is a smaller copy.</summary>
+    [Fact]
+    public void The_scale_beside_the_picture_goes_before_the_logs_and_its_bar_is_told()
+    {
+        var recorded = new RecordedScale { MicrometresPerPixel = 48, BarLengthMicrometres = 5000 };
+
+        var picture = CataloguePlates.FromLog(LogRelease.Of(LogSamples.Snapshot), frame => (new PlateFile(frame.FileName, new PixelDimensions(1500, 1000), recorded), default)).Pictures.Single();
+
+        picture.MetresPerPixel.Should().BeApproximately(48e-6, 1e-12);
+        picture.HasBar.Should().BeTrue();
+    }
+
+    [Theory]
+    [InlineData(PlateOmissionReason.NoFile)]
+    [InlineData(PlateOmissionReason.Unreadable)]
+    public void What_no_plate_shows_is_told_with_the_reason(PlateOmissionReason reason)
+    {
+        CataloguePlates.FromLog(LogRelease.Of(LogSamples.Snapshot), _ => (null, reason)).LeftOut.Should().Equal(new PlateOmission(LogSamples.Frame.FileName, reason));
+
+        var unscaled = LogSamples.Snapshot with { Frames = [LogSamples.Frame with { MicrometresPerPixel = null }] };
+        CataloguePlates.FromLog(LogRelease.Of(unscaled), frame => (new PlateFile(frame.FileName, new PixelDimensions(1500, 1000), null), default))
+            .LeftOut.Should().Equal(new PlateOmission(LogSamples.Frame.FileName, PlateOmissionReason.NoScale));
+    }
+
+    [Fact]
+    public void Subjects_whose_place_is_kept_are_counted()
+    {
+        var log = LogSamples.Snapshot with { Subjects = [LogSamples.Subject with { Sensitivity = PlaceSensitivity.Hundredth }] };
+
+        CataloguePlates.FromLog(LogRelease.Of(log), frame => (new PlateFile(frame.FileName, new PixelDimensions(1500, 1000), null), default)).PlacesKept.Should().Be(1);
     }
 
     private static bool Apart(PlatePlace a, PlatePlace b) =>

@@ -1,6 +1,10 @@
 using SkiaSharp;
+using StudioKit.Field.Pictures;
+using StudioKit.Field.Plates;
+using StudioKit.Field.Scale;
 using StudioKit.Field.Tests.Log;
 using StudioKit.FieldFiles.Plates;
+using StudioKit.FieldFiles.Scale;
 using StudioKit.FieldFiles.Tests.Pictures;
 
 namespace StudioKit.FieldFiles.Tests.Plates;
@@ -35,7 +39,7 @@ public sealed class PlateImageTests : IDisposable
             (level < 60).Should().Be(right == darkRight && down == darkDown, $"that is quarter {quarter}");
         }
 
-        PlateImage.Find(_scratch.Path, LogSamples.Frame with { FileName = Path.GetFileName(path) })!.Value.Wide.Should().Be(orientation < 5 ? 320 : 240);
+        PlateImage.Find(_scratch.Path, LogSamples.Frame with { FileName = Path.GetFileName(path) }).File!.Seen.Wide.Should().Be(orientation < 5 ? 320 : 240);
     }
 
     [Fact]
@@ -52,7 +56,26 @@ public sealed class PlateImageTests : IDisposable
     }
 
     [Fact]
-    public void A_frame_whose_file_is_not_at_hand_is_left_out() => PlateImage.Find(_scratch.Path, LogSamples.Frame).Should().BeNull();
+    public void A_frame_whose_file_is_not_at_hand_or_cannot_be_read_says_which()
+    {
+        PlateImage.Find(_scratch.Path, LogSamples.Frame).Should().Be(((PlateFile?)null, PlateOmissionReason.NoFile));
+        File.WriteAllText(_scratch.File(LogSamples.Frame.FileName), "no picture");
+        PlateImage.Find(_scratch.Path, LogSamples.Frame).Should().Be(((PlateFile?)null, PlateOmissionReason.Unreadable));
+    }
+
+    [Theory]
+    [InlineData(320, true)]
+    [InlineData(640, false)]
+    public void A_sidecar_tells_the_scale_of_a_picture_of_its_size_alone(int wide, bool holds)
+    {
+        var path = Quartered(1);
+        File.WriteAllBytes(ScaleSidecar.PathBeside(path), ScaleSidecar.Write(
+            new RecordedScale { MicrometresPerPixel = 12, BarLengthMicrometres = 500, Pixels = new PixelDimensions(wide, wide * 3 / 4) }, "500 µm"));
+
+        var found = PlateImage.Find(_scratch.Path, LogSamples.Frame with { FileName = Path.GetFileName(path) }).File!;
+
+        (found.Recorded is { HasBar: true, MicrometresPerPixel: 12 }).Should().Be(holds);
+    }
 
     private string Quartered(ushort orientation)
     {

@@ -42,19 +42,31 @@ public sealed class CataloguePlateSheetTests
     }
 
     [Fact]
+    public void A_picture_that_has_a_bar_of_its_own_is_given_no_second_one_and_what_is_left_out_is_printed()
+    {
+        using var document = PdfDocument.Open(Written(barLabel: "", note: "Left out, unreadable: moth.jpg."));
+
+        document.GetPage(1).Paths.Select(path => path.GetBoundingRectangle()!.Value).Should().NotContain(box => box.Height < 3);
+        Pages.Words(document.GetPage(1)).Should().ContainInOrder("Left", "out,", "unreadable:", "moth.jpg.").And.ContainInOrder("2", "times", "life", "size");
+    }
+
+    [Fact]
     public void The_same_plates_give_the_same_bytes() => Written().Should().Equal(Written());
 
-    private static byte[] Written() => CataloguePlateSheet.Write(new PlateBook(
+    private static byte[] Written(string barLabel = "5 mm", string note = "") => CataloguePlateSheet.Write(new PlateBook(
         "Spiders of an invented fen", 210, 297, "Each portrait has its own scale.", new DateOnly(2026, 5, 10),
         [
             [
                 new PlateFigure
                 {
                     Place = new Bounds(20, 25, 60, 55), Jpeg = Jpeg, CaptionLeft = 20, CaptionWidth = 80, Name = "Dolomedes cf. plantarius", IsScientific = true,
-                    Caption = ["female, adult", "boardwalk, 2026-05-09"], BarLength = 10, BarLabel = "5 mm", ScaleText = "2 times life size",
+                    Caption = ["female, adult", "boardwalk, 2026-05-09"], BarLength = 10, BarLabel = barLabel, ScaleText = "2 times life size",
                 },
             ],
-        ])).Content.ToArray();
+        ])
+    {
+        Note = note,
+    }).Content.ToArray();
 
     // ITU-T T.81 with the head of T.871: SOI, APP0, DQT (all ones), SOF0 (baseline, three components), DHT with a single code each, SOS, and for each component one code for DC and one for the end of the block.
     // PDFsharp looks a little beyond the end of so small a file.

@@ -3,6 +3,7 @@ using System.Text;
 using StudioKit.Field.Log;
 using StudioKit.Field.Log.Archive;
 using StudioKit.Field.Log.Release;
+using StudioKit.Field.Pictures;
 using StudioKit.Field.Plates;
 
 namespace StudioKit.Field.Tests.Log.Release;
@@ -183,7 +184,7 @@ public sealed class LogReleaseTests
             text.Append(entry.FullName).Append(reader.ReadToEnd());
         }
 
-        foreach (var picture in CataloguePlates.FromLog(release, _ => ("", 1, 1)))
+        foreach (var picture in CataloguePlates.FromLog(release, _ => (new PlateFile("", new PixelDimensions(1, 1), null), default)).Pictures)
         {
             text.Append(picture.Name).AppendJoin(' ', picture.Caption);
         }
