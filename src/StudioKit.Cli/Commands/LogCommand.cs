@@ -35,6 +35,7 @@ internal static class LogCommand
             LogFrameCommand.Create(host, file),
             LogMeasureCommand.Create(host, file),
             LogHoldCommand.Create(host, file),
+            LogEnterCommand.Create(host, file),
             LogListCommand.Create(host, file),
             LogEditCommand.Create(host, file),
             LogDeleteCommand.Create(host, file),

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using StudioKit.Cli.Records;
 using StudioKit.Field.Log;
+using StudioKit.Field.Log.Rows;
 using StudioKit.Sheets.Json;
 
 namespace StudioKit.Cli.Commands;
@@ -15,16 +16,27 @@ internal static class LogListCommand
 
         Example: studiokit log list
         Example: studiokit log list --log fen.log --json
+        Example: studiokit log list --csv > rows.csv
         """;
 
     public static Command Create(CommandHost host, Option<string> file)
     {
         var json = JsonOption.Create();
-        var command = new Command("list", Text) { json };
+        var csv = new Option<bool>("--csv") { Description = "Print rows as 'studiokit log enter' takes them; what the paper log has no box for is left out." };
+        var command = new Command("list", Text) { json, csv };
         command.SetAction(parsed => (int)OpenLog.ToRead(host, parsed.GetRequiredValue(file), log =>
         {
             var faults = log.CheckIntegrity();
             var (snapshot, index) = (log.Read(), log.Index());
+            if (parsed.GetValue(csv))
+            {
+                return OpenLog.With(host, RowWriter.Write(snapshot, local => host.Clock.LocalTimeZone.GetUtcOffset(local), FrameNumbers.Usual), rows =>
+                {
+                    host.Output.Write(rows);
+                    return ExitCode.Done;
+                });
+            }
+
             host.Output.Write(parsed.GetValue(json) ? Json(snapshot, index) + Environment.NewLine : Lines(snapshot, index));
             foreach (var fault in faults)
             {

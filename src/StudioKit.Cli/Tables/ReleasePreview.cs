@@ -64,7 +64,7 @@ internal static class ReleasePreview
     }
 
     // One line a field, whatever it holds.
-    private static string Shown(string text) => string.Concat(text.Select(character => character switch
+    public static string Shown(string text) => string.Concat(text.Select(character => character switch
     {
         '\n' => "\\n",
         '\t' => "\\t",

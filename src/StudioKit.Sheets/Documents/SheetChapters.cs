@@ -24,6 +24,7 @@ internal static class SheetChapters
             .. plan.Handling.Count == 0 ? (NamedChapter[])[] : [new NamedChapter("handling-cards.pdf", HandlingCards.Lay(plan, CardTemplates.Of(CardSize.A6.Name), options.Paper, stamp))],
             .. plan.Session is { } session ? (NamedChapter[])[Flowing("session-plan", SessionSheet.Make(plan, session, stamp, page))] : [],
             Flowing("pack-list", PackListSheet.Make(plan, stamp, page)),
+            .. plan.Exposures.Count == 0 ? (NamedChapter[])[] : [new NamedChapter("paper-log.pdf", PaperLogSheet.Lay(plan, options.Paper, stamp))],
         ];
     }
 
