@@ -81,7 +81,7 @@ internal static class PhotoReport
         if (frame is { Veil: { } veil, Tones: { } tones })
         {
             yield return ("darkest of subject", Text($"{Rounded.Percent(veil.ShareOfSaturation)} of white, {veil.StopsUnderClipping:0.0} stop under; the veil is at most that"));
-            yield return ("middle of subject", Text($"{tones.MiddleStops:0.0} stop under white{(tones.ClippedShare > 0.0005 ? $"; {Rounded.Percent(tones.ClippedShare)} of it is white itself" : "")}"));
+            yield return ("middle of subject", Text($"{tones.MiddleStops:0.0} stop under white, where a mid-tone lies 3.0{(tones.ClippedShare > 0.0005 ? $"; {Rounded.Percent(tones.ClippedShare)} of it is white itself" : "")}"));
         }
 
         yield return ("tone curve", frame.Curve.IsStandard ? "the standard one is assumed; a ladder with --learn-curve learns the camera's" : Text($"the camera's own, kept (± {frame.Curve.PlusMinus:0.00} stop)"));

@@ -2,6 +2,7 @@ using StudioKit.Field.Analysis;
 using StudioKit.Field.Ladders;
 using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Metering;
 using StudioKit.Physics.Sources;
 using StudioKit.Planning.Expected;
 using UnitsNet;
@@ -13,12 +14,16 @@ public static class TestFrameAdvice
 {
     private const double Third = 1.0 / 3;
 
+    // What lies further over clipping washes the subject out; without a kit the usual limit and the usual glare are taken.
+    private static readonly Stops UsualVeil = VeilOf(new FrameLimits());
+
+
     /// <summary>Advises after one frame.</summary>
     /// <param name="analysis">The frame.</param>
     /// <param name="flash">How the flash beneath stood.</param>
     /// <param name="targetMargin">Margin over clipping that the darkest background should have, in stops [1]; ≥ 0.</param>
     /// <remarks>
-    /// What is missing is counted in thirds of a stop, rounded up, since a stop too little shows and a third too much does not; power goes to the
+    /// What is missing is counted in thirds of a stop, rounded up, since a stop too little shows and a third too much does not, up to where the brightest place would veil; power goes to the
     /// click of the flash's own dial that is not darker. Distance follows the inverse square, d·2^(−s/2), unless a plan says what it does to the
     /// darkest place; a frame after the change tells. An all-white frame does not show how far it lies over clipping, so only a power ladder can
     /// advise less.
@@ -42,6 +47,12 @@ public static class TestFrameAdvice
         }
 
         var change = ThirdsUp(analysis.StopsMissing + targetMargin);
+        var brightest = change - analysis.StopsMissing + analysis.UnevennessStops;
+        if (brightest > UsualVeil.Value)
+        {
+            return new WhiteAdvice(0, null, null, 0, [TooUneven(change, brightest, analysis.UnevennessIsLeast)]);
+        }
+
         return Change(change, flash, analysis.Regions.MaxBy(region => region.StopsMissing)!.Name);
     }
 
@@ -68,6 +79,11 @@ public static class TestFrameAdvice
             ? new WhiteAdvice(0, null, null, 0, ["The lower flash is right as it is."])
             : Change(change, flash, "darkest cell");
     }
+
+    private static Stops VeilOf(FrameLimits limits) => Veil.HighestMargin(limits.VeilLimit, limits.GlareIndex, 1, new Stops(SensorExposure.MidToneUnderClipping));
+
+    private static string TooUneven(double change, double brightest, bool isLeast) => FormattableString.Invariant(
+        $"More light alone will not do: {new Stops(change).CountIn(PowerStep.Third)} up, the brightest place lies {(isLeast ? "at least " : "")}{brightest:0.0} stops over clipping, where the veil allows {UsualVeil.Value:0.0}. Make the light more even first: the flash further off, or a dome or diffuser before it; with --kit the plan says which.");
 
     // A hundredth of a stop over a third is still that third: no flash is truer than that.
     private static double ThirdsUp(double stops) => Math.Ceiling((stops - 0.01) / Third) * Third;

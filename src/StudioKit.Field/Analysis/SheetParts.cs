@@ -11,8 +11,14 @@ internal sealed class SheetParts
     private const double SurelyDarker = 0.25;
     private const double Plain = 0.2;
     private const int FewestBeside = 50;
+    private const int MostWide = 64;
+
+    // Specks of a few blocks go with what is around them.
+    private const int FewestOfPart = 16;
     private readonly BlockGrid _grid;
     private readonly BlockRelief _relief;
+    private readonly bool[] _isMain;
+    private readonly double _middle;
 
     public SheetParts(BlockGrid grid, BlockRelief relief, bool[] even)
     {
@@ -21,9 +27,12 @@ internal sealed class SheetParts
         var main = Main(parts);
         Textured = relief.Textured(main);
         Sheet.AddRange(main);
-        foreach (var part in parts.Where(part => !ReferenceEquals(part, main)))
+        _isMain = new bool[grid.Blocks.Length];
+        main.ForEach(i => _isMain[i] = true);
+        _middle = Middle(main);
+        foreach (var part in parts.Where(part => part.Count >= FewestOfPart && !ReferenceEquals(part, main)))
         {
-            Judge(part, main);
+            Judge(part);
         }
     }
 
@@ -51,9 +60,9 @@ internal sealed class SheetParts
             .MaxBy(part => (part.Count(i => BlockRegions.IsAtEdge(_grid, i)), part.Count))!;
     }
 
-    private void Judge(List<int> part, List<int> main)
+    private void Judge(List<int> part)
     {
-        var darker = Beside(part, main) - Middle(part);
+        var darker = Beside(part) - Middle(part);
         var texture = part.Count(i => Textured[i]) / (double)part.Count;
         var isSheet = darker <= AsBright && texture < Plain;
         (isSheet ? Sheet : Other).AddRange(part);
@@ -68,20 +77,38 @@ internal sealed class SheetParts
 
     private double Middle(List<int> part) => part.Count == 0 ? 0 : part.Select(i => _relief.Stops[i]).Order().ElementAt(part.Count / 2);
 
-    // The sheet in a box around the part, as wide as it must be to hold some of it.
-    private double Beside(List<int> part, List<int> main)
+    // The sheet in a box around the part, as wide as it must be to hold some of it; all of the sheet where it is far.
+    private double Beside(List<int> part)
     {
         var (left, right) = (part.Min(i => i % _grid.Columns), part.Max(i => i % _grid.Columns));
         var (top, bottom) = (part.Min(i => i / _grid.Columns), part.Max(i => i / _grid.Columns));
-        for (var wider = 2 * BlockRelief.Reach; wider <= 2 * Math.Max(_grid.Columns, _grid.Rows); wider *= 2)
+        for (var wider = 2 * BlockRelief.Reach; wider <= MostWide; wider *= 2)
         {
-            var beside = main.Where(i => i % _grid.Columns >= left - wider && i % _grid.Columns <= right + wider && i / _grid.Columns >= top - wider && i / _grid.Columns <= bottom + wider).ToList();
-            if (beside.Count >= FewestBeside || beside.Count == main.Count)
+            var beside = InBox(left - wider, right + wider, top - wider, bottom + wider);
+            if (beside.Count >= FewestBeside)
             {
                 return Middle(beside);
             }
         }
 
-        return Middle(main);
+        return _middle;
+    }
+
+    private List<int> InBox(int left, int right, int top, int bottom)
+    {
+        var found = new List<int>();
+        for (var row = Math.Max(0, top); row <= Math.Min(_grid.Rows - 1, bottom); row++)
+        {
+            for (var column = Math.Max(0, left); column <= Math.Min(_grid.Columns - 1, right); column++)
+            {
+                var i = (row * _grid.Columns) + column;
+                if (_isMain[i])
+                {
+                    found.Add(i);
+                }
+            }
+        }
+
+        return found;
     }
 }

@@ -23,6 +23,21 @@ public sealed class TestFrameAdviceTests
         advice.Sentences.Should().Contain(sentence => sentence.Contains("up 1 stop")).And.Contain("Or move it 7 cm closer, to 18 cm.");
     }
 
+    /// <summary>
+    /// Two and a half stops from brightest to darkest: with a third to spare the brightest lies 2.5 + 1/3 over, where 2 % of glare lifts a
+    /// mid-tone 2.97 stops under by log₂(1 + 0.02·2^2.83·2^2.97) = 1.05 stops (ISO 9358 index, by superposition), more than the usual 0.7.
+    /// </summary>
+    [Fact]
+    public void No_advice_makes_a_panel_white_by_veiling_the_subject()
+    {
+        var frame = TestFrame.AnalyseBarePanel(new SensorModel(480, 320) { Margin = (u, _) => -0.2 - (2.5 * u) }.Expose()).Value!;
+
+        var advice = TestFrameAdvice.After(frame, Flash, 1.0 / 3);
+
+        (advice.Mark, advice.Distance).Should().Be((null, null));
+        advice.Sentences.Should().ContainSingle().Which.Should().Contain("where the veil allows 2.0").And.Contain("more even");
+    }
+
     [Fact]
     public void A_white_panel_is_left_alone() =>
         TestFrameAdvice.After(Frame(0.8), Flash, 1.0 / 3).ChangeStops.Should().Be(0);

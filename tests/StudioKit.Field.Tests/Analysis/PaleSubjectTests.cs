@@ -82,6 +82,15 @@ public sealed class PaleSubjectTests
         frame.DoubtfulShare.Should().BeInRange(0.015, Math.PI * 0.3 * 0.3 * 0.15, "the patch is a seventh of the animal, less its outline");
     }
 
+    /// <summary>Thousands of even patches that are no sheet, as of pebbles, are no background.</summary>
+    [Fact]
+    public void A_frame_of_pebbles_is_doubted()
+    {
+        var pebbles = new SensorModel(1600, 1100) { Margin = (u, v) => ((int)(u * 50) + (3 * (int)(v * 34))) % 5 * -0.8 };
+
+        Analyse(pebbles).Doubt.Should().NotBeNull();
+    }
+
     private static SensorModel Moth(Func<double, double, double> sheet, double animal, double texture, double x, double y) => new(900, 600)
     {
         Margin = sheet,
