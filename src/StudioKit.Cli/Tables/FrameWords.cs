@@ -24,7 +24,7 @@ internal static class FrameWords
     /// <summary>What to turn, best first.</summary>
     public static IEnumerable<string> Turns(FrameReport report) =>
     [
-        .. report.Planned is { } planned ? Turns(planned) : report.Advice?.Sentences ?? [],
+        .. report.Planned is { } planned ? Turns(planned) : IsOpen(report.Finding) ? [] : report.Advice?.Sentences ?? [],
         .. report.Finding.Next is { } next ? new[] { Next(next) } : [],
         .. report.Differences,
     ];
@@ -40,7 +40,7 @@ internal static class FrameWords
 
         if (planned.Gives is not { } gives)
         {
-            yield return Text($"For what was set the plan expects {Rounded.Signed(planned.Expected.Value, 1)} stops at the darkest place.");
+            yield return Text($"For what was set the plan expects {Rounded.Signed(planned.Expected.Value, 1)} stops at the darkest place{(planned.Expected.Value < 0 ? ", so there is at least that much more light than planned" : "")}.");
             yield break;
         }
 
@@ -56,6 +56,9 @@ internal static class FrameWords
 
         yield return Text($"(The light is {Rounded.Signed(gives.Value, 1)} stop against the plan.)");
     }
+
+    // White that does not show how far it is over tells nothing to turn yet.
+    private static bool IsOpen(FrameFinding finding) => finding.Verdict is FrameVerdict.WhiteUnbounded or FrameVerdict.TooBright;
 
     private static string Piece(ExposurePlan shot, Advice piece)
     {

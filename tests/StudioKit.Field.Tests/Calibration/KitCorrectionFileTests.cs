@@ -1,4 +1,5 @@
 using StudioKit.Field.Calibration;
+using StudioKit.Field.Pictures;
 using StudioKit.Kits;
 using StudioKit.Kits.Cameras;
 using StudioKit.Kits.Lighting;
@@ -27,6 +28,22 @@ public sealed class KitCorrectionFileTests
         // The file gives thousandths of a stop and four decimals of the figures, for people to read.
         back.Should().BeEquivalentTo(correction, options => options
             .Using<double>(context => context.Subject.Should().BeApproximately(context.Expectation, 0.00051)).WhenTypeIs<double>());
+    }
+
+    [Fact]
+    public void A_tone_curve_comes_back_as_it_was_written_and_corrects_no_figure()
+    {
+        var correction = new KitCorrection
+        {
+            Kit = Kit.Name,
+            Date = new DateOnly(2026, 5, 9),
+            ToneCurve = new ToneCurve([0, 0.1, 1, 4], [0, 0.25, 1.7, 4.9]) { Camera = "body \"R\"", PlusMinus = 0.04 },
+        };
+
+        var back = KitCorrectionFile.Read("kit.correction.yaml", KitCorrectionFile.Write(correction)).Value!;
+
+        back.ToneCurve!.Should().BeEquivalentTo(correction.ToneCurve);
+        back.CorrectsFigures.Should().BeFalse();
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using StudioKit.Field.Calibration;
+using StudioKit.Field.Pictures;
 using StudioKit.Planning;
 
 namespace StudioKit.Field.Tests.Hostile;
@@ -25,6 +26,11 @@ public sealed class AnyFileTests
             light: {stops: -0.42, plus-minus: 0.08, before: 38, after: 32.9}   # guide number in m
         panel-transmittance: {stops: 0.11, plus-minus: 0.12, before: 0.5, after: 0.54}
         camera-clip-point: {stops: 0.6, plus-minus: 0.1, before: 0, after: 0.6}
+        tone-curve:
+          camera: "body R"
+          plus-minus: 0.04
+          standard: [0, 0.1, 0.25, 0.5, 1, 2, 4]
+          light: [0, 0.25, 0.58, 1.02, 1.7, 2.8, 4.8]
         disagreeing-readings:
           - "wrong zoom"
         """;
@@ -56,6 +62,7 @@ public sealed class AnyFileTests
                 KitCorrectionFile.Read("again", KitCorrectionFile.Write(correction)).IsSound.Should().BeTrue("what was read can be written and read again");
                 kit.Kit!.Flashes.Should().OnlyContain(flash => flash.GuideNumber.AtIso100.Meters > 0 && double.IsFinite(flash.GuideNumber.AtIso100.Meters));
                 kit.Kit.Panel.Transmittance.Should().BeInRange(double.Epsilon, 1);
+                Enumerable.Range(0, 256).Select(code => (correction.ToneCurve ?? ToneCurve.Standard).Linear(code / 255.0)).Should().BeInAscendingOrder("a curve rises all along").And.HaveElementAt(255, 1);
             }
         },
         iter: DamagedText.Runs);
@@ -66,6 +73,10 @@ public sealed class AnyFileTests
     [InlineData("camera-clip-point: {stops: 9, plus-minus: 0.1, before: 0, after: 9}")]
     [InlineData("camera-clip-point: lots")]
     [InlineData("flashes: all")]
+    [InlineData("tone-curve: {camera: '', plus-minus: 0.1, standard: [0, 1], light: [0, -1]}")]
+    [InlineData("tone-curve: {camera: '', plus-minus: 0.1, standard: [0, 1, 2], light: [0, 1]}")]
+    [InlineData("tone-curve: {camera: '', plus-minus: 0.1, standard: [0, .nan], light: [0, 1]}")]
+    [InlineData("tone-curve: {camera: '', plus-minus: 0.1, standard: [0, 1e-9], light: [0, 1]}")]
     [InlineData("flashes: [{light: {stops: 0, plus-minus: 0.1, before: 30, after: 30}}]")]
     public void A_correction_out_of_all_bounds_is_refused_by_a_sentence(string entry) =>
         IsSaid(KitCorrectionFile.Read("kit.correction.yaml", $"correction-of: Reed margin\ndate: 2026-05-09\n{entry}\n").Diagnostics, isSound: false);

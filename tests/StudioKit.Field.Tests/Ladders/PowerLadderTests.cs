@@ -165,6 +165,32 @@ public sealed class PowerLadderTests
         TestFrame.AnalyseBarePanel(picture, curve with { Camera = "another" }).Value!.StopsMissing.Should().BeApproximately(1, 0.1, "a file that names no camera is taken for the kit's");
     }
 
+    [Theory]
+    [InlineData("panel-1-16", 1.0 / 16)]
+    [InlineData("fen 1_32 bare", 1.0 / 32)]
+    [InlineData("power 1/8", 1.0 / 8)]
+    [InlineData("1of64", 1.0 / 64)]
+    public void A_power_is_read_from_a_name_or_a_description(string name, double power) =>
+        LadderPowers.Of(name)!.Value.Fraction.Should().BeApproximately(power, 1e-9);
+
+    [Theory]
+    [InlineData("IMG_0116")]
+    [InlineData("1-16 or 1-32")]
+    [InlineData("2026-11-16-3")]
+    [InlineData("1-0")]
+    [InlineData("1-99999")]
+    [InlineData("")]
+    public void A_name_that_tells_no_power_or_two_tells_none(string name) => LadderPowers.Of(name).Should().BeNull();
+
+    [Fact]
+    public void The_clipped_share_of_a_camera_with_a_shoulder_is_that_of_the_light_when_its_curve_is_kept()
+    {
+        var curve = PowerLadder.Measure([.. new[] { 7.5, 6.5, 5.5, 4.5, 3.5 }.Select((stops, i) => Frame(stops, i, Shoulder(3)))]).Value!.Curve;
+        var sensor = new SensorModel(720, 480) { Margin = (u, v) => 0.5 - (4 * (((u - 0.45) * (u - 0.45)) + ((v - 0.55) * (v - 0.55)))), Shoulder = Shoulder(3) };
+
+        TestFrame.AnalyseBarePanel(sensor.Expose(), curve).Value!.ClippedShare.Should().BeApproximately(sensor.TrueClippedShare(), 0.01);
+    }
+
     /// <summary>Whatever is named for the frames of a sound ladder: it is measured to what the light is, or refused.</summary>
     [Fact]
     public void Any_ladder_is_measured_truly_or_refused()

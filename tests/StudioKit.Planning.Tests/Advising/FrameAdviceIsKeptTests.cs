@@ -18,23 +18,24 @@ public sealed class FrameAdviceIsKeptTests(ITestOutputHelper output)
 {
     private const double Same = 1e-6;
 
-    private static readonly int Kits = int.TryParse(Environment.GetEnvironmentVariable("STUDIOKIT_RANDOM_KITS"), CultureInfo.InvariantCulture, out var kits) ? kits : 10;
+    private static readonly int Kits = int.TryParse(Environment.GetEnvironmentVariable("STUDIOKIT_RANDOM_KITS"), CultureInfo.InvariantCulture, out var kits) ? kits : 8;
 
     private static readonly Gen<State> AnyState =
         from gives in Gen.Double[-2, 2]
         from power in Gen.Int[0, 6]
         from iso in Gen.OneOf(Gen.Const(0.5), Gen.Const(1.0), Gen.Const(2.0))
+        from opening in Gen.OneOf(Gen.Const(0.8), Gen.Const(1.0), Gen.Const(1.4))
         from nearer in Gen.OneOf(Gen.Const(1.0), Gen.Const(1.0), Gen.Const(0.75))
-        select new State(new Stops(gives), FlashPower.FromStopsBelowFull(power), iso, nearer);
+        select new State(new Stops(gives), FlashPower.FromStopsBelowFull(power), iso, opening, nearer);
 
     [Fact]
     public void Advice_after_a_test_frame_is_kept_on_random_kits_and_states()
     {
         var followed = 0;
-        Gen.Select(LikelyKits.Any, Gen.Bool, AnyState).Sample(
-            (likely, spare, state) =>
+        Gen.Select(LikelyKits.Any, Gen.Select(Gen.Bool, Gen.Double[120, 450], Gen.Double[0.25, 0.8]), AnyState).Sample(
+            (likely, panel, state) =>
             {
-                var read = new KitReadResult(OnWhite(likely, spare), [], [], new());
+                var read = new KitReadResult(OnWhite(likely, panel), [], [], new());
                 followed += Follow(read, KitPlanner.Plan(read), state);
             },
             iter: Kits,
@@ -49,7 +50,7 @@ public sealed class FrameAdviceIsKeptTests(ITestOutputHelper output)
     {
         var (read, plan) = (KitText.DemoRead("fen-edge.yaml"), KitText.Demo("fen-edge.yaml"));
 
-        Follow(read, plan, new State(new Stops(-1), new FlashPower(1.0 / 16), 1, 1)).Should().BeGreaterThan(0);
+        Follow(read, plan, new State(new Stops(-1), new FlashPower(1.0 / 16), 1, 1, 1)).Should().BeGreaterThan(0);
     }
 
     [Fact]
@@ -77,16 +78,18 @@ public sealed class FrameAdviceIsKeptTests(ITestOutputHelper output)
         (advice.Gives, advice.Pieces.Count).Should().Be((null, 0));
     }
 
-    private static KitSpec OnWhite(KitSpec kit, bool withSpare) => kit with
+    // A flash close under the sheet lights it unevenly, so that a strict veil limit leaves little room between grey corners and a washed-out subject.
+    private static KitSpec OnWhite(KitSpec kit, (bool WithSpare, double Millimetres, double Veil) panel) => kit with
     {
-        Flashes = withSpare ? [.. kit.Flashes, kit.Flashes[0] with { Name = "three" }] : kit.Flashes,
+        Flashes = panel.WithSpare ? [.. kit.Flashes, kit.Flashes[0] with { Name = "three" }] : kit.Flashes,
         Modifiers = [new ModifierSpec { Name = "dome", Kind = ModifierKind.Dome }],
         SetUps =
         [
             .. kit.SetUps.Select(setUp => setUp with
             {
                 Kind = SetUpKind.WhiteBackground,
-                Lights = [new LightSpec { Flash = "one", Role = LightRole.Below, Distance = Length.FromMillimeters(400) }, new LightSpec { Flash = "two", Role = LightRole.Above, Distance = Length.FromMillimeters(400) }],
+                VeilLimit = new Stops(panel.Veil),
+                Lights = [new LightSpec { Flash = "one", Role = LightRole.Below, Distance = Length.FromMillimeters(panel.Millimetres) }, new LightSpec { Flash = "two", Role = LightRole.Above, Distance = Length.FromMillimeters(400) }],
             }),
         ],
     };
@@ -102,6 +105,7 @@ public sealed class FrameAdviceIsKeptTests(ITestOutputHelper output)
 
         var below = exposure.Lights.First(light => light.Role == LightRole.Below);
         var iso = new IsoSpeed(exposure.Iso.Value * state.Iso);
+        var aperture = new FNumber(exposure.Aperture.Value * state.Opening);
         var distance = below.Distance * state.Nearer;
         var truth = new KitChange.Gives(below.Flash, state.Gives);
         KitChange[] shot = state.Nearer == 1 ? [truth] : [truth, new KitChange.Move(exposure.SetUp, below.Place, distance)];
@@ -110,8 +114,8 @@ public sealed class FrameAdviceIsKeptTests(ITestOutputHelper output)
             return 0;
         }
 
-        var darkest = MarginAt(seen, state.Power, iso, exposure.Aperture);
-        var advice = plan.Advice.AfterFrame(exposure, new TestedFrame(new ShotSettings(state.Power, distance, exposure.Aperture, iso), darkest));
+        var darkest = MarginAt(seen, state.Power, iso, aperture);
+        var advice = plan.Advice.AfterFrame(exposure, new TestedFrame(new ShotSettings(state.Power, distance, aperture, iso), darkest));
         if (advice is null)
         {
             return 0;
@@ -152,5 +156,5 @@ public sealed class FrameAdviceIsKeptTests(ITestOutputHelper output)
         KitPlanner.Plan(read with { Kit = changes.Aggregate(read.Kit!, (kit, change) => change.Apply(kit)) })
             .Exposures.SingleOrDefault(then => then.SetUp == exposure.SetUp && then.Framing.Name == exposure.Framing.Name);
 
-    private sealed record State(Stops Gives, FlashPower Power, double Iso, double Nearer);
+    private sealed record State(Stops Gives, FlashPower Power, double Iso, double Opening, double Nearer);
 }
