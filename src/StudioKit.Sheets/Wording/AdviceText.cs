@@ -102,9 +102,10 @@ public static class AdviceText
             yield return then.Iso.Nominal;
         }
 
-        foreach (var light in then.Lights.Where(light => now.Lights.FirstOrDefault(before => before.Place == light.Place)?.Power != light.Power))
+        foreach (var alike in then.Lights.Where(light => now.Lights.FirstOrDefault(before => before.Place == light.Place)?.Power != light.Power)
+            .GroupBy(light => $"{Name(light)} to {(inShort ? light.PowerMark : light.PowerText)}"))
         {
-            yield return $"{Name(light)} to {(inShort ? light.PowerMark : light.PowerText)}";
+            yield return alike.Count() == 1 ? alike.Key : "each " + alike.Key;
         }
     }
 

@@ -1,3 +1,4 @@
+using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.SetUps;
 using StudioKit.Planning;
@@ -20,6 +21,25 @@ public sealed class AdviceTextTests
     [InlineData(60, "flash below further off, to 60 cm")]
     public void A_flash_goes_nearer_or_further_off_than_it_stands(double centimetres, string words) =>
         AdviceText.Of(Now, new Advice([new KitChange.Move(Now.SetUp, 0, Length.FromCentimeters(centimetres))], Now)).Should().Be(words);
+
+    [Fact]
+    public void A_second_flash_beside_the_first_is_set_like_it()
+    {
+        var light = new LightSpec { Flash = "reedmace", Role = LightRole.Below, Distance = Length.FromCentimeters(45) };
+        var quarter = new FlashPower(1 / 4.0);
+        var then = Now with { Lights = [Now.Lights[0] with { Power = quarter }, Now.Lights[1], Now.Lights[0] with { Flash = "reedmace", Power = quarter, Place = 2 }] };
+
+        AdviceText.Of(Now, new Advice([new KitChange.Add(Now.SetUp, light)], then)).Should().Be("add the reedmace below at 45 cm; each flash below to 1/4");
+    }
+
+    [Fact]
+    public void A_dome_is_put_on_a_flash_or_taken_off()
+    {
+        var worn = Now with { Lights = [Now.Lights[0] with { Modifier = "dome" }, Now.Lights[1]] };
+
+        AdviceText.Of(Now, new Advice([new KitChange.Modify(Now.SetUp, 0, "dome")], Now)).Should().Be("put the dome on the flash below");
+        AdviceText.Of(worn, new Advice([new KitChange.Modify(Now.SetUp, 0, null)], worn)).Should().Be("take the dome off the flash below");
+    }
 
     [Theory]
     [InlineData(Symptom.GreyCorners, "room 1/3 stop before it veils")]
