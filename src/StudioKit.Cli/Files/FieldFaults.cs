@@ -8,7 +8,11 @@ internal static class FieldFaults
 {
     // Files that cannot be opened, decoded or written, by the codes of FieldDiagnostic.
     private static readonly string[] FileTrouble =
-        ["FLD001", "FLD002", "FLD003", "FLD004", "FLD005", "FLD006", "FLD007", "FLD314", "FLD315", "FLD312", "FLD313", "FLD451", "FLD452", "FLD453", "FLD455", "FLD458", "FLD461", "FLD462"];
+    [
+        "FLD001", "FLD002", "FLD003", "FLD004", "FLD005", "FLD006", "FLD007",
+        "FLD312", "FLD313", "FLD314", "FLD315",
+        "FLD451", "FLD452", "FLD453", "FLD455", "FLD458", "FLD459", "FLD460", "FLD461", "FLD462",
+    ];
 
     public static ExitCode Print(CommandHost host, IEnumerable<FieldDiagnostic> diagnostics)
     {

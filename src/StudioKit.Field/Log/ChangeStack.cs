@@ -13,7 +13,13 @@ public sealed record ChangeStack(long? Undoable, long? Redoable)
         var (standing, undone) = (new Stack<long>(), new Stack<long>());
         foreach (var (number, action) in history)
         {
-            if (action == LogAction.Undone)
+            if (action == LogAction.Rescued)
+            {
+                // What went before is not all there.
+                standing.Clear();
+                undone.Clear();
+            }
+            else if (action == LogAction.Undone)
             {
                 Move(standing, undone);
             }

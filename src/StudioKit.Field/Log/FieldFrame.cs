@@ -63,7 +63,9 @@ public sealed record FieldFrame
             Iso = read.Iso ?? Iso,
             FocalLength = read.FocalLength ?? FocalLength,
             MicrometresPerPixel = read.MicrometresPerPixel ?? MicrometresPerPixel,
-            Lens = read.Lens.Length > 0 ? read.Lens : Lens,
+            Lens = Or(read.Lens, Lens),
+            Framing = Or(read.Framing, Framing),
+            SetUp = Or(read.SetUp, SetUp),
         };
     }
 
@@ -87,4 +89,6 @@ public sealed record FieldFrame
             Lens = settings.Lens,
         };
     }
+
+    private static string Or(string read, string known) => read.Length > 0 ? read : known;
 }

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using Microsoft.Data.Sqlite;
 using StudioKit.Field;
 using StudioKit.Field.Log;
@@ -32,12 +31,12 @@ public sealed class FieldLog : IDisposable
     /// <param name="time">Clock that holds and dates are judged by.</param>
     /// <param name="newId">Gives identifiers that are unique for good.</param>
     /// <returns>The log, or why it cannot be opened.</returns>
-    public static FieldResult<FieldLog> Open(string path, TimeProvider time, Func<string> newId) => OpenToWrite(path, time, newId, start: true);
+    public static FieldResult<FieldLog> Open(string path, TimeProvider time, Func<string> newId) => OpenToWrite(path, time, newId, LogStart.WhereMissing);
 
     /// <summary>Opens a log that is there already; a mistyped name starts no log.</summary>
     /// <inheritdoc cref="Open" path="/param"/>
     /// <returns>The log, or why it cannot be opened.</returns>
-    public static FieldResult<FieldLog> OpenExisting(string path, TimeProvider time, Func<string> newId) => OpenToWrite(path, time, newId, start: false);
+    public static FieldResult<FieldLog> OpenExisting(string path, TimeProvider time, Func<string> newId) => OpenToWrite(path, time, newId, LogStart.Never);
 
     /// <summary>Opens a log for reading. Nothing is changed, a log of an earlier version stays what it is, and the file and its folder may be read-only.</summary>
     /// <param name="path">File.</param>
@@ -218,7 +217,7 @@ public sealed class FieldLog : IDisposable
         {
             return [.. LogSql.Texts(_connection, "PRAGMA integrity_check").Where(line => line != "ok"), .. LogSeals.Broken(_connection)];
         }
-        catch (SqliteException error)
+        catch (Exception error) when (error is SqliteException || LogFaults.IsOfDamage(error))
         {
             return [error.Message];
         }
@@ -231,7 +230,7 @@ public sealed class FieldLog : IDisposable
         _copy?.Dispose();
     }
 
-    private static FieldResult<FieldLog> OpenToWrite(string path, TimeProvider time, Func<string> newId, bool start)
+    private static FieldResult<FieldLog> OpenToWrite(string path, TimeProvider time, Func<string> newId, LogStart start)
     {
         ArgumentNullException.ThrowIfNull(path);
         ArgumentNullException.ThrowIfNull(time);
@@ -257,7 +256,7 @@ public sealed class FieldLog : IDisposable
     private FieldResult<LogChange> Step(LogAction action)
     {
         var faults = Changed(() => _history.Step(action));
-        return faults.Count > 0 ? FieldResult<LogChange>.Refused(faults) : History()[^1];
+        return faults.Count > 0 ? FieldResult<LogChange>.Refused(faults) : Reading(_history.Last);
     }
 
     private IReadOnlyList<FieldDiagnostic> Changed(Func<FieldDiagnostic?> change)
@@ -270,9 +269,9 @@ public sealed class FieldLog : IDisposable
         {
             return [LogFaults.Unwritten(error, _path)];
         }
-        catch (Exception error) when (error is FormatException or ArgumentException or JsonException)
+        catch (Exception error) when (LogFaults.IsOfDamage(error))
         {
-            return [LogFaults.Damaged(_path, error.Message)];
+            return [LogFaults.Damaged(_path, error.Message.TrimEnd('.') + ".")];
         }
     }
 
@@ -286,9 +285,9 @@ public sealed class FieldLog : IDisposable
         {
             throw new DamagedLogException(LogFaults.Unread(error, _path), error);
         }
-        catch (Exception error) when (error is FormatException or ArgumentException or InvalidCastException or JsonException)
+        catch (Exception error) when (LogFaults.IsOfDamage(error))
         {
-            throw new DamagedLogException(LogFaults.Damaged(_path, error.Message + "."), error);
+            throw new DamagedLogException(LogFaults.Damaged(_path, error.Message.TrimEnd('.') + "."), error);
         }
     }
 }

@@ -25,6 +25,9 @@ internal sealed class LogBody(IReadOnlyList<KeyValuePair<string, object?>> value
     /// <summary>Whether it holds everything that another row does; columns that a later version added may differ.</summary>
     public bool Holds(LogBody other) => Write([.. other.Values.Select(value => KeyValuePair.Create(value.Key, this[value.Key]))]) == other.Text;
 
+    /// <summary>The same row with another value in a column.</summary>
+    public LogBody With(string column, object? value) => new([.. Values.Select(pair => pair.Key == column ? KeyValuePair.Create(column, value) : pair)]);
+
     public static string SealOf(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)).AsSpan(0, 8));
 
     public static LogBody Read(string text)

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Microsoft.Data.Sqlite;
 using StudioKit.Field;
 
@@ -32,6 +33,10 @@ internal static class LogFaults
     public static FieldDiagnostic Unwritten(SqliteException error, string path) => error.SqliteErrorCode == RuleBroken
         ? new FieldDiagnostic("FLD454", path, "It belongs to a session or subject that is not in the log.")
         : Environmental(error, path) ?? Damaged(path, error.Message.TrimEnd('.') + ".");
+
+    /// <summary>Whether an error comes of a value that no StudioKit has written where it stands.</summary>
+    public static bool IsOfDamage(Exception error) =>
+        error is FormatException or ArgumentException or InvalidCastException or InvalidOperationException or OverflowException or JsonException;
 
     /// <summary>Whether a log cannot be opened where it lies though it may be sound: its folder takes no file beside it.</summary>
     public static bool IsUnwritablePlace(SqliteException error) => error.SqliteErrorCode is ReadOnly or CannotOpen or MayNot;

@@ -9,23 +9,31 @@ internal static class LogFile
 {
     /// <summary>Opens a log for writing.</summary>
     /// <param name="path">File.</param>
-    /// <param name="start">Whether to start one where there is no file.</param>
+    /// <param name="start">Whether it is started, or has to be there.</param>
     /// <returns>The connection, or why there is none.</returns>
-    public static FieldResult<SqliteConnection> OpenToWrite(string path, bool start)
+    public static FieldResult<SqliteConnection> OpenToWrite(string path, LogStart start)
     {
-        if (LogPath.Refusal(path, mustExist: !start) is { } refusal)
+        if (LogPath.Refusal(path, mustExist: start == LogStart.Never) is { } refusal)
         {
             return refusal;
         }
 
         try
         {
-            StartEmpty(path);
+            if (!IsStarted(path) && start == LogStart.MustBeNew)
+            {
+                return new FieldDiagnostic("FLD459", path, "There is a file of this name; it was left as it is.", "Name a new one.");
+            }
+
             return Opened(path, connection => Prepare(connection, path));
         }
         catch (SqliteException error)
         {
             return LogFaults.Unread(error, path);
+        }
+        catch (Exception error) when (LogFaults.IsOfDamage(error))
+        {
+            return LogFaults.Damaged(path, error.Message.TrimEnd('.') + ".");
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
@@ -45,7 +53,7 @@ internal static class LogFile
             {
                 RefuseReadOnly(connection);
                 LogSql.Run(connection, "PRAGMA query_only = ON");
-                return Identify(connection, path, out var version) ?? (version == 0 ? LogPath.Nothing(path) : null);
+                return IdentifyAtOnce(connection, path, out var version) ?? (version == 0 ? LogPath.Nothing(path) : null);
             });
         }
         catch (SqliteException error) when (!LogFaults.IsUnwritablePlace(error))
@@ -59,7 +67,7 @@ internal static class LogFile
     /// <param name="path">File.</param>
     /// <param name="version">How many steps of the schema it has; 0 where it is empty.</param>
     /// <returns>Why it is none; none where it is one.</returns>
-    public static FieldDiagnostic? Identify(SqliteConnection connection, string path, out int version)
+    private static FieldDiagnostic? Identify(SqliteConnection connection, string path, out int version)
     {
         var (id, found) = (LogSql.Number(connection, "PRAGMA application_id"), LogSql.Number(connection, "PRAGMA user_version"));
         var isEmpty = LogSql.Number(connection, "SELECT count(*) FROM sqlite_schema") == 0;
@@ -72,6 +80,13 @@ internal static class LogFile
             _ when found < 1 => LogFaults.Damaged(path, FormattableString.Invariant($"it has version {found}, which no StudioKit writes.")),
             _ => null,
         };
+    }
+
+    // Somebody else may be starting the log between one question and the next.
+    private static FieldDiagnostic? IdentifyAtOnce(SqliteConnection connection, string path, out int version)
+    {
+        using var transaction = connection.BeginTransaction(deferred: true);
+        return Identify(connection, path, out version);
     }
 
     private static FieldResult<SqliteConnection> Opened(string path, Func<SqliteConnection, FieldDiagnostic?> prepare)
@@ -106,22 +121,23 @@ internal static class LogFile
     }
 
     // An empty file is a log in which nothing has been done yet: who is first makes it, all others find it.
-    private static void StartEmpty(string path)
+    private static bool IsStarted(string path)
     {
         try
         {
             new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.ReadWrite).Dispose();
+            return true;
         }
         catch (IOException) when (File.Exists(path))
         {
-            // It is there, whoever was first.
+            return false;
         }
     }
 
     // Creation and migration run under the one lock for writing, and the version is read again inside it.
     private static FieldDiagnostic? Prepare(SqliteConnection connection, string path)
     {
-        if (Identify(connection, path, out var version) is { } refusal)
+        if (IdentifyAtOnce(connection, path, out var version) is { } refusal)
         {
             return refusal;
         }

@@ -62,6 +62,13 @@ internal sealed class LogHistory(SqliteConnection connection, TimeProvider time,
         return [.. Heads().Select(head => new LogChange(head.Number, head.At, head.Action, head.Target, [.. records.GetValueOrDefault(head.Number) ?? []]))];
     }
 
+    /// <summary>The last change, with what it did.</summary>
+    public LogChange Last()
+    {
+        var head = Heads()[^1];
+        return new LogChange(head.Number, head.At, head.Action, head.Target, [.. Changes(head.Number).Select(change => change.ToRecord())]);
+    }
+
     private FieldDiagnostic? InOneGo(Func<FieldDiagnostic?> work)
     {
         using var transaction = connection.BeginTransaction(deferred: false);

@@ -1,16 +1,15 @@
-using System.Globalization;
 using StudioKit.Field.Log;
 
 namespace StudioKit.FieldFiles.Log;
 
 /// <summary>One row of a table, read by column name.</summary>
-/// <remarks>A value that no record can hold is a <see cref="FormatException"/> that names its column.</remarks>
+/// <remarks>A value that no record can hold is a <see cref="LogValueException"/>.</remarks>
 internal readonly struct LogRow(LogBody body)
 {
     /// <summary>Parts the names of a list within one column; the rules of the log keep the bar out of names.</summary>
     public const string ListSeparator = " | ";
 
-    public string Text(string column) => body[column] as string ?? throw Fault(column, "holds no text");
+    public string Text(string column) => body[column] as string ?? throw new LogValueException(column, "holds no text", "");
 
     /// <summary>Text of a column that earlier versions did not have.</summary>
     public string TextOrEmpty(string column) => body[column] is null ? "" : Text(column);
@@ -20,14 +19,14 @@ internal readonly struct LogRow(LogBody body)
         null => null,
         double number => number,
         long whole => whole,
-        _ => throw Fault(column, "holds no number"),
+        _ => throw new LogValueException(column, "holds no number"),
     };
 
     public int? Count(string column) => Number(column) switch
     {
         null => null,
         { } value when value == Math.Floor(value) && Math.Abs(value) <= int.MaxValue => (int)value,
-        _ => throw Fault(column, "holds no whole number"),
+        _ => throw new LogValueException(column, "holds no whole number"),
     };
 
     public bool? Flag(string column) => Count(column) is { } value ? value != 0 : null;
@@ -36,21 +35,19 @@ internal readonly struct LogRow(LogBody body)
     {
         null => null,
         { } seconds when Math.Abs(seconds) < TimeSpan.MaxValue.TotalSeconds => TimeSpan.FromSeconds(seconds),
-        _ => throw Fault(column, "holds no length of time"),
+        _ => throw new LogValueException(column, "holds no length of time"),
     };
 
-    public DateTimeOffset? Moment(string column) => body[column] is null ? null : Date(column)?.Moment ?? throw Fault(column, "holds a day without an hour");
+    public DateTimeOffset? Moment(string column) => body[column] is null ? null : Date(column)?.Moment ?? throw new LogValueException(column, "holds a day without an hour");
 
     public FieldDate? Date(string column) => body[column] is null
         ? null
-        : FieldDate.TryRead(Text(column), _ => TimeSpan.Zero, out var date) ? date : throw Fault(column, $"holds '{Text(column)}', which is no date");
+        : FieldDate.TryRead(Text(column), _ => TimeSpan.Zero, out var date) ? date : throw new LogValueException(column, $"holds '{Text(column)}', which is no date");
 
     public PlaceSensitivity Sensitivity(string column) =>
         Enum.TryParse<PlaceSensitivity>(Text(column), out var value) && Enum.IsDefined(value) && value.ToString() == Text(column)
             ? value
-            : throw Fault(column, $"holds '{Text(column)}', which no StudioKit writes");
+            : throw new LogValueException(column, $"holds '{Text(column)}', which no StudioKit writes", nameof(PlaceSensitivity.Withheld));
 
     public IReadOnlyList<string> Names(string column) => Text(column).Split(ListSeparator, StringSplitOptions.RemoveEmptyEntries);
-
-    private static FormatException Fault(string column, string what) => new(string.Create(CultureInfo.InvariantCulture, $"{column} {what}"));
 }

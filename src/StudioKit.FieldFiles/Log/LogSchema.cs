@@ -65,7 +65,7 @@ internal static class LogSchema
         {
             Id = row.Text("id"),
             Name = row.Text("name"),
-            Start = row.Date("start") ?? throw new FormatException("start holds no date"),
+            Start = row.Date("start") ?? throw new LogValueException("start", "holds no date"),
             End = row.Date("end"),
             Locality = row.Text("locality"),
             CountryCode = row.Text("country_code"),

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Microsoft.Data.Sqlite;
 using SkiaSharp;
 
 namespace StudioKit.Cli.Tests.Commands;
@@ -156,9 +157,122 @@ public sealed class LogCommandsTests : IDisposable
         File.Exists(_folder.File("feild.log")).Should().BeFalse();
     }
 
+    [Theory]
+    [InlineData("UPDATE subject SET sensitivity = 'Secret'", "sensitivity holds 'Secret'")]
+    [InlineData("DROP TABLE measurement", "no such table")]
+    [InlineData("PRAGMA user_version = -3", "version -3")]
+    [InlineData("UPDATE session SET start = 'yesterday'", "'yesterday', which is no date")]
+    public void A_damaged_log_is_told_in_a_sentence_that_names_the_rescue_and_is_rescued(string damage, string told)
+    {
+        Log("session", "--name", "fen");
+        Log("subject", "--name", "Dolomedes", "--sensitivity", "Tenth");
+        Log("measure", "last", "body length", "18.5");
+        Sql(damage);
+
+        foreach (var run in new[] { Log("list"), Log("export", "--csv", _folder.File("fen.csv")) })
+        {
+            run.ExitCode.Should().Be(3);
+            run.Error.Should().Contain(told).And.Contain("log rescue");
+        }
+
+        var rescue = CommandRun.Of("log", "rescue", _folder.File("field.log"), _folder.File("new.log"));
+        rescue.Output.Should().Contain("1 session, 1 subject, 1 measurement");
+        CommandRun.Of("log", "list", "--log", _folder.File("new.log")).Should().BeEquivalentTo(new { ExitCode = 0, Error = "" });
+    }
+
+    [Fact]
+    public void A_log_of_a_later_program_is_refused_by_its_version()
+    {
+        Log("session");
+        Sql("PRAGMA user_version = 77");
+
+        foreach (var command in new[] { "list", "session" })
+        {
+            Log(command).Should().Match<CommandRun>(run => run.ExitCode == 3 && run.Error.Contains("version 77"));
+        }
+    }
+
+    [Fact]
+    public void What_is_no_log_at_all_is_rescued_into_nothing()
+    {
+        File.WriteAllText(_folder.File("field.log"), new string('x', 9000));
+
+        var run = CommandRun.Of("log", "rescue", _folder.File("field.log"), _folder.File("new.log"));
+
+        run.ExitCode.Should().Be(3);
+        File.Exists(_folder.File("new.log")).Should().BeFalse();
+    }
+
+    [Fact]
+    public void Pictures_of_a_folder_are_matched_by_time_shown_first_and_recorded_as_one_change()
+    {
+        Log("session", "--name", "fen");
+        var spider = Log("subject", "--name", "Dolomedes").Output.Trim();
+        _clock.Now = _clock.Now.AddMinutes(10);
+        Log("hold", "start", "last", "--limit", "10 min");
+        _clock.Now = _clock.Now.AddMinutes(8);
+        Log("hold", "stop");
+        Directory.CreateDirectory(_folder.File("card"));
+        TakenJpeg.Write(_folder.File("card/a.jpg"), new DateTime(2026, 5, 9, 14, 12, 0));
+        TakenJpeg.Write(_folder.File("card/b.jpg"), new DateTime(2026, 5, 9, 14, 40, 0));
+        Picture("card/c.png");
+        File.WriteAllText(_folder.File("card/d.jpg"), "no picture");
+
+        var preview = Log("frame", _folder.File("card"), "--preview");
+        preview.Output.Should().MatchRegex($@"a.jpg +2026-05-09 14:12:00 +{spider} Dolomedes +in hand").And.MatchRegex($@"b.jpg .*22 min after {spider}").And.Contain("the file has no time");
+        preview.Error.Should().Contain("d.jpg");
+        Log("list").Output.Should().NotContain("a.jpg");
+
+        var run = Log("frame", _folder.File("card"), "--caption", "from above");
+        run.Output.Should().Be(preview.Output);
+        run.Error.Should().Contain("1 frame recorded, 2 not matched");
+        Log("list").Output.Should().Contain("a.jpg").And.NotContain("b.jpg");
+        Log("undo");
+        Log("list").Output.Should().NotContain("a.jpg");
+    }
+
+    [Fact]
+    public void A_camera_an_hour_ahead_is_set_right_by_a_picture_of_a_watch()
+    {
+        Log("session");
+        Log("subject", "--name", "Dolomedes", "--held-from", "2026-05-09T13:00", "--held-until", "2026-05-09T13:10");
+        TakenJpeg.Write(_folder.File("watch.jpg"), new DateTime(2026, 5, 9, 14, 1, 40));
+        TakenJpeg.Write(_folder.File("a.jpg"), new DateTime(2026, 5, 9, 14, 6, 40));
+
+        var run = Log("frame", _folder.File("a.jpg"), "--camera-clock", _folder.File("watch.jpg") + "=2026-05-09T13:00:00");
+
+        run.Error.Should().Contain("3700 s ahead");
+        run.Output.Should().Contain("2026-05-09 13:05:00");
+        Log("frame", _folder.File("a.jpg"), "--camera-ahead", "3700 s").Output.Should().Contain("2026-05-09 13:05:00");
+        Log("frame", _folder.File("a.jpg")).ExitCode.Should().Be(0);
+        JsonDocument.Parse(Log("list", "--json").Output).RootElement.GetProperty("frames")[0].GetProperty("taken").GetString().Should().Be("2026-05-09T13:05:00+00:00");
+    }
+
+    [Fact]
+    public void The_scale_of_a_scaled_copy_comes_into_the_log_by_its_sidecar()
+    {
+        Log("session");
+        Log("subject", "--name", "Dolomedes");
+        var original = Picture("spider.png");
+        CommandRun.Of("scale", original, "--pixel-size", "5 um", "--out", _folder.File("scaled")).ExitCode.Should().Be(0);
+
+        Log("frame", "last", original, "--sidecars", _folder.File("scaled")).ExitCode.Should().Be(0);
+
+        JsonDocument.Parse(Log("list", "--json").Output).RootElement.GetProperty("frames")[0].GetProperty("pixelSizeUm").GetDouble().Should().Be(5);
+    }
+
+    private void Sql(string sql)
+    {
+        using var connection = new SqliteConnection($"Data Source={_folder.File("field.log")};Pooling=False;Foreign Keys=False");
+        connection.Open();
+        using var command = connection.CreateCommand();
+        command.CommandText = sql;
+        command.ExecuteNonQuery();
+    }
+
     private string Picture(string name)
     {
-        using var bitmap = new SKBitmap(new SKImageInfo(40, 30, SKColorType.Rgba8888, SKAlphaType.Opaque));
+        using var bitmap = new SKBitmap(new SKImageInfo(400, 300, SKColorType.Rgba8888, SKAlphaType.Opaque));
         using var data = bitmap.Encode(SKEncodedImageFormat.Png, 95);
         File.WriteAllBytes(_folder.File(name), data.ToArray());
         return _folder.File(name);

@@ -8,9 +8,15 @@ namespace StudioKit.FieldFiles.Tests.Log;
 internal static class LogWriter
 {
     public const string Command = "write-log";
+    public const string ReadCommand = "read-log";
 
     public static int Main(string[] arguments)
     {
+        if (arguments is [ReadCommand, var read])
+        {
+            return Read(read);
+        }
+
         if (arguments is not [Command, var path, var seed])
         {
             return 2;
@@ -36,6 +42,17 @@ internal static class LogWriter
                     break;
             }
         }
+    }
+
+    private static int Read(string path)
+    {
+        var opened = FieldLog.OpenToRead(path, new FixedTime(LogSamples.Now));
+        using var log = opened.Value;
+        var records = log?.Read();
+        Console.Out.WriteLine(records is null
+            ? opened.Diagnostics[0].ToString()
+            : string.Create(CultureInfo.InvariantCulture, $"{records.Sessions.Count} {records.Subjects.Count} {records.Frames.Count} {records.Measurements.Count}"));
+        return 0;
     }
 
     private static T Said<T>(T record, Func<T, string> id)
