@@ -49,6 +49,9 @@ internal sealed record CommandHost
         Faults.Add(new ReportedFault(code, "error", sentence));
     }
 
+    /// <summary>Stops what is being done, when the user says so.</summary>
+    public CancellationToken Stop { get; init; }
+
     /// <summary>The host of a real process.</summary>
     public static CommandHost ForProcess() => new()
     {

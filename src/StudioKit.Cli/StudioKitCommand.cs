@@ -2,6 +2,7 @@ using System.CommandLine;
 using StudioKit.Cli.Commands;
 using StudioKit.Cli.Files;
 using StudioKit.Cli.Usage;
+using StudioKit.Writing;
 
 namespace StudioKit.Cli;
 
@@ -84,7 +85,7 @@ internal static class StudioKitCommand
         {
             return parsed.Invoke(invocation);
         }
-        catch (FileTroubleException trouble)
+        catch (Exception trouble) when (trouble is FileTroubleException or FileWritingException)
         {
             host.Report(UsageCodes.FileTrouble, trouble.Message);
             return (int)ExitCode.FileTrouble;

@@ -6,16 +6,17 @@ public sealed class ProjectTableTests
     public static TheoryData<string, string[], string[]> Table => new()
     {
         { "Physics", [], ["MathNet.Numerics", "UnitsNet"] },
+        { "Writing", [], [] },
         { "Kits", ["Physics"], ["YamlDotNet"] },
         { "Planning", ["Kits", "Physics"], [] },
         { "Cutting", ["Planning"], ["Google.OrTools"] },
         { "Sheets", ["Planning"], ["OxyPlot.Core", "PDFsharp", "QRCoder"] },
         { "Field", ["Planning"], [] },
         {
-            "FieldFiles", ["Field"],
+            "FieldFiles", ["Field", "Writing"],
             ["BitMiracle.LibJpeg.NET", "BitMiracle.LibTiff.NET", "MetadataExtractor", "Microsoft.Data.Sqlite", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"]
         },
-        { "Cli", ["Cutting", "Field", "FieldFiles", "Kits", "Physics", "Planning", "Sheets"], ["Spectre.Console", "System.CommandLine"] },
+        { "Cli", ["Cutting", "Field", "FieldFiles", "Kits", "Physics", "Planning", "Sheets", "Writing"], ["Spectre.Console", "System.CommandLine"] },
     };
 
     [Theory]

@@ -82,7 +82,7 @@ internal sealed class CalibrateCommand
         var (path, kit) = (parsed.GetRequiredValue(_kit), read.Kit!);
         var correction = KitCorrection.From(kit, result, day) with { ToneCurve = CorrectionFile.Of(path, kit.Name)?.ToneCurve };
         var before = KitPlanner.Plan(KitInput.Corrected(path, read, _host));
-        var (target, text) = CorrectionFile.Write(path, correction, parsed.GetValue(_force), _host);
+        var (target, text) = CorrectionFile.Write(path, correction, parsed.GetValue(_force), _input.Files(parsed), _host);
         var cards = CardPowerChange.Between(before, KitPlanner.Plan(correction.ApplyTo(read, text)));
         _host.Output.WriteLine(parsed.GetValue(_json)
             ? CalibrationReport.Json(target, kit, correction, result, cards)

@@ -25,6 +25,9 @@ internal sealed class CalibrationInput(CommandHost host)
     private readonly Option<string?> _date = new("--date") { Description = "Day of readings that do not name their own, e.g. 2026-05-09; today where left out.", HelpName = "day" };
     private readonly PlanOptions _planned = new();
 
+    /// <summary>The files that it reads.</summary>
+    public IReadOnlyList<string> Files(ParseResult parsed) => [.. parsed.GetValue(_tables) ?? [], .. parsed.GetValue(_frames) ?? []];
+
     public void AddTo(Command command)
     {
         foreach (var option in new Option[] { _tables, _frames, _powers, _distance, _date })

@@ -49,6 +49,9 @@ internal static class LogCommand
         };
     }
 
+    /// <summary>The files that a log consists of; the last two are there while it is open, or after a crash.</summary>
+    public static IReadOnlyList<string> FilesOf(string path) => [path, path + "-wal", path + "-shm"];
+
     /// <summary>Prints the short identifier of what was saved, or what is wrong with it.</summary>
     public static ExitCode Report<T>(CommandHost host, FieldLog log, FieldResult<T> saved, Func<T, string> id)
         where T : class => OpenLog.With(host, saved, record =>

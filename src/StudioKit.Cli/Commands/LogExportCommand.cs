@@ -57,7 +57,7 @@ internal sealed class LogExportCommand
             export._licence, export._pictures, export._force,
         };
         export._release.AddTo(command);
-        command.SetAction(parsed => (int)OpenLog.ToRead(host, parsed.GetRequiredValue(file), log => export.Run(parsed, log.Read())));
+        command.SetAction(parsed => (int)OpenLog.ToRead(host, parsed.GetRequiredValue(file), log => export.Run(parsed, parsed.GetRequiredValue(file), log.Read())));
         return command;
     }
 
@@ -68,7 +68,7 @@ internal sealed class LogExportCommand
         HelpName = "text",
     };
 
-    private ExitCode Run(ParseResult parsed, LogSnapshot log)
+    private ExitCode Run(ParseResult parsed, string file, LogSnapshot log)
     {
         if (_release.Read(parsed, _host, log) is not { } choices)
         {
@@ -80,7 +80,7 @@ internal sealed class LogExportCommand
         var description = new DataSetDescription(
             parsed.GetRequiredValue(_title), parsed.GetRequiredValue(_creator), parsed.GetRequiredValue(_abstract), parsed.GetRequiredValue(_licence),
             DateOnly.FromDateTime(_host.Clock.GetLocalNow().Date));
-        var code = parsed.GetValue(_preview) ? Show(parsed, release) : Write(parsed, release, description);
+        var code = parsed.GetValue(_preview) ? Show(parsed, release) : Write(parsed, file, release, description);
         ReleasePreview.Notes(_host.Error, release, [.. release.Notes, .. DescriptionCheck.Notes(release, description, folder)]);
         return code;
     }
@@ -99,7 +99,7 @@ internal sealed class LogExportCommand
         return ExitCode.Done;
     }
 
-    private ExitCode Write(ParseResult parsed, LogRelease release, DataSetDescription description)
+    private ExitCode Write(ParseResult parsed, string file, LogRelease release, DataSetDescription description)
     {
         var targets = new (string? Path, Func<byte[]> Make)[]
         {
@@ -113,9 +113,9 @@ internal sealed class LogExportCommand
             return ExitCode.BadInput;
         }
 
-        foreach (var (path, make) in targets.Where(target => target.Path is not null))
+        var files = targets.Where(target => target.Path is not null).Select(target => (target.Path!, (ReadOnlyMemory<byte>)target.Make())).ToList();
+        foreach (var path in OutputFiles.Write(_host, parsed.GetValue(_force), LogCommand.FilesOf(file), files))
         {
-            WrittenFiles.In(WrittenFiles.FolderOf(path!), parsed.GetValue(_force)).Write([(Path.GetFileName(path!), make())]);
             _host.Error.WriteLine($"wrote {path}");
         }
 

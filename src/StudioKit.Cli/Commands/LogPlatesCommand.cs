@@ -86,7 +86,8 @@ internal sealed class LogPlatesCommand
         var scale = plates[0].CommonScale is { } common ? $"All portraits at {Times(common)}, to be compared." : "Each portrait has its own scale.";
         var book = new PlateBook(parsed.GetRequiredValue(_title), format.PageWidth, format.PageHeight, scale, date is null ? null : day, pages) { Note = string.Join(" ", notes) };
         var target = parsed.GetRequiredValue(_out);
-        WrittenFiles.In(WrittenFiles.FolderOf(target), parsed.GetValue(_force)).Write([(Path.GetFileName(target), CataloguePlateSheet.Write(book).Content)]);
+        var inputs = LogCommand.FilesOf(parsed.GetRequiredValue(_log)).Concat(pictures.Select(picture => picture.Path)).ToList();
+        OutputFiles.Write(_host, parsed.GetValue(_force), inputs, [(target, CataloguePlateSheet.Write(book).Content)]);
         _host.Output.WriteLine(target);
         return ExitCode.Done;
     }

@@ -29,9 +29,7 @@ internal static class NewCommand
         {
             var text = parsed.GetValue(template) is { } name ? CardTemplates.Text(name) : StarterKit.Text;
             var path = parsed.GetRequiredValue(file);
-            var written = WrittenFiles.In(WrittenFiles.FolderOf(path), parsed.GetValue(force))
-                .Write([(Path.GetFileName(path), Encoding.UTF8.GetBytes(text))]);
-            host.Output.WriteLine(written[0]);
+            host.Output.WriteLine(OutputFiles.Write(host, parsed.GetValue(force), [], [(path, Encoding.UTF8.GetBytes(text))])[0]);
             return (int)ExitCode.Done;
         });
         return command;

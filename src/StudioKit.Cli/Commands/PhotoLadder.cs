@@ -51,7 +51,7 @@ internal sealed class PhotoLadder(CommandHost host, PhotoOptions options)
 
         var (path, kit) = (options.Plan.KitPath(parsed)!, plan.Plan.Kit.Name);
         var kept = CorrectionFile.Of(path, kit) ?? new KitCorrection { Kit = kit, Date = DateOnly.FromDateTime(host.Clock.GetLocalNow().Date) };
-        CorrectionFile.Write(path, kept with { ToneCurve = map.Curve }, parsed.GetValue(options.Force), host);
+        CorrectionFile.Write(path, kept with { ToneCurve = map.Curve }, parsed.GetValue(options.Force), parsed.GetRequiredValue(options.Frames), host);
         return true;
     }
 

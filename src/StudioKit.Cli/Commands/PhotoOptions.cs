@@ -75,7 +75,8 @@ internal sealed class PhotoOptions(CommandHost host)
     {
         if (parsed.GetValue(Out) is { } folder)
         {
-            foreach (var path in WrittenFiles.In(folder, parsed.GetValue(Force)).Write([.. files.Select(file => (file.Name, (ReadOnlyMemory<byte>)file.Content))]))
+            var targets = OutputFiles.In(folder, files.Select(file => (file.Name, (ReadOnlyMemory<byte>)file.Content)));
+            foreach (var path in OutputFiles.Write(host, parsed.GetValue(Force), parsed.GetRequiredValue(Frames), targets))
             {
                 host.Error.WriteLine($"wrote {path}");
             }

@@ -3,6 +3,7 @@ using StudioKit.Cli.Files;
 using StudioKit.Field.Scale;
 using StudioKit.FieldFiles.Scale;
 using StudioKit.Sheets.Json;
+using StudioKit.Writing;
 
 namespace StudioKit.Cli.Commands;
 
@@ -14,7 +15,8 @@ internal sealed class ScaleCommand
         Makes copies of pictures with a scale bar and its length in a corner, everything else in them as it is, and an XMP sidecar beside each that says
         what the scale was worked out from. Only what lies under the bar changes: JPEGs are not compressed again, PNGs and TIFFs keep their bits.
         Of a raw file the preview is taken, and the copy is a JPEG.
-        Originals are never changed.
+        Originals are never changed: no picture or sidecar is replaced that StudioKit did not write itself. Where the copy's usual sidecar NAME.xmp is
+        somebody else's, the scale goes into NAME.scale.xmp. Two pictures of one name cannot go into one folder.
 
         The scale comes from a framing of a kit (--kit and --framing), from sensor and magnification (--sensor and --magnification), from a picture of
         the card's millimetre rule taken at the same focus (--rule), or is given (--pixel-size).
@@ -32,7 +34,6 @@ internal sealed class ScaleCommand
     private readonly ScaleSource _source;
     private readonly Option<ScaleBarCorner> _corner = new("--corner") { Description = "Corner for the bar, e.g. TopLeft; left out, BottomRight.", HelpName = "corner" };
     private readonly Option<string> _out = new("--out") { Description = "Folder for the copies, e.g. scaled.", HelpName = "folder", Required = true };
-    private readonly Option<bool> _force = ForceOption.Create();
     private readonly Option<bool> _json = JsonOption.Create();
 
     private ScaleCommand(CommandHost host) => (_host, _source) = (host, new ScaleSource(host));
@@ -42,7 +43,7 @@ internal sealed class ScaleCommand
         var scale = new ScaleCommand(host);
         var command = new Command("scale", Text)
         {
-            scale._photos, scale._corner, scale._out, scale._force, scale._json,
+            scale._photos, scale._corner, scale._out, scale._json,
         };
         scale._source.AddTo(command);
         command.SetAction(async (parsed, cancel) => (int)await scale.RunAsync(parsed, cancel));
@@ -57,15 +58,19 @@ internal sealed class ScaleCommand
             return fault;
         }
 
-        Directory.CreateDirectory(folder);
+        if (folder.Length == 0)
+        {
+            throw new FileTroubleException("--out names no folder; give one, e.g. --out scaled.");
+        }
+
         var jobs = new List<ScaleJob>();
         var code = ExitCode.Done;
-        foreach (var photo in parsed.GetRequiredValue(_photos))
+        foreach (var photo in parsed.GetRequiredValue(_photos).DistinctBy(Path.GetFullPath))
         {
             var chosen = _source.Of(photo);
             if (chosen.Value is { } scale)
             {
-                jobs.Add(new ScaleJob(photo, Path.Combine(folder, scale.TargetName), scale.Scale, parsed.GetValue(_corner), parsed.GetValue(_force)));
+                jobs.Add(new ScaleJob(photo, Path.Combine(folder, scale.TargetName), scale.Scale, parsed.GetValue(_corner)));
             }
             else
             {
@@ -73,7 +78,9 @@ internal sealed class ScaleCommand
             }
         }
 
-        var results = await ScaleBatch.RunAsync(jobs, _host.ErrorIsTerminal ? new ScaleProgressLine(_host) : null, cancel);
+        using var files = FileBatch.Open(ScaleBatch.Files(jobs, _source.Inputs(parsed)), cancel);
+        var results = await ScaleBatch.RunAsync(jobs, files, _host.ErrorIsTerminal ? new ScaleProgressLine(_host) : null, cancel);
+        files.Commit();
         Print(parsed, [.. results.Zip(jobs).Where(entry => entry.First.IsSound).Select(entry => (entry.First.Value!, entry.Second.Scale))]);
         var faults = FieldFaults.Print(_host, results.SelectMany(result => result.Diagnostics));
         return faults == ExitCode.Done ? code : faults;

@@ -44,8 +44,8 @@ internal sealed class ScaleSource(CommandHost host)
         }
     }
 
-    /// <summary>Picture that is read besides those to scale; none where there is none.</summary>
-    public string? AlsoRead(ParseResult parsed) => parsed.GetValue(_rule);
+    /// <summary>Files that are read besides the pictures to scale.</summary>
+    public IEnumerable<string> Inputs(ParseResult parsed) => new[] { parsed.GetValue(_rule), parsed.GetValue(_kit) }.OfType<string>();
 
     /// <summary>Reads the options.</summary>
     /// <returns>What is wrong with them, already printed; none where all is well.</returns>

@@ -26,8 +26,7 @@ internal static class SchemaCommand
             var schema = KitSchema.Write();
             if (parsed.GetValue(output) is { } path)
             {
-                host.Output.WriteLine(WrittenFiles.In(WrittenFiles.FolderOf(path), parsed.GetValue(force))
-                    .Write([(Path.GetFileName(path), Encoding.UTF8.GetBytes(schema))])[0]);
+                host.Output.WriteLine(OutputFiles.Write(host, parsed.GetValue(force), [], [(path, Encoding.UTF8.GetBytes(schema))])[0]);
             }
             else
             {

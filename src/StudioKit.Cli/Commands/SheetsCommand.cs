@@ -60,7 +60,9 @@ internal static class SheetsCommand
                 Units = parsed.GetValue(units),
             };
             var files = parsed.GetValue(book) ? [SheetSet.WriteBook(plan, options)] : SheetSet.Write(plan, options);
-            Write(files, WrittenFiles.In(parsed.GetRequiredValue(output), parsed.GetValue(force)), host);
+            string[] inputs = [parsed.GetRequiredValue(kit), .. parsed.GetValue(templates) ?? []];
+            var targets = OutputFiles.In(parsed.GetRequiredValue(output), files.Select(file => (file.Name, file.Content)));
+            Tell(host, files, OutputFiles.Write(host, parsed.GetValue(force), inputs, targets));
             return (int)Planner.Verdict(plan, host);
         });
         return command;
@@ -76,14 +78,14 @@ internal static class SheetsCommand
         return cards.All(card => CardFit.On(card, paper));
     }
 
-    private static void Write(IReadOnlyList<SheetFile> files, WrittenFiles folder, CommandHost host)
+    private static void Tell(CommandHost host, IReadOnlyList<SheetFile> files, IReadOnlyList<string> written)
     {
         foreach (var problem in files.SelectMany(file => file.Problems.Select(problem => $"{file.Name}: {problem}")))
         {
             host.Error.WriteLine($"does not fit: {problem}");
         }
 
-        foreach (var path in folder.Write([.. files.Select(file => (file.Name, file.Content))]))
+        foreach (var path in written)
         {
             host.Output.WriteLine(path);
         }

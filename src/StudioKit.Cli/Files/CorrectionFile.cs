@@ -1,5 +1,6 @@
 using System.Text;
 using StudioKit.Field.Calibration;
+using StudioKit.Writing;
 
 namespace StudioKit.Cli.Files;
 
@@ -16,11 +17,11 @@ internal static class CorrectionFile
 
     /// <summary>Writes it anew, and says so.</summary>
     /// <returns>Its path and text.</returns>
-    /// <exception cref="FileTroubleException">The file is somebody's own, or cannot be written.</exception>
-    public static (string Path, string Text) Write(string kitPath, KitCorrection correction, bool force, CommandHost host)
+    /// <exception cref="FileWritingException">The file is somebody's own, or cannot be written.</exception>
+    public static (string Path, string Text) Write(string kitPath, KitCorrection correction, bool force, IReadOnlyList<string> inputs, CommandHost host)
     {
         var (target, text) = (KitCorrectionFile.PathBeside(kitPath), KitCorrectionFile.Write(correction));
-        WrittenFiles.In(WrittenFiles.FolderOf(target), force).Write([(Path.GetFileName(target), Encoding.UTF8.GetBytes(text))]);
+        OutputFiles.Write(host, force, [kitPath, .. inputs], [(target, Encoding.UTF8.GetBytes(text))]);
         host.Error.WriteLine($"wrote {target}");
         return (target, text);
     }

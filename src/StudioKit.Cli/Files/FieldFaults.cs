@@ -10,7 +10,7 @@ internal static class FieldFaults
     private static readonly string[] FileTrouble =
     [
         "FLD001", "FLD002", "FLD003", "FLD004", "FLD005", "FLD006", "FLD007",
-        "FLD312", "FLD313", "FLD314", "FLD315",
+        "FLD314", "FLD315",
         "FLD451", "FLD452", "FLD453", "FLD455", "FLD458", "FLD459", "FLD460", "FLD461", "FLD462",
     ];
 

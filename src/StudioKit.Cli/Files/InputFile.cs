@@ -13,7 +13,7 @@ internal static class InputFile
     /// <exception cref="FileTroubleException">The file cannot be read, or is larger.</exception>
     public static string Text(string path, int mostBytes) => Read(path, file =>
     {
-        using var stream = new FileStream(file, FileMode.Open, FileAccess.Read, FileShare.Read);
+        using var stream = File.OpenRead(file);
         var buffer = new byte[mostBytes + 1];
         var count = stream.ReadAtLeast(buffer, buffer.Length, throwOnEndOfStream: false);
         return count > mostBytes

@@ -1,5 +1,6 @@
 using Microsoft.Data.Sqlite;
 using StudioKit.Field;
+using StudioKit.Writing;
 
 namespace StudioKit.FieldFiles.Log;
 
@@ -7,9 +8,9 @@ namespace StudioKit.FieldFiles.Log;
 internal sealed class LogCopy : IDisposable
 {
     private const string Journal = "-wal";
-    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("studiokit-log-");
+    private readonly TemporaryFolder _folder = new("studiokit-log-");
 
-    private string Copied => Path.Combine(_folder.FullName, "copy.log");
+    private string Copied => _folder.File("copy.log");
 
     /// <summary>Copies a log.</summary>
     /// <param name="path">File.</param>
@@ -20,10 +21,10 @@ internal sealed class LogCopy : IDisposable
         try
         {
             copy = new LogCopy();
-            Copy(path, copy.Copied);
+            copy._folder.Copy(path, copy.Copied);
             if (File.Exists(path + Journal))
             {
-                Copy(path + Journal, copy.Copied + Journal);
+                copy._folder.Copy(path + Journal, copy.Copied + Journal);
             }
 
             return copy;
@@ -50,13 +51,5 @@ internal sealed class LogCopy : IDisposable
     }
 
     /// <inheritdoc/>
-    public void Dispose() => _folder.Delete(recursive: true);
-
-    // Without the original's rights, which may forbid to write.
-    private static void Copy(string from, string to)
-    {
-        using var source = File.OpenRead(from);
-        using var target = new FileStream(to, FileMode.CreateNew, FileAccess.Write, FileShare.None);
-        source.CopyTo(target);
-    }
+    public void Dispose() => _folder.Dispose();
 }

@@ -1,6 +1,7 @@
 using Microsoft.Data.Sqlite;
 using SQLitePCL;
 using StudioKit.Field;
+using StudioKit.Writing;
 
 namespace StudioKit.FieldFiles.Log;
 
@@ -20,7 +21,8 @@ internal static class LogFile
 
         try
         {
-            if (!IsStarted(path) && start == LogStart.MustBeNew)
+            // An empty file is a log in which nothing has been done yet: who is first makes it, all others find it.
+            if (!NewFile.TryCreate(path) && start == LogStart.MustBeNew)
             {
                 return new FieldDiagnostic("FLD459", path, "There is a file of this name; it was left as it is.", "Name a new one.");
             }
@@ -35,7 +37,7 @@ internal static class LogFile
         {
             return LogFaults.Damaged(path, error.Message.TrimEnd('.') + ".");
         }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        catch (FileWritingException error)
         {
             return new FieldDiagnostic("FLD452", path, $"The log cannot be started: {error.Message}");
         }
@@ -117,20 +119,6 @@ internal static class LogFile
         if (raw.sqlite3_db_readonly(connection.Handle, "main") != 0)
         {
             throw new SqliteException("The file is read-only.", raw.SQLITE_READONLY);
-        }
-    }
-
-    // An empty file is a log in which nothing has been done yet: who is first makes it, all others find it.
-    private static bool IsStarted(string path)
-    {
-        try
-        {
-            new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.ReadWrite).Dispose();
-            return true;
-        }
-        catch (IOException) when (File.Exists(path))
-        {
-            return false;
         }
     }
 

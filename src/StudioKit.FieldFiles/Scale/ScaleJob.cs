@@ -7,10 +7,8 @@ namespace StudioKit.FieldFiles.Scale;
 /// <param name="Target">Copy to write.</param>
 /// <param name="Scale">Its scale, and what that was worked out from.</param>
 /// <param name="Corner">Corner that the bar goes to.</param>
-/// <param name="Replace">Whether a file at the target may be replaced.</param>
-public sealed record ScaleJob(
-    string Source,
-    string Target,
-    PictureScale Scale,
-    ScaleBarCorner Corner = ScaleBarCorner.BottomRight,
-    bool Replace = false);
+public sealed record ScaleJob(string Source, string Target, PictureScale Scale, ScaleBarCorner Corner = ScaleBarCorner.BottomRight)
+{
+    /// <summary>Sidecar of the copy to write, by what lies beside the target when the job is made.</summary>
+    public string Sidecar { get; } = ScaleSidecar.PathToWriteBeside(Target);
+}

@@ -4,6 +4,7 @@ using System.Xml;
 using System.Xml.Linq;
 using StudioKit.Field.Pictures;
 using StudioKit.Field.Scale;
+using StudioKit.Writing;
 
 namespace StudioKit.FieldFiles.Scale;
 
@@ -23,13 +24,22 @@ public static class ScaleSidecar
     /// <param name="picture">Path of the picture.</param>
     public static string PathBeside(string picture) => picture + ".xmp";
 
+    /// <summary>Where it lies where somebody else keeps a sidecar under the usual name, which is theirs for good.</summary>
+    /// <param name="picture">Path of the picture.</param>
+    public static string OwnPathBeside(string picture) => picture + ".scale.xmp";
+
+    /// <summary>Where the sidecar of a picture is to be written: under the usual name unless that is somebody else's or ours has another already.</summary>
+    /// <param name="picture">Path of the picture.</param>
+    public static string PathToWriteBeside(string picture) =>
+        !File.Exists(OwnPathBeside(picture)) && FileBatch.IsFree(PathBeside(picture)) ? PathBeside(picture) : OwnPathBeside(picture);
+
     /// <summary>Reads what a picture's sidecar says of its scale.</summary>
     /// <param name="picture">Path of the picture, which need not exist itself.</param>
     /// <returns>The scale; none where there is no sidecar, or it holds no scale of ours that can be true.</returns>
     public static RecordedScale? ReadBeside(string picture)
     {
         ArgumentException.ThrowIfNullOrEmpty(picture);
-        return Read(PathBeside(picture));
+        return Read(File.Exists(OwnPathBeside(picture)) ? OwnPathBeside(picture) : PathBeside(picture));
     }
 
     /// <summary>Reads what a sidecar says of its picture's scale.</summary>

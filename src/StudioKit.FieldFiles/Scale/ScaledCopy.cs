@@ -2,6 +2,7 @@ using StudioKit.Field;
 using StudioKit.Field.Pictures;
 using StudioKit.Field.Scale;
 using StudioKit.FieldFiles.Pictures;
+using StudioKit.Writing;
 
 namespace StudioKit.FieldFiles.Scale;
 
@@ -10,15 +11,19 @@ public static class ScaledCopy
 {
     /// <summary>Makes one copy.</summary>
     /// <param name="job">What to do.</param>
+    /// <param name="files">Files of the run, the copy and its sidecar among them; whoever opened them commits them.</param>
     /// <returns>The copy, or why there is none.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The scale is not above zero.</exception>
-    public static FieldResult<ScaledPicture> Make(ScaleJob job)
+    /// <exception cref="FileWritingException">The copy cannot be written.</exception>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public static FieldResult<ScaledPicture> Make(ScaleJob job, FileBatch files)
     {
         ArgumentNullException.ThrowIfNull(job);
-        return Refusal(job) is { } refusal ? refusal : FramePicture.With(job.Source, picture => Make(job, picture));
+        ArgumentNullException.ThrowIfNull(files);
+        return FramePicture.With(job.Source, picture => Make(job, files, picture));
     }
 
-    private static FieldResult<ScaledPicture> Make(ScaleJob job, FramePicture picture)
+    private static FieldResult<ScaledPicture> Make(ScaleJob job, FileBatch files, FramePicture picture)
     {
         var seen = new SeenPicture(picture.Settings.Orientation, picture.Width, picture.Height);
         if (ScaleBarPlace.For(seen, job.Scale.MetresPerPixel, job.Corner, ScaleBarImage.LabelWidth) is not { } place)
@@ -31,7 +36,7 @@ public static class ScaledCopy
         {
             var opened = BarredCopies.Open(picture, ScaleBarImage.Box(seen, place));
             using var copy = opened.Value;
-            return copy is null ? FieldResult<ScaledPicture>.Refused(opened.Diagnostics) : Write(job, picture, copy, seen, place);
+            return copy is null ? FieldResult<ScaledPicture>.Refused(opened.Diagnostics) : Write(job, files, picture, copy, seen, place);
         }
         catch (InvalidDataException error)
         {
@@ -43,32 +48,13 @@ public static class ScaledCopy
         }
     }
 
-    private static FieldDiagnostic? Refusal(ScaleJob job)
+    private static FieldResult<ScaledPicture> Write(
+        ScaleJob job, FileBatch files, FramePicture picture, IBarredCopy copy, SeenPicture seen, ScaleBarPlace place)
     {
-        if (Path.GetFullPath(job.Source) == Path.GetFullPath(job.Target))
-        {
-            return new FieldDiagnostic("FLD311", job.Target, "The copy would replace the original, which is never changed.");
-        }
-
-        return !job.Replace && File.Exists(job.Target)
-            ? new FieldDiagnostic("FLD312", job.Target, "The file is already there.", "Give another name, or say that it may be replaced.")
-            : null;
-    }
-
-    private static FieldResult<ScaledPicture> Write(ScaleJob job, FramePicture picture, IBarredCopy copy, SeenPicture seen, ScaleBarPlace place)
-    {
-        var sidecar = ScaleSidecar.PathBeside(job.Target);
         var white = ScaleBarPlace.IsWhiteOn(copy.Brightness);
-        try
-        {
-            WholeFile.Write(job.Target, target => copy.Write(ScaleBarImage.Draw(seen, place, white), target));
-            WholeFile.Write(sidecar, target => target.Write(ScaleSidecar.Write(Recorded(job, picture, place.Bar), place.Bar.Label)));
-            return new ScaledPicture(job.Target, sidecar, place.Bar, white);
-        }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
-        {
-            return new FieldDiagnostic("FLD313", job.Target, "The copy cannot be written: " + error.Message);
-        }
+        files.Write(job.Target, target => copy.Write(ScaleBarImage.Draw(seen, place, white), target));
+        files.Write(job.Sidecar, ScaleSidecar.Write(Recorded(job, picture, place.Bar), place.Bar.Label));
+        return new ScaledPicture(job.Target, job.Sidecar, place.Bar, white);
     }
 
     private static RecordedScale Recorded(ScaleJob job, FramePicture picture, ScaleBar bar)

@@ -6,7 +6,7 @@ internal static class KitFile
     /// <summary>Reads a file, but no more than one byte beyond the limit, which is enough to see that it is too large.</summary>
     public static byte[] ReadBounded(string path, int limit)
     {
-        using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read);
+        using var stream = File.OpenRead(path);
         return ReadBounded(stream, limit);
     }
 

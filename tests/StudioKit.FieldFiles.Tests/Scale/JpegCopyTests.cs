@@ -87,7 +87,7 @@ public sealed class JpegCopyTests : IDisposable
         {
             File.WriteAllBytes(_scratch.File("cut.jpg"), original[..(int)(share * original.Length)]);
 
-            var result = ScaledCopy.Make(new ScaleJob(_scratch.File("cut.jpg"), _scratch.File("copy.jpg"), new PictureScale(1e-5, new ScaleBasis.Given())));
+            var result = Scaled.Make(new ScaleJob(_scratch.File("cut.jpg"), _scratch.File("copy.jpg"), new PictureScale(1e-5, new ScaleBasis.Given())));
 
             result.Diagnostics.Should().ContainSingle().Which.Code.Should().BeOneOf("FLD004", "FLD005");
             Directory.GetFiles(_scratch.Path).Should().ContainSingle();
@@ -120,7 +120,7 @@ public sealed class JpegCopyTests : IDisposable
     {
         File.WriteAllBytes(_scratch.File("original.jpg"), original);
         File.Delete(_scratch.File("copy.jpg"));
-        scaled = ScaledCopy.Make(new ScaleJob(_scratch.File("original.jpg"), _scratch.File("copy.jpg"), new PictureScale(1e-5, new ScaleBasis.Given()))).Value!;
+        scaled = Scaled.Make(new ScaleJob(_scratch.File("original.jpg"), _scratch.File("copy.jpg"), new PictureScale(1e-5, new ScaleBasis.Given()))).Value!;
         return File.ReadAllBytes(_scratch.File("copy.jpg"));
     }
 }

@@ -125,7 +125,7 @@ public sealed class PngCopyTests : IDisposable
     private byte[] Copy(byte[] original)
     {
         File.WriteAllBytes(_scratch.File("original.png"), original);
-        ScaledCopy.Make(new ScaleJob(_scratch.File("original.png"), _scratch.File("copy.png"), new PictureScale(1e-5, new ScaleBasis.Given()))).Diagnostics.Should().BeEmpty();
+        Scaled.Make(new ScaleJob(_scratch.File("original.png"), _scratch.File("copy.png"), new PictureScale(1e-5, new ScaleBasis.Given()))).Diagnostics.Should().BeEmpty();
         return File.ReadAllBytes(_scratch.File("copy.png"));
     }
 }

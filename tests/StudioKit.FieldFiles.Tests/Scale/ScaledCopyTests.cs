@@ -7,6 +7,7 @@ using StudioKit.Field.Tests;
 using StudioKit.FieldFiles.Pictures;
 using StudioKit.FieldFiles.Scale;
 using StudioKit.FieldFiles.Tests.Pictures;
+using StudioKit.Writing;
 
 namespace StudioKit.FieldFiles.Tests.Scale;
 
@@ -22,7 +23,7 @@ public sealed class ScaledCopyTests : IDisposable
         var original = Portrait(light: 1, "portrait.jpg", orientation: 1);
         var before = File.ReadAllBytes(original);
 
-        var copy = ScaledCopy.Make(new ScaleJob(original, _scratch.File("scaled.jpg"), Given(1e-5))).Value!;
+        var copy = Scaled.Make(new ScaleJob(original, _scratch.File("scaled.jpg"), Given(1e-5))).Value!;
 
         File.ReadAllBytes(original).Should().Equal(before);
         Segments(copy.Path, 0xE1).Should().BeEquivalentTo(Segments(original, 0xE1));
@@ -38,7 +39,7 @@ public sealed class ScaledCopyTests : IDisposable
     {
         var original = Portrait(margin, "portrait.jpg", orientation: 1);
 
-        var copy = ScaledCopy.Make(new ScaleJob(original, _scratch.File("scaled.jpg"), Given(1e-5))).Value!;
+        var copy = Scaled.Make(new ScaleJob(original, _scratch.File("scaled.jpg"), Given(1e-5))).Value!;
 
         copy.IsWhite.Should().Be(white);
         using var bitmap = SKBitmap.Decode(copy.Path);
@@ -57,7 +58,7 @@ public sealed class ScaledCopyTests : IDisposable
     [InlineData(8)]
     public void The_bar_lies_in_the_corner_as_seen(ushort orientation)
     {
-        var copy = ScaledCopy.Make(new ScaleJob(Portrait(1, "portrait.jpg", orientation), _scratch.File("scaled.jpg"), Given(1e-5))).Value!;
+        var copy = Scaled.Make(new ScaleJob(Portrait(1, "portrait.jpg", orientation), _scratch.File("scaled.jpg"), Given(1e-5))).Value!;
 
         // The stored pixels of the bar, turned by the table in CIPA DC-008 for tag 274.
         using var codec = SKCodec.Create(copy.Path);
@@ -75,7 +76,7 @@ public sealed class ScaledCopyTests : IDisposable
     [Fact]
     public void A_sidecar_tells_the_scale_in_XMP()
     {
-        var copy = ScaledCopy.Make(new ScaleJob(Portrait(1, "portrait.jpg", 1), _scratch.File("scaled.jpg"), Given(5.625e-6))).Value!;
+        var copy = Scaled.Make(new ScaleJob(Portrait(1, "portrait.jpg", 1), _scratch.File("scaled.jpg"), Given(5.625e-6))).Value!;
 
         var packet = File.ReadAllText(copy.Sidecar);
         packet.Should().StartWith("<?xpacket begin=").And.EndWith("<?xpacket end=\"w\"?>\n");
@@ -88,10 +89,38 @@ public sealed class ScaledCopyTests : IDisposable
     public void An_original_is_never_written_over()
     {
         var original = Portrait(1, "portrait.jpg", 1);
+        var before = File.ReadAllBytes(original);
 
-        ScaledCopy.Make(new ScaleJob(original, original, Given(1e-5), Replace: true)).Diagnostics.Single().Code.Should().Be("FLD311");
-        ScaledCopy.Make(new ScaleJob(original, _scratch.File("text.txt"), Given(1e-5))).IsSound.Should().BeTrue();
-        ScaledCopy.Make(new ScaleJob(original, _scratch.File("text.txt"), Given(1e-5))).Diagnostics.Single().Code.Should().Be("FLD312");
+        FluentActions.Invoking(() => Scaled.Make(new ScaleJob(original, original, Given(1e-5)))).Should().Throw<FileWritingException>();
+        FluentActions.Invoking(() => Scaled.Make(new ScaleJob(original, _scratch.File("plain.jpg"), Given(1e-5)))).Should().Throw<FileWritingException>();
+
+        File.ReadAllBytes(original).Should().Equal(before);
+    }
+
+    [Fact]
+    public void A_photographers_sidecar_stays_and_the_scale_can_still_be_read_back()
+    {
+        File.WriteAllText(_scratch.File("scaled.jpg.xmp"), "<edits exposure='+1'/>");
+        var job = new ScaleJob(Portrait(1, "portrait.jpg", 1), _scratch.File("scaled.jpg"), Given(1e-5));
+
+        Scaled.Make(job).Value!.Sidecar.Should().Be(_scratch.File("scaled.jpg.scale.xmp"));
+        Scaled.Make(job with { Scale = Given(2e-5) }).IsSound.Should().BeTrue();
+
+        File.ReadAllText(_scratch.File("scaled.jpg.xmp")).Should().Be("<edits exposure='+1'/>");
+        ScaleSidecar.ReadBeside(_scratch.File("scaled.jpg"))!.MicrometresPerPixel.Should().Be(20);
+    }
+
+    [Fact]
+    public void A_sidecar_of_ours_that_a_photographer_went_on_with_is_theirs()
+    {
+        var original = Portrait(1, "portrait.jpg", 1);
+        Scaled.Make(new ScaleJob(original, _scratch.File("scaled.jpg"), Given(1e-5))).IsSound.Should().BeTrue();
+        File.AppendAllText(_scratch.File("scaled.jpg.xmp"), "<!-- exposure +1 -->");
+
+        Scaled.Make(new ScaleJob(original, _scratch.File("scaled.jpg"), Given(2e-5))).IsSound.Should().BeTrue();
+
+        File.ReadAllText(_scratch.File("scaled.jpg.xmp")).Should().EndWith("<!-- exposure +1 -->");
+        ScaleSidecar.ReadBeside(_scratch.File("scaled.jpg"))!.MicrometresPerPixel.Should().Be(20);
     }
 
     [Fact]
@@ -100,7 +129,7 @@ public sealed class ScaledCopyTests : IDisposable
         var sensor = new SensorModel(300, 200) { Margin = (u, v) => -u - v };
         var original = sensor.Save(_scratch.Path, "portrait.png", 101);
 
-        var copy = ScaledCopy.Make(new ScaleJob(original, _scratch.File("scaled.png"), Given(1e-5))).Value!;
+        var copy = Scaled.Make(new ScaleJob(original, _scratch.File("scaled.png"), Given(1e-5))).Value!;
 
         using var before = SKBitmap.Decode(original);
         using var after = SKBitmap.Decode(copy.Path);
@@ -112,12 +141,14 @@ public sealed class ScaledCopyTests : IDisposable
     {
         var original = Portrait(1, "portrait.jpg", 1);
         var told = new Counter();
-        var jobs = Enumerable.Range(0, 20).Select(i => new ScaleJob(i == 7 ? _scratch.File("missing.jpg") : original, _scratch.File($"{i}.jpg"), Given(1e-5)));
+        ScaleJob[] jobs = [.. Enumerable.Range(0, 20).Select(i => new ScaleJob(i == 7 ? _scratch.File("missing.jpg") : original, _scratch.File($"{i}.jpg"), Given(1e-5)))];
+        using var files = FileBatch.Open(ScaleBatch.Files(jobs));
 
-        var results = await ScaleBatch.RunAsync([.. jobs], told);
+        var results = await ScaleBatch.RunAsync(jobs, files, told);
 
         results.Select(result => result.IsSound).Should().Equal(Enumerable.Range(0, 20).Select(i => i != 7));
         told.Reports.Should().Be(20);
+        files.Commit().Should().HaveCount(38, "each of the nineteen has a sidecar");
     }
 
     private static PictureScale Given(double metresPerPixel) => new(metresPerPixel, new ScaleBasis.Given());

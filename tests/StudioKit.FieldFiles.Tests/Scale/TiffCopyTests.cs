@@ -92,7 +92,7 @@ public sealed class TiffCopyTests : IDisposable
         Directory.GetFiles(_scratch.Path).Should().ContainSingle();
     }
 
-    private FieldResult<ScaledPicture> Copy() => ScaledCopy.Make(
+    private FieldResult<ScaledPicture> Copy() => Scaled.Make(
         new ScaleJob(_scratch.File("original.tif"), _scratch.File("copy.tif"), new PictureScale(1e-5, new ScaleBasis.Given())));
 
     private List<int> Levels(string name)

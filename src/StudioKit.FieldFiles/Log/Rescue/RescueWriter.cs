@@ -2,6 +2,7 @@ using System.Globalization;
 using Microsoft.Data.Sqlite;
 using StudioKit.Field;
 using StudioKit.Field.Log;
+using StudioKit.Writing;
 
 namespace StudioKit.FieldFiles.Log.Rescue;
 
@@ -34,7 +35,7 @@ internal static class RescueWriter
         catch (SqliteException error)
         {
             // It is ours: it was made a moment ago, and nothing whole is in it.
-            File.Delete(path);
+            NewFile.Discard(path);
             return [LogFaults.Unwritten(error, path)];
         }
     }

@@ -52,7 +52,18 @@ internal sealed record TiffKind
     public static Tiff OpenFile(string path)
     {
         SilentTiffErrors.Use();
-        return Damage.Told(() => Tiff.Open(path, "rc")) ?? throw new InvalidDataException("The TIFF's header is damaged.");
+
+        // On a stream of our own: given a name, the library could just as well open it for writing.
+        var stream = File.OpenRead(path);
+        try
+        {
+            return Damage.Told(() => Tiff.ClientOpen(path, "rc", stream, new TiffStream())) ?? throw new InvalidDataException("The TIFF's header is damaged.");
+        }
+        catch
+        {
+            stream.Dispose();
+            throw;
+        }
     }
 
     /// <summary>How the first picture of a file is kept.</summary>

@@ -23,7 +23,7 @@ internal sealed class TiffUnpackedStrips : IDisposable
 
     public static TiffUnpackedStrips Open(string path, TiffKind kind)
     {
-        var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read, 1 << 16);
+        var file = File.OpenRead(path);
         try
         {
             return new TiffUnpackedStrips(file, kind);
