@@ -18,7 +18,7 @@ internal static class FrameWords
         FrameVerdict.NotWhite => Text($"NOT WHITE: {Under(report.Frame.StopsMissing)} under clipping at the darkest, {Darkest(report.Frame).Name}."),
         FrameVerdict.Right => "RIGHT: white all over, and the veil on the subject is within its limit.",
         FrameVerdict.TooBright => $"TOO BRIGHT: white all over, {Lifted(report)}.",
-        _ => $"WHITE all over, but how far over clipping cannot be seen in white{Bound(report.Finding)}.",
+        _ => $"WHITE all over, {Open(report)}.",
     };
 
     /// <summary>What to turn, best first.</summary>
@@ -70,17 +70,17 @@ internal static class FrameWords
         ? Text($"To know, take one {next.StopsLower:0} stops lower, at {mark.Nominal}: it shows margins of this frame from 0 to {next.ReadsTo:0.0} stops.")
         : Text($"To know, take one {next.StopsLower:0} stops darker, by power, ISO speed or f-number: it shows margins of this frame from 0 to {next.ReadsTo:0.0} stops.");
 
-    private static string Lifted(FrameReport report) => report.Frame switch
-    {
-        { Tones: { ClippedShare: > 0.02 } tones } => $"and {Rounded.Percent(tones.ClippedShare)} of the subject with it",
-        { Veil: { } veil } when veil.StopsUnderClipping < report.Finding.VeilAllowedStops => Text(
-            $"and the subject's darkest part is lifted to {veil.StopsUnderClipping:0.0} stops under it, where the veil limit leaves black {report.Finding.VeilAllowedStops:0.0} under{Bound(report.Finding)}"),
-        _ => $"and by the plan brighter than the veil allows{Bound(report.Finding)}",
-    };
+    private static string Lifted(FrameReport report) => report.Frame.Tones is { ClippedShare: > 0.02 } tones
+        ? $"and {Rounded.Percent(tones.ClippedShare)} of the subject with it"
+        : $"and by the plan brighter than the veil allows{Bound(report.Finding)}";
+
+    private static string Open(FrameReport report) => report.Frame.Veil is { } veil
+        ? Text($"and perhaps too bright: the subject's darkest part lies only {veil.StopsUnderClipping:0.0} stops under white, where the veil limit leaves black {report.Finding.VeilAllowedStops:0.0} under. Either nothing on it is dark, or the veil lifts it{Bound(report.Finding)}")
+        : $"but how far over clipping cannot be seen in white{Bound(report.Finding)}";
 
     private static string Bound(FrameFinding finding) => finding.MostMargin is { } most
-        ? Text($" (at least 0, at most {most:0.0} stops by the veil on the subject's darkest part)")
-        : " (at least 0)";
+        ? Text($" (the background lies at least 0, at most {most:0.0} stops over clipping)")
+        : " (at least 0 stops)";
 
     /// <summary>The region that is furthest under clipping.</summary>
     private static FrameRegion Darkest(FrameAnalysis frame) => frame.Regions.MaxBy(region => region.StopsMissing)!;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using StudioKit.Field.Advice;
 using StudioKit.Field.Analysis;
+using StudioKit.Field.Pictures;
 using StudioKit.Kits;
 using StudioKit.Planning;
 using StudioKit.Planning.Advising;
@@ -84,8 +85,12 @@ internal static class PhotoReport
             yield return ("middle of subject", Text($"{tones.MiddleStops:0.0} stop under white, where a mid-tone lies 3.0{(tones.ClippedShare > 0.0005 ? $"; {Rounded.Percent(tones.ClippedShare)} of it is white itself" : "")}"));
         }
 
-        yield return ("tone curve", frame.Curve.IsStandard ? "the standard one is assumed; a ladder with --learn-curve learns the camera's" : Text($"the camera's own, kept (± {frame.Curve.PlusMinus:0.00} stop)"));
+        yield return ("tone curve", Curve(frame.Curve));
     }
+
+    private static string Curve(ToneCurve curve) => ReferenceEquals(curve, ToneCurve.Standard)
+        ? "the standard one is assumed; a ladder with --learn-curve learns the camera's"
+        : curve.IsStandard ? "the standard one, as a ladder of this camera found" : Text($"the camera's own, kept (± {curve.PlusMinus:0.00} stop)");
 
     private static string Missing(FrameAnalysis frame) => (frame.StopsMissing, frame.ClippedShare) switch
     {

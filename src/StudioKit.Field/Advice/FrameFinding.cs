@@ -63,8 +63,9 @@ public sealed record FrameFinding
     private static FrameVerdict VerdictOf(FrameAnalysis frame, FrameLimits limits, double allowed) =>
         frame.Doubt is not null ? FrameVerdict.Doubtful
         : frame.StopsMissing > 0 ? FrameVerdict.NotWhite
-        : frame.Tones is { ClippedShare: > BlownShare } || IsPlannedTooBright(limits) || frame.Veil is { } lifted && lifted.ShareOfSaturation > 2 * allowed ? FrameVerdict.TooBright
+        : frame.Tones is { ClippedShare: > BlownShare } ? FrameVerdict.TooBright
         : frame.Veil is { } veil && veil.ShareOfSaturation <= allowed ? FrameVerdict.Right
+        : IsPlannedTooBright(limits) ? FrameVerdict.TooBright
         : FrameVerdict.WhiteUnbounded;
 
     private static bool IsPlannedTooBright(FrameLimits limits) =>

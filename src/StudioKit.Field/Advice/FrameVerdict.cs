@@ -12,9 +12,9 @@ public enum FrameVerdict
     /// <summary>White all over, and the subject's dark parts show that the veil is within its limit.</summary>
     Right,
 
-    /// <summary>White all over; how far over clipping it lies, and how much it veils, the frame does not show.</summary>
+    /// <summary>White all over; how far over clipping it lies, and how much it veils, the frame does not show: nothing on the subject is dark, or the veil lifts it.</summary>
     WhiteUnbounded,
 
-    /// <summary>White all over, and so much that the subject is washed out or the plan's veil limit is passed.</summary>
+    /// <summary>White all over, and the subject is white with it in part, or the plan says that the veil limit is passed.</summary>
     TooBright,
 }

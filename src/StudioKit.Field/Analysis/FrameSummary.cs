@@ -34,6 +34,7 @@ internal sealed class FrameSummary
         columns = Math.Min(columns, grid.Columns);
         rows = Math.Min(rows, grid.Rows);
         var cells = summary.Gather(columns, rows, FrameArea.Background);
+        var subject = summary.Of(FrameArea.Subject).ToList();
 
         return new FrameAnalysis
         {
@@ -48,8 +49,8 @@ internal sealed class FrameSummary
             UnevennessStops = summary.Percentile(1 - Tail) - summary.Percentile(Tail),
             UnevennessIsLeast = summary.Of(FrameArea.Background).Any(block => block.White > 0.5),
             Tint = summary.Tint(),
-            Veil = summary.Veil(),
-            Tones = summary.Tones(),
+            Veil = SubjectLight.Veil(subject),
+            Tones = SubjectLight.Tones(subject),
             Regions = summary.Regions(),
             CellColumns = columns,
             CellRows = rows,
@@ -104,31 +105,6 @@ internal sealed class FrameSummary
         var (red, green, blue) = Sum(Of(FrameArea.Background).Where(block =>
             block is { Darkest: > 0.5, ClippedRed: 0, ClippedGreen: 0, ClippedBlue: 0 })) is { Pixels: > 0 } sum ? sum.Mean : default;
         return green == 0 ? null : new BackgroundTint(Math.Log2(red / green), Math.Log2(blue / green));
-    }
-
-    private ShadowVeil? Veil()
-    {
-        var light = Of(FrameArea.Subject).Select(block => block.Mean).Select(mean => (mean.Red + mean.Green + mean.Blue) / 3).Order().ToList();
-        if (light.Count == 0)
-        {
-            return null;
-        }
-
-        var darkest = Math.Max(light[(int)(0.01 * light.Count)], Floor);
-        return new ShadowVeil(darkest, -Math.Log2(darkest));
-    }
-
-    private SubjectTones? Tones()
-    {
-        var blocks = Of(FrameArea.Subject).ToList();
-        if (blocks.Count == 0)
-        {
-            return null;
-        }
-
-        var stops = blocks.Select(block => block.Mean).Select(mean => -Math.Log2(Math.Max((mean.Red + mean.Green + mean.Blue) / 3, Floor))).Order().ToList();
-        var clipped = blocks.Sum(block => Math.Clamp(block.White, 0, 1) * block.Pixels) / blocks.Sum(block => (double)block.Pixels);
-        return new SubjectTones(stops[stops.Count / 2], Math.Max(0, stops[stops.Count / 100]), clipped);
     }
 
     private List<FrameRegion> Regions()

@@ -453,6 +453,7 @@ public sealed class FieldCommandsTests : IDisposable
         run.ExitCode.Should().Be(0, run.Error);
         File.ReadAllText(_folder.File("kit.correction.yaml")).Should().Contain("tone-curve:");
         CommandRun.Of("plan", kit).Error.Should().NotContain("measured corrections", "a tone curve corrects no figure of the kit");
+        CommandRun.Of("photo", Picture("panel.png", 188), "--bare", "--kit", kit, "--framing", "reed 50 at 1:2").Output.Should().Contain("the standard one, as a ladder of this camera found");
     }
 
     [Fact]

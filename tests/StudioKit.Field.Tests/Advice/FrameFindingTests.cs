@@ -29,7 +29,7 @@ public sealed class FrameFindingTests
     {
         var finding = Find(3.5);
 
-        finding.Verdict.Should().Be(FrameVerdict.TooBright);
+        finding.Verdict.Should().Be(FrameVerdict.WhiteUnbounded, "a pale subject would look the same");
         finding.LeastMargin.Should().Be(0);
         finding.MostMargin.Should().BeInRange(3.5, 4.2);
         finding.Next!.StopsLower.Should().Be(3, "more than three stops at once would sink what lies just over clipping");
@@ -55,6 +55,11 @@ public sealed class FrameFindingTests
         finding.Verdict.Should().Be(FrameVerdict.WhiteUnbounded);
         finding.Next.Should().NotBeNull();
     }
+
+    /// <summary>A pale moth under a right light has nothing dark on it: it is not called too bright for that.</summary>
+    [Fact]
+    public void A_pale_moth_is_not_called_too_bright() =>
+        FrameFinding.Of(Analyse(1.0 / 3, own: 0.35, bright: 0.5), new FrameLimits { Flash = Flash, GlareIndex = GlareIndex }).Verdict.Should().Be(FrameVerdict.WhiteUnbounded);
 
     [Fact]
     public void A_subject_that_is_white_itself_is_too_bright() =>

@@ -91,6 +91,21 @@ public sealed class PaleSubjectTests
         Analyse(pebbles).Doubt.Should().NotBeNull();
     }
 
+    /// <summary>Anywhere in the frame or half out of it, on white or just under: what is taken for background is the sheet, to a fiftieth of the frame, but for what is said to be doubtful.</summary>
+    [Fact]
+    public void Pale_animals_anywhere_are_no_background() =>
+        Gen.Select(Gen.Double[0, 1], Gen.Double[0, 1], Gen.Double[0.25, 1.2], Gen.Double[0, 0.2], Gen.Double[-0.3, 2], Gen.Double[0, 0.6]).Sample(
+            (x, y, darker, texture, sheet, fallOff) =>
+            {
+                double Sheet(double u, double v) => sheet - (fallOff * (Square(u - 0.5) + Square(v - 0.5)));
+                var sensor = Moth(Sheet, Math.Min(0, sheet - fallOff) - darker, texture, x, y);
+                var frame = Analyse(sensor);
+                frame.Doubt.Should().BeNull();
+                (frame.BackgroundShare - (1 - Share(x, y))).Should().BeInRange(-0.06, 0.02 + frame.DoubtfulShare, $"the sheet is {1 - Share(x, y):P0} of the frame");
+            },
+            iter: Math.Max(10, Hostile.DamagedText.Runs / 10),
+            threads: 1);
+
     private static SensorModel Moth(Func<double, double, double> sheet, double animal, double texture, double x, double y) => new(900, 600)
     {
         Margin = sheet,
