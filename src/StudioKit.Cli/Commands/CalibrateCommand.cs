@@ -56,7 +56,8 @@ internal sealed class CalibrateCommand
     private ExitCode Run(ParseResult parsed)
     {
         var path = parsed.GetRequiredValue(_kit);
-        if (_input.Day(parsed) is not { } day || KitInput.ReadAsWritten(path, _host) is not { HasErrors: false } read
+        if ((!parsed.GetValue(_history) && !CorrectionFile.IsPossible(path, _host))
+            || _input.Day(parsed) is not { } day || KitInput.ReadAsWritten(path, _host) is not { HasErrors: false } read
             || _input.Powers(parsed) is not { } powers || _input.Tables(parsed) is not { } table)
         {
             return ExitCode.BadInput;

@@ -60,6 +60,11 @@ internal sealed class PhotoCommand
             return ExitCode.BadInput;
         }
 
+        if (parsed.GetValue(_options.LearnCurve) && !CorrectionFile.IsPossible(_options.Plan.KitPath(parsed)!, _host))
+        {
+            return ExitCode.BadInput;
+        }
+
         // A ladder is read by the standard curve, from which it learns the camera's own.
         var curve = powers.Length > 0 ? null : _options.KeptCurve(parsed, plan);
         var results = await TestFrameBatch.AnalyseAsync(paths, isBare, areDrawn: parsed.GetValue(_options.Out) is not null, curve);

@@ -7,12 +7,23 @@ namespace StudioKit.Cli.Files;
 /// <summary>The correction file beside a kit.</summary>
 internal static class CorrectionFile
 {
+    /// <summary>Whether there can be such a file; says why where there cannot.</summary>
+    public static bool IsPossible(string kitPath, CommandHost host)
+    {
+        if (kitPath == KitInput.StandardInput)
+        {
+            host.Error.WriteLine("studiokit: what is measured is kept beside the kit's file: name the file, e.g. kits/fen-edge.yaml, in place of -.");
+        }
+
+        return kitPath != KitInput.StandardInput;
+    }
+
     /// <summary>What it holds for a kit; none where there is no such file, or it is damaged or another kit's.</summary>
     /// <exception cref="FileTroubleException">The file cannot be read.</exception>
     public static KitCorrection? Of(string kitPath, string kitName)
     {
         var file = KitCorrectionFile.PathBeside(kitPath);
-        return File.Exists(file) && KitCorrectionFile.Read(file, InputFile.Text(file, KitCorrectionFile.MostBytes)).Value is { } found && found.Kit == kitName ? found : null;
+        return kitPath != KitInput.StandardInput && File.Exists(file) && KitCorrectionFile.Read(file, InputFile.Text(file, KitCorrectionFile.MostBytes)).Value is { } found && found.Kit == kitName ? found : null;
     }
 
     /// <summary>Writes it anew, and says so.</summary>

@@ -351,6 +351,15 @@ public sealed class FieldCommandsTests : IDisposable
     }
 
     [Fact]
+    public void A_kit_without_a_file_has_no_place_for_corrections()
+    {
+        var run = CommandRun.Of("calibrate", "-", "--readings", "readings.csv");
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain("name the file").And.NotContain("wrote");
+    }
+
+    [Fact]
     public void A_table_without_end_is_not_read_to_its_end()
     {
         File.WriteAllText(_folder.File("readings.csv"), new string('x', 3_000_000));
