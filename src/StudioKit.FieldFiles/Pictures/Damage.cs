@@ -3,7 +3,7 @@ namespace StudioKit.FieldFiles.Pictures;
 /// <summary>What a decoding library makes of a damaged file.</summary>
 /// <remarks>
 /// The libraries for JPEG and TIFF were carried over from C, where damage that nobody foresaw reads past the end of an array; here that is an exception of
-/// the language itself. Around a call of theirs, and nowhere else, those mean a damaged file and no fault of ours.
+/// the language itself, and so it is in the one for metadata. Around a call of theirs, and nowhere else, those mean a damaged file and no fault of ours.
 /// </remarks>
 internal static class Damage
 {
@@ -25,6 +25,7 @@ internal static class Damage
         return true;
     });
 
-    private static bool IsDamage(Exception error) => error is IndexOutOfRangeException or ArgumentException or NullReferenceException or OverflowException
+    /// <summary>Whether an exception of a decoding library means a damaged file.</summary>
+    public static bool IsDamage(Exception error) => error is IndexOutOfRangeException or ArgumentException or NullReferenceException or OverflowException
         or InvalidCastException or DivideByZeroException or EndOfStreamException or FormatException or NotImplementedException or InvalidOperationException;
 }

@@ -1,6 +1,9 @@
 using System.Globalization;
 using MetadataExtractor;
 using MetadataExtractor.Formats.Exif;
+using MetadataExtractor.Formats.Tiff;
+using MetadataExtractor.IO;
+using MetadataExtractor.Util;
 using StudioKit.Field.Pictures;
 using StudioKit.Physics.Exposure;
 using UnitsNet;
@@ -21,17 +24,35 @@ internal static class FrameSettingsReader
     {
         try
         {
-            return From(ImageMetadataReader.ReadMetadata(path));
+            return Damage.Told(() => From(ReadAll(path)));
         }
-        catch (ImageProcessingException error)
+        catch (Exception error) when (error is ImageProcessingException or MetadataException)
         {
             return new FrameSettings { Doubts = [$"The settings could not be read: {error.Message}"] };
+        }
+        catch (InvalidDataException)
+        {
+            return new FrameSettings { Doubts = ["The settings could not be read: they are damaged."] };
         }
         catch (IOException)
         {
             // A file cut short inside its metadata still may hold a picture; decoding it decides.
             return new FrameSettings { Doubts = ["The settings could not be read: the file ends inside them."] };
         }
+    }
+
+    // Left to itself the library holds all of a TIFF up to its directory, which mostly stands at the end.
+    private static IReadOnlyList<MetadataExtractor.Directory> ReadAll(string path)
+    {
+        using var stream = File.OpenRead(path);
+        if (FileTypeDetector.DetectFileType(stream) is var type && type is FileType.Jpeg or FileType.Png or FileType.Unknown)
+        {
+            return ImageMetadataReader.ReadMetadata(path);
+        }
+
+        var directories = new List<MetadataExtractor.Directory>();
+        TiffReader.ProcessTiff(new IndexedSeekingReader(stream), new ExifTiffHandler(directories));
+        return directories;
     }
 
     private static FrameSettings From(IReadOnlyList<MetadataExtractor.Directory> directories)

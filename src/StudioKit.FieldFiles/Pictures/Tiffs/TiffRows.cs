@@ -84,6 +84,12 @@ internal sealed class TiffRows : IRowDecoder
 
     private void Convert(Span<byte> rgba)
     {
+        if (_kind is { Colour: Photometric.RGB, Depth: 8 or 16 })
+        {
+            ConvertColours(rgba);
+            return;
+        }
+
         Span<byte> pixel = stackalloc byte[8];
         for (var x = 0; x < Width; x++)
         {
@@ -95,6 +101,16 @@ internal sealed class TiffRows : IRowDecoder
             var target = rgba.Slice(4 * x, 4);
             Colour(pixel, x, target);
             target[3] = 255;
+        }
+    }
+
+    // Nearly all photographs are of this kind. Of two bytes the second is worth most.
+    private void ConvertColours(Span<byte> rgba)
+    {
+        var (size, step) = (_kind.Depth / 8, _kind.Samples * _kind.Depth / 8);
+        for (var (x, from) = (0, size - 1); x < rgba.Length; x += 4, from += step)
+        {
+            (rgba[x], rgba[x + 1], rgba[x + 2], rgba[x + 3]) = (_row[from], _row[from + size], _row[from + (2 * size)], 255);
         }
     }
 

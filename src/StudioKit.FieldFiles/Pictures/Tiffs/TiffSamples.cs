@@ -61,7 +61,7 @@ internal sealed class TiffSamples : IDisposable
         }
         else
         {
-            Check(Damage.Told(() => _tiff.ReadScanline(row, _next)));
+            ReadPacked(row);
         }
 
         _next++;
@@ -71,6 +71,18 @@ internal sealed class TiffSamples : IDisposable
     {
         _unpacked?.Dispose();
         _tiff.Dispose();
+    }
+
+    private void ReadPacked(byte[] row)
+    {
+        try
+        {
+            Check(_tiff.ReadScanline(row, _next));
+        }
+        catch (Exception error) when (Damage.IsDamage(error))
+        {
+            throw new InvalidDataException("The TIFF's data are damaged.", error);
+        }
     }
 
     private static void Check(bool isRead)
