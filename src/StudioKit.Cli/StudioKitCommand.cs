@@ -63,7 +63,14 @@ internal static class StudioKitCommand
 
     private static int RunOne(string[] args, CommandHost host)
     {
-        var parsed = Build(args, host).Parse(args, Parsing);
+        var root = Build(args, host);
+        if (args.Length == 0)
+        {
+            host.Error.Write(CommandHelp.Text(root, "studiokit", host.Width));
+            return (int)ExitCode.BadInput;
+        }
+
+        var parsed = root.Parse(args, Parsing);
         var invocation = new InvocationConfiguration
         {
             Output = host.Output,

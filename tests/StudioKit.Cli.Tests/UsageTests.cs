@@ -67,6 +67,28 @@ public sealed class UsageTests
     }
 
     [Fact]
+    public void Without_a_word_the_command_shows_what_it_can_do()
+    {
+        var run = CommandRun.Of();
+
+        run.ExitCode.Should().Be(2);
+        run.Output.Should().BeEmpty();
+        run.Error.Should().Contain("plan").And.Contain("help exit-codes");
+    }
+
+    [Theory]
+    [InlineData("plan", "--why", "reeed")]
+    [InlineData("light", "--set-up", "wite")]
+    public void A_name_that_the_plan_does_not_have_is_told_of_in_json_with_the_likely_one(string command, params string[] options)
+    {
+        var run = CommandRun.Of([command, Repository.Kit("heath-ultralight.yaml"), .. options, "--json"]);
+
+        run.ExitCode.Should().Be(2);
+        using var json = JsonDocument.Parse(run.Output);
+        json.RootElement.GetProperty("diagnostics")[0].GetProperty("message").GetString().Should().Contain(options[1]);
+    }
+
+    [Fact]
     public void A_missing_option_is_bad_usage_and_points_to_the_subcommands_help()
     {
         var run = CommandRun.Of("sheets", "kit.yaml");

@@ -102,7 +102,7 @@ internal sealed class CheckCommand
             return ExitCode.BadInput;
         }
 
-        host.Output.WriteLine($"{path}: the kit '{read.Kit!.Name}' reads without errors.{(plan is null ? "" : $" {StudioVerdictText.Of(StudioVerdict.Of(plan))}")}");
+        host.Output.WriteLine($"{path}: the kit '{read.Kit!.Name}' reads without errors.{(plan is null ? " 'studiokit check --plan' also says whether it can be built and its cards hold." : $" {StudioVerdictText.Of(StudioVerdict.Of(plan))}")}");
         WriteDefaults(host, parsed.GetValue(_defaults) ? read.Defaults : []);
         return plan is null ? ExitCode.Done : Planner.Verdict(plan, host);
     }

@@ -1,6 +1,8 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
 using StudioKit.Cli.Tables;
+using StudioKit.Cli.Usage;
+using StudioKit.Kits.Quantities;
 using StudioKit.Planning;
 using StudioKit.Planning.Studio.Placing;
 using StudioKit.Sheets.Json;
@@ -70,9 +72,10 @@ internal sealed class LightCommand
         }
 
         var names = string.Join(", ", plan.PanelLights.Select(light => $"'{light.SetUp}'"));
-        _host.Error.WriteLine(names.Length == 0
-            ? "studiokit: the kit has no white-background set-up."
-            : $"studiokit: --set-up: no white-background set-up is named '{setUp}'; there is {names}.");
+        var meant = NearestName.Of(setUp ?? "", plan.PanelLights.Select(light => light.SetUp)) is { } nearest ? $" Did you mean '{nearest}'?" : "";
+        _host.Report(UsageCodes.Refused, names.Length == 0
+            ? "the kit has no white-background set-up."
+            : $"--set-up: no white-background set-up is named '{setUp}'.{meant} There is {names}.");
         return null;
     }
 

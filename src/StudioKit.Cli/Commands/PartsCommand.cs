@@ -63,14 +63,15 @@ internal static class PartsCommand
         var console = TableConsole.For(host);
         foreach (var kind in parts.GroupBy(part => part.Kind))
         {
-            var table = TableConsole.Table(kind.Key, "name", "what it is", "main figures", "figures from");
+            var table = TableConsole.Table(kind.Key, "name", "what it is", "main figures");
             table.Columns[0].NoWrap();
             foreach (var part in kind)
             {
-                table.AddRow(Markup.Escape(part.Name), Markup.Escape(part.Title), Markup.Escape(Figures(part)), Markup.Escape(part.Source));
+                table.AddRow(Markup.Escape(part.Name), Markup.Escape(part.Title), Markup.Escape(Figures(part)));
             }
 
             console.Write(table);
+            TableConsole.Notes(console, kind.GroupBy(part => part.Source).Select(same => $"Figures of {string.Join(", ", same.Select(part => part.Name))}: {(same.Key.Length > 0 ? same.Key : "no source given")}."));
         }
     }
 

@@ -132,7 +132,7 @@ internal static class PlanCommand
         var exposures = ChosenExposures.Of(plan, framing, setUp, out var problem);
         if (problem.Length > 0)
         {
-            host.Error.WriteLine(problem);
+            host.Report(UsageCodes.Refused, problem);
             return ExitCode.BadInput;
         }
 

@@ -85,18 +85,20 @@ internal static class WordsCommand
 
     private static void PrintScenes(IAnsiConsole console, IReadOnlyList<SceneLight> scenes)
     {
-        var table = TableConsole.Table("Light values", "place", "EV at ISO 100", "lux on a flat receptor", "from");
+        var table = TableConsole.Table("Light values", "place", "EV at ISO 100", "lux on a flat receptor");
         foreach (var scene in scenes)
         {
             table.AddRow(
-                Markup.Escape(scene.Scene), $"{AmbientText.Figure(scene.Lowest)} to {AmbientText.Figure(scene.Highest)}",
-                $"{PlanFormat.ThreeDigits(Lux(scene.Lowest))} to {PlanFormat.ThreeDigits(Lux(scene.Highest))}",
-                Markup.Escape(Bibliography.Cite(scene.SourceKey, scene.SourceLocator)));
+                Markup.Escape(scene.Scene), Range(AmbientText.Figure(scene.Lowest), AmbientText.Figure(scene.Highest)),
+                Range(PlanFormat.ThreeDigits(Lux(scene.Lowest)), PlanFormat.ThreeDigits(Lux(scene.Highest))));
         }
 
         console.Write(table);
+        TableConsole.Notes(console, scenes.Select(scene => $"Places: {Bibliography.Cite(scene.SourceKey, scene.SourceLocator)}").Distinct(StringComparer.Ordinal));
         console.WriteLine($"Lux follow from the exposure value: 2.5 lx · 2^EV, with the incident-light constant C = 250. {Bibliography.Cite("Iso2720", "C for a flat receptor")}");
     }
+
+    private static string Range(string least, string most) => least == most ? least : $"{least} to {most}";
 
     private static string Json(IReadOnlyList<GlossaryEntry> entries, IReadOnlyList<SceneLight> scenes) => JsonReport.Document(json => json
         .List("words", entries, entry => json.Text("word", entry.Term).Text("meaning", entry.Meaning))

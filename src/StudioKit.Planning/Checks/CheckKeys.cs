@@ -17,7 +17,9 @@ public static class CheckKeys
             return [];
         }
 
-        IReadOnlyList<string> parts = [.. check.Parts, .. check.Remedy?.Parts ?? []];
+        // What is built is built for the set-ups that stand on the panel: the angles and lights of the others mend nothing.
+        var onPanel = CheckConcerns.Of(check.Kind) == CheckConcern.Building ? plan.PanelLights.Select(light => light.SetUp) : [];
+        IReadOnlyList<string> parts = [.. check.Parts, .. check.Remedy?.Parts ?? [], .. onPanel];
         return [.. Patterns(check, plan).Distinct(StringComparer.Ordinal).SelectMany(pattern => KitKeyPaths.Under(pattern, parts, plan)).DistinctBy(key => key.Path)];
     }
 

@@ -25,7 +25,7 @@ internal static class PlanReport
             .. plan.PanelLights.SelectMany(light => LightSection.Of(plan, light)),
             .. Exposures(plan.Exposures),
             .. Plots(plan),
-            .. Checks(plan.Checks),
+            .. Checks(plan),
             .. plan.Corrections is null ? (Block[])[] : [.. CorrectionSection.Of(plan.Corrections)],
             .. Defaults(plan.Defaults),
             .. Sources(plan),
@@ -100,20 +100,20 @@ internal static class PlanReport
             .Prepend(new Heading("Plots", 2));
     }
 
-    private static IEnumerable<Block> Checks(IReadOnlyList<PlanCheck> checks)
+    private static IEnumerable<Block> Checks(Plan plan)
     {
         yield return new Heading("Checks", 2);
         yield return new Table(
             [
                 new Column("Check"), new Column("Result"), new Column("Demand"), new Column("Capacity"), new Column("Ratio", ColumnKind.Decimal), new Column("What would fix it"),
             ],
-            [.. checks.Select(check => new TableRow(
+            [.. plan.Checks.Select(check => new TableRow(
                 [
                     CheckText.Name(check), check.Passed ? "passes" : "FAILS", CheckText.Demand(check), CheckText.Capacity(check),
-                    check.Ratio is { } ratio ? FormattableString.Invariant($"{ratio:0.00}") : "", CheckText.Remedy(check),
+                    check.Ratio is { } ratio ? FormattableString.Invariant($"{ratio:0.00}") : "", $"{CheckText.Remedy(check)} {CheckText.Keys(check, plan)}".Trim(),
                 ]))],
             TypeScale.Small);
-        foreach (var block in Caveats(checks.Select(CheckText.Note).Where(note => note.Length > 0)))
+        foreach (var block in Caveats(plan.Checks.Select(CheckText.Note).Where(note => note.Length > 0)))
         {
             yield return block;
         }

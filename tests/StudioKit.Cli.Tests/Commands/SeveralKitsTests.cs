@@ -68,6 +68,7 @@ public sealed class SeveralKitsTests : IDisposable
 
         run.ExitCode.Should().Be(1);
         run.Output.Should().Contain("This studio cannot be built as the kit has it: ").And.Contain("panel size");
+        run.Error.Should().Contain("panel.width (now 200 mm)");
     }
 
     [Fact]

@@ -30,12 +30,14 @@ public sealed class CheckKeysTests
             flashes:
               - {name: low, guide-number: 30 m}
             set-ups:
+              - {name: black, kind: dark-background, camera-pitch: 10°, lights: [{flash: low, role: key, distance: 45 cm}]}
               - {name: white, kind: white-background, camera-pitch: [60°, 90°], lights: [{flash: low, role: below, distance: 45 cm}]}
             """);
 
         var keys = CheckKeys.Of(plan.Checks.Single(check => check.Kind == PlanCheckKind.PanelSize), plan);
 
-        keys.Should().Contain(new KitKey("panel.width", "60 mm")).And.Contain(new KitKey("panel.depth", "5 cm")).And.Contain(new KitKey("set-ups[0].camera-pitch", "60°, 90°"));
+        keys.Should().Contain(new KitKey("panel.width", "60 mm")).And.Contain(new KitKey("panel.depth", "5 cm")).And.Contain(new KitKey("set-ups[1].camera-pitch", "60°, 90°"));
+        keys.Should().NotContain(key => key.Path == "set-ups[0].camera-pitch", "it does not stand on the panel");
     }
 
     [Fact]
