@@ -11,10 +11,10 @@ namespace StudioKit.Cli;
 /// <summary>Options that say which part of which plan a picture belongs to.</summary>
 internal sealed class PlanOptions
 {
-    private readonly Option<string?> _kit = new("--kit") { Description = "The kit that the frames were taken with.", HelpName = "file" };
-    private readonly Option<string> _setUp = new("--set-up") { Description = "Name of the set-up; the white-background one where there is only one.", DefaultValueFactory = _ => "" };
-    private readonly Option<string> _framing = new("--framing") { Description = "Name of the framing, as on the card.", DefaultValueFactory = _ => "" };
-    private readonly Option<Angle> _pitch = QuantityOption.Optional("--pitch", "Camera pitch, where the set-up has several.", QuantityText.TryAngle, Angle.Zero);
+    private readonly Option<string?> _kit = new("--kit") { Description = "The kit that the frames were taken with, e.g. kits/fen-edge.yaml; left out, no plan is made.", HelpName = "file" };
+    private readonly Option<string> _setUp = new("--set-up") { Description = "Name of the set-up, e.g. white; left out, the white-background one where there is only one.", DefaultValueFactory = _ => "" };
+    private readonly Option<string> _framing = new("--framing") { Description = "Name of the framing, as on the card, e.g. \"reed 55 at 1:2\"; left out, the only one.", DefaultValueFactory = _ => "" };
+    private readonly Option<Angle> _pitch = QuantityOption.Optional("--pitch", "Camera pitch, e.g. 60°, where the set-up has several; left out, its only one.", QuantityText.TryAngle, Angle.Zero);
 
     /// <summary>Adds the options, without that for the kit where the command takes it otherwise.</summary>
     public void AddTo(Command command, bool withKit = true)

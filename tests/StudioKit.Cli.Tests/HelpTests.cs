@@ -7,12 +7,9 @@ namespace StudioKit.Cli.Tests;
 /// <summary>What every command and option owes the person who reads its help.</summary>
 public sealed class HelpTests
 {
-    // Their options are being reworked; they are held to the same as soon as that is done.
-    private static readonly string[] Reworked = ["log", "photo", "calibrate"];
+    private static readonly string[] SaidInWords = ["left out", "else", "efault:", "Must be given"];
 
-    private static readonly string[] SaidInWords = ["left out", "else", "Default:", "Must be given"];
-
-    public static TheoryData<string> Commands() => [.. All(Root(), "").Select(each => each.Path).Where(path => path.Length > 0 && !Reworked.Contains(path.Split(' ')[0]))];
+    public static TheoryData<string> Commands() => [.. All(Root(), "").Select(each => each.Path).Where(path => path.Length > 0)];
 
     [Theory]
     [MemberData(nameof(Commands))]
@@ -22,6 +19,7 @@ public sealed class HelpTests
         foreach (var option in OptionsOf(At(path)).Where(option => HelpWords.Value(option).Length > 0))
         {
             option.Description.Should().Contain("e.g.", $"{option.Name} of '{path}' takes something");
+            HelpWords.Value(option).Should().NotBe("<value>", $"{option.Name} of '{path}' takes something that has a name");
         }
     }
 
@@ -61,7 +59,7 @@ public sealed class HelpTests
 
         run.ExitCode.Should().Be(0);
         run.Output.Should().Contain("help exit-codes").And.NotContainAny("StudioKit.", "System.", "Infinity", "∞", "NaN", "`1");
-        run.Output.Should().NotMatchRegex("Default: (0|nothing|null)\\.").And.NotContain("<value>");
+        run.Output.Should().NotMatchRegex("Default: (0|nothing|null)\\.");
         if (At(path).Subcommands.Count == 0)
         {
             run.Output.Should().Contain("Example: studiokit ", $"'{path}' shows how it is called");

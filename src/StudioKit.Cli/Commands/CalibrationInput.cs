@@ -18,10 +18,10 @@ namespace StudioKit.Cli.Commands;
 /// <summary>The readings that <c>studiokit calibrate</c> is given: tables and pictures, each with the day of its outing.</summary>
 internal sealed class CalibrationInput(CommandHost host)
 {
-    private readonly Option<string[]> _tables = new("--readings") { Description = "Table of readings, comma-separated, e.g. readings.csv; may be given several times.", HelpName = "file" };
-    private readonly Option<string[]> _frames = new("--frame") { Description = "Test frame of the bare sheet, e.g. panel.jpg; may be given several times.", HelpName = "file" };
-    private readonly Option<string[]> _powers = new("--power") { Description = "Power of the lower flash, e.g. 1/16: one for all frames, or one for each in turn.", HelpName = "value" };
-    private readonly Option<Length> _distance = QuantityOption.Optional("--distance", "Lower flash to panel, e.g. \"45 cm\", where it was not as planned.", QuantityText.TryLength, Length.Zero);
+    private readonly Option<string[]> _tables = new("--readings") { Description = "Table of readings, comma-separated, e.g. readings.csv; may be given several times, and left out where frames are given.", HelpName = "file" };
+    private readonly Option<string[]> _frames = new("--frame") { Description = "Test frame of the bare sheet, e.g. panel.jpg; may be given several times, and left out where readings are given.", HelpName = "file" };
+    private readonly Option<string[]> _powers = new("--power") { Description = "Power of the lower flash, e.g. 1/16: one for all frames, or one for each in turn; left out, those of the plan.", HelpName = "power" };
+    private readonly Option<Length> _distance = QuantityOption.Optional("--distance", "Lower flash to panel, e.g. \"45 cm\", where it was not as planned; left out, as planned.", QuantityText.TryLength, Length.Zero);
     private readonly Option<string?> _date = new("--date") { Description = "Day of readings that do not name their own, e.g. 2026-05-09; today where left out.", HelpName = "day" };
     private readonly PlanOptions _planned = new();
 

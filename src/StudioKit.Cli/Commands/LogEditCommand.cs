@@ -28,7 +28,7 @@ internal static class LogEditCommand
 
     private static Command Subject(CommandHost host, Option<string> file)
     {
-        var session = new Option<string?>("--session") { Description = "Session that it belongs to, e.g. k7m; its frames go with it.", HelpName = "session" };
+        var session = new Option<string?>("--session") { Description = "Session that it belongs to, e.g. k7m; its frames go with it. It stays where it is where left out.", HelpName = "session" };
         var command = Of(
             "subject", host, file, SubjectFields.Create(host), (index, reference) => index.Subject(reference), (log, _, subject) => log.Save(subject), subject => subject.Id,
             (parsed, index, subject) => Moved(parsed.GetValue(session), index.Session, subject, found => subject with { SessionId = found.Id }));
@@ -38,7 +38,7 @@ internal static class LogEditCommand
 
     private static Command Frame(CommandHost host, Option<string> file)
     {
-        var subject = new Option<string?>("--subject") { Description = "Subject that it shows, e.g. d4t.", HelpName = "subject" };
+        var subject = new Option<string?>("--subject") { Description = "Subject that it shows, e.g. d4t; it stays with its own where left out.", HelpName = "subject" };
         var command = Of(
             "frame", host, file, FrameFields.Create(host), (index, reference) => index.Frame(reference), (log, before, frame) => log.Move(before.Id, frame), frame => frame.Id,
             (parsed, index, frame) => Moved(parsed.GetValue(subject), index.Subject, frame, found => frame with { SubjectId = found.Id }));
@@ -65,10 +65,10 @@ internal static class LogEditCommand
         where T : class
     {
         var reference = References.Of(kind);
-        var clear = new Option<string[]>("--clear") { Description = $"Field to empty, once for each: {string.Join(", ", fields.Clearable)}.", HelpName = "field", AllowMultipleArgumentsPerToken = true };
+        var clear = new Option<string[]>("--clear") { Description = $"Field to empty, e.g. {fields.Clearable.First()}, once for each: {string.Join(", ", fields.Clearable)}. None where left out.", HelpName = "field", AllowMultipleArgumentsPerToken = true };
         clear.AcceptOnlyFromAmong([.. fields.Clearable]);
-        var command = new Command(kind, $"Changes a {kind}.") { reference, clear };
-        fields.AddTo(command);
+        var command = new Command(kind, $"Changes a {kind}.\n\nExample: studiokit log edit {kind} last --clear {fields.Clearable.First()}") { reference, clear };
+        fields.AddTo(command, "It stays as it is where left out.");
         command.SetAction(parsed => (int)OpenLog.ToWrite(host, parsed.GetRequiredValue(file), log => OpenLog.With(host, find(log.Index(), parsed.GetRequiredValue(reference)), before =>
         {
             var changed = fields.Clear(fields.Apply(parsed, before), parsed.GetValue(clear) ?? []);

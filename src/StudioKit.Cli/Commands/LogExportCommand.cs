@@ -29,15 +29,15 @@ internal sealed class LogExportCommand
         """;
 
     private readonly CommandHost _host;
-    private readonly Option<string?> _archive = new("--archive") { Description = "Darwin Core Archive to write, e.g. fen.zip.", HelpName = "file" };
-    private readonly Option<string?> _csv = new("--csv") { Description = "Occurrences as comma-separated text, e.g. fen.csv.", HelpName = "file" };
-    private readonly Option<string?> _geoJson = new("--geojson") { Description = "Occurrences as GeoJSON, e.g. fen.geojson.", HelpName = "file" };
+    private readonly Option<string?> _archive = new("--archive") { Description = "Darwin Core Archive to write, e.g. fen.zip; none where left out.", HelpName = "file" };
+    private readonly Option<string?> _csv = new("--csv") { Description = "Occurrences as comma-separated text, e.g. fen.csv; none where left out.", HelpName = "file" };
+    private readonly Option<string?> _geoJson = new("--geojson") { Description = "Occurrences as GeoJSON, e.g. fen.geojson; none where left out.", HelpName = "file" };
     private readonly Option<bool> _preview = new("--preview") { Description = "List all that leaves and all that stays, and write nothing." };
     private readonly Option<bool> _json = new("--json") { Description = "With --preview: one JSON document in place of text." };
     private readonly Option<string> _title = Words("--title", "Title of the data set, e.g. \"Fen portraits\".", "Field portraits");
     private readonly Option<string> _creator = Words("--creator", "Who answers for it, e.g. \"A. Sedge\"; default: nobody is named.", "");
     private readonly Option<string> _abstract = Words("--abstract", "What it holds, e.g. \"Portraits of small animals\"; default: nothing said.", "");
-    private readonly Option<string> _licence = Words("--licence", "Terms of use, best an address; default: nothing said.", "");
+    private readonly Option<string> _licence = Words("--licence", "Terms of use, best an address, e.g. https://creativecommons.org/licenses/by/4.0/; default: nothing said.", "");
 
     private readonly Option<string> _pictures = Words(
         "--pictures",

@@ -29,7 +29,7 @@ internal sealed class LogFrameCommand
     private readonly Option<string?> _subject = new("--subject") { Description = "Whom all of them show, e.g. d4t; found by time where left out.", HelpName = "subject" };
     private readonly Option<string?> _session = new("--session") { Description = "Look at the subjects of one session only, e.g. k7m; at all where left out.", HelpName = "session" };
     private readonly Option<string?> _kit = new("--kit") { Description = "Kit to find framing and set-up in, e.g. kits/fen-edge.yaml; neither is looked for where left out.", HelpName = "kit" };
-    private readonly Option<string[]> _sidecars = new("--sidecars") { Description = "Folder with scaled copies, e.g. scaled; the pictures' own folder is always looked into.", HelpName = "folder" };
+    private readonly Option<string[]> _sidecars = new("--sidecars") { Description = "Folder with scaled copies, e.g. scaled; only the pictures' own folder is looked into where left out.", HelpName = "folder" };
     private readonly Option<bool> _preview = new("--preview") { Description = "Show the match, and record nothing." };
     private readonly Option<bool> _json = JsonOption.Create();
 

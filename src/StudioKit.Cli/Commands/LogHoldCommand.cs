@@ -29,7 +29,7 @@ internal static class LogHoldCommand
     {
         var subject = References.Subject();
         var limit = QuantityOption.Required<Duration>("--limit", "Most time it may be held, e.g. \"10 min\".", QuantityText.TryDuration);
-        var command = new Command("start", "The animal is taken up now.") { subject, limit };
+        var command = new Command("start", "The animal is taken up now.\n\nExample: studiokit log hold start last --limit \"10 min\"") { subject, limit };
         command.SetAction(parsed => (int)OpenLog.ToWrite(host, parsed.GetRequiredValue(file), log =>
             OpenLog.With(host, log.Index().Subject(parsed.GetRequiredValue(subject)), found =>
                 Report(host, log, log.StartHold(found, TimeSpan.FromSeconds(Math.Round(parsed.GetRequiredValue(limit).Seconds)))))));
@@ -38,9 +38,9 @@ internal static class LogHoldCommand
 
     private static Command Stop(CommandHost host, Option<string> file)
     {
-        var subject = References.Optional("subject", "The subject, as for start; the one that is held where left out.");
+        var subject = References.Optional("subject", "The subject, as for start, e.g. d4t; the one that is held where left out.");
         var released = new Option<bool>("--released") { Description = "Whether it was released where it was found, e.g. --released false.", DefaultValueFactory = _ => true };
-        var command = new Command("stop", "The animal is let go now.") { subject, released };
+        var command = new Command("stop", "The animal is let go now.\n\nExample: studiokit log hold stop") { subject, released };
         command.SetAction(parsed => (int)OpenLog.ToWrite(host, parsed.GetRequiredValue(file), log =>
             OpenLog.With(host, parsed.GetValue(subject) is { } reference ? log.Index().Subject(reference) : OnlyHeld(log), found =>
                 Report(host, log, log.StopHold(found, parsed.GetValue(released))))));
@@ -50,7 +50,7 @@ internal static class LogHoldCommand
     // Exit code 1 at the limit, so that a script can ring a bell.
     private static Command Status(CommandHost host, Option<string> file)
     {
-        var command = new Command("status", "Lists the animals held; exit code 1 when one is at its limit.");
+        var command = new Command("status", "Lists the animals held; exit code 1 when one is at its limit.\n\nExample: studiokit log hold status");
         command.SetAction(parsed => (int)OpenLog.ToRead(host, parsed.GetRequiredValue(file), log =>
         {
             var (held, index) = (Held(log), log.Index());

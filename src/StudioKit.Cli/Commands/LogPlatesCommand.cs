@@ -26,12 +26,12 @@ internal sealed class LogPlatesCommand
 
     private readonly CommandHost _host;
     private readonly Option<string> _log;
-    private readonly Option<string> _pictures = new("--pictures") { Description = "Folder with the picture files.", Required = true, HelpName = "folder" };
-    private readonly Option<string> _out = new("--out") { Description = "The PDF to write.", Required = true, HelpName = "file" };
+    private readonly Option<string> _pictures = new("--pictures") { Description = "Folder with the picture files, e.g. scaled.", Required = true, HelpName = "folder" };
+    private readonly Option<string> _out = new("--out") { Description = "The PDF to write, e.g. plates.pdf.", Required = true, HelpName = "file" };
     private readonly Option<bool> _common = new("--common-scale") { Description = "All portraits at one scale, to be compared." };
-    private readonly Option<int> _columns = new("--columns") { Description = "Portraits side by side.", DefaultValueFactory = _ => 2 };
-    private readonly Option<int> _rows = new("--rows") { Description = "Portraits one above the other.", DefaultValueFactory = _ => 3 };
-    private readonly Option<string> _title = new("--title") { Description = "Title of the plates.", DefaultValueFactory = _ => "Field portraits" };
+    private readonly Option<int> _columns = new("--columns") { Description = "Portraits side by side, e.g. 3.", DefaultValueFactory = _ => 2 };
+    private readonly Option<int> _rows = new("--rows") { Description = "Portraits one above the other, e.g. 4.", DefaultValueFactory = _ => 3 };
+    private readonly Option<string> _title = new("--title") { Description = "Title of the plates, e.g. \"Spiders of the fen\".", DefaultValueFactory = _ => "Field portraits" };
     private readonly Option<string?> _date = new("--date") { Description = "Date to print, e.g. 2026-05-09; none where left out.", HelpName = "date" };
     private readonly Option<bool> _force = ForceOption.Create();
     private readonly ReleaseOptions _release = new();

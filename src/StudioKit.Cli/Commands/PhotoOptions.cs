@@ -13,29 +13,29 @@ namespace StudioKit.Cli.Commands;
 /// <summary>What <c>studiokit photo</c> can be told, and what follows from it.</summary>
 internal sealed class PhotoOptions(CommandHost host)
 {
-    public Argument<string[]> Frames { get; } = new("frames") { Description = "Picture files: JPEG, PNG or TIFF.", Arity = ArgumentArity.OneOrMore };
+    public Argument<string[]> Frames { get; } = new("frames") { Description = "Picture files: JPEG, PNG or TIFF, e.g. panel.jpg.", Arity = ArgumentArity.OneOrMore };
 
     public Option<bool> Bare { get; } = new("--bare") { Description = "The frames show the panel alone, no subject." };
 
-    public Option<string[]> Ladder { get; } = new("--ladder") { Description = "Power of each frame in turn, e.g. 1/16, which makes them a power ladder; 'names' reads the powers from file names like panel-1-16.jpg, or from the picture's description." };
+    public Option<string[]> Ladder { get; } = new("--ladder") { Description = "Power of each frame in turn, e.g. 1/16, which makes them a power ladder; 'names' reads the powers from file names like panel-1-16.jpg, or from the picture's description. Each frame stands for itself where left out." };
 
     public Option<bool> LearnCurve { get; } = new("--learn-curve") { Description = "With --ladder and --kit: keep the camera's tone curve in the correction file beside the kit, for later frames." };
 
-    public Option<FlashPower> Power { get; } = QuantityOption.Optional("--power", "Power of the lower flash.", QuantityText.TryPower, default(FlashPower));
+    public Option<FlashPower> Power { get; } = QuantityOption.Optional("--power", "Power of the lower flash, e.g. 1/8; left out, the plan's or none.", QuantityText.TryPower, default(FlashPower));
 
-    public Option<FlashPower> LowestPower { get; } = QuantityOption.Optional("--lowest-power", "Its lowest power.", QuantityText.TryPower, new FlashPower(1.0 / 128));
+    public Option<FlashPower> LowestPower { get; } = QuantityOption.Optional("--lowest-power", "Its lowest power, e.g. 1/64.", QuantityText.TryPower, new FlashPower(1.0 / 128));
 
-    public Option<PowerStep> PowerStep { get; } = QuantityOption.Optional("--power-step", "Step of its power dial: third, half or whole.", TryPowerStep, default(PowerStep));
+    public Option<PowerStep> PowerStep { get; } = QuantityOption.Optional("--power-step", "Step of its power dial: third, half or whole, e.g. half.", TryPowerStep, default(PowerStep));
 
-    public Option<Length> Distance { get; } = QuantityOption.Optional("--distance", "Lower flash to panel.", QuantityText.TryLength, Length.Zero);
+    public Option<Length> Distance { get; } = QuantityOption.Optional("--distance", "Lower flash to panel, e.g. \"45 cm\"; left out, the plan's or none.", QuantityText.TryLength, Length.Zero);
 
-    public Option<Length> Nearest { get; } = QuantityOption.Optional("--nearest", "How near the flash can stand.", QuantityText.TryLength, Length.FromCentimeters(10));
+    public Option<Length> Nearest { get; } = QuantityOption.Optional("--nearest", "How near the flash can stand, e.g. \"20 cm\".", QuantityText.TryLength, Length.FromCentimeters(10));
 
-    public Option<Stops?> Target { get; } = QuantityOption.Optional<Stops?>("--target", "Margin over clipping to aim for; the set-up's, or 1/3 stop.", TryStops, null);
+    public Option<Stops?> Target { get; } = QuantityOption.Optional<Stops?>("--target", "Margin over clipping to aim for, e.g. 1/2; left out, the set-up's, or 1/3 stop.", TryStops, null);
 
     public PlanOptions Plan { get; } = new();
 
-    public Option<string?> Out { get; } = new("--out") { Description = "Folder for pictures: each frame small with what is not white hatched, and a ladder's map." };
+    public Option<string?> Out { get; } = new("--out") { Description = "Folder for pictures, e.g. out: each frame small with what is not white hatched, and a ladder's map; none are drawn where left out." };
 
     public Option<bool> Force { get; } = ForceOption.Create();
 

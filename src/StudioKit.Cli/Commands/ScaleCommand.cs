@@ -1,5 +1,6 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
+using StudioKit.Cli.Usage;
 using StudioKit.Field.Scale;
 using StudioKit.FieldFiles.Scale;
 using StudioKit.Sheets.Json;
@@ -32,7 +33,7 @@ internal sealed class ScaleCommand
     private readonly CommandHost _host;
     private readonly Argument<string[]> _photos = new("photos") { Description = "Picture files: JPEG, PNG, TIFF or raw with a preview, e.g. spider-*.jpg.", Arity = ArgumentArity.OneOrMore };
     private readonly ScaleSource _source;
-    private readonly Option<ScaleBarCorner> _corner = new("--corner") { Description = "Corner for the bar, e.g. TopLeft; left out, BottomRight.", HelpName = "corner" };
+    private readonly Option<ScaleBarCorner> _corner = ChoiceOption.Create("--corner", "Corner for the bar, e.g. top-left.", ScaleBarCorner.BottomRight);
     private readonly Option<string> _out = new("--out") { Description = "Folder for the copies, e.g. scaled.", HelpName = "folder", Required = true };
     private readonly Option<bool> _json = JsonOption.Create();
 

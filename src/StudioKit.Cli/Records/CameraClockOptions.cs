@@ -11,12 +11,12 @@ namespace StudioKit.Cli.Records;
 /// <summary>How far a camera's clock is off: given, or learnt from a picture whose time is known.</summary>
 internal sealed class CameraClockOptions(CommandHost host)
 {
-    private readonly Option<Duration> _ahead = QuantityOption.Optional("--camera-ahead", "How far the camera's clock is ahead, e.g. \"200 s\" or \"1 h\".", QuantityText.TryDuration, Duration.Zero);
-    private readonly Option<Duration> _behind = QuantityOption.Optional("--camera-behind", "How far it is behind, e.g. \"40 s\".", QuantityText.TryDuration, Duration.Zero);
+    private readonly Option<Duration> _ahead = QuantityOption.Optional("--camera-ahead", "How far the camera's clock is ahead, e.g. \"200 s\" or \"1 h\"; it is right where left out.", QuantityText.TryDuration, Duration.Zero);
+    private readonly Option<Duration> _behind = QuantityOption.Optional("--camera-behind", "How far it is behind, e.g. \"40 s\"; it is right where left out.", QuantityText.TryDuration, Duration.Zero);
 
     private readonly Option<string?> _pair = new("--camera-clock")
     {
-        Description = "Learn it from a picture and its true time, e.g. watch.jpg=2026-05-09T14:02:30.",
+        Description = "Learn it from a picture and its true time, e.g. watch.jpg=2026-05-09T14:02:30; it is right where left out.",
         HelpName = "picture=time",
     };
 

@@ -13,7 +13,7 @@ internal static class FrameFields
             (frame, value) => frame with { MicrometresPerPixel = value?.Micrometers })
         .Words("--caption", "Caption, e.g. \"from above\".", (frame, value) => frame with { Caption = value })
         .Words("--creator", "Photographer, e.g. \"A. Sedge\".", (frame, value) => frame with { Creator = value })
-        .Words("--licence", "Licence, best as an address.", (frame, value) => frame with { Licence = value })
+        .Words("--licence", "Licence, best as an address, e.g. https://creativecommons.org/licenses/by/4.0/.", (frame, value) => frame with { Licence = value })
         .Words("--framing", "Framing of the kit, by its name in the plan, e.g. \"55 mm at 1:1\".", (frame, value) => frame with { Framing = value })
         .Words("--set-up", "Set-up of the kit, e.g. white.", (frame, value) => frame with { SetUp = value });
 }

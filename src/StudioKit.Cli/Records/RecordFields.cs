@@ -54,7 +54,16 @@ internal sealed class RecordFields<T>(CommandHost host)
     }
 
     /// <summary>Puts the options into a command.</summary>
-    public void AddTo(Command command) => _fields.ForEach(field => command.Options.Add(field.Option));
+    /// <param name="command">The command.</param>
+    /// <param name="leftOut">What becomes of a field whose option is left out, where the option does not say it itself.</param>
+    public void AddTo(Command command, string leftOut = "Not recorded where left out.")
+    {
+        foreach (var (option, _) in _fields)
+        {
+            option.Description = option.Description!.Contains("left out", StringComparison.Ordinal) ? option.Description : $"{option.Description} {leftOut}";
+            command.Options.Add(option);
+        }
+    }
 
     /// <summary>A record with the fields that were given.</summary>
     public T Apply(ParseResult parsed, T record) => _fields.Aggregate(record, (changed, field) => field.Set(parsed, changed));

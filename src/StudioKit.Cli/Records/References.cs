@@ -5,7 +5,7 @@ namespace StudioKit.Cli.Records;
 /// <summary>Arguments that name a record of the log.</summary>
 internal static class References
 {
-    private const string How = "short identifier, name where only one has it, 'last', or full identifier";
+    private const string How = "short identifier, e.g. k7m, name where only one has it, 'last', or full identifier";
 
     public static Argument<string> Of(string kind) => new(kind) { Description = $"The {kind}: {How}." };
 

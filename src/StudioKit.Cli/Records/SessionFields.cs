@@ -6,7 +6,7 @@ namespace StudioKit.Cli.Records;
 internal static class SessionFields
 {
     public static RecordFields<FieldSession> Create(CommandHost host) => new RecordFields<FieldSession>(host)
-        .Date("--start", "When it began: 2026-05-09T14:00, 2026-05-09T14:00+01:00, or 2026-05-09 where no more is known. A new session begins now.", (session, value) => session with { Start = value }, null)
+        .Date("--start", "When it began, e.g. 2026-05-09T14:00, 2026-05-09T14:00+01:00, or 2026-05-09 where no more is known; left out, a new session begins now.", (session, value) => session with { Start = value }, null)
         .Date("--end", "When it ended, e.g. 2026-05-09T17:30.", (session, value) => session with { End = value }, session => session with { End = null })
         .Words("--name", "Name in your notes, e.g. \"Wisplow Fen, evening\".", (session, value) => session with { Name = value })
         .Words("--locality", "The place in words, e.g. \"boardwalk, north end\".", (session, value) => session with { Locality = value })

@@ -17,7 +17,7 @@ internal static class SubjectFields
         .Names("--identified-by", "Who identified it, once for each, e.g. \"A. Sedge\".", (subject, value) => subject with { IdentifiedBy = value })
         .Count("--count", "How many were seen, e.g. 1.", (subject, value) => subject with { IndividualCount = value })
         .Choice<PlaceSensitivity>(
-            "--sensitivity", "How far its place is made coarser on export: Open, Hundredth or Tenth of a degree, or Withheld. Open where left out.",
+            "--sensitivity", "How far its place is made coarser on export: Open, Hundredth or Tenth of a degree, or Withheld, e.g. Tenth.",
             (subject, value) => subject with { Sensitivity = value })
         .Moment("--held-from", "When it was taken up, e.g. 2026-05-09T14:10; 'log hold' notes it as it happens.", (subject, value) => subject with { HoldStart = value }, subject => subject with { HoldStart = null, HoldEnd = null, HoldLimit = null, Released = null })
         .Moment("--held-until", "When it was let go, e.g. 2026-05-09T14:18.", (subject, value) => subject with { HoldEnd = value }, subject => subject with { HoldEnd = null, Released = null });

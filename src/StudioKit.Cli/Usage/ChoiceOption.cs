@@ -26,12 +26,15 @@ internal static class ChoiceOption
         return $"{name}: '{written}' is not known here.{meant} It takes {ChoiceWords.Listed(words)}.";
     }
 
+    // Top-left and topleft are one word to whoever types it.
+    private static string Plain(string word) => word.Replace("-", "", StringComparison.Ordinal);
+
     private static T Read<T>(string name, ArgumentResult result)
         where T : struct, Enum
     {
         var written = result.Tokens.Count == 1 ? result.Tokens[0].Value : "";
         var members = Enum.GetValues<T>();
-        var found = Array.FindIndex(members, member => ChoiceWords.Of(member).Equals(written.Trim(), StringComparison.OrdinalIgnoreCase));
+        var found = Array.FindIndex(members, member => Plain(ChoiceWords.Of(member)).Equals(Plain(written.Trim()), StringComparison.OrdinalIgnoreCase));
         if (found >= 0)
         {
             return members[found];
