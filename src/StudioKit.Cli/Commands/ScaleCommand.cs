@@ -94,7 +94,8 @@ internal sealed class ScaleCommand
             _host.Output.WriteLine(JsonReport.Document(json => json.List("pictures", made, entry => json
                 .Text("file", entry.Picture.Path).Text("sidecar", entry.Picture.Sidecar).Text("bar", entry.Picture.Bar.Label)
                 .Number("pixelSizeUm", entry.Scale.MetresPerPixel * 1e6).Number("relativeUncertainty", entry.Scale.RelativeUncertainty)
-                .Number("barPixels", entry.Picture.Bar.Pixels).Text("origin", ScaleBasisText.Of(entry.Scale)))));
+                .Number("barPixels", entry.Picture.Bar.Pixels).Text("origin", ScaleBasisText.Of(entry.Scale))
+                .Text("changes", string.Join(" ", entry.Picture.Changes)))));
             return;
         }
 
@@ -102,6 +103,10 @@ internal sealed class ScaleCommand
         {
             var doubt = scale.RelativeUncertainty is { } relative ? FormattableString.Invariant($" ± {100 * relative:0.##} %") : "";
             _host.Output.WriteLine(FormattableString.Invariant($"{picture.Path}: bar {picture.Bar.Label}, {scale.MetresPerPixel * 1e6:0.###} µm per pixel{doubt}"));
+            foreach (var change in picture.Changes)
+            {
+                _host.Error.WriteLine($"{picture.Path}: {change}");
+            }
         }
     }
 }

@@ -36,6 +36,10 @@ internal readonly record struct JpegSegment(byte Marker, byte[] Data)
     /// <summary>Whether it lists pictures that follow the first one in the same file (CIPA DC-007); a copy has none.</summary>
     public bool IsPreviewList => Marker == App2 && Data.AsSpan().StartsWith("MPF\0"u8);
 
+    /// <summary>What a copy of the first picture leaves out, one sentence each.</summary>
+    public static IReadOnlyList<string> LeftOut(IEnumerable<JpegSegment> header) =>
+        header.Any(segment => segment.IsPreviewList) ? ["Smaller pictures that follow the first one in the file are left out."] : [];
+
     /// <summary>Writes the segment with its marker and length.</summary>
     public void WriteTo(Stream stream)
     {

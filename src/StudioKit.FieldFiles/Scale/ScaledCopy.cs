@@ -54,7 +54,7 @@ public static class ScaledCopy
         var white = ScaleBarPlace.IsWhiteOn(copy.Brightness);
         files.Write(job.Target, target => copy.Write(ScaleBarImage.Draw(seen, place, white), target));
         files.Write(job.Sidecar, ScaleSidecar.Write(Recorded(job, picture, place.Bar), place.Bar.Label));
-        return new ScaledPicture(job.Target, job.Sidecar, place.Bar, white);
+        return new ScaledPicture(job.Target, job.Sidecar, place.Bar, white) { Changes = copy.Changes };
     }
 
     private static RecordedScale Recorded(ScaleJob job, FramePicture picture, ScaleBar bar)

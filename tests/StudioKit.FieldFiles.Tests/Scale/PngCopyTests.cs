@@ -10,6 +10,7 @@ namespace StudioKit.FieldFiles.Tests.Scale;
 public sealed class PngCopyTests : IDisposable
 {
     private readonly ScratchFolder _scratch = new();
+    private IReadOnlyList<string> _changes = [];
 
     public void Dispose() => _scratch.Dispose();
 
@@ -77,6 +78,7 @@ public sealed class PngCopyTests : IDisposable
         var copy = Copy(RawPng.Write(200, 150, 2, 16, interlaced: false, (x, _, _) => x, others));
 
         RawPng.Chunks(copy).Select(chunk => chunk.Type).Except(["IHDR", "IDAT", "IEND"], StringComparer.Ordinal).Should().Equal("iCCP", "pHYs", "tEXt", "unKn");
+        _changes.Should().ContainSingle().Which.Should().Contain("chunks unKN, hIST");
     }
 
     /// <summary>A colour may count as transparent; a bar of that colour would not be seen.</summary>
@@ -125,7 +127,9 @@ public sealed class PngCopyTests : IDisposable
     private byte[] Copy(byte[] original)
     {
         File.WriteAllBytes(_scratch.File("original.png"), original);
-        Scaled.Make(new ScaleJob(_scratch.File("original.png"), _scratch.File("copy.png"), new PictureScale(1e-5, new ScaleBasis.Given()))).Diagnostics.Should().BeEmpty();
+        var made = Scaled.Make(new ScaleJob(_scratch.File("original.png"), _scratch.File("copy.png"), new PictureScale(1e-5, new ScaleBasis.Given())));
+        made.Diagnostics.Should().BeEmpty();
+        _changes = made.Value!.Changes;
         return File.ReadAllBytes(_scratch.File("copy.png"));
     }
 }

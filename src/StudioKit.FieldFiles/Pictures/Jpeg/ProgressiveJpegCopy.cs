@@ -30,6 +30,9 @@ internal sealed class ProgressiveJpegCopy : IBarredCopy
 
     public double Brightness => JpegInk.Of(_regions[0].Frame, _header).Brightness([.. _regions.Select(region => region.Mean)]);
 
+    public IReadOnlyList<string> Changes =>
+        ["Its scans follow each other in the usual order, whichever they had; what they hold is the same.", .. JpegSegment.LeftOut(_header)];
+
     /// <summary>Reads the picture.</summary>
     /// <param name="open">Opens it.</param>
     /// <param name="frame">The picture's size and planes.</param>

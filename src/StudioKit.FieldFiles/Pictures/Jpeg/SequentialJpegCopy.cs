@@ -24,6 +24,8 @@ internal sealed class SequentialJpegCopy : IBarredCopy
 
     public double Brightness => JpegInk.Of(_regions[0].Frame, _header).Brightness([.. _regions.Select(region => region.Mean)]);
 
+    public IReadOnlyList<string> Changes => JpegSegment.LeftOut(_header);
+
     /// <summary>Goes through the picture once.</summary>
     /// <param name="open">Opens it.</param>
     /// <param name="box">Where the bar will lie.</param>

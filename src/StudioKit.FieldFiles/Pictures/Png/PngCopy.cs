@@ -11,6 +11,15 @@ internal sealed class PngCopy(PngFile file, double brightness, Func<string, bool
 {
     public double Brightness { get; } = brightness;
 
+    public IReadOnlyList<string> Changes
+    {
+        get
+        {
+            List<string> types = [.. file.Chunks.Select(chunk => chunk.Type).Where(type => type.All(char.IsAsciiLetter) && char.IsLower(type[0]) && type != PngChunk.Transparency && !isKept(type)).Distinct(StringComparer.Ordinal)];
+            return types.Count == 0 ? [] : [$"Left out, as they may not hold for other pixels: chunks {string.Join(", ", types)}."];
+        }
+    }
+
     public void Write(BarStamp stamp, Stream target)
     {
         var ink = new PngInk(file);

@@ -13,6 +13,8 @@ internal sealed class TiffCopy : IBarredCopy
 
     public double Brightness { get; }
 
+    public IReadOnlyList<string> Changes => [];
+
     /// <summary>Makes ready.</summary>
     /// <exception cref="NotSupportedException">It is of a kind that cannot be copied as it is.</exception>
     public static TiffCopy Open(string path, double brightness)
