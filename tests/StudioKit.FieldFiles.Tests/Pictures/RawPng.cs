@@ -14,7 +14,7 @@ internal static class RawPng
     private static readonly (int X, int Y, int Across, int Down)[] Passes =
         [(0, 0, 8, 8), (4, 0, 8, 8), (0, 4, 4, 8), (2, 0, 4, 4), (0, 2, 2, 4), (1, 0, 2, 2), (0, 1, 1, 2)];
 
-    /// <summary>Writes a picture whose rows have no filter; a palette has as many entries as its depth allows, each another grey.</summary>
+    /// <summary>Writes a picture, interlaced ones with each row as what it differs from the one above, others without a filter; a palette has as many entries as its depth allows, each another grey.</summary>
     public static byte[] Write(int width, int height, int colour, int depth, bool interlaced, Func<int, int, int, int> sample, params (string Type, byte[] Data)[] others)
     {
         using var file = new MemoryStream();
@@ -49,7 +49,7 @@ internal static class RawPng
         return file.ToArray();
     }
 
-    /// <summary>Samples of a file whose rows have no filter.</summary>
+    /// <summary>Samples of a file written so.</summary>
     public static int[,,] Samples(byte[] png)
     {
         var head = Chunks(png).First().Data;
@@ -60,11 +60,14 @@ internal static class RawPng
         foreach (var (x0, y0, across, down) in head[12] == 1 ? Passes : [(0, 0, 1, 1)])
         {
             var columns = (width - x0 + across - 1) / across;
+            var above = new byte[((columns * count * depth) + 7) / 8];
             for (var y = y0; y < height && columns > 0; y += down)
             {
-                unpacked.ReadByte().Should().Be(0, "filters are kept");
-                var row = new byte[((columns * count * depth) + 7) / 8];
+                unpacked.ReadByte().Should().Be(head[12] == 1 ? 2 : 0, "filters are kept");
+                var row = new byte[above.Length];
                 unpacked.ReadExactly(row);
+                row = head[12] == 1 ? [.. row.Zip(above, (coded, up) => (byte)(coded + up))] : row;
+                above = row;
                 for (var i = 0; i < columns * count; i++)
                 {
                     samples[x0 + (i / count * across), y, i % count] = depth == 16
@@ -96,6 +99,7 @@ internal static class RawPng
         foreach (var (x0, y0, across, down) in interlaced ? Passes : [(0, 0, 1, 1)])
         {
             var columns = (width - x0 + across - 1) / across;
+            var above = new byte[1 + (((columns * count * depth) + 7) / 8)];
             for (var y = y0; y < height && columns > 0; y += down)
             {
                 var row = new byte[1 + (((columns * count * depth) + 7) / 8)];
@@ -112,7 +116,8 @@ internal static class RawPng
                     }
                 }
 
-                yield return row;
+                yield return interlaced ? [2, .. row.Zip(above, (value, up) => (byte)(value - up)).Skip(1)] : row;
+                above = row;
             }
         }
     }

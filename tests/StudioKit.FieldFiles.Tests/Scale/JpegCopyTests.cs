@@ -74,6 +74,10 @@ public sealed class JpegCopyTests : IDisposable
 
             scaled.IsWhite.Should().Be(light == 20);
             corner.Count(level => light == 20 ? level > 150 : level < 105).Should().BeGreaterThan(200 + 60, "the bar takes two hundred pixels and its letters as many again");
+
+            // A bar of a hundred pixels and three high stands nine pixels above the lower edge and twelve left of the right one.
+            var middle = (int)decoded.GetPixel(338, 290).Green;
+            (light == 20 ? middle > 180 : middle < 75).Should().BeTrue("the bar itself is {0}", middle);
             decoded.GetPixel(10, 10).Green.Should().BeInRange((byte)(light - 4), (byte)(light + 4));
         }
     }

@@ -63,10 +63,28 @@ public sealed class PngCopyTests : IDisposable
 
         for (var y = 0; y < 200; y++)
         {
-            for (var x = 0; x < 300; x += y > 150 ? 300 : 1)
+            // The bar lies at the bottom right, six pixels above the lower edge; what is under it must be coded anew.
+            for (var x = 0; x < (y is > 150 and < 197 ? 200 : 300); x++)
             {
                 copy.GetPixel(x, y).Should().Be(bitmap.GetPixel(x, y));
             }
+        }
+    }
+
+    /// <summary>A row is coded as what it differs from the one above it in its pass, up to eight rows higher; under a bar at the top most rows have one.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Rows_under_the_bar_stay_as_they_were_though_they_are_coded_by_those_above(bool interlaced)
+    {
+        var original = RawPng.Write(201, 133, 2, 8, interlaced, (x, y, k) => (x * 257) ^ (y * 4099) ^ (k * 91));
+
+        var (before, after) = (RawPng.Samples(original), RawPng.Samples(Copy(original, ScaleBarCorner.TopLeft)));
+
+        for (var (y, faults) = (40, 0); y < 133; y++)
+        {
+            faults += Enumerable.Range(0, 201).Count(x => before[x, y, 1] != after[x, y, 1]);
+            faults.Should().Be(0, "row {0} lies under the bar", y);
         }
     }
 
@@ -124,10 +142,10 @@ public sealed class PngCopyTests : IDisposable
         (rows, faults).Should().Be((height, 0));
     }
 
-    private byte[] Copy(byte[] original)
+    private byte[] Copy(byte[] original, ScaleBarCorner corner = ScaleBarCorner.BottomRight)
     {
         File.WriteAllBytes(_scratch.File("original.png"), original);
-        var made = Scaled.Make(new ScaleJob(_scratch.File("original.png"), _scratch.File("copy.png"), new PictureScale(1e-5, new ScaleBasis.Given())));
+        var made = Scaled.Make(new ScaleJob(_scratch.File("original.png"), _scratch.File("copy.png"), new PictureScale(1e-5, new ScaleBasis.Given()), corner));
         made.Diagnostics.Should().BeEmpty();
         _changes = made.Value!.Changes;
         return File.ReadAllBytes(_scratch.File("copy.png"));
