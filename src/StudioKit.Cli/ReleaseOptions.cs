@@ -11,7 +11,7 @@ internal sealed class ReleaseOptions
     private readonly Option<string[]> _release = new("--release")
     {
         Description = "Field of sensitive records that leaves as recorded, once for each: " + string.Join(", ", ReleaseWords.All)
-            + ". For one session or subject alone: e.g. --release habitat=SESSION. Default: none.",
+            + ". For one session or subject alone: e.g. --release habitat=k7m. Default: none.",
         HelpName = "field",
     };
 
@@ -27,33 +27,22 @@ internal sealed class ReleaseOptions
     }
 
     /// <summary>Reads the choices; none where one is not understood, which is then printed.</summary>
-    public ReleaseChoices? Read(ParseResult parsed, CommandHost host, LogSnapshot log)
+    public ReleaseChoices? Read(ParseResult parsed, CommandHost host, LogIndex index)
     {
         var permissions = new List<FieldPermission>();
         foreach (var text in parsed.GetValue(_release) ?? [])
         {
             var read = ReleaseWords.Read(text);
-            if (!read.IsSound || !IsKnown(read.Value[0].RecordId, log))
+            var record = read.IsSound && read.Value[0].RecordId.Length > 0 ? index.Find(read.Value[0].RecordId) : null;
+            if (!read.IsSound || record is { IsSound: false })
             {
-                Refuse(host, text, read.Diagnostics);
+                FieldFaults.Print(host, [.. read.Diagnostics, .. record?.Diagnostics ?? []]);
                 return null;
             }
 
-            permissions.AddRange(read.Value);
+            permissions.AddRange(read.Value.Select(permission => permission with { RecordId = record?.Value?.Id ?? "" }));
         }
 
         return new ReleaseChoices { Released = permissions, LeavesSensitiveOut = parsed.GetValue(_leaveOut) };
-    }
-
-    private static bool IsKnown(string id, LogSnapshot log) =>
-        id.Length == 0 || log.Sessions.Any(session => session.Id == id) || log.Subjects.Any(subject => subject.Id == id);
-
-    private static void Refuse(CommandHost host, string text, IReadOnlyList<Field.FieldDiagnostic> diagnostics)
-    {
-        FieldFaults.Print(host, diagnostics);
-        if (diagnostics.Count == 0)
-        {
-            host.Error.WriteLine($"studiokit: --release {text}: the log has no such session or subject; 'studiokit log list' shows them.");
-        }
     }
 }

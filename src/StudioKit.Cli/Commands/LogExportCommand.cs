@@ -6,6 +6,7 @@ using StudioKit.Cli.Tables;
 using StudioKit.Field.Log;
 using StudioKit.Field.Log.Archive;
 using StudioKit.Field.Log.Release;
+using StudioKit.Writing;
 
 namespace StudioKit.Cli.Commands;
 
@@ -23,8 +24,12 @@ internal sealed class LogExportCommand
         Cells are written as the standard has them. It knows no guard for cells that begin with = + - @, which spreadsheets take for formulas:
         import such a file as text.
 
+        Pictures of sensitive sessions go by neutral names, and their addresses are told only where --originals and --copies lay out clean copies of
+        them: without coordinates, serial numbers, names, makers' blocks, small pictures or any text. A colour profile stays, and what the picture shows.
+
         Example: studiokit log export --preview
         Example: studiokit log export --archive fen.zip --title "Fen portraits" --creator "A. Sedge"
+        Example: studiokit log export --archive fen.zip --pictures https://example.org/fen/ --originals raw --copies upload
         Example: studiokit log export --geojson fen.geojson --release habitat --release captions
         """;
 
@@ -41,7 +46,10 @@ internal sealed class LogExportCommand
 
     private readonly Option<string> _pictures = Words(
         "--pictures",
-        "Address of the folder with the pictures, e.g. https://example.org/fen/; of sensitive pictures none is told; default: file names alone.", "");
+        "Address of the folder with the pictures, e.g. https://example.org/fen/; of sensitive pictures only that of clean copies is told; default: file names alone.", "");
+
+    private readonly Option<string?> _originals = new("--originals") { Description = "With --copies: folder with the original pictures, e.g. raw.", HelpName = "folder" };
+    private readonly Option<string?> _copies = new("--copies") { Description = "Folder to lay out copies of the pictures in, e.g. upload; default: none are made.", HelpName = "folder" };
 
     private readonly Option<bool> _force = ForceOption.Create();
     private readonly ReleaseOptions _release = new();
@@ -54,10 +62,10 @@ internal sealed class LogExportCommand
         var command = new Command("export", Text)
         {
             export._preview, export._json, export._archive, export._csv, export._geoJson, export._title, export._creator, export._abstract,
-            export._licence, export._pictures, export._force,
+            export._licence, export._pictures, export._originals, export._copies, export._force,
         };
         export._release.AddTo(command);
-        command.SetAction(parsed => (int)OpenLog.ToRead(host, parsed.GetRequiredValue(file), log => export.Run(parsed, parsed.GetRequiredValue(file), log.Read())));
+        command.SetAction(parsed => (int)OpenLog.ToRead(host, parsed.GetRequiredValue(file), log => export.Run(parsed, parsed.GetRequiredValue(file), log.Read(), log.Index())));
         return command;
     }
 
@@ -68,15 +76,21 @@ internal sealed class LogExportCommand
         HelpName = "text",
     };
 
-    private ExitCode Run(ParseResult parsed, string file, LogSnapshot log)
+    private ExitCode Run(ParseResult parsed, string file, LogSnapshot log, LogIndex index)
     {
-        if (_release.Read(parsed, _host, log) is not { } choices)
+        if (_release.Read(parsed, _host, index) is not { } choices)
         {
             return ExitCode.BadInput;
         }
 
+        if (parsed.GetValue(_originals) is null != parsed.GetValue(_copies) is null)
+        {
+            _host.Error.WriteLine("studiokit: --originals and --copies go together, e.g. --originals raw --copies upload.");
+            return ExitCode.BadInput;
+        }
+
         var folder = parsed.GetRequiredValue(_pictures);
-        var release = LogRelease.Of(log, choices with { PictureFolder = folder });
+        var release = LogRelease.Of(log, choices with { PictureFolder = folder, HasCleanPictures = parsed.GetValue(_copies) is not null });
         var description = new DataSetDescription(
             parsed.GetRequiredValue(_title), parsed.GetRequiredValue(_creator), parsed.GetRequiredValue(_abstract), parsed.GetRequiredValue(_licence),
             DateOnly.FromDateTime(_host.Clock.GetLocalNow().Date));
@@ -113,13 +127,35 @@ internal sealed class LogExportCommand
             return ExitCode.BadInput;
         }
 
-        var files = targets.Where(target => target.Path is not null).Select(target => (target.Path!, (ReadOnlyMemory<byte>)target.Make())).ToList();
-        foreach (var path in OutputFiles.Write(_host, parsed.GetValue(_force), LogCommand.FilesOf(file), files))
+        var made = targets.Where(target => target.Path is not null).Select(target => (Path: target.Path!, Content: target.Make())).ToList();
+        var copies = new PictureCopies(release, parsed.GetValue(_originals), parsed.GetValue(_copies));
+        using var batch = FileBatch.Open(
+            new FileBatchRequest
+            {
+                Targets = [.. made.Select(target => target.Path).Concat(copies.Targets).Select(path => new FileTarget(path))],
+                Inputs = [.. LogCommand.FilesOf(file), .. copies.Originals],
+                Force = parsed.GetValue(_force),
+            },
+            _host.Stop);
+        made.ForEach(target => batch.Write(target.Path, target.Content));
+        if (copies.Write(batch) is { } refusal)
         {
-            _host.Error.WriteLine($"wrote {path}");
+            return FieldFaults.Print(_host, [refusal]);
         }
 
+        batch.Commit();
+        made.ForEach(target => _host.Error.WriteLine($"wrote {target.Path}"));
+        Tell(copies, parsed.GetValue(_copies));
         return ExitCode.Done;
+    }
+
+    private void Tell(PictureCopies copies, string? folder)
+    {
+        if (folder is not null)
+        {
+            _host.Error.WriteLine($"{copies.Targets.Count} pictures copied to {folder}; put them at the address of --pictures.");
+            copies.Missing.ForEach(name => _host.Error.WriteLine($"{name}: its original is not there, so it was not copied."));
+        }
     }
 
     private static byte[] Archive(LogRelease release, DataSetDescription description)

@@ -95,7 +95,8 @@ internal sealed class LogFrameCommand
     private ExitCode Match(ParseResult parsed, FieldLog log, LogIndex index, string[] paths, Func<LoggedPicture, FrameMatch> match)
     {
         var files = new LoggedPictureFiles(parsed.GetValue(_sidecars) ?? []);
-        var read = InputFile.Read(paths[0], _ => LoggedPictureFiles.In(paths)).Select(files.Read).ToList();
+        var found = InputFile.Read(paths[0], _ => LoggedPictureFiles.In(paths)).ToList();
+        var read = found.Select(files.Read).ToList();
         var matches = read.Where(result => result.IsSound).Select(result => match(result.Value!)).ToList();
         _host.Output.Write(parsed.GetValue(_json) ? FrameMatchJson.Of(matches, index) + Environment.NewLine : FrameMatchTable.Of(matches, index));
         var faults = FieldFaults.Print(_host, read.SelectMany(result => result.IsSound ? [] : result.Diagnostics));
@@ -106,7 +107,17 @@ internal sealed class LogFrameCommand
         }
 
         var saved = parsed.GetValue(_preview) ? ExitCode.Done : Save(parsed, log, matches);
+        WarnOfPlaces(log.Read(), found.Zip(read).Where(pair => pair.Second.IsSound).Select(pair => pair.First).Zip(matches));
         return saved != ExitCode.Done ? saved : faults;
+    }
+
+    private void WarnOfPlaces(LogSnapshot log, IEnumerable<(string Path, FrameMatch Match)> pictures)
+    {
+        var sensitive = log.Subjects.Where(subject => subject.Sensitivity != PlaceSensitivity.Open).Select(subject => subject.SessionId).ToHashSet(StringComparer.Ordinal);
+        foreach (var (path, match) in pictures.Where(picture => picture.Match.Subject.Subject is { } subject && sensitive.Contains(subject.SessionId)))
+        {
+            CleanOptions.Warn(_host, path, "its session is sensitive: share clean copies alone, as 'log export --copies' and 'scale --log' make them.");
+        }
     }
 
     private ExitCode Save(ParseResult parsed, FieldLog log, List<FrameMatch> matches)

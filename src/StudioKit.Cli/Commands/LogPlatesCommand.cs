@@ -46,11 +46,11 @@ internal sealed class LogPlatesCommand
             plates._pictures, plates._out, plates._common, plates._columns, plates._rows, plates._title, plates._date, plates._force,
         };
         plates._release.AddTo(command);
-        command.SetAction(parsed => (int)OpenLog.ToRead(host, parsed.GetRequiredValue(log), record => plates.Run(parsed, record.Read())));
+        command.SetAction(parsed => (int)OpenLog.ToRead(host, parsed.GetRequiredValue(log), record => plates.Run(parsed, record.Read(), record.Index())));
         return command;
     }
 
-    private ExitCode Run(ParseResult parsed, LogSnapshot log)
+    private ExitCode Run(ParseResult parsed, LogSnapshot log, LogIndex index)
     {
         DateOnly day = default;
         var date = parsed.GetValue(_date);
@@ -64,7 +64,7 @@ internal sealed class LogPlatesCommand
             return Refuse("a page takes 1 to 6 portraits across and 1 to 8 down.");
         }
 
-        if (_release.Read(parsed, _host, log) is not { } choices)
+        if (_release.Read(parsed, _host, index) is not { } choices)
         {
             return ExitCode.BadInput;
         }

@@ -19,6 +19,9 @@ internal sealed class ScaleCommand
         Originals are never changed: no picture or sidecar is replaced that StudioKit did not write itself. Where the copy's usual sidecar NAME.xmp is
         somebody else's, the scale goes into NAME.scale.xmp. Two pictures of one name cannot go into one folder.
 
+        Coordinates, serial numbers and names that a picture carries stay in its copy, which is warned of; --clean takes them out, and --log does so for
+        the pictures of sensitive sessions.
+
         The scale comes from a framing of a kit (--kit and --framing), from sensor and magnification (--sensor and --magnification), from a picture of
         the card's millimetre rule taken at the same focus (--rule), or is given (--pixel-size).
 
@@ -35,6 +38,7 @@ internal sealed class ScaleCommand
     private readonly ScaleSource _source;
     private readonly Option<ScaleBarCorner> _corner = ChoiceOption.Create("--corner", "Corner for the bar, e.g. top-left.", ScaleBarCorner.BottomRight);
     private readonly Option<string> _out = new("--out") { Description = "Folder for the copies, e.g. scaled.", HelpName = "folder", Required = true };
+    private readonly CleanOptions _clean = new();
     private readonly Option<bool> _json = JsonOption.Create();
 
     private ScaleCommand(CommandHost host) => (_host, _source) = (host, new ScaleSource(host));
@@ -47,6 +51,7 @@ internal sealed class ScaleCommand
             scale._photos, scale._corner, scale._out, scale._json,
         };
         scale._source.AddTo(command);
+        scale._clean.AddTo(command);
         command.SetAction(async (parsed, cancel) => (int)await scale.RunAsync(parsed, cancel));
         return command;
     }
@@ -64,6 +69,12 @@ internal sealed class ScaleCommand
             throw new FileTroubleException("--out names no folder; give one, e.g. --out scaled.");
         }
 
+        var isCleaned = _clean.Which(parsed, _host, out var unread);
+        if (unread != ExitCode.Done)
+        {
+            return unread;
+        }
+
         var jobs = new List<ScaleJob>();
         var code = ExitCode.Done;
         foreach (var photo in parsed.GetRequiredValue(_photos).DistinctBy(Path.GetFullPath))
@@ -71,7 +82,7 @@ internal sealed class ScaleCommand
             var chosen = _source.Of(photo);
             if (chosen.Value is { } scale)
             {
-                jobs.Add(new ScaleJob(photo, Path.Combine(folder, scale.TargetName), scale.Scale, parsed.GetValue(_corner)));
+                jobs.Add(new ScaleJob(photo, Path.Combine(folder, scale.TargetName), scale.Scale, parsed.GetValue(_corner)) { IsClean = isCleaned(photo) });
             }
             else
             {
@@ -83,6 +94,7 @@ internal sealed class ScaleCommand
         var results = await ScaleBatch.RunAsync(jobs, files, _host.ErrorIsTerminal ? new ScaleProgressLine(_host) : null, cancel);
         files.Commit();
         Print(parsed, [.. results.Zip(jobs).Where(entry => entry.First.IsSound).Select(entry => (entry.First.Value!, entry.Second.Scale))]);
+        jobs.Where(job => !job.IsClean).ToList().ForEach(job => CleanOptions.Warn(_host, job.Source, "its copy carries them, too; --clean takes them out."));
         var faults = FieldFaults.Print(_host, results.SelectMany(result => result.Diagnostics));
         return faults == ExitCode.Done ? code : faults;
     }

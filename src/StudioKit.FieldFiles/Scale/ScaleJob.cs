@@ -11,4 +11,7 @@ public sealed record ScaleJob(string Source, string Target, PictureScale Scale, 
 {
     /// <summary>Sidecar of the copy to write, by what lies beside the target when the job is made.</summary>
     public string Sidecar { get; } = ScaleSidecar.PathToWriteBeside(Target);
+
+    /// <summary>Whether the copy and its sidecar are freed of what tells where the picture was taken and by whom.</summary>
+    public bool IsClean { get; init; }
 }

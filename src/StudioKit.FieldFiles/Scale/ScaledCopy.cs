@@ -1,6 +1,7 @@
 using StudioKit.Field;
 using StudioKit.Field.Pictures;
 using StudioKit.Field.Scale;
+using StudioKit.FieldFiles.Metadata;
 using StudioKit.FieldFiles.Pictures;
 using StudioKit.Writing;
 
@@ -9,6 +10,8 @@ namespace StudioKit.FieldFiles.Scale;
 /// <summary>Makes a copy of a picture with a scale bar in a corner, everything else in it as it is, and an XMP sidecar beside it.</summary>
 public static class ScaledCopy
 {
+    private const long LargestClean = 200_000_000;
+
     /// <summary>Makes one copy.</summary>
     /// <param name="job">What to do.</param>
     /// <param name="files">Files of the run, the copy and its sidecar among them; whoever opened them commits them.</param>
@@ -52,9 +55,31 @@ public static class ScaledCopy
         ScaleJob job, FileBatch files, FramePicture picture, IBarredCopy copy, SeenPicture seen, ScaleBarPlace place)
     {
         var white = ScaleBarPlace.IsWhiteOn(copy.Brightness);
-        files.Write(job.Target, target => copy.Write(ScaleBarImage.Draw(seen, place, white), target));
+        if (job.IsClean && new FileInfo(job.Source).Length > LargestClean)
+        {
+            return new FieldDiagnostic("FLD372", job.Source, FormattableString.Invariant($"The picture is larger than {LargestClean / 1_000_000} MB, too large to be cleaned."));
+        }
+
+        files.Write(job.Target, target => Write(job, copy, ScaleBarImage.Draw(seen, place, white), target));
         files.Write(job.Sidecar, ScaleSidecar.Write(Recorded(job, picture, place.Bar), place.Bar.Label));
         return new ScaledPicture(job.Target, job.Sidecar, place.Bar, white) { Changes = copy.Changes };
+    }
+
+    // Cleaning wants the whole copy at hand.
+    private static void Write(ScaleJob job, IBarredCopy copy, BarStamp stamp, Stream target)
+    {
+        if (!job.IsClean)
+        {
+            copy.Write(stamp, target);
+            return;
+        }
+
+        using var whole = new MemoryStream();
+        copy.Write(stamp, whole);
+        if (CleanPicture.Copy(whole, job.Source, target) is { } refusal)
+        {
+            throw new NotSupportedException(refusal.Message);
+        }
     }
 
     private static RecordedScale Recorded(ScaleJob job, FramePicture picture, ScaleBar bar)
@@ -66,10 +91,10 @@ public static class ScaledCopy
             RelativeUncertainty = job.Scale.RelativeUncertainty,
             BarLengthMicrometres = bar.Length * 1e6,
             Pixels = new PixelDimensions(picture.Width, picture.Height),
-            Source = Path.GetFileName(job.Source),
-            Origin = ScaleBasisText.Of(job.Scale),
-            Kit = framed?.Kit ?? "",
-            Framing = framed?.Framing ?? "",
+            Source = job.IsClean ? "" : Path.GetFileName(job.Source),
+            Origin = job.IsClean ? "" : ScaleBasisText.Of(job.Scale),
+            Kit = job.IsClean ? "" : framed?.Kit ?? "",
+            Framing = job.IsClean ? "" : framed?.Framing ?? "",
             Magnification = framed?.Magnification,
         };
     }

@@ -54,7 +54,7 @@ public sealed class LogExportCommandTests : IDisposable
 
     [Theory]
     [InlineData("habitats", "'habitats' names no field")]
-    [InlineData("habitat=nobody", "no such session or subject")]
+    [InlineData("habitat=nobody", "The log has no record of this name")]
     public void A_release_that_is_not_understood_is_refused_and_nothing_leaves(string release, string said)
     {
         var run = CommandRun.Of("log", "export", "--log", Log("Tenth"), "--csv", _folder.File("fen.csv"), "--release", release);

@@ -9,6 +9,9 @@ namespace StudioKit.FieldFiles.Tests.Metadata;
 /// <summary>Pictures that tell everything of where they were taken and by whom, in every block that a file may have.</summary>
 internal sealed class TellingPicture(double latitude, double longitude, string word, bool bigEndian)
 {
+    private const ushort Wide = 400;
+    private const ushort High = 300;
+
     public const string BodySerial = "SN-4471-0093";
     public const string LensSerial = "LN-2208-1175";
     public const string Owner = "Owner of the camera";
@@ -53,12 +56,12 @@ internal sealed class TellingPicture(double latitude, double longitude, string w
         return [.. picture[..headEnd], .. head, .. picture[headEnd..], .. Encoding.UTF8.GetBytes(Words())];
     }
 
-    /// <summary>Eight rows of eight grey pixels, each row one step brighter, in one strip.</summary>
+    /// <summary>Grey pixels that grow brighter from row to row, in one strip.</summary>
     public byte[] Tiff()
     {
-        byte[] strip = [.. Enumerable.Range(0, 64).Select(i => (byte)(i / 8 * 30))];
+        byte[] strip = [.. Enumerable.Range(0, Wide * High).Select(i => (byte)(100 + (i / Wide / 3)))];
         return Tags(null)
-            .Short(256, 8).Short(257, 8).Short(258, 8).Short(259, 1).Short(262, 1).Short(277, 1).Short(278, 8).Long(279, 64)
+            .Short(256, Wide).Short(257, High).Short(258, 8).Short(259, 1).Short(262, 1).Short(277, 1).Short(278, High).Long(279, Wide * High)
             .Bytes(700, Encoding.UTF8.GetBytes(Xmp())).Bytes(33723, Iptc())
             .Bytes(34736, [.. BitConverter.GetBytes(latitude), .. BitConverter.GetBytes(longitude)])
             .Build(strip, 273);
@@ -103,7 +106,7 @@ internal sealed class TellingPicture(double latitude, double longitude, string w
 
     private static byte[] Encoded(SKEncodedImageFormat format)
     {
-        using var bitmap = new SKBitmap(new SKImageInfo(64, 48, SKColorType.Rgba8888, SKAlphaType.Opaque));
+        using var bitmap = new SKBitmap(new SKImageInfo(Wide, High, SKColorType.Rgba8888, SKAlphaType.Opaque));
         bitmap.Erase(new SKColor(240, 240, 240));
         bitmap.SetPixel(5, 5, SKColors.Black);
         using var data = bitmap.Encode(format, 92);

@@ -32,6 +32,10 @@ public sealed record LogRelease(IReadOnlyList<SessionRelease> Sessions, IReadOnl
     /// <param name="log">The log.</param>
     public static LogRelease Of(LogSnapshot log) => Of(log, ReleaseChoices.None);
 
+    /// <summary>File names of the pictures whose originals may not leave.</summary>
+    public IEnumerable<string> SensitivePictures =>
+        Sessions.Where(session => session.IsSensitive).SelectMany(session => session.Subjects).SelectMany(subject => subject.Frames).Select(frame => frame.Frame.FileName);
+
     private static SessionRelease SessionRelease(FieldSession session, IReadOnlyList<FieldSubject> subjects, LogRecords records, ReleaseChoices choices)
     {
         var sensitivity = subjects.Max(subject => subject.Sensitivity);

@@ -7,5 +7,6 @@ internal static class SpreadsheetGuard
 
     public static string Off(string text) => text is ['\'', ..] && StartsFormula(text[1..]) ? text[1..] : text;
 
-    private static bool StartsFormula(string text) => text is ['=' or '+' or '-' or '@' or '\t' or '\r' or '\'', ..];
+    // Blanks before it are passed over by some programs.
+    private static bool StartsFormula(string text) => text.TrimStart(' ') is ['=' or '+' or '-' or '@' or '\t' or '\r' or '\'', ..];
 }
