@@ -20,7 +20,7 @@ internal sealed class ScaleCommand
         somebody else's, the scale goes into NAME.scale.xmp. Two pictures of one name cannot go into one folder.
 
         Coordinates, serial numbers and names that a picture carries stay in its copy, which is warned of; --clean takes them out, and --log does so for
-        the pictures of sensitive sessions.
+        the pictures of sensitive sessions. The copy's file name is the picture's own; 'studiokit log export --copies' gives neutral ones.
 
         The scale comes from a framing of a kit (--kit and --framing), from sensor and magnification (--sensor and --magnification), from a picture of
         the card's millimetre rule taken at the same focus (--rule), or is given (--pixel-size).

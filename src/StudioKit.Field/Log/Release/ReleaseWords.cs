@@ -38,7 +38,7 @@ public static class ReleaseWords
         var (word, record) = text.Split('=', 2) is [var before, var after] ? (before.Trim(), after.Trim()) : (text.Trim(), "");
         var terms = Known.FirstOrDefault(known => known.Word == word).Terms;
         return terms is null
-            ? new FieldDiagnostic("FLD481", $"--release {text}", $"'{word}' names no field that can be released.", $"Write one of: {string.Join(", ", All)}.")
+            ? new FieldDiagnostic("FLD484", $"--release {text}", $"'{word}' names no field that can be released.", $"Write one of: {string.Join(", ", All)}.")
             : FieldResult<IReadOnlyList<FieldPermission>>.Sound([.. terms.Select(term => new FieldPermission(term, record))], []);
     }
 }
