@@ -10,12 +10,12 @@ internal sealed class CleanOptions
 {
     private readonly Option<bool> _clean = new("--clean")
     {
-        Description = "Take coordinates, serial numbers, names, makers' blocks, small pictures, captions, dates and all other text out of the copies; default: they are kept.",
+        Description = "Take coordinates, serial numbers, names, makers' blocks, small pictures, captions, dates and all other text out of the copies. Default: they are kept.",
     };
 
     private readonly Option<string?> _log = new("--log")
     {
-        Description = "Field log that tells which pictures are sensitive, e.g. field.log: their copies are cleaned; default: none is asked.",
+        Description = "Field log that tells which pictures are sensitive, e.g. field.log: their copies are cleaned. Default: none is asked.",
         HelpName = "file",
     };
 

@@ -42,7 +42,7 @@ internal sealed class LogEnterCommand
     private readonly CommandHost _host;
     private readonly Option<string> _log;
     private readonly Argument<string?> _rows = new("rows") { Description = "File with the rows, e.g. rows.csv; - or nothing to type them in.", Arity = ArgumentArity.ZeroOrOne };
-    private readonly Option<string?> _kit = new("--kit") { Description = "Kit whose letters stand in the rows, e.g. kits/fen-edge.yaml; default: names in full.", HelpName = "kit" };
+    private readonly Option<string?> _kit = new("--kit") { Description = "Kit whose letters stand in the rows, e.g. kits/fen-edge.yaml. Default: names in full.", HelpName = "kit" };
 
     private readonly Option<string> _pictures = new("--pictures")
     {
@@ -51,7 +51,7 @@ internal sealed class LogEnterCommand
         HelpName = "pattern",
     };
 
-    private readonly Option<string?> _session = new("--session") { Description = "Session that all rows belong to, e.g. last; default: by their dates and places, begun where there is none.", HelpName = "session" };
+    private readonly Option<string?> _session = new("--session") { Description = "Session that all rows belong to, e.g. last. Default: by their dates and places, begun where there is none.", HelpName = "session" };
     private readonly Option<bool> _preview = new("--preview") { Description = "Show what the rows say, and record nothing." };
     private readonly Option<bool> _template = new("--template") { Description = "Print the head of the table, to be filled in; nothing is recorded." };
 
