@@ -48,7 +48,7 @@ internal sealed class LogExportCommand
         "--pictures",
         "Address of the folder with the pictures, e.g. https://example.org/fen/; of sensitive pictures only that of clean copies is told. Default: file names alone.", "");
 
-    private readonly Option<string?> _originals = new("--originals") { Description = "With --copies: folder with the original pictures, e.g. raw.", HelpName = "folder" };
+    private readonly Option<string?> _originals = new("--originals") { Description = "With --copies: folder with the original pictures, e.g. raw. Default: none is read.", HelpName = "folder" };
     private readonly Option<string?> _copies = new("--copies") { Description = "Folder to lay out copies of the pictures in, e.g. upload. Default: none are made.", HelpName = "folder" };
 
     private readonly Option<bool> _force = ForceOption.Create();
