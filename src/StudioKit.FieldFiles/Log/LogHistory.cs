@@ -45,12 +45,17 @@ internal sealed class LogHistory(SqliteConnection connection, TimeProvider time,
 
         var changes = Changes(target);
         var steps = undo ? changes.AsEnumerable().Reverse().Select(change => change.Reversed).ToList() : changes;
-        if (steps.Find(step => !Stands(step)) is { } broken)
+        foreach (var step in steps)
         {
-            return new FieldDiagnostic("FLD475", path, $"{broken.Kind} {broken.ShortId} is not as the change left it; nothing was taken back.", "Another program has changed the log, or it is damaged.");
+            // Each as the one before has left it: one change may have touched a record twice.
+            if (!Stands(step))
+            {
+                return new FieldDiagnostic("FLD475", path, $"{step.Kind} {step.ShortId} is not as the change left it; nothing was done.", "Another program has changed the log, or it is damaged.");
+            }
+
+            Carry(step);
         }
 
-        steps.ForEach(Carry);
         Keep(action, target, steps);
         return null;
     });

@@ -87,6 +87,20 @@ public sealed class LogHistoryTests : IDisposable
     }
 
     [Fact]
+    public void A_record_that_one_change_touches_twice_goes_back_to_what_it_was_before_both()
+    {
+        FieldSession[] twice = [LogSamples.Session with { Remarks = "one" }, LogSamples.Session with { Remarks = "two" }];
+        _log.Save(LogSnapshot.Empty with { Sessions = twice }, LogAction.Edited).Should().BeEmpty();
+        Remarks.Should().Be("two");
+
+        _log.Undo().IsSound.Should().BeTrue();
+
+        Remarks.Should().Be("light rain");
+        _log.Redo().IsSound.Should().BeTrue();
+        Remarks.Should().Be("two");
+    }
+
+    [Fact]
     public void A_frame_moved_to_another_subject_keeps_its_short_identifier_and_moves_back_with_undo()
     {
         _log.Save(LogSamples.Subject with { Id = "subject-2", ScientificName = "Pirata" });

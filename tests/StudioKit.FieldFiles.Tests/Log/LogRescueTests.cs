@@ -144,6 +144,39 @@ public sealed class LogRescueTests : IDisposable
     }
 
     [Fact]
+    public void What_was_taken_out_stays_out_though_its_pages_are_still_there()
+    {
+        var path = _scratch.File("field.log");
+        using (var log = FieldLog.Open(path, Clock, () => "").Value!)
+        {
+            log.Save(LogSamples.Session);
+            log.Save(LogSamples.Session with { Id = "gone", Name = "gone" });
+            var subjects = Enumerable.Range(0, 60).Select(number => LogSamples.Subject with { Id = $"gone-{number}", SessionId = "gone", Remarks = new string('r', 300) });
+            log.Save(LogSnapshot.Empty with { Subjects = [.. subjects] }, LogAction.Recorded);
+            log.Delete("gone").IsSound.Should().BeTrue();
+        }
+
+        LogRescue.Read(path).Value!.Log.Should().BeEquivalentTo(LogSnapshot.Empty with { Sessions = [LogSamples.Session] });
+        var bytes = File.ReadAllBytes(path);
+        Array.Clear(bytes, 0, 4096);
+        File.WriteAllBytes(path, bytes);
+        LogRescue.Read(path).Value!.Log.Should().BeEquivalentTo(LogSnapshot.Empty with { Sessions = [LogSamples.Session] });
+    }
+
+    [Fact]
+    public void The_history_tells_what_was_taken_out_from_what_was_lost()
+    {
+        var body = LogSchema.Sessions.Body(LogSamples.Session).Text;
+        FoundRow Row(long change, string? before, string? after) => new(change, [change, 0L, "Session", "k7m", 1L, before, after, LogBody.SealOf(before + after)]);
+
+        var kept = new FoundHistory([Row(1, null, body)]);
+        var gone = new FoundHistory([Row(2, body, null), Row(1, null, body)]);
+
+        (kept.IsGone(LogRecordKind.Session, "session-1"), kept.Alive(LogRecordKind.Session).Count()).Should().Be((false, 1));
+        (gone.IsGone(LogRecordKind.Session, "session-1"), gone.Alive(LogRecordKind.Session).Count()).Should().Be((true, 0));
+    }
+
+    [Fact]
     public void Damage_of_any_kind_is_told_in_a_sentence_and_a_rescue_yields_the_truth_or_says_what_is_doubtful()
     {
         var (path, truth) = LogOfTheDay();

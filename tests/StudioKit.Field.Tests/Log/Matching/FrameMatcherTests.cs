@@ -18,6 +18,7 @@ public sealed class FrameMatcherTests
     [InlineData("14:20:00", "b")]
     [InlineData("14:29:59", "b")]
     [InlineData("14:30:01", "c")]
+    [InlineData("14:45:00", null)]
     [InlineData("14:09:59", null)]
     public void A_picture_shows_whoever_was_in_hand_until_released_or_the_next_was_taken_up(string time, string? shown)
     {
