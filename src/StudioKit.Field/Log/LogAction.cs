@@ -3,10 +3,10 @@ namespace StudioKit.Field.Log;
 /// <summary>What was done to a log in one go.</summary>
 public enum LogAction
 {
-    /// <summary>Records were put in or changed by hand.</summary>
+    /// <summary>Records were put in, others perhaps changed with them.</summary>
     Recorded,
 
-    /// <summary>Records were changed.</summary>
+    /// <summary>Records that were there were changed.</summary>
     Edited,
 
     /// <summary>Records were taken out.</summary>

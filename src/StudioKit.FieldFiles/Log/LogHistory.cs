@@ -26,7 +26,8 @@ internal sealed class LogHistory(SqliteConnection connection, TimeProvider time,
             }
         }
 
-        Keep(action, null, changes);
+        var isEdit = action == LogAction.Recorded && changes.TrueForAll(change => change.Before is not null);
+        Keep(isEdit ? LogAction.Edited : action, null, changes);
         return null;
     });
 

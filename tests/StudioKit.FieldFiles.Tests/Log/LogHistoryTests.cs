@@ -28,7 +28,7 @@ public sealed class LogHistoryTests : IDisposable
         _log.Save(LogSamples.Session with { Remarks = "stopped raining" });
 
         var change = _log.History()[^1];
-        change.At.Should().Be(LogSamples.Now);
+        (change.At, change.Action).Should().Be((LogSamples.Now, LogAction.Edited));
         change.Records.Single().Fields.Should().Equal(new FieldChange("remarks", "light rain", "stopped raining"));
     }
 
