@@ -48,16 +48,11 @@ internal static class StudioKitCommand
         using var document = new StringWriter();
         var listening = host with { Output = document, OutputIsTerminal = false, Error = heard, Faults = [] };
         var code = RunOne(args, listening);
-        if (document.GetStringBuilder().Length > 0 || code < (int)ExitCode.BadInput)
-        {
-            host.Output.Write(document.ToString());
-            return code;
-        }
-
-        IEnumerable<ReportedFault> faults = listening.Faults.Count > 0
-            ? listening.Faults
-            : heard.Sentences.Select(sentence => new ReportedFault(UsageCodes.Refused, "error", sentence));
-        host.Output.WriteLine(FaultDocument.Write((ExitCode)code, faults));
+        IReadOnlyList<ReportedFault> faults = listening.Faults.Count > 0
+            ? [.. listening.Faults]
+            : [.. heard.Sentences.Select(sentence => new ReportedFault(UsageCodes.Refused, "error", sentence))];
+        host.Output.Write(code < (int)ExitCode.BadInput ? document.ToString()
+            : FaultDocument.Completed(document.ToString(), (ExitCode)code, faults) + Environment.NewLine);
         return code;
     }
 

@@ -89,6 +89,17 @@ public sealed class UsageTests
     }
 
     [Fact]
+    public void A_document_that_a_command_could_not_fill_says_why()
+    {
+        var run = CommandRun.Of("photo", "nowhere.jpg", "--json");
+
+        run.ExitCode.Should().Be(3);
+        using var json = JsonDocument.Parse(run.Output);
+        json.RootElement.GetProperty("exitCode").GetInt32().Should().Be(3);
+        json.RootElement.GetProperty("diagnostics")[0].GetProperty("file").GetString().Should().Contain("nowhere.jpg");
+    }
+
+    [Fact]
     public void A_missing_option_is_bad_usage_and_points_to_the_subcommands_help()
     {
         var run = CommandRun.Of("sheets", "kit.yaml");

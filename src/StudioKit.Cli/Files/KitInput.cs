@@ -65,7 +65,7 @@ internal static class KitInput
         {
             // First whether the kit can be used, then the rest.
             var errors = read.Diagnostics.Count(diagnostic => diagnostic.Severity == DiagnosticSeverity.Error);
-            host.Error.WriteLine($"{path}: cannot be used yet, {(errors == 1 ? "1 error" : $"{errors} errors")}.");
+            host.Error.WriteLine($"{(path == StandardInput ? "standard input" : path)}: cannot be used yet, {(errors == 1 ? "1 error" : $"{errors} errors")}.");
         }
 
         foreach (var diagnostic in read.Diagnostics)
