@@ -52,6 +52,13 @@ internal sealed record CommandHost
     /// <summary>Stops what is being done, when the user says so.</summary>
     public CancellationToken Stop { get; init; }
 
+    /// <summary>Files written so far.</summary>
+    public IList<string> Written { get; init; } = [];
+
+    /// <summary>Says that the run was stopped, and what it has written.</summary>
+    public void SayStopped() => Error.WriteLine(
+        Written.Count == 0 ? "studiokit: stopped; nothing was written." : $"studiokit: stopped; written before that: {string.Join(", ", Written)}.");
+
     /// <summary>The host of a real process.</summary>
     public static CommandHost ForProcess() => new()
     {

@@ -14,4 +14,7 @@ internal enum ExitCode
 
     /// <summary>A file could not be read or written.</summary>
     FileTrouble = 3,
+
+    /// <summary>Stopped by the user, as shells count an interrupt.</summary>
+    Stopped = 130,
 }

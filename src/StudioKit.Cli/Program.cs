@@ -1,3 +1,3 @@
-using StudioKit.Cli;
+using StudioKit.Cli.Running;
 
-return StudioKitCommand.Run(args, CommandHost.ForProcess());
+return ProcessRun.Of(args);

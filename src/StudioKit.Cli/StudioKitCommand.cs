@@ -1,6 +1,7 @@
 using System.CommandLine;
 using StudioKit.Cli.Commands;
 using StudioKit.Cli.Files;
+using StudioKit.Cli.Running;
 using StudioKit.Cli.Usage;
 using StudioKit.Writing;
 
@@ -34,9 +35,14 @@ internal static class StudioKitCommand
     ];
 
     /// <summary>Parses and runs one command line.</summary>
-    /// <returns>The exit code: 0 done, 1 a check fails, 2 bad usage or kit, 3 file trouble.</returns>
-    public static int Run(string[] args, CommandHost host) =>
-        args.TakeWhile(argument => argument != "--").Contains(JsonOption.Name, StringComparer.Ordinal) ? RunForProgram(args, host) : RunOne(args, host);
+    /// <returns>The exit code: 0 done, 1 a check fails, 2 bad usage or kit, 3 file trouble, 130 stopped.</returns>
+    public static int Run(string[] args, CommandHost host)
+    {
+        using var output = new HarmlessWriter(host.Output);
+        using var error = new HarmlessWriter(host.Error);
+        var harmless = host with { Output = output, Error = error };
+        return args.TakeWhile(argument => argument != "--").Contains(JsonOption.Name, StringComparer.Ordinal) ? RunForProgram(args, harmless) : RunOne(args, harmless);
+    }
 
     /// <summary>The command with every subcommand.</summary>
     public static RootCommand BuildAll(CommandHost host) => Build([], host);
@@ -71,6 +77,9 @@ internal static class StudioKitCommand
             Output = host.Output,
             Error = host.Error,
             EnableDefaultExceptionHandler = false,
+
+            // The host hears the calls to stop; two that hear them would get in each other's way.
+            ProcessTerminationTimeout = null,
         };
         if (UsageText.Faults(parsed) is { Count: > 0 } faults)
         {
@@ -85,7 +94,7 @@ internal static class StudioKitCommand
 
         try
         {
-            return parsed.Invoke(invocation);
+            return parsed.InvokeAsync(invocation, host.Stop).GetAwaiter().GetResult();
         }
         catch (Exception trouble) when (trouble is FileTroubleException or FileWritingException)
         {
@@ -94,8 +103,8 @@ internal static class StudioKitCommand
         }
         catch (OperationCanceledException)
         {
-            host.Error.WriteLine("studiokit: stopped; nothing was written.");
-            return (int)ExitCode.BadInput;
+            host.SayStopped();
+            return (int)ExitCode.Stopped;
         }
     }
 

@@ -1,7 +1,7 @@
 namespace StudioKit.Writing;
 
 /// <summary>Makes sentences of what a system says when a file cannot be written.</summary>
-internal static class WritingFault
+public static class WritingFault
 {
     // Error numbers of Linux and macOS, and the low word of the Windows results.
     private static readonly int[] DiskFull = [28, unchecked((int)0x80070070), unchecked((int)0x80070027)];

@@ -43,6 +43,10 @@ internal sealed class CutCommand
     private readonly Option<string?> _sheets = new("--sheets") { Description = "Table of sheets, e.g. sheets.csv, with the columns width,height,price,count; goes with --sheet-pieces, else left out.", HelpName = "file" };
     private readonly Option<string?> _kerf = new("--kerf") { Description = "Width of one cut, e.g. \"3 mm\"; no width where left out.", HelpName = "length" };
     private readonly Option<string?> _trim = new("--trim") { Description = "Squared off one end of every bar, or two edges of every sheet, e.g. \"5 mm\"; nothing where left out.", HelpName = "length" };
+    private readonly Option<Duration> _limit = QuantityOption.Optional(
+        "--time-limit", "Longest time to look for a better plan or a proof, e.g. \"20 s\"; the best plan so far is then printed. As long as it takes where left out.",
+        QuantityText.TryDuration, Duration.Zero);
+
     private readonly Option<bool> _json = JsonOption.Create();
     private readonly Option<bool> _csv = new("--csv") { Description = "Print the plan as comma-separated text, one row a piece." };
 
@@ -53,10 +57,21 @@ internal sealed class CutCommand
         var cut = new CutCommand(host);
         var command = new Command("cut", Text)
         {
-            cut._pieces, cut._stock, cut._sheetPieces, cut._sheets, cut._kerf, cut._trim, cut._json, cut._csv,
+            cut._pieces, cut._stock, cut._sheetPieces, cut._sheets, cut._kerf, cut._trim, cut._limit, cut._json, cut._csv,
         };
-        command.SetAction((parsed, cancellationToken) => Task.FromResult((int)cut.Run(parsed, cancellationToken)));
+        command.SetAction((parsed, stop) => Task.FromResult((int)cut.RunLimited(parsed, stop)));
         return command;
+    }
+
+    private ExitCode RunLimited(ParseResult parsed, CancellationToken stop)
+    {
+        using var limited = CancellationTokenSource.CreateLinkedTokenSource(stop);
+        if (parsed.GetValue(_limit) > Duration.Zero)
+        {
+            limited.CancelAfter(parsed.GetValue(_limit).ToTimeSpan());
+        }
+
+        return Run(parsed, limited.Token);
     }
 
     private ExitCode Run(ParseResult parsed, CancellationToken cancellationToken)
@@ -88,7 +103,7 @@ internal sealed class CutCommand
         var request = new BarCutRequest { Pieces = wanted.Rows, Stock = bars.Rows, Kerf = kerf, Trim = trim };
         var plan = new OptimalBarCutPlanner().Plan(request, CutProgressLine.For(_host), cancellationToken);
         Print(parsed, () => BarCutReport.From(request, plan), () => CutPlanTables.Of(plan), () => CutPlanText.Of(plan));
-        return Finish(plan.Uncut);
+        return Finish(plan.Uncut, plan.Proof, cancellationToken);
     }
 
     private ExitCode CutSheets(ParseResult parsed, string pieces, string sheets, Length kerf, Length trim, CancellationToken cancellationToken)
@@ -103,20 +118,25 @@ internal sealed class CutCommand
         var request = new SheetCutRequest { Pieces = wanted.Rows, Stock = stock.Rows, Kerf = kerf, Trim = trim };
         var plan = new OptimalSheetCutPlanner().Plan(request, CutProgressLine.For(_host), cancellationToken);
         Print(parsed, () => SheetCutReport.From(request, plan), () => CutPlanTables.Of(plan), () => CutPlanText.Of(plan));
-        return Finish(plan.Uncut);
+        return Finish(plan.Uncut, plan.Proof, cancellationToken);
     }
 
     private void Print<T>(ParseResult parsed, Func<T> report, Func<string> table, Func<string> text) => _host.Output.Write(
         parsed.GetValue(_json) ? JsonSerializer.Serialize(report(), JsonForm) + "\n" : parsed.GetValue(_csv) ? table() : text());
 
-    private ExitCode Finish(IReadOnlyList<UncutPiece> uncut)
+    private ExitCode Finish(IReadOnlyList<UncutPiece> uncut, CutProof proof, CancellationToken cancellationToken)
     {
+        if (cancellationToken.IsCancellationRequested && !proof.ProvenOptimal)
+        {
+            _host.Error.WriteLine($"studiokit: {(_host.Stop.IsCancellationRequested ? "stopped" : "the time is up")}; the plan is the best found so far, and not proven to be the best there is.");
+        }
+
         foreach (var piece in uncut)
         {
             _host.Error.WriteLine($"studiokit: {UncutText.Of(piece)}");
         }
 
-        return uncut.Count == 0 ? ExitCode.Done : ExitCode.PlanFails;
+        return _host.Stop.IsCancellationRequested && !proof.ProvenOptimal ? ExitCode.Stopped : uncut.Count == 0 ? ExitCode.Done : ExitCode.PlanFails;
     }
 
     private ExitCode BadUsage(string sentence)

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using StudioKit.Cli.Running;
 using StudioKit.Physics.Light.Placements;
 
 namespace StudioKit.Cli.Commands;
@@ -27,7 +28,14 @@ internal sealed class PlacementProgressLine(CommandHost host) : IProgress<Placem
 
             (_last, _told) = (Stopwatch.GetTimestamp(), true);
             var line = string.Create(CultureInfo.InvariantCulture, $"searching: {value.Done} of {value.Total} candidates");
-            host.Error.Write(host.ErrorIsTerminal ? $"\r{line}{(finished ? "\n" : "")}" : line + "\n");
+            if (host.ErrorIsTerminal && host.Error is HarmlessWriter terminal)
+            {
+                // The words are ours alone, and the line rewrites itself.
+                terminal.Raw.Write($"\r{line}{(finished ? "\n" : "")}");
+                return;
+            }
+
+            host.Error.WriteLine(line);
         }
     }
 

@@ -92,7 +92,7 @@ internal sealed class ScaleCommand
 
         using var files = FileBatch.Open(ScaleBatch.Files(jobs, _source.Inputs(parsed)), cancel);
         var results = await ScaleBatch.RunAsync(jobs, files, _host.ErrorIsTerminal ? new ScaleProgressLine(_host) : null, cancel);
-        files.Commit();
+        OutputFiles.Committed(_host, files);
         Print(parsed, [.. results.Zip(jobs).Where(entry => entry.First.IsSound).Select(entry => (entry.First.Value!, entry.Second.Scale))]);
         jobs.Where(job => !job.IsClean).ToList().ForEach(job => CleanOptions.Warn(_host, job.Source, "its copy carries them, too; --clean takes them out."));
         var faults = FieldFaults.Print(_host, results.SelectMany(result => result.Diagnostics));

@@ -22,7 +22,19 @@ internal static class OutputFiles
             batch.Write(path, content);
         }
 
-        return batch.Commit();
+        return Committed(host, batch);
+    }
+
+    /// <summary>Gives a batch's files their names, and notes that they are written.</summary>
+    public static IReadOnlyList<string> Committed(CommandHost host, FileBatch batch)
+    {
+        var written = batch.Commit();
+        foreach (var path in written)
+        {
+            host.Written.Add(path);
+        }
+
+        return written;
     }
 
     /// <summary>Paths of files in a folder.</summary>

@@ -1,4 +1,5 @@
 using Spectre.Console;
+using StudioKit.Cli.Running;
 using StudioKit.Physics.Packing;
 
 namespace StudioKit.Cli.Tables;
@@ -11,12 +12,13 @@ internal static class TableConsole
         var coloured = host.OutputIsTerminal && host.ColourAllowed;
         var console = AnsiConsole.Create(new AnsiConsoleSettings
         {
-            Out = new AnsiConsoleOutput(host.Output),
+            Out = new AnsiConsoleOutput(coloured && host.Output is HarmlessWriter terminal ? terminal.Raw : host.Output),
             Ansi = coloured ? AnsiSupport.Detect : AnsiSupport.No,
             ColorSystem = coloured ? ColorSystemSupport.Detect : ColorSystemSupport.NoColors,
             Interactive = InteractionSupport.No,
         });
         console.Profile.Width = host.Width;
+        console.Pipeline.Attach(new HarmlessRenderHook());
         return console;
     }
 

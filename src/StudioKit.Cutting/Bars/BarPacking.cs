@@ -71,7 +71,7 @@ internal sealed class BarPacking
     {
         using var solver = new CpSolver();
         solver.StringParameters = string.Create(
-            CultureInfo.InvariantCulture, $"num_workers:1, random_seed:1, max_deterministic_time:{work}");
+            CultureInfo.InvariantCulture, $"num_workers:1, catch_sigint_signal:false, random_seed:1, max_deterministic_time:{work}");
         using var stop = cancellationToken.Register(solver.StopSearch);
         var status = solver.Solve(_model);
         var found = status is CpSolverStatus.Optimal or CpSolverStatus.Feasible;

@@ -101,8 +101,14 @@ internal sealed class PatternChoice : IDisposable
 
     private PatternProgramResult Solve(double work, CancellationToken cancellationToken)
     {
+        // An interrupt that comes before the solver is at work would be lost on it.
+        if (cancellationToken.IsCancellationRequested)
+        {
+            return new PatternProgramResult(null, false, (long)_cost.Lb());
+        }
+
         var nodes = Math.Max(1, (long)(work * PatternNodesPerUnit / Math.Max(1, _patterns.Count)));
-        _solver.SetSolverSpecificParametersAsString(FormattableString.Invariant($"limits/totalnodes = {nodes}\n"));
+        _solver.SetSolverSpecificParametersAsString(FormattableString.Invariant($"limits/totalnodes = {nodes}\nmisc/catchctrlc = FALSE\n"));
         _solver.SetTimeLimit((long)(work * SecondsPerUnit * 1000));
         using var stop = cancellationToken.Register(() => _solver.InterruptSolve());
         var status = _solver.Solve();

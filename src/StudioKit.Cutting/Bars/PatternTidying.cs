@@ -69,7 +69,7 @@ internal sealed class PatternTidying
     {
         using var solver = new CpSolver();
         solver.StringParameters = string.Create(
-            CultureInfo.InvariantCulture, $"num_workers:1, random_seed:1, max_deterministic_time:{work}");
+            CultureInfo.InvariantCulture, $"num_workers:1, catch_sigint_signal:false, random_seed:1, max_deterministic_time:{work}");
         using var stop = cancellationToken.Register(solver.StopSearch);
         return solver.Solve(_model) is CpSolverStatus.Optimal or CpSolverStatus.Feasible
             ? [.. _patterns.SelectMany((pattern, p) => Enumerable.Repeat(pattern, (int)solver.Value(_times[p])))]
