@@ -1,0 +1,93 @@
+using System.Diagnostics;
+using System.Globalization;
+
+namespace StudioKit.Cli.Tests.Running;
+
+public sealed class InterruptionTests : IDisposable
+{
+    // As shells count a process that the interrupt signal ended: 128 + 2.
+    private const int Interrupted = 130;
+    private readonly TemporaryFolder _folder = new();
+
+    public void Dispose() => _folder.Dispose();
+
+    /// <summary>Panels of forty sizes keep the search busy for minutes; six seconds are the patience that the command has with its solvers.</summary>
+    [Fact]
+    public async Task A_cut_plan_that_is_interrupted_prints_the_best_so_far_and_says_that_it_is_not_proven()
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        using var cut = CliProcess.Start("cut", "--sheet-pieces", Panels(), "--sheets", Sheets());
+        var output = cut.StandardOutput.ReadToEndAsync();
+        var error = cut.StandardError.ReadToEndAsync();
+        await Task.Delay(1500);
+        var since = Stopwatch.GetTimestamp();
+        CliProcess.Interrupt(cut);
+        await cut.WaitForExitAsync();
+
+        Stopwatch.GetElapsedTime(since).Should().BeLessThan(TimeSpan.FromSeconds(6));
+        cut.ExitCode.Should().Be(Interrupted);
+        (await error).Should().Contain("stopped; the plan is the best found so far, and not proven");
+        (await output).Should().Contain("above the best plan");
+    }
+
+    [Fact]
+    public void A_cut_plan_keeps_to_its_time_limit_and_says_so()
+    {
+        var run = CommandRun.Of("cut", "--sheet-pieces", Panels(), "--sheets", Sheets(), "--time-limit", "0.2 s");
+
+        run.ExitCode.Should().Be(0, "the plan is sound, only not proven");
+        run.Error.Should().Contain("the time is up; the plan is the best found so far, and not proven");
+        run.Output.Should().Contain("above the best plan");
+    }
+
+    /// <summary>Whenever the interrupt comes, the run is either whole or has written nothing, and says which.</summary>
+    [Fact]
+    public void Sheets_that_are_interrupted_say_that_nothing_was_written()
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        var codes = new[] { 700, 1000, 1300 }.Select(Interrupt).ToList();
+
+        codes.Should().Contain(Interrupted, "the run takes longer than the first of these");
+    }
+
+    private int Interrupt(int milliseconds)
+    {
+        var folder = _folder.File(milliseconds.ToString(CultureInfo.InvariantCulture));
+        using var sheets = CliProcess.Start("sheets", Repository.Kit("fen-edge.yaml"), "--out", folder);
+        var output = sheets.StandardOutput.ReadToEndAsync();
+        var error = sheets.StandardError.ReadToEndAsync();
+        Thread.Sleep(milliseconds);
+        CliProcess.Interrupt(sheets);
+        sheets.WaitForExit();
+        if (sheets.ExitCode == Interrupted)
+        {
+            error.Result.Should().Contain("studiokit: stopped; nothing was written.");
+            output.Result.Should().BeEmpty();
+            Directory.Exists(folder).Should().BeFalse();
+        }
+
+        return sheets.ExitCode;
+    }
+
+    private string Panels()
+    {
+        var random = new Random(5);
+        var rows = Enumerable.Range(0, 40).Select(i => string.Create(CultureInfo.InvariantCulture, $"p{i},{random.Next(100, 700)} mm,{random.Next(100, 700)} mm,{random.Next(1, 4)},yes"));
+        File.WriteAllLines(_folder.File("panels.csv"), rows.Prepend("label,width,height,count,turn"));
+        return _folder.File("panels.csv");
+    }
+
+    private string Sheets()
+    {
+        File.WriteAllText(_folder.File("sheets.csv"), "width,height,price,count\n1220 mm,2440 mm,60,\n1000 mm,2000 mm,43,\n610 mm,1220 mm,19,\n");
+        return _folder.File("sheets.csv");
+    }
+}
