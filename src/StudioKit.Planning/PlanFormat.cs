@@ -83,5 +83,13 @@ public static class PlanFormat
         return Invariant(value, size switch { >= 99.95 => "0", >= 9.995 => "0.#", >= 0.9995 => "0.##", _ => "0.###" });
     }
 
+    /// <summary>An illuminance as finely as a scene is known: two significant digits, without the unit.</summary>
+    public static string IlluminanceFigure(Illuminance illuminance)
+    {
+        var lux = illuminance.Lux;
+        var step = lux > 0 ? Math.Pow(10, Math.Floor(Math.Log10(lux)) - 1) : 1;
+        return Invariant(Math.Round(lux / step) * step, "0.##");
+    }
+
     private static string Invariant(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
 }

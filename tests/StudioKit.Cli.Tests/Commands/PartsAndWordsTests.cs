@@ -53,6 +53,11 @@ public sealed class PartsAndWordsTests : IDisposable
         scenes.Should().OnlyContain(scene => scene.GetProperty("source").GetString()!.Length > 5);
     }
 
+    /// <summary>2.5 lx · 2^15 is 81,920 lx, 2.5 lx · 2^4 is 40 lx; a scene is known to about half a stop.</summary>
+    [Fact]
+    public void Light_values_are_printed_as_finely_as_a_scene_is_known() =>
+        CommandRun.Of("words", "sun").Output.Should().MatchRegex(" 15 +82000 ").And.MatchRegex(" 4 +40 ").And.NotContain("81920");
+
     [Fact]
     public void Words_are_found_by_their_own_name_and_else_by_what_they_mean()
     {
