@@ -12,7 +12,7 @@ internal sealed class StagingFolder : IDisposable
 {
     private const string Prefix = ".studiokit-staging-";
     private const int ChanceBytes = 16;
-    private const int MostTries = 5;
+    private const int MostTries = 50;
     private readonly string _path;
     private readonly FileStream _lock;
     private readonly List<string> _staged = [];
@@ -32,12 +32,20 @@ internal sealed class StagingFolder : IDisposable
             Directory.CreateDirectory(path);
             try
             {
-                return new StagingFolder(folder, path, new FileStream(LockOf(path), FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None));
+                var held = new FileStream(LockOf(path), FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None);
+                if (File.Exists(LockOf(path)))
+                {
+                    return new StagingFolder(folder, path, held);
+                }
+
+                held.Dispose();
             }
             catch (IOException error) when (tries < MostTries && (error is DirectoryNotFoundException || WritingFault.IsInUse(error)))
             {
-                // Another run took it for left over in the moment before it was locked.
+                // As below.
             }
+
+            // Another run took it for left over in the moment before it was locked.
         }
     }
 
@@ -111,7 +119,8 @@ internal sealed class StagingFolder : IDisposable
             return;
         }
 
-        using (new FileStream(LockOf(path), FileMode.Open, FileAccess.ReadWrite, FileShare.None))
+        // The lock goes while it is held: a run that made it, and gets its turn now, finds it gone and makes another.
+        using (new FileStream(LockOf(path), FileMode.Open, FileAccess.ReadWrite, FileShare.None, bufferSize: 1, FileOptions.DeleteOnClose))
         {
             foreach (var file in Directory.EnumerateFiles(path).Where(file => file != LockOf(path)))
             {
@@ -119,7 +128,6 @@ internal sealed class StagingFolder : IDisposable
             }
         }
 
-        File.Delete(LockOf(path));
         Directory.Delete(path);
     }
 

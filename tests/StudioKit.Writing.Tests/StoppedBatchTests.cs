@@ -8,6 +8,21 @@ public sealed class StoppedBatchTests : IDisposable
     public void Dispose() => _scratch.Dispose();
 
     [Fact]
+    public void Runs_side_by_side_in_one_folder_never_take_each_other_for_left_over()
+    {
+        Parallel.For(0, 8, new ParallelOptions { MaxDegreeOfParallelism = 8 }, run =>
+        {
+            for (var i = 0; i < 60; i++)
+            {
+                Batches.Write(_scratch.File($"{run}-{i}.txt"), $"{run} {i}");
+            }
+        });
+
+        Directory.GetFiles(_scratch.Path, "*.txt").Should().HaveCount(8 * 60);
+        Directory.GetDirectories(_scratch.Path).Should().BeEmpty();
+    }
+
+    [Fact]
     public void A_stop_removes_what_waits_at_once()
     {
         using var stop = new CancellationTokenSource();
