@@ -23,13 +23,24 @@ internal static class HarmlessText
         }
 
         var shown = new StringBuilder(text.Length + 16);
-        foreach (var letter in text.EnumerateRunes())
+        for (var (i, taken) = (0, 0); i < text.Length; i += taken)
         {
-            Append(shown, letter);
+            Rune.DecodeFromUtf16(text.AsSpan(i), out var letter, out taken);
+            if (IsLineEnd(text, i))
+            {
+                shown.Append('\r');
+            }
+            else
+            {
+                Append(shown, letter);
+            }
         }
 
         return shown.ToString();
     }
+
+    // A carriage return alone goes back to the line's start and hides it; before a line feed it is how comma-separated text ends a line (RFC 4180).
+    private static bool IsLineEnd(string text, int i) => text[i] == '\r' && i + 1 < text.Length && text[i + 1] == '\n';
 
     private static bool Any(this SpanRuneEnumerator letters, Func<Rune, bool> isSought)
     {

@@ -12,6 +12,7 @@ public sealed class HarmlessTextTests : IDisposable
     [Theory]
     [InlineData("a\u001B[31mb", "a\\u001B[31mb")]
     [InlineData("a\rb", "a\\u000Db")]
+    [InlineData("a\r\r\nb\r", "a\\u000D\r\nb\\u000D")]
     [InlineData("a\u009B2Jb", "a\\u009B2Jb")]
     [InlineData("a\u202Eb", "a\\u202Eb")]
     [InlineData("a\u2066b", "a\\u2066b")]
@@ -20,11 +21,14 @@ public sealed class HarmlessTextTests : IDisposable
     [InlineData("a\U000E0041b", "a\\uDB40\\uDC41b")]
     public void What_would_steer_a_terminal_is_shown(string text, string shown) => HarmlessText.Of(text).Should().Be(shown);
 
-    /// <summary>The joiners are letters of Persian and Hindi; the last is a moth's name with marks, the rest what tables are made of.</summary>
+    /// <summary>
+    /// The joiners are letters of Persian and Hindi; the last is a beetle's name with marks, the rest what tables are made of. Lines of comma-separated text end as RFC 4180 has it.
+    /// </summary>
     [Theory]
     [InlineData("line\n\tindented")]
+    [InlineData("animal,count\r\nsundew,3\r\n")]
     [InlineData("می\u200Cخواهم क्\u200Dष")]
-    [InlineData("│ 180 µm × ½ ─ 🦋 Ménétriès")]
+    [InlineData("│ 180 µm × ½ ─ 🦋 Ölkäferin à côtes")]
     public void What_is_only_written_stays(string text) => HarmlessText.Of(text).Should().Be(text);
 
     [Fact]
