@@ -1,6 +1,7 @@
 using StudioKit.Field;
 using StudioKit.Field.Analysis;
 using StudioKit.Field.Pictures;
+using StudioKit.FieldFiles.Pictures;
 
 namespace StudioKit.FieldFiles.Frames;
 
@@ -19,7 +20,7 @@ public static class TestFrameBatch
     {
         ArgumentNullException.ThrowIfNull(paths);
         var results = new FieldResult<AnalysedFrame>[paths.Count];
-        await Parallel.ForAsync(0, paths.Count, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, (i, _) =>
+        await Parallel.ForAsync(0, paths.Count, new ParallelOptions { MaxDegreeOfParallelism = RowsAtOnce.Pictures }, (i, _) =>
         {
             var frame = areBare ? TestFrameFile.AnalyseBarePanel(paths[i], kept) : TestFrameFile.Analyse(paths[i], kept);
             results[i] = frame.IsSound

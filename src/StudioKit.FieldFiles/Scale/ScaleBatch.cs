@@ -1,4 +1,5 @@
 using StudioKit.Field;
+using StudioKit.FieldFiles.Pictures;
 using StudioKit.Writing;
 
 namespace StudioKit.FieldFiles.Scale;
@@ -29,7 +30,7 @@ public static class ScaleBatch
         ArgumentNullException.ThrowIfNull(jobs);
         var results = new FieldResult<ScaledPicture>[jobs.Count];
         var done = 0;
-        var limits = new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount, CancellationToken = cancel };
+        var limits = new ParallelOptions { MaxDegreeOfParallelism = RowsAtOnce.Pictures, CancellationToken = cancel };
         await Parallel.ForAsync(0, jobs.Count, limits, (i, _) =>
         {
             results[i] = ScaledCopy.Make(jobs[i], files);

@@ -8,7 +8,13 @@ internal sealed class ProgressiveJpegCopy : IBarredCopy
 {
     // The library keeps each block as an object with an array; together they take this much (64 coefficients of two bytes, and two heads).
     private const int BytesOfBlock = 184;
-    private const long MostBytes = 400_000_000;
+    // What a picture before has let go of may still be there, so that a run takes about three times this in the end.
+    private const long MostBytes = 200_000_000;
+
+    // Of pictures this large one at a time is in memory, however many are worked on.
+    private const long LargeBytes = 40_000_000;
+    private static readonly SemaphoreSlim Large = new(1);
+    private readonly bool _isLarge;
     private readonly jpeg_decompress_struct _source;
     private readonly Stream _stream;
     private readonly jvirt_array<JBLOCK>[] _planes;
@@ -16,9 +22,9 @@ internal sealed class ProgressiveJpegCopy : IBarredCopy
     private readonly Func<JpegSegment, JpegSegment?> _keep;
     private readonly JpegPlaneRegion[] _regions;
 
-    private ProgressiveJpegCopy(Stream stream, JpegFrame frame, List<JpegSegment> header, StoredBox box, Func<JpegSegment, JpegSegment?> keep)
+    private ProgressiveJpegCopy(Stream stream, JpegFrame frame, List<JpegSegment> header, StoredBox box, Func<JpegSegment, JpegSegment?> keep, bool isLarge)
     {
-        (_stream, _header, _keep) = (stream, header, keep);
+        (_stream, _header, _keep, _isLarge) = (stream, header, keep, isLarge);
         _source = new jpeg_decompress_struct(new StrictJpegErrors());
         _source.jpeg_stdio_src(stream);
         _source.jpeg_read_header(true);
@@ -50,14 +56,21 @@ internal sealed class ProgressiveJpegCopy : IBarredCopy
                 $"A progressive JPEG is copied with all of it in memory, and this one would take {bytes / 1_000_000} MB of it, more than {MostBytes / 1_000_000}. Save it as a baseline JPEG first.");
         }
 
+        var isLarge = bytes > LargeBytes;
         var stream = open();
+        if (isLarge)
+        {
+            Large.Wait();
+        }
+
         try
         {
-            return Damage.Told(() => new ProgressiveJpegCopy(stream, frame, header, box, keep));
+            return Damage.Told(() => new ProgressiveJpegCopy(stream, frame, header, box, keep, isLarge));
         }
         catch
         {
             stream.Dispose();
+            LetGo(isLarge);
             throw;
         }
     }
@@ -81,6 +94,15 @@ internal sealed class ProgressiveJpegCopy : IBarredCopy
     {
         _source.jpeg_destroy();
         _stream.Dispose();
+        LetGo(_isLarge);
+    }
+
+    private static void LetGo(bool isLarge)
+    {
+        if (isLarge)
+        {
+            Large.Release();
+        }
     }
 
     private static void GiveBack(JpegPlaneRegion region, jvirt_array<JBLOCK> plane)
