@@ -1,3 +1,5 @@
+using SkiaSharp;
+
 namespace StudioKit.Cli.Tests;
 
 /// <summary>A folder of a test's own, gone afterwards.</summary>
@@ -6,6 +8,18 @@ internal sealed class TemporaryFolder : IDisposable
     public string Path { get; } = Directory.CreateTempSubdirectory("studiokit-test-").FullName;
 
     public string File(string name) => System.IO.Path.Combine(Path, name);
+
+    /// <summary>Makes a PNG of one grey, and the folder that it lies in.</summary>
+    public string GreyPicture(string name, int width, int height, byte code)
+    {
+        var path = File(name);
+        Directory.CreateDirectory(System.IO.Path.GetDirectoryName(path)!);
+        using var bitmap = new SKBitmap(new SKImageInfo(width, height, SKColorType.Rgba8888, SKAlphaType.Opaque));
+        bitmap.Erase(new SKColor(code, code, code));
+        using var data = bitmap.Encode(SKEncodedImageFormat.Png, 100);
+        System.IO.File.WriteAllBytes(path, data.ToArray());
+        return path;
+    }
 
     public void Dispose() => Directory.Delete(Path, recursive: true);
 }

@@ -10,7 +10,6 @@ public static class FrameReading
     // Further down noise and the tone curve's toe count more, further up part of the pixels clip by noise alone.
     private const double LowestLight = 0.03;
     private const double HighestLight = 0.85;
-    private const double MostClipped = 0.002;
 
     /// <summary>Reads one frame.</summary>
     /// <param name="frame">The frame.</param>
@@ -55,6 +54,5 @@ public static class FrameReading
             Path.GetFileName(frame.Path), CalibrationReadingKind.WhiteMargin, place.Light.Flash, pairs.Average(pair => pair.Planned), measured, 0.1 - (0.05 * measured));
     }
 
-    private static bool IsUsable(FrameCell cell) =>
-        cell.BackgroundShare > 0.5 && cell.Light is > LowestLight and < HighestLight && cell.ClippedShare < MostClipped;
+    private static bool IsUsable(FrameCell cell) => cell.IsMostlyBackground && cell.FollowsLight(LowestLight, HighestLight);
 }

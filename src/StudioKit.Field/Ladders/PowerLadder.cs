@@ -18,7 +18,6 @@ public static class PowerLadder
     // Above it part of a cell's pixels already clip by noise alone and its mean no longer follows the light.
     private const double HighestLight = 0.85;
     private const double LowestLight = 0.004;
-    private const double MostClipped = 0.002;
 
     /// <summary>Measures the white margin map.</summary>
     /// <param name="frames">Frames of the bare panel, in any order, read by the standard tone curve.</param>
@@ -78,8 +77,7 @@ public static class PowerLadder
 
     private static bool Differ(double? a, double? b) => a is { } x && b is { } y && Math.Abs(Math.Log2(x / y)) > 0.05;
 
-    private static bool IsUsable(FrameCell cell) =>
-        cell.Light is > LowestLight and < HighestLight && cell.ClippedShare < MostClipped;
+    private static bool IsUsable(FrameCell cell) => cell.FollowsLight(LowestLight, HighestLight);
 
     private static LadderCell Locate(List<LadderFrame> rungs, int index, ToneCurve curve)
     {

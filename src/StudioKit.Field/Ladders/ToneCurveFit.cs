@@ -27,7 +27,6 @@ public static class ToneCurveFit
     // Nearer to clipping part of the pixels clip by noise alone; further down noise and rounding count more than light.
     private const double HighestLight = 0.97;
     private const double LowestLight = 0.01;
-    private const double MostClipped = 0.002;
 
     // What is less off than this nobody can tell from how well flashes repeat.
     private const double LeastOff = 0.1;
@@ -63,7 +62,7 @@ public static class ToneCurveFit
             .Select(pair => (Lower: -Math.Log2(pair.First.Light), Higher: -Math.Log2(pair.Second.Light)))
             .Where(place => place.Lower < Knots[^1]).ToList());
 
-    private static bool IsUsable(FrameCell cell) => cell.BackgroundShare > 0.5 && cell.Light is > LowestLight and < HighestLight && cell.ClippedShare < MostClipped;
+    private static bool IsUsable(FrameCell cell) => cell.IsMostlyBackground && cell.FollowsLight(LowestLight, HighestLight);
 
     // Normal equations with what is expected beforehand; a steepness that comes out too small is held at the least, and the rest solved again.
     private static double[] Solve(List<(double Stops, List<(double Lower, double Higher)> Places)> pairs)

@@ -136,16 +136,7 @@ public sealed class OriginalsStayTests : IDisposable
         return run.Error;
     }
 
-    private string Picture(string name, byte code)
-    {
-        var path = _folder.File(name);
-        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-        using var bitmap = new SKBitmap(new SKImageInfo(200, 150, SKColorType.Rgba8888, SKAlphaType.Opaque));
-        bitmap.Erase(new SKColor(code, code, code));
-        using var data = bitmap.Encode(SKEncodedImageFormat.Png, 100);
-        File.WriteAllBytes(path, data.ToArray());
-        return path;
-    }
+    private string Picture(string name, byte code) => _folder.GreyPicture(name, 200, 150, code);
 
     private static int CodeOf(string path)
     {

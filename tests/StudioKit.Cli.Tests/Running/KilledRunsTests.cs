@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Globalization;
-using SkiaSharp;
 
 namespace StudioKit.Cli.Tests.Running;
 
@@ -104,14 +103,5 @@ public sealed class KilledRunsTests : IDisposable
 
     private static string Hash(string path) => Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(path)));
 
-    private string Picture(string name, byte code)
-    {
-        var path = _folder.File(name);
-        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-        using var bitmap = new SKBitmap(new SKImageInfo(900, 700, SKColorType.Rgba8888, SKAlphaType.Opaque));
-        bitmap.Erase(new SKColor(code, code, code));
-        using var data = bitmap.Encode(SKEncodedImageFormat.Png, 100);
-        File.WriteAllBytes(path, data.ToArray());
-        return path;
-    }
+    private string Picture(string name, byte code) => _folder.GreyPicture(name, 900, 700, code);
 }
