@@ -15,9 +15,11 @@ internal sealed class CleanOptions
 
     private readonly Option<string?> _log = new("--log")
     {
-        Description = "Field log that tells which pictures are sensitive, e.g. field.log: their copies are cleaned. Default: none is asked.",
+        Description = "Field log that tells which pictures are sensitive, by their names before the ending, e.g. field.log: their copies are cleaned. Default: none is asked.",
         HelpName = "file",
     };
+
+    private readonly HashSet<string> _telling = new(StringComparer.OrdinalIgnoreCase);
 
     public void AddTo(Command command)
     {
@@ -34,11 +36,31 @@ internal sealed class CleanOptions
         var sensitive = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         code = parsed.GetValue(_log) is not { } path ? ExitCode.Done : OpenLog.ToRead(host, path, log =>
         {
-            sensitive.UnionWith(LogRelease.Of(log.Read()).SensitivePictures);
+            var release = LogRelease.Of(log.Read());
+
+            // A raw file and the JPEG taken with it are one picture.
+            sensitive.UnionWith(release.SensitivePictures.Select(Stem));
+            _telling.UnionWith(release.TellingNames.Select(Stem));
             return ExitCode.Done;
         });
-        return photo => parsed.GetValue(_clean) || sensitive.Contains(Path.GetFileName(photo));
+        return photo => parsed.GetValue(_clean) || sensitive.Contains(Stem(photo));
     }
+
+    /// <summary>Says what a copy tells: in its file, where it was not cleaned, and by its name.</summary>
+    public void WarnOfCopy(CommandHost host, string photo, bool isClean)
+    {
+        if (!isClean)
+        {
+            Warn(host, photo, "its copy carries them, too; --clean takes them out.");
+        }
+
+        if (_telling.Contains(Stem(photo)))
+        {
+            host.Error.WriteLine($"{photo}: its name holds a word of its sensitive place, and the copy keeps the name; 'studiokit log export --copies' gives neutral ones.");
+        }
+    }
+
+    private static string Stem(string photo) => Path.GetFileNameWithoutExtension(photo);
 
     /// <summary>Says what an original tells that its copy tells, too.</summary>
     public static void Warn(CommandHost host, string photo, string advice)

@@ -71,7 +71,14 @@ internal static class LogEditCommand
         fields.AddTo(command, "It stays as it is where left out.");
         command.SetAction(parsed => (int)OpenLog.ToWrite(host, parsed.GetRequiredValue(file), log => OpenLog.With(host, find(log.Index(), parsed.GetRequiredValue(reference)), before =>
         {
-            var changed = fields.Clear(fields.Apply(parsed, before), parsed.GetValue(clear) ?? []);
+            var cleared = parsed.GetValue(clear) ?? [];
+            if (fields.GivenAndCleared(parsed, cleared).FirstOrDefault() is { } both)
+            {
+                host.Error.WriteLine($"studiokit: --{both} and --clear {both} cannot both be meant; give one of them.");
+                return ExitCode.BadInput;
+            }
+
+            var changed = fields.Clear(fields.Apply(parsed, before), cleared);
             return OpenLog.With(host, move is null ? changed : move(parsed, log.Index(), changed), after => LogCommand.Report(host, log, save(log, before, after), id));
         })));
         return command;

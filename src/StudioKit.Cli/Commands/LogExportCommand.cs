@@ -65,7 +65,7 @@ internal sealed class LogExportCommand
             export._licence, export._pictures, export._originals, export._copies, export._force,
         };
         export._release.AddTo(command);
-        command.SetAction(parsed => (int)OpenLog.ToRead(host, parsed.GetRequiredValue(file), log => export.Run(parsed, parsed.GetRequiredValue(file), log.Read(), log.Index())));
+        command.SetAction(parsed => (int)OpenLog.ToRead(host, parsed.GetRequiredValue(file), log => LogDamage.Told(host, parsed.GetRequiredValue(file), log, export.Run(parsed, parsed.GetRequiredValue(file), log.Read(), log.Index()))));
         return command;
     }
 
@@ -94,20 +94,20 @@ internal sealed class LogExportCommand
         var description = new DataSetDescription(
             parsed.GetRequiredValue(_title), parsed.GetRequiredValue(_creator), parsed.GetRequiredValue(_abstract), parsed.GetRequiredValue(_licence),
             DateOnly.FromDateTime(_host.Clock.GetLocalNow().Date));
-        var code = parsed.GetValue(_preview) ? Show(parsed, release) : Write(parsed, file, release, description);
-        ReleasePreview.Notes(_host.Error, release, [.. release.Notes, .. DescriptionCheck.Notes(release, description, folder)]);
+        var code = parsed.GetValue(_preview) ? Show(parsed, release, index) : Write(parsed, file, release, description);
+        ReleasePreview.Notes(_host.Error, index, [.. release.Notes, .. DescriptionCheck.Notes(release, description, folder)]);
         return code;
     }
 
-    private ExitCode Show(ParseResult parsed, LogRelease release)
+    private ExitCode Show(ParseResult parsed, LogRelease release, LogIndex index)
     {
         if (parsed.GetValue(_json))
         {
-            _host.Output.WriteLine(ReleasePreview.Json(release));
+            _host.Output.WriteLine(ReleasePreview.Json(release, index));
         }
         else
         {
-            ReleasePreview.Print(_host.Output, release);
+            ReleasePreview.Print(_host.Output, release, index);
         }
 
         return ExitCode.Done;

@@ -98,7 +98,8 @@ internal sealed class LogFrameCommand
         var found = InputFile.Read(paths[0], _ => LoggedPictureFiles.In(paths)).ToList();
         var read = found.Select(files.Read).ToList();
         var matches = read.Where(result => result.IsSound).Select(result => match(result.Value!)).ToList();
-        _host.Output.Write(parsed.GetValue(_json) ? FrameMatchJson.Of(matches, index) + Environment.NewLine : FrameMatchTable.Of(matches, index));
+        var known = log.Read().Frames;
+        _host.Output.Write(parsed.GetValue(_json) ? FrameMatchJson.Of(matches, index, known) + Environment.NewLine : matches.Count > 0 ? FrameMatchTable.Of(matches, index, known) : "");
         var faults = FieldFaults.Print(_host, read.SelectMany(result => result.IsSound ? [] : result.Diagnostics));
         if (read.Count == 0)
         {

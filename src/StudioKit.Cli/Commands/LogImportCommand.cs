@@ -23,13 +23,17 @@ internal static class LogImportCommand
         var archive = new Argument<string>("archive") { Description = "Darwin Core Archive that was exported here, e.g. fen.zip." };
         var replace = new Option<bool>("--replace") { Description = "Take the archive's records where the log has them otherwise; 'studiokit log undo' takes that back. Default: they stay." };
         var command = new Command("import", Text) { archive, replace };
-        command.SetAction(parsed => (int)OpenLog.OrStart(host, parsed.GetRequiredValue(file), log =>
-        {
-            var path = parsed.GetRequiredValue(archive);
-            using var stream = InputFile.Read(path, File.OpenRead);
-            return OpenLog.With(host, DarwinCoreArchive.Read(path, stream), read => TakeIn(host, log, ArchiveMerge.Of(log.Read(), read), parsed.GetValue(replace)));
-        }));
+        command.SetAction(parsed => (int)Import(host, parsed.GetRequiredValue(archive), parsed.GetRequiredValue(file), parsed.GetValue(replace)));
         return command;
+    }
+
+    // The archive first: one that cannot be taken in starts no log.
+    private static ExitCode Import(CommandHost host, string archive, string file, bool replace)
+    {
+        using var stream = InputFile.Read(archive, File.OpenRead);
+        return OpenLog.With(host, DarwinCoreArchive.Read(archive, stream), read => LogRules.Check(read, host.Clock.GetUtcNow()) is { Count: > 0 } faults
+            ? FieldFaults.Print(host, faults)
+            : OpenLog.OrStart(host, file, log => TakeIn(host, log, ArchiveMerge.Of(log.Read(), read), replace)));
     }
 
     private static ExitCode TakeIn(CommandHost host, FieldLog log, ArchiveMerge merge, bool replace)

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using StudioKit.Cli.Records;
+using StudioKit.Cli.Usage;
 using StudioKit.Field.Log;
 using StudioKit.Field.Log.Rows;
 using StudioKit.Sheets.Json;
@@ -26,32 +27,28 @@ internal static class LogListCommand
         var command = new Command("list", Text) { json, csv };
         command.SetAction(parsed => (int)OpenLog.ToRead(host, parsed.GetRequiredValue(file), log =>
         {
-            var faults = log.CheckIntegrity();
             var (snapshot, index) = (log.Read(), log.Index());
-            if (parsed.GetValue(csv))
-            {
-                return OpenLog.With(host, RowWriter.Write(snapshot, local => host.Clock.LocalTimeZone.GetUtcOffset(local), FrameNumbers.Usual), rows =>
-                {
-                    host.Output.Write(rows);
-                    return ExitCode.Done;
-                });
-            }
-
-            host.Output.Write(parsed.GetValue(json) ? Json(snapshot, index) + Environment.NewLine : Lines(snapshot, index));
-            foreach (var fault in faults)
-            {
-                host.Error.WriteLine($"{parsed.GetRequiredValue(file)}: damaged: {fault}");
-            }
-
-            return faults.Count == 0 ? ExitCode.Done : Damaged(host, parsed.GetRequiredValue(file));
+            return LogDamage.Told(host, parsed.GetRequiredValue(file), log, parsed.GetValue(csv) ? Rows(host, snapshot) : Show(host, snapshot, index, parsed.GetValue(json)));
         }));
         return command;
     }
 
-    private static ExitCode Damaged(CommandHost host, string path)
+    private static ExitCode Rows(CommandHost host, LogSnapshot log) =>
+        OpenLog.With(host, RowWriter.Write(log, local => host.Clock.LocalTimeZone.GetUtcOffset(local), FrameNumbers.Usual), rows =>
+        {
+            host.Output.Write(rows);
+            return ExitCode.Done;
+        });
+
+    private static ExitCode Show(CommandHost host, LogSnapshot log, LogIndex index, bool asJson)
     {
-        host.Error.WriteLine($"'studiokit log rescue {path} NEW' saves what can be read into a new log and leaves this one as it is.");
-        return ExitCode.FileTrouble;
+        host.Output.Write(asJson ? Json(log, index) + Environment.NewLine : Lines(log, index));
+        if (!log.Records.Any())
+        {
+            host.Error.WriteLine("The log is empty.");
+        }
+
+        return ExitCode.Done;
     }
 
     private static string Lines(LogSnapshot log, LogIndex index)
@@ -59,10 +56,10 @@ internal static class LogListCommand
         var lines = new StringWriter(CultureInfo.InvariantCulture);
         foreach (var session in log.Sessions)
         {
-            lines.WriteLine($"{index.ShortId(session.Id)}  {When(session.Start)}  {session.Name} {session.Locality}".TrimEnd());
+            lines.WriteLine($"{index.ShortId(session.Id)}  {When(session.Start)}  {string.Join(", ", new[] { session.Name, session.Locality }.Where(part => part.Length > 0))}".TrimEnd());
             foreach (var subject in log.Subjects.Where(subject => subject.SessionId == session.Id))
             {
-                lines.WriteLine($"  {index.ShortId(subject.Id)}  {LogHoldCommand.Name(subject)}".TrimEnd());
+                lines.WriteLine($"  {index.ShortId(subject.Id)}  {LogHoldCommand.Name(subject)}{Told(subject.Sensitivity)}".TrimEnd());
                 WriteBelonging(lines, log, index, subject);
             }
         }
@@ -83,6 +80,8 @@ internal static class LogListCommand
         }
     }
 
+    private static string Told(PlaceSensitivity sensitivity) => sensitivity == PlaceSensitivity.Open ? "" : $" (place: {ChoiceWords.Of(sensitivity)})";
+
     private static string When(FieldDate date) => date.Moment is { } moment ? moment.ToString("yyyy-MM-dd HH:mm zzz", CultureInfo.InvariantCulture) : date.ToString();
 
     private static string Json(LogSnapshot log, LogIndex index) => JsonReport.Document(json => json
@@ -92,7 +91,7 @@ internal static class LogListCommand
             .Number("latitudeDeg", session.Latitude).Number("longitudeDeg", session.Longitude).Number("coordinateUncertaintyM", session.CoordinateUncertainty))
         .List("subjects", log.Subjects, subject => json
             .Text("shortId", index.ShortId(subject.Id)).Text("id", subject.Id).Text("session", subject.SessionId).Text("scientificName", subject.ScientificName)
-            .Text("identificationQualifier", subject.IdentificationQualifier)
+            .Text("identificationQualifier", subject.IdentificationQualifier).Text("vernacularName", subject.VernacularName).Text("sensitivity", ChoiceWords.Of(subject.Sensitivity))
             .Number("heldS", subject.HoldEnd is { } end && subject.HoldStart is { } start ? (end - start).TotalSeconds : null)
             .Number("holdLimitS", subject.HoldLimit?.TotalSeconds))
         .List("frames", log.Frames, frame => json

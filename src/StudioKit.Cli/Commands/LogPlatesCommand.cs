@@ -4,6 +4,7 @@ using StudioKit.Cli.Files;
 using StudioKit.Cli.Records;
 using StudioKit.Cli.Tables;
 using StudioKit.Field.Log;
+using StudioKit.Field.Log.Archive;
 using StudioKit.Field.Log.Release;
 using StudioKit.Field.Plates;
 using StudioKit.FieldFiles.Plates;
@@ -46,7 +47,7 @@ internal sealed class LogPlatesCommand
             plates._pictures, plates._out, plates._common, plates._columns, plates._rows, plates._title, plates._date, plates._force,
         };
         plates._release.AddTo(command);
-        command.SetAction(parsed => (int)OpenLog.ToRead(host, parsed.GetRequiredValue(log), record => plates.Run(parsed, record.Read(), record.Index())));
+        command.SetAction(parsed => (int)OpenLog.ToRead(host, parsed.GetRequiredValue(log), record => LogDamage.Told(host, parsed.GetRequiredValue(log), record, plates.Run(parsed, record.Read(), record.Index()))));
         return command;
     }
 
@@ -70,7 +71,9 @@ internal sealed class LogPlatesCommand
         }
 
         var folder = parsed.GetRequiredValue(_pictures);
-        var chosen = CataloguePlates.FromLog(LogRelease.Of(log, choices), frame => PlateImage.Find(folder, frame));
+        var release = LogRelease.Of(log, choices);
+        ReleasePreview.Notes(_host.Error, index, DescriptionCheck.Notes(release, new DataSetDescription(parsed.GetRequiredValue(_title), "", "", "", day), ""));
+        var chosen = CataloguePlates.FromLog(release, frame => PlateImage.Find(folder, frame));
         var format = new PlateFormat { Columns = parsed.GetValue(_columns), Rows = parsed.GetValue(_rows) };
         var (pictures, plates, pages, notes) = LayOut(parsed, chosen, format);
         foreach (var note in notes)

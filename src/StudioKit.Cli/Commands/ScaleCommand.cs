@@ -94,7 +94,7 @@ internal sealed class ScaleCommand
         var results = await ScaleBatch.RunAsync(jobs, files, _host.ErrorIsTerminal ? new ScaleProgressLine(_host) : null, cancel);
         OutputFiles.Committed(_host, files);
         Print(parsed, [.. results.Zip(jobs).Where(entry => entry.First.IsSound).Select(entry => (entry.First.Value!, entry.Second.Scale))]);
-        jobs.Where(job => !job.IsClean).ToList().ForEach(job => CleanOptions.Warn(_host, job.Source, "its copy carries them, too; --clean takes them out."));
+        jobs.ForEach(job => _clean.WarnOfCopy(_host, job.Source, job.IsClean));
         var faults = FieldFaults.Print(_host, results.SelectMany(result => result.Diagnostics));
         return faults == ExitCode.Done ? code : faults;
     }

@@ -16,12 +16,14 @@ internal sealed class PictureCopies
     /// <param name="folder">Folder for the copies.</param>
     public PictureCopies(LogRelease release, string? originals, string? folder)
     {
-        foreach (var (frame, isSensitive) in originals is null || folder is null ? [] : release.Sessions.SelectMany(session => session.Subjects.SelectMany(subject => subject.Frames).Select(frame => (frame, session.IsSensitive))))
+        // One file can show a sensitive subject and another, so it is asked by its name, not by the record that it leaves with.
+        var sensitive = release.SensitivePictures.ToHashSet(StringComparer.OrdinalIgnoreCase);
+        foreach (var frame in originals is null || folder is null ? [] : release.Sessions.SelectMany(session => session.Subjects.SelectMany(subject => subject.Frames)).DistinctBy(frame => frame.FileName, StringComparer.Ordinal))
         {
             var original = Path.Combine(originals!, frame.Frame.FileName);
             if (File.Exists(original))
             {
-                _copies.Add((original, Path.Combine(folder!, frame.FileName), isSensitive));
+                _copies.Add((original, Path.Combine(folder!, frame.FileName), sensitive.Contains(frame.Frame.FileName)));
             }
             else
             {

@@ -9,24 +9,24 @@ internal static class FrameMatchTable
 {
     private static readonly string[] Head = ["picture", "taken", "shows", "why", "scale", "framing", "set-up", "why"];
 
-    public static string Of(IReadOnlyList<FrameMatch> matches, LogIndex index)
+    public static string Of(IReadOnlyList<FrameMatch> matches, LogIndex index, IReadOnlyList<FieldFrame> known)
     {
-        var rows = matches.Select(match => Row(match, index)).Prepend(Head).ToList();
+        var rows = matches.Select(match => Row(match, match.ToFrame(known), index)).Prepend(Head).ToList();
         var used = Enumerable.Range(0, Head.Length).Where(column => rows.Skip(1).Any(row => row[column].Length > 0)).ToList();
         var widths = used.ToDictionary(column => column, column => rows.Max(row => row[column].Length));
         return string.Concat(rows.Select(row => string.Join("  ", used.Select(column => row[column].PadRight(widths[column]))).TrimEnd() + Environment.NewLine));
     }
 
-    private static string[] Row(FrameMatch match, LogIndex index) =>
+    private static string[] Row(FrameMatch match, FieldFrame? frame, LogIndex index) =>
     [
         match.Picture.FileName,
-        match.Subject.Taken?.ToString("yyyy-MM-dd HH:mm:ss", CultureInfo.InvariantCulture) ?? "",
+        (frame is null ? match.Subject.Taken : frame.Taken?.Moment)?.ToString("yyyy-MM-dd HH:mm:ss", CultureInfo.InvariantCulture) ?? frame?.Taken?.ToString() ?? "",
         match.Subject.Subject is { } subject ? Name(index.Entry(subject.Id)!) : "-",
         FrameMatchWords.Why(match.Subject, index),
         FrameMatchWords.Scale(match.Picture),
-        match.Framing.Framing,
-        match.Framing.SetUp,
-        FrameMatchWords.Why(match.Picture, match.Framing),
+        frame?.Framing ?? match.Framing.Framing,
+        frame?.SetUp ?? match.Framing.SetUp,
+        FrameMatchWords.Why(match, frame),
     ];
 
     private static string Name(LogEntry entry) => entry.Names.Count > 0 ? $"{entry.ShortId} {entry.Names[0]}" : entry.ShortId;

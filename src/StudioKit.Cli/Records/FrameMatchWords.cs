@@ -18,7 +18,16 @@ internal static class FrameMatchWords
         _ => "nobody was ever in hand; 'log hold' notes it",
     };
 
-    public static string Why(LoggedPicture picture, FramingMatch match) => match.Kind switch
+    public static string Why(FrameMatch match, FieldFrame? frame)
+    {
+        var why = Why(match.Picture, match.Framing);
+        var others = new[] { Other(frame?.Framing, match.Framing.Framing), Other(frame?.SetUp, match.Framing.SetUp) }.Where(other => other.Length > 0).ToList();
+        return others.Count == 0 ? why : $"as logged before, though {why} {string.Join(", ", others)}";
+    }
+
+    private static string Other(string? kept, string found) => kept is { Length: > 0 } && found.Length > 0 && kept != found ? found : "";
+
+    private static string Why(LoggedPicture picture, FramingMatch match) => match.Kind switch
     {
         FramingMatchKind.NotAsked => "",
         FramingMatchKind.Sidecar => "by its sidecar",

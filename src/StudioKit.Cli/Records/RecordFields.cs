@@ -1,4 +1,5 @@
 using System.CommandLine;
+using StudioKit.Cli.Usage;
 using StudioKit.Field.Log;
 using StudioKit.Kits.Quantities;
 
@@ -41,7 +42,7 @@ internal sealed class RecordFields<T>(CommandHost host)
     /// <summary>A field with one of some words.</summary>
     public RecordFields<T> Choice<TChoice>(string name, string description, Func<T, TChoice, T> set)
         where TChoice : struct, Enum =>
-        Add(new Option<TChoice?>(name) { Description = description, HelpName = "word" }, (record, value) => value is { } word ? set(record, word) : record, record => set(record, default));
+        Add(Words(ChoiceOption.Optional<TChoice>(name, description)), (record, value) => value is { } word ? set(record, word) : record, record => set(record, default));
 
     /// <summary>A field with a quantity.</summary>
     public RecordFields<T> Quantity<TQuantity>(string name, string description, TryRead<TQuantity> read, Func<T, TQuantity?, T> set)
@@ -52,6 +53,12 @@ internal sealed class RecordFields<T>(CommandHost host)
         _clears[name[2..]] = record => set(record, null);
         return this;
     }
+
+    /// <summary>Names of fields that are both given and to be emptied.</summary>
+    public IEnumerable<string> GivenAndCleared(ParseResult parsed, IEnumerable<string> cleared) => Given(parsed).Intersect(cleared, StringComparer.Ordinal);
+
+    /// <summary>Names of the fields that are given.</summary>
+    public IEnumerable<string> Given(ParseResult parsed) => _fields.Where(field => parsed.GetResult(field.Option) is { Implicit: false }).Select(field => field.Option.Name[2..]);
 
     /// <summary>Puts the options into a command.</summary>
     /// <param name="command">The command.</param>
@@ -70,6 +77,13 @@ internal sealed class RecordFields<T>(CommandHost host)
 
     /// <summary>A record with some fields emptied.</summary>
     public T Clear(T record, IEnumerable<string> names) => names.Aggregate(record, (changed, name) => _clears[name](changed));
+
+    private static Option<TChoice?> Words<TChoice>(Option<TChoice?> option)
+        where TChoice : struct, Enum
+    {
+        option.HelpName = "word";
+        return option;
+    }
 
     private RecordFields<T> Add<TValue>(Option<TValue> option, Func<T, TValue?, T> set, Func<T, T>? clear)
     {

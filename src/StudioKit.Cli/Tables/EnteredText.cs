@@ -24,8 +24,10 @@ internal static class EnteredText
             }
         }
 
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{records.Subjects.Count} subjects, {records.Frames.Count} pictures, {records.Sessions.Count} new sessions"));
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{Counted(records.Subjects.Count, "subject")}, {Counted(records.Frames.Count, "picture")}, {Counted(records.Sessions.Count, "new session")}"));
     }
+
+    private static string Counted(int count, string what) => string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");
 
     private static string Name(FieldSession session) => ReleasePreview.Shown(session.Name.Length > 0 ? session.Name : session.Locality);
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using StudioKit.Field.Log;
 using StudioKit.Field.Log.Release;
 using StudioKit.Sheets.Json;
 
@@ -7,40 +8,42 @@ namespace StudioKit.Cli.Tables;
 /// <summary>The list of all that leaves the log, field by field, with what stays and why.</summary>
 internal static class ReleasePreview
 {
-    public static void Print(TextWriter output, LogRelease release)
+    public static void Print(TextWriter output, LogRelease release, LogIndex index)
     {
         foreach (var session in release.Sessions)
         {
-            output.WriteLine($"session {session.Session.Id}: {ReleaseText.Level(session.Sensitivity)}");
+            output.WriteLine($"session {Called(index, session.Session.Id)}: {ReleaseText.Level(session.Sensitivity)}");
             Fields(output, session.Record, "  ");
             foreach (var subject in session.Subjects)
             {
-                output.WriteLine($"  subject {subject.Subject.Id}");
-                Fields(output, subject.Record, "    ");
-                Fields(output, subject.Facts, "    ");
-                foreach (var record in subject.Frames.SelectMany(frame => new[] { frame.Record, frame.Facts }).Concat(subject.Measurements))
+                output.WriteLine($"  subject {Called(index, subject.Subject.Id)}");
+                Fields(output, Together(subject.Record, subject.Facts), "    ");
+                foreach (var record in subject.Frames.Select(frame => Together(frame.Record, frame.Facts)).Concat(subject.Measurements))
                 {
-                    output.WriteLine($"    {Shown(record.Id)}");
+                    output.WriteLine($"    {Called(index, record.Id)}");
                     Fields(output, record, "      ");
                 }
             }
         }
     }
 
-    public static void Notes(TextWriter output, LogRelease release, IEnumerable<ReleaseNote> notes)
+    public static void Notes(TextWriter output, LogIndex index, IEnumerable<ReleaseNote> notes)
     {
-        var names = release.Sessions.SelectMany(Names).ToLookup(name => name.Id, name => name.Text, StringComparer.Ordinal);
         foreach (var note in notes)
         {
-            output.WriteLine("note: " + ReleaseText.Note(note, id => names[id].FirstOrDefault(id)));
+            output.WriteLine("note: " + Shown(ReleaseText.Note(note, id => Called(index, id))));
         }
     }
 
-    public static string Json(LogRelease release) => JsonReport.Document(json => json
+    public static string Json(LogRelease release, LogIndex index) => JsonReport.Document(json => json
         .List("fields", release.Sessions.SelectMany(Rows).ToList(), row => json
-            .Text("kind", row.Kind).Text("record", row.Record.Id).Text("publishedAs", row.Record.PublishedId).Text("field", row.Field.Term)
+            .Text("kind", row.Kind).Text("shortId", index.ShortId(row.Record.Id)).Text("record", row.Record.Id).Text("publishedAs", row.Record.PublishedId).Text("field", row.Field.Term)
             .Text("recorded", row.Field.Recorded).Text("published", row.Field.Published).Text("fate", ReleaseText.Fate(row.Field.Fate).ToLowerInvariant())
             .Text("reason", ReleaseText.Reason(row.Field))));
+
+    private static ReleasedRecord Together(ReleasedRecord record, ReleasedRecord facts) => record with { Fields = [.. record.Fields, .. facts.Fields] };
+
+    private static string Called(LogIndex index, string id) => Shown(index.Entry(id)?.ToString() ?? id);
 
     // Fields that were never recorded are named on one line: they say nothing here and nothing there.
     private static void Fields(TextWriter output, ReleasedRecord record, string indent)
@@ -71,13 +74,6 @@ internal static class ReleasePreview
         _ when char.IsControl(character) || char.GetUnicodeCategory(character) == UnicodeCategory.Format => $"\\u{(int)character:x4}",
         _ => character.ToString(),
     }));
-
-    private static IEnumerable<(string Id, string Text)> Names(SessionRelease session) =>
-        session.Subjects.Select(subject => (subject.Subject.Id, Named(subject.Subject.Id, subject.Subject.ScientificName, subject.Subject.VernacularName)))
-            .Prepend((session.Session.Id, Named(session.Session.Id, session.Session.Name, session.Session.Locality)));
-
-    private static string Named(string id, string first, string second) =>
-        first.Length > 0 ? $"'{Shown(first)}' ({id})" : second.Length > 0 ? $"'{Shown(second)}' ({id})" : id;
 
     private static IEnumerable<(string Kind, ReleasedRecord Record, ReleasedField Field)> Rows(SessionRelease session)
     {

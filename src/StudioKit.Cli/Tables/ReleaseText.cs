@@ -35,6 +35,10 @@ internal static class ReleaseText
             $"session {nameOf(note.RecordId)}: {Subjects(note.Count)} not sensitive but told as coarsely as {nameOf(note.Detail)}, because their rows name the same session; "
             + "with --leave-out-sensitive they leave as recorded and the sensitive stay behind",
         ReleaseNoteKind.LeftOut => $"{Subjects(note.Count)} left out as sensitive",
+        ReleaseNoteKind.SharedPictureLeftOut => $"{(note.Count == 1 ? "1 picture stays" : $"{note.Count} pictures stay")} behind, too, as a sensitive subject is in it: {note.Detail} first",
+        ReleaseNoteKind.PictureNameHoldsPlaceWord =>
+            $"session {nameOf(note.RecordId)}: {(note.Count == 1 ? "a picture's file name holds" : $"{note.Count} pictures' file names hold")} a word of its place, {note.Detail} first; "
+            + "an export gives them neutral names, but copies of 'studiokit scale' keep theirs",
         ReleaseNoteKind.NothingToExport => $"session {nameOf(note.RecordId)}: has no subject, so nothing of it leaves",
         ReleaseNoteKind.NeighbourToldExactly =>
             $"session {nameOf(note.RecordId)}: sensitive, but {Sessions(note.Count)} of the same day or near the same place told exactly, {nameOf(note.Detail)} first; "

@@ -19,6 +19,12 @@ internal static class ChoiceOption
             CustomParser = result => Read<T>(name, result),
         };
 
+    /// <summary>An option that may be left out and then stands for nothing.</summary>
+    /// <param name="name">Its name, with its hyphens.</param>
+    /// <param name="description">What it is for, with an example.</param>
+    public static Option<T?> Optional<T>(string name, string description)
+        where T : struct, Enum => new(name) { Description = description, CustomParser = result => Read<T>(name, result) };
+
     /// <summary>Why a word does not fit, and which do.</summary>
     public static string Refusal(string name, string written, IReadOnlyList<string> words)
     {

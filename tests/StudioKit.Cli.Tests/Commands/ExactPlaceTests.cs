@@ -76,6 +76,45 @@ public sealed class ExactPlaceTests : IDisposable
         Directory.GetFiles(_folder.File("b"), "Quillmere*").SelectMany(file => Traces.In(File.ReadAllBytes(file))).Should().BeEmpty();
     }
 
+    /// <summary>The camera counts to 9999 and begins again, and one picture can show two animals: a name alone does not tell an open picture.</summary>
+    [Fact]
+    public void A_picture_that_an_open_session_has_too_is_cleaned_all_the_same()
+    {
+        var photos = Record("Tenth");
+        Ok("log", "session", "--log", Log, "--start", "2026-06-01", "--name", "heath");
+        Ok("log", "subject", "last", "--log", Log, "--name", "Carabus");
+        Ok(["log", "frame", "last", .. photos, "--log", Log]);
+
+        Ok("log", "export", "--log", Log, "--archive", Out("fen.zip"), "--originals", _folder.File("originals"), "--copies", _folder.File("out/copies"));
+
+        var copies = Directory.GetFiles(_folder.File("out/copies"), "*.*").Where(file => !file.EndsWith(".studiokit-written", StringComparison.Ordinal)).ToList();
+        copies.Should().HaveCount(6);
+        copies.SelectMany(Contents).SelectMany(bytes => Traces.In(bytes)).Should().BeEmpty();
+    }
+
+    [Fact]
+    public void Names_that_tell_the_place_are_pointed_out_where_they_cannot_be_taken_away()
+    {
+        var photo = Record("Tenth")[0];
+
+        CommandRun.Of("log", "export", "--log", Log, "--preview").Error.Should().Contain("3 pictures' file names hold a word of its place, Quillmere-1.jpg first");
+        CommandRun.Of("scale", photo, "--log", Log, "--pixel-size", "5 um", "--out", _folder.File("a")).Error.Should().Contain("its name holds a word of its sensitive place");
+        CommandRun.Of("log", "plates", "--log", Log, "--pictures", _folder.File("originals"), "--out", Out("plates.pdf"), "--title", "Spiders of Quillmere").Error
+            .Should().Contain("a word of it stands in what is said of the data set (title: Quillmere)");
+    }
+
+    /// <summary>A raw file and the JPEG taken with it bear one number; the log knows one of them.</summary>
+    [Fact]
+    public void The_copy_of_a_picture_is_cleaned_whichever_of_its_files_is_logged()
+    {
+        Record("Tenth");
+        new TellingPicture(Latitude, Longitude, Word, bigEndian: false).Save(_folder.File("originals/Quillmere-2.tif"));
+
+        Ok("scale", _folder.File("originals/Quillmere-2.tif"), "--log", Log, "--pixel-size", "5 um", "--out", _folder.File("a"));
+
+        Traces.In(File.ReadAllBytes(_folder.File("a/Quillmere-2.tif"))).Should().BeEmpty();
+    }
+
     private List<string> Record(string sensitivity)
     {
         Directory.CreateDirectory(_folder.File("originals"));
@@ -83,7 +122,7 @@ public sealed class ExactPlaceTests : IDisposable
         photos.ForEach(photo => new TellingPicture(Latitude, Longitude, Word, bigEndian: photo.EndsWith("jpg", StringComparison.Ordinal)).Save(photo));
         Ok("log", "session", "--log", Log, "--start", "2026-05-09T14:05:00+01:00", "--name", Word + " evening", "--locality", Word, "--latitude", "52.61234", "--longitude", "-21.54321",
             "--uncertainty-m", "30", "--elevation-m", "47", "--habitat", Word + " sluice", "--protocol", "beside " + Word, "--remarks", "52°36'44\" N, " + Word, "--recorded-by", Word + " moth group");
-        Ok("log", "subject", "last", "--log", Log, "--name", "Dolomedes", "--sensitivity", sensitivity, "--behaviour", "on the sluice of " + Word, "--remarks", "52.61234, -21.54321");
+        Ok("log", "subject", "last", "--log", Log, "--name", "Dolomedes", "--vernacular", Word + " raft spider", "--sensitivity", sensitivity, "--behaviour", "on the sluice of " + Word, "--remarks", "52.61234, -21.54321");
         Ok(["log", "frame", "last", .. photos, "--log", Log, "--pixel-size", "5 um", "--caption", "at " + Word, "--creator", "A. Sedge"]);
         Ok("log", "measure", "last", "found at", "52.61234", "--log", Log, "--method", Word);
         return photos;

@@ -102,6 +102,55 @@ public sealed class LogCommandsTests : IDisposable
         Log("history").Output.Should().Contain("latitude \"52.6\" -> nothing");
     }
 
+    /// <summary>A figure is no word, though it stands for one inside the program.</summary>
+    [Theory]
+    [InlineData("0")]
+    [InlineData("1")]
+    [InlineData("99")]
+    public void A_sensitivity_is_a_word_and_no_figure(string written)
+    {
+        Log("session");
+
+        var run = Log("subject", "--name", "Dolomedes", "--sensitivity", written);
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain("It takes open, hundredth, tenth or withheld");
+        Log("list").Output.Should().NotContain("Dolomedes");
+    }
+
+    [Fact]
+    public void A_sensitive_subject_is_seen_in_the_list()
+    {
+        Log("session", "--name", "evening", "--locality", "fen");
+        Log("subject", "--name", "Dolomedes", "--sensitivity", "tenth");
+
+        Log("list").Output.Should().Contain("evening, fen").And.Contain("Dolomedes (place: tenth)");
+        JsonDocument.Parse(Log("list", "--json").Output).RootElement.GetProperty("subjects")[0].GetProperty("sensitivity").GetString().Should().Be("tenth");
+    }
+
+    [Fact]
+    public void A_field_cannot_be_given_and_emptied_at_once()
+    {
+        Log("session", "--locality", "fen");
+
+        var run = Log("edit", "session", "last", "--locality", "heath", "--clear", "locality");
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain("--locality and --clear locality");
+        Log("list").Output.Should().Contain("fen");
+    }
+
+    [Fact]
+    public void A_pixel_size_is_recorded_as_it_was_typed()
+    {
+        Log("session");
+        Log("subject", "--name", "Dolomedes");
+
+        Log("frame", "last", Picture("spider.png"), "--pixel-size", "5 um");
+
+        Log("history", "last").Output.Should().Contain("micrometres per pixel \"5\"");
+    }
+
     [Fact]
     public void A_session_with_subjects_is_taken_out_with_them_only_where_that_is_said()
     {

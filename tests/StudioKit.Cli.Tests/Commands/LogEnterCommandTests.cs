@@ -56,6 +56,44 @@ public sealed class LogEnterCommandTests : IDisposable
         File.Exists(Log).Should().BeFalse();
     }
 
+    /// <summary>A spreadsheet's own 8-bit text: 0xE4 is ä in ISO 8859-1, and no UTF-8 (RFC 3629).</summary>
+    [Fact]
+    public void Rows_in_another_coding_than_UTF_8_are_refused_before_a_letter_is_lost()
+    {
+        File.WriteAllBytes(_folder.File("rows.csv"), [.. "date,animal\n2026-05-09,K"u8, 0xE4, .. "fer\n"u8]);
+
+        var run = CommandRun.Of("log", "enter", _folder.File("rows.csv"), "--log", Log);
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain("rows.csv(2)").And.Contain("UTF-8");
+        File.Exists(Log).Should().BeFalse();
+    }
+
+    [Theory]
+    [InlineData("date;animal;frames\n2026-05-09;bee;0412\n", "semicolons")]
+    [InlineData("14:05;bee;1;A;A;0412\n", "semicolons")]
+    [InlineData("date\tanimal\tframes\n2026-05-09\tbee\t0412\n", "tabs")]
+    public void Rows_parted_by_something_else_than_commas_are_told_apart_from_wrong_rows(string rows, string sign)
+    {
+        var run = CommandRun.Of("log", "enter", Rows(rows), "--log", Log);
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain($"parted by {sign}").And.Contain("comma").And.NotContain("no date is given");
+    }
+
+    [Fact]
+    public void A_set_up_from_paper_stays_when_the_picture_is_read_with_the_kit()
+    {
+        Directory.CreateDirectory(_folder.File("card"));
+        TakenJpeg.Write(_folder.File("card/0412.jpg"), new DateTime(2026, 5, 9, 14, 6, 0));
+        CommandRun.Of("log", "enter", Rows("date,time,animal,framing,set-up,frames\n2026-05-09,14:05,raft spider,B,A,0412\n"), "--log", Log, "--kit", Repository.Kit("fen-edge.yaml")).ExitCode.Should().Be(0);
+
+        var run = CommandRun.Of("log", "frame", _folder.File("card"), "--log", Log, "--kit", Repository.Kit("fen-edge.yaml"));
+
+        run.ExitCode.Should().Be(0, run.Error);
+        run.Output.Should().Contain("2026-05-09 14:05:00", "the table shows what is recorded").And.Contain("white");
+    }
+
     [Fact]
     public void The_log_written_as_rows_enters_again_and_the_same_rows_twice_are_refused()
     {

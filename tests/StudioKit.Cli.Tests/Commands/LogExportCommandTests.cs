@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Microsoft.Data.Sqlite;
 using StudioKit.Planning.Tables;
 
 namespace StudioKit.Cli.Tests.Commands;
@@ -47,7 +48,7 @@ public sealed class LogExportCommandTests : IDisposable
 
         var run = CommandRun.Of("log", "export", "--log", log, "--geojson", _folder.File("fen.geojson"));
 
-        run.Error.Should().Contain("1 subject is not sensitive but told as coarsely as 'Dolomedes'").And.Contain("--leave-out-sensitive");
+        run.Error.Should().Contain("1 subject is not sensitive but told as coarsely as ").And.Contain(" Dolomedes (").And.Contain("--leave-out-sensitive");
         CommandRun.Of("log", "export", "--log", log, "--leave-out-sensitive", "--geojson", _folder.File("open.geojson")).ExitCode.Should().Be(0);
         File.ReadAllText(_folder.File("open.geojson")).Should().Contain("52.61234").And.Contain("Carabus").And.NotContain("Dolomedes");
     }
@@ -75,6 +76,51 @@ public sealed class LogExportCommandTests : IDisposable
 
         run.Error.Should().Contain("1 subject is a coarse copy");
         CommandRun.Of("log", "list", "--log", log, "--json").Output.Should().Be(before);
+    }
+
+    /// <summary>What a person can type into the next command, not 45 characters.</summary>
+    [Fact]
+    public void A_preview_calls_records_by_their_short_identifiers_and_names()
+    {
+        var log = Log("Tenth");
+        var listed = JsonDocument.Parse(CommandRun.Of("log", "list", "--log", log, "--json").Output).RootElement;
+        var (session, subject) = (listed.GetProperty("sessions")[0].GetProperty("shortId").GetString(), listed.GetProperty("subjects")[0].GetProperty("shortId").GetString());
+
+        var preview = CommandRun.Of("log", "export", "--log", log, "--preview", "--release", "habitat=" + session);
+
+        preview.Output.Should().MatchRegex($@"^session {session} .*: sensitive").And.MatchRegex($@"\n  subject {subject} Dolomedes \(").And.Contain("published habitat");
+    }
+
+    /// <summary>The habitat with a flipped letter must not leave as if nothing were wrong.</summary>
+    [Theory]
+    [InlineData("export", "--csv")]
+    [InlineData("list", "--csv")]
+    public void A_damaged_row_is_told_by_every_command_that_gives_the_log_out(string command, string form)
+    {
+        var log = Log("Open");
+        using (var connection = new SqliteConnection($"Data Source={log};Pooling=False"))
+        {
+            connection.Open();
+            using var flip = connection.CreateCommand();
+            flip.CommandText = "UPDATE session SET habitat = 'amkaline fen'";
+            flip.ExecuteNonQuery();
+        }
+
+        var run = CommandRun.Of(["log", command, "--log", log, form, .. command == "export" ? new[] { _folder.File("fen.csv") } : []]);
+
+        run.ExitCode.Should().Be(3);
+        run.Error.Should().Contain("damaged: row 1 of session").And.Contain("log rescue");
+    }
+
+    [Fact]
+    public void An_archive_that_cannot_be_taken_in_starts_no_log()
+    {
+        File.WriteAllText(_folder.File("no.zip"), "no archive");
+
+        CommandRun.Of("log", "import", _folder.File("no.zip"), "--log", _folder.File("new.log")).ExitCode.Should().Be(3);
+        CommandRun.Of("log", "import", _folder.File("missing.zip"), "--log", _folder.File("new.log")).ExitCode.Should().Be(3);
+
+        File.Exists(_folder.File("new.log")).Should().BeFalse();
     }
 
     private static string Session(string log) =>

@@ -10,6 +10,7 @@ public sealed record FrameMatch(LoggedPicture Picture, SubjectMatch Subject, Fra
     public bool IsClockGiven { get; init; }
 
     /// <summary>The record; what is known of the picture already stays, unless its files say otherwise now. None where it is not known whom it shows.</summary>
+    /// <remarks>A framing or set-up that lens, scale or settings only look like takes the place of none that is recorded.</remarks>
     /// <param name="known">Frames of the log.</param>
     public FieldFrame? ToFrame(IEnumerable<FieldFrame> known)
     {
@@ -28,6 +29,11 @@ public sealed record FrameMatch(LoggedPicture Picture, SubjectMatch Subject, Fra
         };
         return known.FirstOrDefault(frame => frame.Id == read.Id) is not { } before
             ? read
-            : before.ReadAgain(read) with { Taken = IsClockGiven ? read.Taken ?? before.Taken : before.Taken ?? read.Taken };
+            : before.ReadAgain(read) with
+            {
+                Taken = IsClockGiven ? read.Taken ?? before.Taken : before.Taken ?? read.Taken,
+                Framing = Framing.Kind == FramingMatchKind.Sidecar || before.Framing.Length == 0 ? read.Framing : before.Framing,
+                SetUp = before.SetUp.Length == 0 ? read.SetUp : before.SetUp,
+            };
     }
 }

@@ -45,11 +45,14 @@ internal sealed class FieldJudge(FieldSession session, PlaceSensitivity sensitiv
         PlaceClue.Identifier => Coarse(field, FieldReason.NeutralName),
         PlaceClue.Place => Withheld(field, FieldReason.IsThePlace),
         PlaceClue.Moment => Withheld(field, FieldReason.TimeMayTell),
-        PlaceClue.Names => _words.In(field.Text) is null
-            ? new(field.Term, field.Text, field.Text, FieldFate.Published, FieldReason.TellsNoPlace)
-            : Withheld(field, FieldReason.HoldsPlaceWord),
+        PlaceClue.Names => WithoutPlace(field, field.Text),
+        PlaceClue.Taxon => WithoutPlace(field, field.Text.Contains(' ', StringComparison.Ordinal) ? field.Text[field.Text.IndexOf(' ', StringComparison.Ordinal)..] : ""),
         _ => Withheld(field, FieldReason.WordsMayTell),
     };
+
+    private ReleasedField WithoutPlace(RecordedField field, string text) => _words.In(text) is null
+        ? new(field.Term, field.Text, field.Text, FieldFate.Published, FieldReason.TellsNoPlace)
+        : Withheld(field, FieldReason.HoldsPlaceWord);
 
     // What is coarse already, such as a record that came out of an archive, leaves as it is; a place is said to be coarse every time.
     private static ReleasedField Coarse(RecordedField field, FieldReason reason) => field.Coarse == field.Text && reason != FieldReason.Cell

@@ -16,7 +16,8 @@ public sealed record LogRelease(IReadOnlyList<SessionRelease> Sessions, IReadOnl
     {
         ArgumentNullException.ThrowIfNull(log);
         ArgumentNullException.ThrowIfNull(choices);
-        var records = new LogRecords(log);
+        var behind = choices.LeavesSensitiveOut ? new PicturesLeftOut(log) : null;
+        var records = new LogRecords(log, behind?.Leaving ?? log.Frames);
         var leaving = log.Subjects.Where(subject => !choices.LeavesSensitiveOut || subject.Sensitivity == PlaceSensitivity.Open)
             .ToLookup(subject => subject.SessionId, StringComparer.Ordinal);
         SessionRelease[] sessions =
@@ -25,16 +26,29 @@ public sealed record LogRelease(IReadOnlyList<SessionRelease> Sessions, IReadOnl
                where leaving.Contains(session.Id)
                select SessionRelease(session, [.. leaving[session.Id]], records, choices),
         ];
-        return new LogRelease(sessions, ReleaseNotes.Of(log, sessions, choices));
+        return new LogRelease(sessions, [.. ReleaseNotes.Of(log, sessions, choices), .. behind?.Notes ?? []]) { PicturesLeftOut = behind?.FileNames ?? [] };
     }
 
     /// <summary>What leaves of a log without anything released.</summary>
     /// <param name="log">The log.</param>
     public static LogRelease Of(LogSnapshot log) => Of(log, ReleaseChoices.None);
 
+    /// <summary>File names of the pictures of sensitive subjects that stay behind.</summary>
+    public IReadOnlyList<string> PicturesLeftOut { get; init; } = [];
+
     /// <summary>File names of the pictures whose originals may not leave.</summary>
-    public IEnumerable<string> SensitivePictures =>
-        Sessions.Where(session => session.IsSensitive).SelectMany(session => session.Subjects).SelectMany(subject => subject.Frames).Select(frame => frame.Frame.FileName);
+    public IEnumerable<string> SensitivePictures => Sessions.Where(session => session.IsSensitive).SelectMany(FileNames).Concat(PicturesLeftOut);
+
+    /// <summary>Those of them that hold a word of their place's name.</summary>
+    public IEnumerable<string> TellingNames => Sessions.Where(session => session.IsSensitive).SelectMany(TellingNamesOf);
+
+    internal static IEnumerable<string> TellingNamesOf(SessionRelease session)
+    {
+        var words = new PlaceWords(session.Session);
+        return FileNames(session).Where(name => words.In(name) is not null);
+    }
+
+    private static IEnumerable<string> FileNames(SessionRelease session) => session.Subjects.SelectMany(subject => subject.Frames).Select(frame => frame.Frame.FileName);
 
     private static SessionRelease SessionRelease(FieldSession session, IReadOnlyList<FieldSubject> subjects, LogRecords records, ReleaseChoices choices)
     {

@@ -3,7 +3,7 @@ namespace StudioKit.Field.Log.Release;
 /// <summary>How a field can tell the exact place of what was recorded.</summary>
 internal enum PlaceClue
 {
-    /// <summary>Not at all: a number of the exposure, a taxon, a country.</summary>
+    /// <summary>Not at all: a number of the exposure, a country.</summary>
     None,
 
     /// <summary>It is a coordinate, which is told by its cell.</summary>
@@ -17,6 +17,9 @@ internal enum PlaceClue
 
     /// <summary>A name or a word of a kind that is no place, unless a place's name is in it.</summary>
     Names,
+
+    /// <summary>A scientific name, whose first word is its genus; what follows it is of the kind above.</summary>
+    Taxon,
 
     /// <summary>The time of a session, which another record or picture of that minute can be found by; its day is told.</summary>
     Day,

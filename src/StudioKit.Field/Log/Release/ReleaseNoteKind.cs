@@ -9,6 +9,12 @@ public enum ReleaseNoteKind
     /// <summary>Sensitive subjects stay behind.</summary>
     LeftOut,
 
+    /// <summary>Pictures of others stay behind, too, because they show a sensitive subject.</summary>
+    SharedPictureLeftOut,
+
+    /// <summary>The name of a sensitive picture's file holds a word of its place's name.</summary>
+    PictureNameHoldsPlaceWord,
+
     /// <summary>A session has no subject and is not exported.</summary>
     NothingToExport,
 

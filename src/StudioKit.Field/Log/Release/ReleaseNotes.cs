@@ -15,6 +15,7 @@ internal static class ReleaseNotes
         .. LeftOut(log, choices),
         .. NothingToExport(log),
         .. sessions.Where(session => session.IsSensitive).SelectMany(session => Neighbours(session, sessions)),
+        .. sessions.Where(session => session.IsSensitive).SelectMany(TellingNames),
         .. Formulas(sessions),
     ];
 
@@ -35,6 +36,12 @@ internal static class ReleaseNotes
     {
         var filled = log.Subjects.Select(subject => subject.SessionId).ToHashSet(StringComparer.Ordinal);
         return log.Sessions.Where(session => !filled.Contains(session.Id)).Select(session => new ReleaseNote(ReleaseNoteKind.NothingToExport, session.Id));
+    }
+
+    private static IEnumerable<ReleaseNote> TellingNames(SessionRelease session)
+    {
+        var names = LogRelease.TellingNamesOf(session).ToList();
+        return names.Count > 0 ? [new ReleaseNote(ReleaseNoteKind.PictureNameHoldsPlaceWord, session.Session.Id, names[0], names.Count)] : [];
     }
 
     private static IEnumerable<ReleaseNote> Neighbours(SessionRelease sensitive, IReadOnlyList<SessionRelease> sessions)

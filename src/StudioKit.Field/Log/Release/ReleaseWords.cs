@@ -14,10 +14,11 @@ public static class ReleaseWords
         ("behaviour", ["behavior"]),
         ("times", ["eventDate", "created", SubjectFacts.HoldStart, SubjectFacts.HoldEnd]),
         ("people", ["recordedBy", "identifiedBy", "creator"]),
-        ("identification", ["identificationQualifier", "sex", "lifeStage"]),
+        ("identification", ["scientificName", "identificationQualifier", "vernacularName", "taxonRank", "sex", "lifeStage"]),
         ("captions", ["title"]),
         ("licence", ["license"]),
         ("pictures", ["identifier"]),
+        ("framing", [FrameFacts.Lens, FrameFacts.Framing, FrameFacts.SetUp]),
         ("identifiers", ["eventID", "occurrenceID", "measurementID"]),
         ("measurements", RecordedFields.MeasurementTerms),
     ];

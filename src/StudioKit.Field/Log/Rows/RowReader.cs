@@ -20,6 +20,11 @@ public static class RowReader
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(context);
+        if (Unreadable(name, text) is { } unreadable)
+        {
+            return unreadable;
+        }
+
         var rows = CsvText.Read(text);
         if (rows.Count is 0 or > MostRows)
         {
@@ -44,6 +49,22 @@ public static class RowReader
         }
 
         return faults.Count > 0 ? FieldResult<LogSnapshot>.Refused(faults) : entry.Snapshot;
+    }
+
+    // Spreadsheets save in 8-bit codings and with other separators, each by its own settings; what comes out of that must not pass for rows.
+    private static FieldDiagnostic? Unreadable(string name, string text)
+    {
+        var lost = text.IndexOf('\uFFFD', StringComparison.Ordinal);
+        if (lost >= 0)
+        {
+            var line = 1 + text.AsSpan(0, lost).Count('\n');
+            return new FieldDiagnostic("FLD499", FormattableString.Invariant($"{name}({line})"), "The file is not in UTF-8, so that letters would be lost.", "Save it as comma-separated text in UTF-8.");
+        }
+
+        var first = text.AsSpan().TrimStart();
+        first = first.IndexOf('\n') is var end && end >= 0 ? first[..end] : first;
+        var sign = first.Contains(',') ? "" : first.Contains(';') ? "semicolons" : first.Contains('\t') ? "tabs" : "";
+        return sign.Length == 0 ? null : new FieldDiagnostic("FLD491", name, $"The cells are parted by {sign}.", "Save it with commas between them; within a cell, frames are parted by semicolons.");
     }
 
     private static List<string> Head(string name, IReadOnlyList<CsvField> fields, List<FieldDiagnostic> faults)

@@ -80,6 +80,20 @@ public sealed class FrameMatcherTests
         match.ToFrame(log.Frames).Should().Be(frame with { Iso = null }, "the clock was not given, so the time that stands is not put out of order");
     }
 
+    /// <summary>Who wrote a set-up down was there; settings may fit the card of another.</summary>
+    [Fact]
+    public void A_framing_and_a_set_up_that_somebody_wrote_down_are_not_replaced_by_what_settings_look_like()
+    {
+        var written = new FieldFrame { SubjectId = "a", FileName = "p.jpg", Framing = "reed 55 at 1:4", SetUp = "white" };
+        var seen = Match(Log(Held("a", 10, 18)) with { Frames = [written] }, At("14:12:00"));
+        var guess = seen with { Framing = new FramingMatch(FramingMatchKind.Settings, "reed 55 at 1:2", "habitat by day", []) };
+        var sidecar = guess with { Framing = guess.Framing with { Kind = FramingMatchKind.Sidecar } };
+
+        guess.ToFrame([written]).Should().BeEquivalentTo(new { Framing = "reed 55 at 1:4", SetUp = "white" });
+        guess.ToFrame([written with { Framing = "", SetUp = "" }]).Should().BeEquivalentTo(new { Framing = "reed 55 at 1:2", SetUp = "habitat by day" });
+        sidecar.ToFrame([written])!.Framing.Should().Be("reed 55 at 1:2", "its scale was made for that framing");
+    }
+
     [Fact]
     public void Another_picture_of_the_same_name_from_another_year_is_another_picture()
     {

@@ -53,7 +53,7 @@ public sealed class LogReleaseTests
 
     [Fact]
     public void Every_field_that_can_be_withheld_has_a_word_that_releases_it() =>
-        LogRelease.Of(Sensitive).Sessions.SelectMany(Fields).Where(field => field.Fate != FieldFate.Published && field.Reason != FieldReason.Cell)
+        WithSecret("Quillmere").SelectMany(secret => LogRelease.Of(secret.Log).Sessions.SelectMany(Fields)).Where(field => field.Fate != FieldFate.Published && field.Reason != FieldReason.Cell)
             .Should().OnlyContain(field => ReleaseWords.For(field.Term) != null);
 
     /// <summary>RFC 9562: a UUID of version 7 begins with the millisecond it was made at.</summary>
@@ -86,6 +86,68 @@ public sealed class LogReleaseTests
 
             Everything(release).Should().NotContainEquivalentOf(Secret, $"it was put into {what}");
         }
+    }
+
+    /// <summary>Names of places in forms that people use: short words, compounds, other scripts, accents typed in one sign or two.</summary>
+    [Theory]
+    [InlineData("Ash Fen", "Friends of Ash Fen")]
+    [InlineData("Ash Fen; north", "Ash-Fen wardens")]
+    [InlineData("Mo", "Mo naturalists")]
+    [InlineData("Quillsee", "Quillseewarte")]
+    [InlineData("H\u00F6llmoor", "Ho\u0308llmoor trust")]
+    [InlineData("H\u00F6llmoor", "Hollmoor trust")]
+    [InlineData("湿原", "湿原の会")]
+    public void A_place_is_known_by_its_name_however_it_is_written(string locality, string people)
+    {
+        var log = Sensitive with { Sessions = [LogSamples.Session with { Name = "", Locality = locality, RecordedBy = [people] }] };
+
+        LogRelease.Of(log).Sessions[0].Record["recordedBy"].Should().BeEmpty();
+    }
+
+    [Theory]
+    [InlineData("Ash Fen", "A. Sedge", "Dolomedes fimbriatus", "fen raft spider")]
+    [InlineData("Dolomedes pond, east", "P. Ash", "Dolomedes fimbriatus", "raft spider")]
+    public void A_name_that_only_shares_a_short_word_or_its_genus_with_the_place_leaves(string locality, string people, string scientific, string everyday)
+    {
+        var log = Sensitive with
+        {
+            Sessions = [LogSamples.Session with { Name = "", Locality = locality, RecordedBy = [people] }],
+            Subjects = [Sensitive.Subjects[0] with { ScientificName = scientific, VernacularName = everyday }],
+        };
+
+        var session = LogRelease.Of(log).Sessions[0];
+
+        session.Record["recordedBy"].Should().Be(people);
+        session.Subjects[0].Record["scientificName"].Should().Be(scientific);
+        session.Subjects[0].Record["vernacularName"].Should().Be(everyday);
+    }
+
+    /// <summary>One picture of an open and of a sensitive animal: with the open one's exact place it would tell the other's.</summary>
+    [Fact]
+    public void A_picture_that_shows_a_sensitive_subject_too_stays_behind_with_it()
+    {
+        var log = Sensitive with
+        {
+            Subjects = [LogSamples.Subject, LogSamples.Subject with { Id = "subject-2", Sensitivity = PlaceSensitivity.Withheld }],
+            Frames = [LogSamples.Frame, LogSamples.Frame with { SubjectId = "subject-2" }, LogSamples.Frame with { FileName = "other.jpg" }],
+        };
+
+        var release = LogRelease.Of(log, new ReleaseChoices { LeavesSensitiveOut = true });
+
+        release.Sessions[0].Subjects[0].Frames.Select(frame => frame.FileName).Should().Equal("other.jpg");
+        release.Notes.Should().Contain(new ReleaseNote(ReleaseNoteKind.SharedPictureLeftOut, "", LogSamples.Frame.FileName, 1));
+        release.SensitivePictures.Should().Contain(LogSamples.Frame.FileName);
+    }
+
+    [Fact]
+    public void A_file_name_that_holds_a_word_of_a_sensitive_place_is_pointed_out()
+    {
+        var log = Sensitive with { Frames = [LogSamples.Frame with { FileName = "wisplow-0412.jpg" }, LogSamples.Frame with { FileName = "0413.jpg" }] };
+
+        var release = LogRelease.Of(log);
+
+        release.TellingNames.Should().Equal("wisplow-0412.jpg");
+        release.Notes.Should().Contain(new ReleaseNote(ReleaseNoteKind.PictureNameHoldsPlaceWord, "session-1", "wisplow-0412.jpg", 1));
     }
 
     [Fact]
@@ -145,6 +207,8 @@ public sealed class LogReleaseTests
         (string, FieldSubject)[] subjects =
         [
             ("the qualifier", subject with { IdentificationQualifier = "cf. " + secret }), ("who identified", subject with { IdentifiedBy = [secret + " trust"] }),
+            ("the everyday name", subject with { VernacularName = $"raft spider of {secret}" }), ("the rank", subject with { TaxonRank = secret }),
+            ("an informal name", subject with { ScientificName = $"Dolomedes sp. '{secret}'" }),
             ("the sex", subject with { Sex = secret }), ("the stage", subject with { LifeStage = secret }),
             ("the behaviour", subject with { Behaviour = secret }), ("the subject's remarks", subject with { Remarks = secret }),
         ];
@@ -152,6 +216,7 @@ public sealed class LogReleaseTests
         [
             ("the file name", frame with { FileName = secret + "-1.jpg" }), ("the ending", frame with { FileName = "a." + secret }),
             ("the caption", frame with { Caption = secret }), ("the creator", frame with { Creator = secret }), ("the licence", frame with { Licence = "ask " + secret }),
+            ("the lens", frame with { Lens = secret + " 55" }), ("the framing", frame with { Framing = secret }), ("the set-up", frame with { SetUp = secret }),
         ];
         (string, FieldMeasurement)[] measurements =
         [
