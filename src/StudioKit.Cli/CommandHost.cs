@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using StudioKit.Cli.Usage;
 using StudioKit.Kits;
 
@@ -55,9 +56,17 @@ internal sealed record CommandHost
     /// <summary>Files written so far.</summary>
     public IList<string> Written { get; init; } = [];
 
-    /// <summary>Says that the run was stopped, and what it has written.</summary>
-    public void SayStopped() => Error.WriteLine(
-        Written.Count == 0 ? "studiokit: stopped; nothing was written." : $"studiokit: stopped; written before that: {string.Join(", ", Written)}.");
+    /// <summary>Whether it was said that the run was stopped; all copies of a host share it.</summary>
+    public StrongBox<int> Stopped { get; init; } = new();
+
+    /// <summary>Says once that the run was stopped, and what it has written.</summary>
+    public void SayStopped()
+    {
+        if (Interlocked.Exchange(ref Stopped.Value, 1) == 0)
+        {
+            Error.WriteLine(Written.Count == 0 ? "studiokit: stopped; nothing was written." : $"studiokit: stopped; written before that: {string.Join(", ", Written)}.");
+        }
+    }
 
     /// <summary>The host of a real process.</summary>
     public static CommandHost ForProcess() => new()

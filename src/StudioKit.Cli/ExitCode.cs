@@ -15,6 +15,9 @@ internal enum ExitCode
     /// <summary>A file could not be read or written.</summary>
     FileTrouble = 3,
 
+    /// <summary>A fault of StudioKit itself.</summary>
+    OwnFault = 70,
+
     /// <summary>Stopped by the user, as shells count an interrupt.</summary>
     Stopped = 130,
 }

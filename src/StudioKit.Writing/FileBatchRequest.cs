@@ -11,4 +11,7 @@ public sealed record FileBatchRequest
 
     /// <summary>Whether files that StudioKit did not write, or that were changed since, may be replaced: never an input, a picture or a sidecar.</summary>
     public bool Force { get; init; }
+
+    /// <summary>Whether the command takes <c>--force</c> at all, so that it may be named as a way out.</summary>
+    public bool CanBeForced { get; init; } = true;
 }

@@ -4,6 +4,7 @@ namespace StudioKit.Writing;
 internal sealed class StagedFile(NamedTarget target, string staged, StagingFolder folder)
 {
     private readonly FileState _before = FileState.Of(target.Full);
+    private readonly bool _isFree = FilePlace.At(target.Full).Kind == FileKind.Nothing && !FilePlace.IsLink(target.Full);
 
     public FileTarget Target { get; } = target.Target;
 
@@ -40,6 +41,12 @@ internal sealed class StagedFile(NamedTarget target, string staged, StagingFolde
         }
     }
 
-    /// <summary>Gives the file its name; one that had it is replaced in the same moment.</summary>
-    public void TakeName() => File.Move(staged, target.Full, overwrite: _before.Place.Kind != FileKind.Nothing || FilePlace.IsLink(target.Full));
+    /// <summary>Gives the file its name; one that had it is replaced in the same moment, one that came up meanwhile never.</summary>
+    public void TakeName() => TakeName(isReplacing: !_isFree);
+
+    /// <summary>Gives the file its name where that is still free.</summary>
+    /// <exception cref="IOException">Something has the name.</exception>
+    public void TakeFreeName() => TakeName(isReplacing: false);
+
+    private void TakeName(bool isReplacing) => File.Move(staged, target.Full, overwrite: isReplacing);
 }

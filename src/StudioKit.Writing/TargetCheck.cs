@@ -35,7 +35,7 @@ internal sealed class TargetCheck(FileBatchRequest request)
         }
 
         var more = refusals.Count > MostNamed ? [$"and {refusals.Count - MostNamed} more"] : Array.Empty<string>();
-        var remedy = refusals.TrueForAll(refusal => refusal.IsLiftedByForce)
+        var remedy = request.CanBeForced && refusals.TrueForAll(refusal => refusal.IsLiftedByForce)
             ? "Use --force to replace it, or name another place."
             : "Name another place, or move it away yourself.";
         throw new FileWritingException($"{string.Join(";\n", refusals.Select(refusal => refusal.Sentence).Take(MostNamed).Concat(more))}; nothing was written. {remedy}");

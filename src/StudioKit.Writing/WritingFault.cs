@@ -32,6 +32,7 @@ public static class WritingFault
         _ when ReadOnly.Contains(error.HResult) => "the disk can only be read",
         PathTooLongException => "the name is too long",
         DirectoryNotFoundException => "its folder is gone",
+        FileNotFoundException => "no file can be made there",
         _ => WithoutStagedName(error.Message),
     };
 

@@ -140,6 +140,47 @@ public sealed class FileBatchTests : IDisposable
         File.ReadAllText(_scratch.File("b.pdf")).Should().Be("mine");
     }
 
+    /// <summary>The last moment before a file has its name: whatever comes up there then is somebody else's.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void What_somebody_puts_in_a_free_place_at_the_last_moment_stays_theirs(bool isLink)
+    {
+        var (first, taken, mine) = (_scratch.File("a.pdf"), _scratch.File("b.pdf"), _scratch.File("mine.txt"));
+        File.WriteAllText(mine, "mine");
+        using var batch = FileBatch.Open(Batches.Request(first, taken) with { Force = true });
+        batch.BeforeNaming = () =>
+        {
+            if (isLink)
+            {
+                File.CreateSymbolicLink(taken, mine);
+            }
+            else
+            {
+                File.WriteAllText(taken, "mine");
+            }
+        };
+        batch.Write(first, "a"u8.ToArray());
+        batch.Write(taken, "b"u8.ToArray());
+
+        FluentActions.Invoking(batch.Commit).Should().Throw<FileWritingException>().WithMessage("cannot write *b.pdf*1 of 2 files are written*");
+
+        File.ReadAllText(taken).Should().Be("mine");
+        (new FileInfo(taken).LinkTarget is not null).Should().Be(isLink);
+        File.ReadAllText(mine).Should().Be("mine");
+    }
+
+    [Fact]
+    public void A_link_that_leads_nowhere_is_replaced_where_the_user_says_so()
+    {
+        File.CreateSymbolicLink(_scratch.File("a.pdf"), _scratch.File("elsewhere"));
+
+        Batches.Write(_scratch.File("a.pdf"), "ours", force: true);
+
+        File.ReadAllText(_scratch.File("a.pdf")).Should().Be("ours");
+        File.Exists(_scratch.File("elsewhere")).Should().BeFalse();
+    }
+
     [Fact]
     public void Any_number_of_files_may_be_written_at_the_same_time()
     {

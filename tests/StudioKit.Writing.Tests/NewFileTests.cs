@@ -2,6 +2,7 @@ namespace StudioKit.Writing.Tests;
 
 public sealed class NewFileTests : IDisposable
 {
+    private static readonly Action<Stream> Text = stream => stream.Write("whole"u8);
     private readonly ScratchFolder _scratch = new();
 
     public void Dispose() => _scratch.Dispose();
@@ -11,9 +12,11 @@ public sealed class NewFileTests : IDisposable
     {
         var started = 0;
 
-        Parallel.For(0, 20, _ => Interlocked.Add(ref started, NewFile.TryCreate(_scratch.File("field.log")) ? 1 : 0));
+        Parallel.For(0, 20, _ => Interlocked.Add(ref started, NewFile.TryCreate(_scratch.File("field.log"), Text) ? 1 : 0));
 
         started.Should().Be(1);
+        _scratch.Names().Should().Equal("field.log");
+        File.ReadAllText(_scratch.File("field.log")).Should().Be("whole");
     }
 
     [Fact]
@@ -21,7 +24,7 @@ public sealed class NewFileTests : IDisposable
     {
         File.WriteAllText(_scratch.File("field.log"), "mine");
 
-        NewFile.TryCreate(_scratch.File("field.log")).Should().BeFalse();
+        NewFile.TryCreate(_scratch.File("field.log"), Text).Should().BeFalse();
 
         File.ReadAllText(_scratch.File("field.log")).Should().Be("mine");
     }
@@ -29,11 +32,39 @@ public sealed class NewFileTests : IDisposable
     [Fact]
     public void A_file_in_which_nothing_whole_could_be_written_goes_again()
     {
-        NewFile.TryCreate(_scratch.File("field.log")).Should().BeTrue();
+        NewFile.TryCreate(_scratch.File("field.log"), Text).Should().BeTrue();
 
         NewFile.Discard(_scratch.File("field.log"));
 
         _scratch.Names().Should().BeEmpty();
+    }
+
+    /// <summary>28 is ENOSPC, "no space left on device" (errno.h of Linux and macOS), as the runtime passes it on.</summary>
+    [Fact]
+    public void A_full_disk_leaves_no_file_that_was_only_begun()
+    {
+        var create = () => NewFile.TryCreate(_scratch.File("field.log"), stream =>
+        {
+            stream.WriteByte(1);
+            throw new IOException("No space left on device : '/x'", 28);
+        });
+
+        create.Should().Throw<FileWritingException>().WithMessage("cannot create *field.log: the disk is full; nothing was written.");
+
+        _scratch.Names().Should().BeEmpty();
+    }
+
+    [Fact]
+    public void What_somebody_else_starts_meanwhile_stays_theirs()
+    {
+        NewFile.TryCreate(_scratch.File("field.log"), stream =>
+        {
+            File.WriteAllText(_scratch.File("field.log"), "mine");
+            stream.Write("ours"u8);
+        }).Should().BeFalse();
+
+        _scratch.Names().Should().Equal("field.log");
+        File.ReadAllText(_scratch.File("field.log")).Should().Be("mine");
     }
 
     [Fact]
@@ -41,7 +72,7 @@ public sealed class NewFileTests : IDisposable
     {
         File.CreateSymbolicLink(_scratch.File("field.log"), _scratch.File("elsewhere"));
 
-        FluentActions.Invoking(() => NewFile.TryCreate(_scratch.File("field.log"))).Should().Throw<FileWritingException>().WithMessage("cannot create *");
+        FluentActions.Invoking(() => NewFile.TryCreate(_scratch.File("field.log"), Text)).Should().Throw<FileWritingException>().WithMessage("cannot create *");
 
         File.Exists(_scratch.File("elsewhere")).Should().BeFalse();
     }
@@ -50,5 +81,5 @@ public sealed class NewFileTests : IDisposable
     [InlineData("", "empty")]
     [InlineData("missing/field.log", "its folder is gone")]
     public void A_name_that_takes_no_file_is_told(string name, string sentence) =>
-        FluentActions.Invoking(() => NewFile.TryCreate(name.Length == 0 ? "" : _scratch.File(name))).Should().Throw<FileWritingException>().WithMessage($"*{sentence}*");
+        FluentActions.Invoking(() => NewFile.TryCreate(name.Length == 0 ? "" : _scratch.File(name), Text)).Should().Throw<FileWritingException>().WithMessage($"*{sentence}*");
 }

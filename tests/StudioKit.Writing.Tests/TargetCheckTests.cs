@@ -150,6 +150,27 @@ public sealed class TargetCheckTests : IDisposable
     }
 
     [Fact]
+    public void A_command_that_cannot_be_forced_does_not_name_the_option()
+    {
+        File.WriteAllText(_scratch.File("a.txt"), "mine");
+
+        FluentActions.Invoking(() => FileBatch.Open(Batches.Request(_scratch.File("a.txt")) with { CanBeForced = false }))
+            .Should().Throw<FileWritingException>().Which.Message.Should().Contain("was not written by StudioKit").And.NotContain("--force").And.Contain("Name another place");
+    }
+
+    [Fact]
+    public void A_folder_that_takes_no_files_is_told_without_a_name_of_chance()
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        // The kernel's own files (proc(5)): nothing can be made among them, whoever one is.
+        Batches.Refusal("/proc/self/a.pdf").Should().StartWith("cannot write into /proc/self: ").And.NotContain("staging").And.EndWith("; nothing was written.");
+    }
+
+    [Fact]
     public void Two_targets_of_one_name_in_a_folder_of_two_names_are_refused()
     {
         Directory.CreateDirectory(_scratch.File("out"));

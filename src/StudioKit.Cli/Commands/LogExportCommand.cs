@@ -143,7 +143,7 @@ internal sealed class LogExportCommand
             return FieldFaults.Print(_host, [refusal]);
         }
 
-        batch.Commit();
+        OutputFiles.Committed(_host, batch);
         made.ForEach(target => _host.Error.WriteLine($"wrote {target.Path}"));
         Tell(copies, parsed.GetValue(_copies));
         return ExitCode.Done;

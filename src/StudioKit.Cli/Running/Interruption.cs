@@ -9,6 +9,7 @@ internal sealed class Interruption : IDisposable
     private const int SignalBase = 128;
     private readonly CancellationTokenSource _stop = new();
     private readonly List<PosixSignalRegistration> _heard = [];
+    private readonly TaskCompletionSource _cleared = new();
     private readonly TimeSpan _patience;
     private readonly Action _sayStopped;
     private int _calls;
@@ -40,16 +41,33 @@ internal sealed class Interruption : IDisposable
     private void Hear(PosixSignalContext context, int code)
     {
         context.Cancel = true;
-        if (Interlocked.Increment(ref _calls) > 1)
+        if (Interlocked.Increment(ref _calls) == 1)
         {
-            Environment.Exit(code);
+            // What waits to be written is gone when this returns; files that are just being named get their names first.
+            Code = code;
+            Cancel();
+            _cleared.TrySetResult();
+            Thread.Sleep(_patience);
+        }
+        else
+        {
+            // Who calls again does not wait for the command, only for its files.
+            _cleared.Task.Wait(_patience);
         }
 
-        // What waits to be written is gone when this returns; files that are just being named get their names first.
-        Code = code;
-        _stop.Cancel();
-        Thread.Sleep(_patience);
         _sayStopped();
         Environment.Exit(code);
+    }
+
+    private void Cancel()
+    {
+        try
+        {
+            _stop.Cancel();
+        }
+        catch (ObjectDisposedException)
+        {
+            // The run ended in this very moment.
+        }
     }
 }

@@ -18,13 +18,28 @@ internal static class ProcessRun
         using var error = new GuardedWriter(StandardStreams.IsClosed(2) ? new ClosedWriter() : Console.Error);
         var host = CommandHost.ForProcess() with { Output = output, Error = error };
         using var interruption = new Interruption(args is ["cut", ..] ? PatienceWithSearch : Patience, () => host.SayStopped());
-        var code = StudioKitCommand.Run(args, host with { Stop = interruption.Stop });
+        var code = Heard(() => StudioKitCommand.Run(args, host with { Stop = interruption.Stop }), host);
         if (interruption.Code is { } stopped && code == (int)ExitCode.Stopped)
         {
             return stopped;
         }
 
         return Finished(code, output, error);
+    }
+
+    // A fault of ours is no riddle for who meets it: nobody is shown where in the program it happened, which tells them nothing.
+    private static int Heard(Func<int> run, CommandHost host)
+    {
+        try
+        {
+            return run();
+        }
+        catch (Exception fault)
+        {
+            var written = host.Written.Count == 0 ? "nothing was written" : $"written before that: {string.Join(", ", host.Written)}";
+            host.Error.WriteLine(HarmlessText.Of($"studiokit: a fault of StudioKit itself, not of what it was given ({fault.GetType().Name}: {fault.Message}); {written}. Please report it with the line that you typed."));
+            return (int)ExitCode.OwnFault;
+        }
     }
 
     private static int Finished(int code, GuardedWriter output, GuardedWriter error)

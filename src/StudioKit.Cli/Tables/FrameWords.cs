@@ -54,7 +54,7 @@ internal static class FrameWords
             yield return (i == 0 ? "" : "Or: ") + Piece(planned.Shot, piece);
         }
 
-        yield return Text($"(The light is {Rounded.Signed(gives.Value, 1)} stop against the plan.)");
+        yield return Text($"(The light is {Rounded.SignedStops(gives.Value, 1)} against the plan.)");
     }
 
     // White that does not show how far it is over tells nothing to turn yet.
@@ -85,7 +85,7 @@ internal static class FrameWords
     /// <summary>The region that is furthest under clipping.</summary>
     private static FrameRegion Darkest(FrameAnalysis frame) => frame.Regions.MaxBy(region => region.StopsMissing)!;
 
-    private static string Under(double stops) => stops < 0.05 ? "under 0.05 stop" : Text($"{stops:0.0} stop{(stops >= 1.05 ? "s" : "")}");
+    private static string Under(double stops) => stops < 0.05 ? "under 0.05 stop" : Rounded.Stops(stops, 1);
 
     private static string Stops(Stops? stops) => stops is { } value ? Rounded.Signed(value.Value, 1) : "?";
 

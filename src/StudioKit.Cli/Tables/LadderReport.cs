@@ -51,13 +51,13 @@ internal sealed record LadderReport(MeasuredMarginMap Map, DialMark Power)
     private string Verdict() => Map.DarkestAt(Power.Power) switch
     {
         null => "NOTHING TO TELL: no cell was seen between black and clipping.",
-        { Stops: < 0, IsLeast: false } dark => Text($"NOT WHITE at {Power}: the darkest cell lies {-dark.Stops:0.0} stop under clipping."),
-        { IsLeast: true } least => Text($"WHITE at {Power}: the darkest cell lies at least {Rounded.Signed(least.Stops, 1)} stop over clipping."),
-        { } white => Text($"WHITE at {Power}: the darkest cell lies {Rounded.Signed(white.Stops, 1)} stop over clipping."),
+        { Stops: < 0, IsLeast: false } dark => Text($"NOT WHITE at {Power}: the darkest cell lies {Rounded.Stops(dark.Stops, 1)} under clipping."),
+        { IsLeast: true } least => Text($"WHITE at {Power}: the darkest cell lies at least {Rounded.SignedStops(least.Stops, 1)} over clipping."),
+        { } white => Text($"WHITE at {Power}: the darkest cell lies {Rounded.SignedStops(white.Stops, 1)} over clipping."),
     };
 
     private static string Against(MarginComparison compared) => double.IsFinite(compared.MeanStops)
-        ? Text($"On average {Rounded.Signed(compared.MeanStops, 2)} stop against the plan (light, sheet or clip point: calibrate), and {compared.SpreadStops:0.00} stop about that (place or beam of the flash).")
+        ? Text($"On average {Rounded.SignedStops(compared.MeanStops, 2)} against the plan (light, sheet or clip point: calibrate), and {Rounded.Stops(compared.SpreadStops, 2)} about that (place or beam of the flash).")
         : "Nothing could be compared with the plan: no cell was seen under clipping.";
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

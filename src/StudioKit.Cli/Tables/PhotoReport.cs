@@ -68,21 +68,21 @@ internal static class PhotoReport
     {
         yield return ("background", Text($"{Rounded.Percent(frame.BackgroundShare)} of the frame, {Rounded.Percent(frame.ClippedShare)} of it white{(frame.DoubtfulShare > 0 ? Text($"; {Rounded.Percent(frame.DoubtfulShare)} of the frame could be either") : "")}"));
         yield return ("missing", Missing(frame));
-        yield return ("unevenness", Text($"{frame.UnevennessStops:0.0} stop{(frame.UnevennessIsLeast ? " or more" : "")}"));
+        yield return ("unevenness", Text($"{Rounded.Stops(frame.UnevennessStops, 1)}{(frame.UnevennessIsLeast ? " or more" : "")}"));
         foreach (var region in frame.Regions.Where(region => region.StopsMissing >= Visible))
         {
-            yield return ("  " + region.Name, Text($"{Rounded.Percent(region.ClippedShare)} white, {region.StopsMissing:0.0} stop under"));
+            yield return ("  " + region.Name, Text($"{Rounded.Percent(region.ClippedShare)} white, {Rounded.Stops(region.StopsMissing, 1)} under"));
         }
 
         if (frame.Tint is { } tint)
         {
-            yield return ("tint", $"red {Rounded.Signed(tint.RedStops, 2)} stop, blue {Rounded.Signed(tint.BlueStops, 2)} stop against green");
+            yield return ("tint", $"red {Rounded.SignedStops(tint.RedStops, 2)}, blue {Rounded.SignedStops(tint.BlueStops, 2)} against green");
         }
 
         if (frame is { Veil: { } veil, Tones: { } tones })
         {
-            yield return ("darkest of subject", Text($"{Rounded.Percent(veil.ShareOfSaturation)} of white, {veil.StopsUnderClipping:0.0} stop under; the veil is at most that"));
-            yield return ("middle of subject", Text($"{tones.MiddleStops:0.0} stop under white, where a mid-tone lies 3.0{(tones.ClippedShare > 0.0005 ? $"; {Rounded.Percent(tones.ClippedShare)} of it is white itself" : "")}"));
+            yield return ("darkest of subject", Text($"{Rounded.Percent(veil.ShareOfSaturation)} of white, {Rounded.Stops(veil.StopsUnderClipping, 1)} under; the veil is at most that"));
+            yield return ("middle of subject", Text($"{Rounded.Stops(tones.MiddleStops, 1)} under white, where a mid-tone lies 3.0{(tones.ClippedShare > 0.0005 ? $"; {Rounded.Percent(tones.ClippedShare)} of it is white itself" : "")}"));
         }
 
         yield return ("tone curve", Curve(frame.Curve));
@@ -97,7 +97,7 @@ internal static class PhotoReport
         (0, >= 0.9995) => "nothing: all of it is white",
         (0, _) => Text($"less than can be seen: {Rounded.Percent(1 - frame.ClippedShare)} of it lies just under clipping"),
         ( < Visible, _) => Text($"under 0.05 stop at the darkest"),
-        _ => Text($"{frame.StopsMissing:0.0} stop at the darkest"),
+        _ => $"{Rounded.Stops(frame.StopsMissing, 1)} at the darkest",
     };
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

@@ -14,6 +14,7 @@ internal static class HelpTopics
               1  the input is sound, but the answer is no: a check of the plan fails, a piece cannot be cut, an animal was held too long
               2  bad usage, or a kit, table, picture, reading or record that is wrong; what is wrong, where, and what would be accepted is on the error stream
               3  a file could not be read or written, or the results not printed; nothing was written in part
+              70  a fault of StudioKit itself, not of what it was given: please report it
               130  stopped by Ctrl-C (143 where the system ended it); nothing was written unless it says so
 
             Where several kits are planned or checked, one kit's trouble does not stop the others, and the exit code is the highest of them all.

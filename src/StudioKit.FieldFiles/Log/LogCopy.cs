@@ -32,7 +32,7 @@ internal sealed class LogCopy : IDisposable
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
             copy?.Dispose();
-            return new FieldDiagnostic("FLD452", path, "The log cannot be read: " + error.Message);
+            return new FieldDiagnostic("FLD452", path, $"The log cannot be read where it lies, nor copied to be read: {WritingFault.Reason(error)}.");
         }
     }
 

@@ -21,8 +21,8 @@ internal static class LogFile
 
         try
         {
-            // An empty file is a log in which nothing has been done yet: who is first makes it, all others find it.
-            if (!NewFile.TryCreate(path) && start == LogStart.MustBeNew)
+            // Who is first makes it, whole; all others find it. An empty file is a log in which nothing has been done yet.
+            if (!NewFile.TryCreate(path, stream => stream.Write(Fresh(path))) && start == LogStart.MustBeNew)
             {
                 return new FieldDiagnostic("FLD459", path, "There is a file of this name; it was left as it is.", "Name a new one.");
             }
@@ -139,6 +139,15 @@ internal static class LogFile
         LogSql.Run(connection, "PRAGMA synchronous = FULL");
         LogSql.Run(connection, "PRAGMA foreign_keys = ON");
         return null;
+    }
+
+    // A log without records. It is made in memory, so that no disk can be too full for half of it.
+    private static byte[] Fresh(string path)
+    {
+        using var connection = new SqliteConnection("Data Source=:memory:");
+        connection.Open();
+        Migrate(connection, path);
+        return LogSql.Contents(connection);
     }
 
     private static FieldDiagnostic? Migrate(SqliteConnection connection, string path)

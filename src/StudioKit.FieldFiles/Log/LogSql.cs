@@ -1,5 +1,7 @@
 using System.Globalization;
+using System.Runtime.InteropServices;
 using Microsoft.Data.Sqlite;
+using SQLitePCL;
 
 namespace StudioKit.FieldFiles.Log;
 
@@ -32,6 +34,22 @@ internal static class LogSql
     {
         using var command = Command(connection, sql, values);
         command.ExecuteNonQuery();
+    }
+
+    /// <summary>All bytes of a database, as its file would have them.</summary>
+    public static byte[] Contents(SqliteConnection connection)
+    {
+        var start = raw.sqlite3_serialize(connection.Handle, "main", out var length, 0);
+        try
+        {
+            var contents = new byte[length];
+            Marshal.Copy(start, contents, 0, contents.Length);
+            return contents;
+        }
+        finally
+        {
+            raw.sqlite3_free(start);
+        }
     }
 
     private static SqliteCommand Command(SqliteConnection connection, string sql, object?[] values)

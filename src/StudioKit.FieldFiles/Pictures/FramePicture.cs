@@ -1,5 +1,6 @@
 using StudioKit.Field;
 using StudioKit.Field.Pictures;
+using StudioKit.Writing;
 
 namespace StudioKit.FieldFiles.Pictures;
 
@@ -65,9 +66,16 @@ public sealed class FramePicture : IRowSource, IDisposable
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
-            return new FieldDiagnostic("FLD001", path, "The file cannot be opened: " + error.Message);
+            return Unopened(path, error);
         }
     }
+
+    private static FieldDiagnostic Unopened(string path, Exception error) => error switch
+    {
+        _ when Directory.Exists(path) => new("FLD001", path, "This is a folder.", $"Name the pictures in it, e.g. {Path.Combine(path, "*.jpg")}."),
+        FileNotFoundException or DirectoryNotFoundException => new("FLD001", path, "There is no such file."),
+        _ => new("FLD001", path, $"The file cannot be opened: {WritingFault.Reason(error)}."),
+    };
 
     /// <summary>Opens a picture for one use of its rows.</summary>
     /// <typeparam name="T">What is made of them.</typeparam>

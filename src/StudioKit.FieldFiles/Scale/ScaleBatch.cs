@@ -14,6 +14,7 @@ public static class ScaleBatch
     {
         Targets = [.. jobs.SelectMany(job => new FileTarget[] { new(job.Target, job.Source), new(job.Sidecar, job.Source) })],
         Inputs = [.. jobs.Select(job => job.Source), .. alsoRead],
+        CanBeForced = false,
     };
 
     /// <summary>Works through all pictures, as many at a time as there are processors, so that memory does not grow with the batch.</summary>

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Text;
 using System.Xml;
@@ -68,7 +69,7 @@ public static class ScaleSidecar
             new XAttribute(Rdf + "about", ""),
             new XAttribute(XNamespace.Xmlns + "dc", Dc),
             new XAttribute(XNamespace.Xmlns + "scale", Own),
-            new XElement(Dc + "source", scale.Source),
+            new XElement(Dc + "source", Plain(scale.Source)),
             new XElement(
                 Dc + "description",
                 new XElement(Rdf + "Alt", new XElement(Rdf + "li", new XAttribute(XNamespace.Xml + "lang", "x-default"), caption))),
@@ -120,9 +121,22 @@ public static class ScaleSidecar
 
     private static XElement? Property(string name, double? value) => value is { } number ? new XElement(Own + name, Number(number)) : null;
 
+    private static XElement? Property(string name, string text) => text.Length == 0 ? null : new XElement(Own + name, Plain(text));
+
     // What XML cannot hold at all, such as a control character in a file's name, is left out rather than losing the sidecar.
-    private static XElement? Property(string name, string text) =>
-        text.Length == 0 ? null : new XElement(Own + name, string.Concat(text.Where(XmlConvert.IsXmlChar)));
+    private static string Plain(string text)
+    {
+        var kept = new StringBuilder(text.Length);
+        for (var (i, taken) = (0, 0); i < text.Length; i += taken)
+        {
+            if (Rune.DecodeFromUtf16(text.AsSpan(i), out var letter, out taken) == OperationStatus.Done && (letter.Value > 0xFFFF || XmlConvert.IsXmlChar((char)letter.Value)))
+            {
+                kept.Append(letter);
+            }
+        }
+
+        return kept.ToString();
+    }
 
     private static string Number(double value) => value.ToString("0.######", CultureInfo.InvariantCulture);
 

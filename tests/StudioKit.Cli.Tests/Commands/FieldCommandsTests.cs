@@ -477,7 +477,7 @@ public sealed class FieldCommandsTests : IDisposable
         var run = CommandRun.Of("photo", Picture("panel.png", 188), "--bare", "--kit", kit, "--framing", "reed 50 at 1:2");
 
         run.ExitCode.Should().Be(0, run.Error);
-        run.Output.Should().Contain("2.0 stop at the darkest").And.Contain("the camera's own, kept");
+        run.Output.Should().Contain("2.0 stops at the darkest").And.Contain("the camera's own, kept");
     }
 
     [Fact]

@@ -31,10 +31,11 @@ internal static class CliProcess
         return (shell.ExitCode, output, error.GetAwaiter().GetResult());
     }
 
-    /// <summary>Sends a process the signal that Ctrl-C sends.</summary>
-    public static void Interrupt(Process process)
+    /// <summary>Sends a process the signal that Ctrl-C sends, as often as the keys are pressed.</summary>
+    public static void Interrupt(Process process, int times = 1)
     {
-        using var kill = Process.Start("kill", ["-INT", process.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]);
+        var signal = FormattableString.Invariant($"kill -INT {process.Id}");
+        using var kill = Process.Start("/bin/bash", ["-c", string.Join("; sleep 0.02; ", Enumerable.Repeat(signal, times))]);
         kill.WaitForExit();
     }
 }

@@ -53,23 +53,32 @@ public sealed class InterruptionTests : IDisposable
             return;
         }
 
-        var codes = new[] { 700, 1000, 1300 }.Select(Interrupt).ToList();
+        var codes = new[] { 700, 1000, 1300 }.Select(milliseconds => Interrupt(milliseconds, times: 1)).ToList();
 
         codes.Should().Contain(Interrupted, "the run takes longer than the first of these");
     }
 
-    private int Interrupt(int milliseconds)
+    [Fact]
+    public void Who_presses_the_keys_twice_is_told_as_well_and_once()
+    {
+        if (OperatingSystem.IsLinux())
+        {
+            new[] { 600, 900 }.Select(milliseconds => Interrupt(milliseconds, times: 2)).Should().Contain(Interrupted, "the run takes longer than the first of these");
+        }
+    }
+
+    private int Interrupt(int milliseconds, int times)
     {
         var folder = _folder.File(milliseconds.ToString(CultureInfo.InvariantCulture));
         using var sheets = CliProcess.Start("sheets", Repository.Kit("fen-edge.yaml"), "--out", folder);
         var output = sheets.StandardOutput.ReadToEndAsync();
         var error = sheets.StandardError.ReadToEndAsync();
         Thread.Sleep(milliseconds);
-        CliProcess.Interrupt(sheets);
+        CliProcess.Interrupt(sheets, times);
         sheets.WaitForExit();
         if (sheets.ExitCode == Interrupted)
         {
-            error.Result.Should().Contain("studiokit: stopped; nothing was written.");
+            error.Result.Should().Be("studiokit: stopped; nothing was written." + Environment.NewLine);
             output.Result.Should().BeEmpty();
             Directory.Exists(folder).Should().BeFalse();
         }

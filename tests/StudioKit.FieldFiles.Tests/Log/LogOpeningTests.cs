@@ -1,5 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
+using Microsoft.Data.Sqlite;
+using StudioKit.Field;
 using StudioKit.Field.Tests.Log;
 using StudioKit.FieldFiles.Log;
 
@@ -105,6 +107,37 @@ public sealed class LogOpeningTests : IDisposable
         using var log = FieldLog.Open(_scratch.File("field.log"), Clock, () => "").Value!;
         log.Import(LogSamples.Snapshot).Should().BeEmpty();
     }
+
+    [Fact]
+    public void A_log_has_its_name_only_once_it_is_whole()
+    {
+        using var log = FieldLog.Open(_scratch.File("field.log"), Clock, () => "").Value!;
+        using var seen = FieldLog.OpenToRead(_scratch.File("field.log"), Clock).Value!;
+
+        seen.Read().Records.Should().BeEmpty();
+        Directory.GetFileSystemEntries(_scratch.Path).Select(Path.GetFileName).Should().BeSubsetOf(["field.log", "field.log-wal", "field.log-shm"]);
+    }
+
+    /// <summary>Result codes of SQLite's C interface: SQLITE_IOERR is 10; _WRITE, _FSYNC, _SHMSIZE and _SHMMAP are its 3rd, 4th, 19th and 21st kind, each times 256.</summary>
+    [Theory]
+    [InlineData(3, false)]
+    [InlineData(4, false)]
+    [InlineData(19, true)]
+    [InlineData(21, true)]
+    public void A_log_on_a_full_disk_is_not_called_damaged(int kind, bool canBeReadElsewhere)
+    {
+        var error = new SqliteException("disk I/O error", 10, 10 + (256 * kind));
+
+        LogFaults.Unwritten(error, "field.log").Should().Match<FieldDiagnostic>(fault => fault.Code == "FLD455" && fault.Message.Contains("disk is full") && fault.Message.Contains("nothing was changed"));
+        LogFaults.IsUnwritablePlace(error).Should().Be(canBeReadElsewhere);
+    }
+
+    /// <summary>As above; _READ and _CORRUPTFS are the 1st and 33rd kind.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(33)]
+    public void A_log_whose_disk_gives_other_bytes_back_is_damaged(int kind) =>
+        LogFaults.Unread(new SqliteException("disk I/O error", 10, 10 + (256 * kind)), "field.log").Code.Should().Be("FLD451");
 
     private void Make(string path, bool hasJournal)
     {

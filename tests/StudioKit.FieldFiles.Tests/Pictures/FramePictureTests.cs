@@ -148,6 +148,19 @@ public sealed class FramePictureTests : IDisposable
         FramePicture.Open(_scratch.File(name)).Diagnostics.Should().ContainSingle().Which.Code.Should().Be(code);
     }
 
+    [Fact]
+    public void A_folder_in_place_of_a_picture_is_told_with_the_form_that_works()
+    {
+        var fault = FramePicture.Open(_scratch.Path).Diagnostics.Should().ContainSingle().Subject;
+
+        fault.Message.Should().Be("This is a folder.");
+        fault.Hint.Should().Be($"Name the pictures in it, e.g. {Path.Combine(_scratch.Path, "*.jpg")}.");
+    }
+
+    [Fact]
+    public void A_picture_that_is_not_there_is_told_without_the_systems_own_words() =>
+        FramePicture.Open(_scratch.File("missing/a.jpg")).Diagnostics.Should().ContainSingle().Which.Message.Should().Be("There is no such file.");
+
     [Theory]
     [InlineData(false, Photometric.RGB)]
     [InlineData(true, Photometric.RGB)]

@@ -31,6 +31,17 @@ public sealed class ScaleSidecarTests : IDisposable
         ScaleSidecar.ReadBeside(_scratch.File("a.jpg")).Should().Be(Scale);
     }
 
+    /// <summary>What XML can hold: Extensible Markup Language 1.0, production 2; a file's name may hold anything but a slash and nothing.</summary>
+    [Fact]
+    public void Names_with_characters_that_no_XML_holds_are_told_without_them()
+    {
+        var odd = Scale with { Source = "red\u001B[31m \U0001F577 \uFFFF\uD800.jpg", Framing = "a\u0001b \U0001F577", Origin = "\u0002c" };
+
+        File.WriteAllBytes(_scratch.File("a.jpg.xmp"), ScaleSidecar.Write(odd, "5 mm"));
+
+        ScaleSidecar.ReadBeside(_scratch.File("a.jpg")).Should().Be(odd with { Source = "red[31m \U0001F577 .jpg", Framing = "ab \U0001F577", Origin = "c" });
+    }
+
     [Fact]
     public void A_scale_holds_only_for_a_picture_of_its_own_size_whichever_way_it_is_turned()
     {

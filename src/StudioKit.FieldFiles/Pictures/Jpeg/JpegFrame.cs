@@ -36,7 +36,7 @@ internal sealed record JpegFrame(bool IsProgressive, int Width, int Height, IRea
     {
         if (marker is not (Sequential or ExtendedSequential or Progressive) || data is [not 8, ..])
         {
-            throw new NotSupportedException("JPEGs of this kind (arithmetic-coded, lossless or of more than eight bits) cannot be copied.");
+            throw new NotSupportedException("JPEGs of this kind (arithmetic-coded, lossless or of more than eight bits) cannot be copied. Save it as a baseline JPEG first.");
         }
 
         var count = data.Length < 6 ? 0 : data[5];

@@ -36,7 +36,7 @@ internal sealed class TiffRgbaRows : IRowDecoder
         var pixels = ((long)kind.Width * Math.Min(kind.Height, kind.PartRows)) + (kind.IsTiled ? (long)kind.PartColumns * kind.PartRows : 0);
         if (!tiff.RGBAImageOK(out _))
         {
-            throw new NotSupportedException("The TIFF is of a kind that cannot be read here.");
+            throw new NotSupportedException("The TIFF is of a kind that cannot be read here, e.g. with broken numbers or a packing of its own. Save it with whole numbers of up to 16 bits first.");
         }
 
         if (pixels > MostPixels)
