@@ -27,7 +27,7 @@ public sealed class KitEqualityTests
     [InlineData("tall-stand.yaml")]
     public void A_kit_differs_from_the_same_kit_with_any_single_value_changed(string file)
     {
-        var text = KitText.OfDemo(file);
+        var text = KitVariants.OfDemo(file);
         var kit = Read(File.ReadAllText(Path.Combine(KitFolder.Path, file))).Kit!;
 
         // A changed value may read as the same mark (1/60 and 1/61 s), so one of its changes must tell, not each.
@@ -40,7 +40,7 @@ public sealed class KitEqualityTests
     [Fact]
     public void However_a_demo_kit_is_changed_two_readings_of_it_are_equal_and_hash_alike()
     {
-        var text = KitText.OfDemo("fen-edge.yaml");
+        var text = KitVariants.OfDemo("fen-edge.yaml");
         var change = from value in Gen.Int[0, text.Values.Count - 1] from which in Gen.Int[0, 7] select (value, which);
 
         change.Sample(pick =>

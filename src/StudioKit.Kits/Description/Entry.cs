@@ -18,6 +18,9 @@ internal abstract class Entry<TOwner>(string key, string doc, bool isRequired)
     /// <summary>Notes what stands in where the key was left out.</summary>
     public abstract void NoteDefaults(TOwner owner, string path, ReadContext context);
 
+    /// <summary>What the key takes, for forms and completion.</summary>
+    public abstract KeyFacts Facts(TOwner seed);
+
     /// <summary>Writes the key's JSON Schema, without its name.</summary>
     public abstract void WriteSchema(Utf8JsonWriter json, TOwner seed, SchemaKinds kinds);
 }

@@ -18,12 +18,20 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
     private readonly List<Entry<T>> _entries = [];
     private readonly List<Func<T, Fault?>> _checks = [];
     private readonly List<(string Key, Func<T, bool> When)> _followers = [];
+    private IReadOnlyList<KeyFacts>? _facts;
 
     public string Name { get; } = name;
 
+    public string Doc { get; } = doc;
+
     public string? PartKind { get; } = partKind;
 
+    public string? NamedAmong { get; } = namedAmong;
+
     public T Seed { get; } = seed;
+
+    // Made on demand, as reading a kit needs none of it.
+    public IReadOnlyList<KeyFacts> Facts => _facts ??= [.. _entries.Select(entry => entry.Facts(Seed))];
 
     public IEnumerable<ISection> Inner => _entries.OfType<IHasSection>().Select(entry => entry.Inner);
 
@@ -114,7 +122,7 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
     public void WriteDefinition(Utf8JsonWriter json, SchemaKinds kinds)
     {
         json.WriteString("type", "object");
-        json.WriteString("description", doc);
+        json.WriteString("description", Doc);
         json.WriteBoolean("additionalProperties", false);
         json.WriteStartObject("properties");
         if (PartKind is not null)
@@ -227,9 +235,9 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
     {
         if (map.Find(entry.Key) is { } pair)
         {
-            if (entry.Key == "name" && namedAmong is not null && pair.Value is ScalarNode { IsEmpty: false } named)
+            if (entry.Key == "name" && NamedAmong is not null && pair.Value is ScalarNode { IsEmpty: false } named)
             {
-                context.AddName(namedAmong, named);
+                context.AddName(NamedAmong, named);
             }
 
             return entry.Read(owner, pair.Value, Join(path, entry.Key), context);

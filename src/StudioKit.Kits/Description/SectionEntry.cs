@@ -25,6 +25,8 @@ internal sealed class SectionEntry<TOwner, T>(
         }
     }
 
+    public override KeyFacts Facts(TOwner seed) => new(Key, Doc, IsRequired) { Inner = section };
+
     public override void WriteSchema(Utf8JsonWriter json, TOwner seed, SchemaKinds kinds)
     {
         json.WriteString("description", Doc);

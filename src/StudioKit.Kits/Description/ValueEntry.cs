@@ -32,6 +32,14 @@ internal sealed class ValueEntry<TOwner, T>(
         }
     }
 
+    public override KeyFacts Facts(TOwner seed) => new(Key, Doc, IsRequired)
+    {
+        Kind = kind,
+        Bounds = bounds,
+        RefersTo = refersTo,
+        Default = get is not null && kind.Write(get(seed)) is { Length: > 0 } text ? text : null,
+    };
+
     public override void WriteSchema(Utf8JsonWriter json, TOwner seed, SchemaKinds kinds)
     {
         ValueSchema.WriteDescription(json, Doc, kind, bounds);

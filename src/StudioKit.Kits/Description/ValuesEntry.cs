@@ -34,17 +34,20 @@ internal sealed class ValuesEntry<TOwner, T>(
 
     public override void NoteDefaults(TOwner owner, string path, ReadContext context)
     {
-        if (get?.Invoke(owner) is { Length: > 0 } values)
+        if (Default(owner) is { } text)
         {
-            var texts = new string[values.Length];
-            for (var i = 0; i < texts.Length; i++)
-            {
-                texts[i] = kind.Write(values[i]);
-            }
-
-            context.Defaults.Add(new DefaultUsed(path, string.Join(", ", texts), Doc));
+            context.Defaults.Add(new DefaultUsed(path, text, Doc));
         }
     }
+
+    public override KeyFacts Facts(TOwner seed) => new(Key, Doc, IsRequired)
+    {
+        Kind = kind,
+        Bounds = bounds,
+        RefersTo = refersTo,
+        IsList = true,
+        Default = Default(seed),
+    };
 
     public override void WriteSchema(Utf8JsonWriter json, TOwner seed, SchemaKinds kinds)
     {
@@ -60,6 +63,22 @@ internal sealed class ValuesEntry<TOwner, T>(
         json.WriteEndObject();
         json.WriteEndObject();
         json.WriteEndArray();
+    }
+
+    private string? Default(TOwner owner)
+    {
+        if (get?.Invoke(owner) is not { Length: > 0 } values)
+        {
+            return null;
+        }
+
+        var texts = new string[values.Length];
+        for (var i = 0; i < texts.Length; i++)
+        {
+            texts[i] = kind.Write(values[i]);
+        }
+
+        return string.Join(", ", texts);
     }
 
     // Loops here and above, as the library's own over an array of numbers would have to be compiled at every start.

@@ -65,7 +65,7 @@ internal sealed class YamlTree
         {
             RefuseOnce(ref _hasAlias, alias, $"'*{Excerpt.Short(alias.Value.Value)}' is an alias.", "Write the values out, or name a part from the parts library.");
             Advance();
-            return new RefusedNode(_source, (int)alias.Start.Line, (int)alias.Start.Column);
+            return new RefusedNode(_source, (int)alias.Start.Line, (int)alias.Start.Column) { End = Place(alias.End) };
         }
 
         if (_parser.Current is not NodeEvent start)
@@ -84,8 +84,8 @@ internal sealed class YamlTree
         return start switch
         {
             Scalar scalar => Take(scalar),
-            SequenceStart => List(start, depth),
-            _ => Map(start, depth),
+            SequenceStart list => List(list, depth),
+            _ => Map((MappingStart)start, depth),
         };
     }
 
@@ -102,16 +102,20 @@ internal sealed class YamlTree
                 $"Decimals take a point: '{Excerpt.Short(whole.Replace(',', '.'))}'. Between two values, put a blank behind the comma.");
         }
 
-        return isRest || _isSplit ? new RefusedNode(_source, (int)scalar.Start.Line, (int)scalar.Start.Column) : new ScalarNode(_source, (int)scalar.Start.Line, (int)scalar.Start.Column, scalar.Value, scalar.Style != ScalarStyle.Plain);
+        var (line, column) = Place(scalar.Start);
+        return isRest || _isSplit
+            ? new RefusedNode(_source, line, column) { End = Place(scalar.End) }
+            : new ScalarNode(_source, line, column, scalar.Value, scalar.Style != ScalarStyle.Plain) { End = Place(scalar.End) };
     }
 
     // Between brackets a comma ends a value, so that 1,5 is two of them, and neither looks wrong.
     private bool SplitsNumber(Scalar first) => first.Style == ScalarStyle.Plain && _parser.Current is Scalar { Style: ScalarStyle.Plain, Value.Length: > 0 } next
         && first.Value.Length > 0 && next.Start.Index == first.End.Index + 1 && char.IsAsciiDigit(first.Value[^1]) && char.IsAsciiDigit(next.Value[0]);
 
-    private ListNode? List(NodeEvent start, int depth)
+    private ListNode? List(SequenceStart start, int depth)
     {
         var items = new List<YamlNode>();
+        var (line, column) = Place(start.Start);
         Advance();
         while (_parser.Current is not SequenceEnd)
         {
@@ -123,14 +127,18 @@ internal sealed class YamlTree
             items.Add(item);
         }
 
+        var isFlow = start.Style == SequenceStyle.Flow;
+        var end = isFlow || items.Count == 0 ? Behind(_parser.Current) : items[^1].End;
         Advance();
-        return new ListNode(_source, (int)start.Start.Line, (int)start.Start.Column, items);
+        return new ListNode(_source, line, column, items) { IsFlow = isFlow, End = end };
     }
 
-    private MapNode? Map(NodeEvent start, int depth)
+    private MapNode? Map(MappingStart start, int depth)
     {
         var pairs = new List<MapPair>();
+        var refused = new List<ScalarNode>();
         var keys = new HashSet<string>(StringComparer.Ordinal);
+        var end = Place(start.End);
         Advance();
         while (_parser.Current is not MappingEnd)
         {
@@ -139,14 +147,18 @@ internal sealed class YamlTree
                 return null;
             }
 
-            AddPair(key, value, pairs, keys);
+            AddPair(key, value, pairs, refused, keys);
+            end = value.End;
         }
 
+        var isFlow = start.Style == MappingStyle.Flow;
+        end = isFlow ? Behind(_parser.Current) : end;
         Advance();
-        return new MapNode(_source, (int)start.Start.Line, (int)start.Start.Column, pairs);
+        var (line, column) = Place(start.Start);
+        return new MapNode(_source, line, column, pairs) { IsFlow = isFlow, Refused = refused, End = end };
     }
 
-    private void AddPair(YamlNode key, YamlNode value, List<MapPair> pairs, HashSet<string> keys)
+    private void AddPair(YamlNode key, YamlNode value, List<MapPair> pairs, List<ScalarNode> refused, HashSet<string> keys)
     {
         if (key is RefusedNode)
         {
@@ -159,11 +171,13 @@ internal sealed class YamlTree
         }
         else if (name.Text == "<<")
         {
+            refused.Add(name);
             _diagnostics.Error(
                 DiagnosticCodes.RefusedFeature, name, "'<<' merges another section in.", "Write the values out, or name a part from the parts library.");
         }
         else if (!keys.Add(name.Text))
         {
+            refused.Add(name);
             var first = pairs.Find(pair => pair.Key.Text == name.Text)!.Key;
             _diagnostics.Error(
                 DiagnosticCodes.DuplicateKey, name, $"'{Excerpt.Short(name.Text)}' stands twice in this section.", $"It is already on line {first.Line}; keep one of them.");
@@ -235,6 +249,11 @@ internal sealed class YamlTree
 
     private void Refuse(ParsingEvent at, string message, string hint) =>
         _diagnostics.Error(DiagnosticCodes.RefusedFeature, _source, (int)at.Start.Line, (int)at.Start.Column, message, hint);
+
+    // The parser lets a closing bracket end where it begins.
+    private static (int Line, int Column) Behind(ParsingEvent bracket) => ((int)bracket.Start.Line, (int)bracket.Start.Column + 1);
+
+    private static (int Line, int Column) Place(Mark mark) => ((int)mark.Line, (int)mark.Column);
 
     private YamlNode? Nothing()
     {

@@ -7,7 +7,7 @@ using StudioKit.Physics.Structure.Frames;
 namespace StudioKit.Kits.Tests;
 
 /// <summary>A kit's text and the single changes that can be made to it.</summary>
-internal sealed class KitText
+internal sealed class KitVariants
 {
     // Words of which each may stand instead of another: choices, yes and no, names of parts.
     private static readonly string[][] Choices =
@@ -22,7 +22,7 @@ internal sealed class KitText
     private readonly string _text;
     private readonly HashSet<ScalarNode> _kinds = new(ReferenceEqualityComparer.Instance);
 
-    public KitText(string text)
+    public KitVariants(string text)
     {
         _text = text;
         var root = YamlTree.Read(new SourceText("kit.yaml", text), new DiagnosticList("kit.yaml"))!;
@@ -32,7 +32,7 @@ internal sealed class KitText
     /// <summary>Every single value of the kit, in the order written.</summary>
     public IReadOnlyList<ScalarNode> Values { get; }
 
-    public static KitText OfDemo(string file) => new(File.ReadAllText(Path.Combine(KitFolder.Path, file)));
+    public static KitVariants OfDemo(string file) => new(File.ReadAllText(Path.Combine(KitFolder.Path, file)));
 
     /// <summary>Texts in which one value is another, whether or not they make a sound kit.</summary>
     public IEnumerable<string> Changed(ScalarNode value)

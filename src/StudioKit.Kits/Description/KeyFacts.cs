@@ -1,0 +1,28 @@
+using StudioKit.Kits.Quantities;
+
+namespace StudioKit.Kits.Description;
+
+/// <summary>What one key of a section takes, whatever record it fills.</summary>
+/// <param name="Key">The key.</param>
+/// <param name="Doc">What it is for, in a sentence.</param>
+/// <param name="IsRequired">Whether it must be there.</param>
+internal sealed record KeyFacts(string Key, string Doc, bool IsRequired)
+{
+    /// <summary>Kind of its single values; none where it holds sections.</summary>
+    public ValueKind? Kind { get; init; }
+
+    /// <summary>Smallest and largest value allowed.</summary>
+    public ValueBounds Bounds { get; init; } = new(null, null);
+
+    /// <summary>Plural of the things that it names, e.g. <c>flashes</c>; none where it names nothing.</summary>
+    public string? RefersTo { get; init; }
+
+    /// <summary>The section that it holds; none where it holds single values.</summary>
+    public ISection? Inner { get; init; }
+
+    /// <summary>Whether it takes a list; of single values also one alone.</summary>
+    public bool IsList { get; init; }
+
+    /// <summary>What stands in for it where it is left out, as it would be written; none where nothing does.</summary>
+    public string? Default { get; init; }
+}
