@@ -1,3 +1,9 @@
 using StudioKit.Cli.Running;
 
-return ProcessRun.Of(args);
+namespace StudioKit.Cli;
+
+/// <summary>Where the command begins.</summary>
+internal static class Program
+{
+    private static int Main(string[] args) => ProcessRun.Of(args);
+}

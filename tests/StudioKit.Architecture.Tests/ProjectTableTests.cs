@@ -7,15 +7,17 @@ public sealed class ProjectTableTests
     {
         { "Physics", [], ["MathNet.Numerics", "UnitsNet"] },
         { "Writing", [], [] },
+        { "Typefaces", [], [] },
         { "Kits", ["Physics"], ["YamlDotNet"] },
         { "Planning", ["Kits", "Physics"], [] },
         { "Cutting", ["Planning"], ["Google.OrTools"] },
-        { "Sheets", ["Planning"], ["OxyPlot.Core", "PDFsharp", "QRCoder"] },
+        { "Sheets", ["Planning", "Typefaces"], ["OxyPlot.Core", "PDFsharp", "QRCoder"] },
         { "Field", ["Planning"], [] },
         {
-            "FieldFiles", ["Field", "Writing"],
+            "FieldFiles", ["Field", "Typefaces", "Writing"],
             ["BitMiracle.LibJpeg.NET", "BitMiracle.LibTiff.NET", "MetadataExtractor", "Microsoft.Data.Sqlite", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"]
         },
+        { "Web", ["Kits", "Physics", "Planning", "Sheets", "Field"], ["Microsoft.AspNetCore.Components.WebAssembly", "Microsoft.AspNetCore.Components.WebAssembly.DevServer"] },
         { "Cli", ["Cutting", "Field", "FieldFiles", "Kits", "Physics", "Planning", "Sheets", "Writing"], ["Spectre.Console", "System.CommandLine"] },
     };
 
@@ -55,13 +57,15 @@ public sealed class ProjectTableTests
             .Should().BeEmpty();
     }
 
-    /// <summary>These run in a browser later, so nothing native may hide among the files they bring along.</summary>
+    /// <summary>These run in a browser, so nothing native may hide among the files they bring along.</summary>
     [Theory]
     [InlineData("Physics")]
     [InlineData("Kits")]
     [InlineData("Planning")]
     [InlineData("Sheets")]
     [InlineData("Field")]
+    [InlineData("Typefaces")]
+    [InlineData("Web")]
     public void The_pure_projects_bring_no_native_library(string project)
     {
         var lockFile = File.ReadAllText(Path.Combine(Repository.Root, "src", $"StudioKit.{project}", "packages.lock.json"));

@@ -1,4 +1,5 @@
 using SkiaSharp;
+using StudioKit.Typefaces;
 
 namespace StudioKit.FieldFiles.Pictures;
 
@@ -11,7 +12,7 @@ internal static class BundledTypeface
 
     private static SKTypeface Load()
     {
-        using var file = typeof(BundledTypeface).Assembly.GetManifestResourceStream("AtkinsonHyperlegibleNext-Bold.ttf")!;
+        using var file = new MemoryStream(TypefaceFiles.Read("AtkinsonHyperlegibleNext-Bold.ttf"));
         return SKTypeface.FromStream(file);
     }
 }

@@ -1,5 +1,5 @@
 using System.Collections.Concurrent;
-using System.Globalization;
+using StudioKit.Typefaces;
 
 namespace StudioKit.Sheets.Fonts;
 
@@ -27,10 +27,6 @@ internal static class BundledFonts
             FontFace.FallbackBold => "NotoSans-Bold.ttf",
             _ => throw new ArgumentOutOfRangeException(nameof(face), face, "Not a bundled font."),
         };
-        using var stream = typeof(BundledFonts).Assembly.GetManifestResourceStream(name)
-            ?? throw new InvalidOperationException(string.Create(CultureInfo.InvariantCulture, $"The font {name} is not embedded."));
-        var bytes = new byte[stream.Length];
-        stream.ReadExactly(bytes);
-        return bytes;
+        return TypefaceFiles.Read(name);
     }
 }

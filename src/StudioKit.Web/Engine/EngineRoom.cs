@@ -1,0 +1,31 @@
+using System.Text.Json;
+using StudioKit.Web.Results;
+
+namespace StudioKit.Web.Engine;
+
+/// <summary>Everything the worker can answer, by the kind of the question.</summary>
+internal sealed class EngineRoom
+{
+    private readonly Dictionary<string, Func<string, string>> _answers = new(StringComparer.Ordinal);
+
+    /// <param name="progress">Told each step of a longer answer.</param>
+    public EngineRoom(IProgress<string> progress)
+    {
+        var plans = new PlannedKits(progress);
+        Answers(EngineQuestions.Plan, plans.Answer);
+    }
+
+    /// <summary>Answers a question.</summary>
+    /// <param name="kind">Kind of the question.</param>
+    /// <param name="request">What is asked, as JSON.</param>
+    /// <exception cref="ArgumentException">There is no such kind.</exception>
+    /// <exception cref="JsonException">The request is not what its kind asks.</exception>
+    public string Answer(string kind, string request) =>
+        _answers.TryGetValue(kind, out var answer) ? answer(request) : throw new ArgumentException($"There is no question '{kind}'.", nameof(kind));
+
+    private void Answers<TRequest, TAnswer>(EngineQuestion<TRequest, TAnswer> question, Func<TRequest, TAnswer> answer) =>
+        _answers.Add(question.Kind, request => JsonSerializer.Serialize(answer(Read(question, request)), question.Answer));
+
+    private static TRequest Read<TRequest, TAnswer>(EngineQuestion<TRequest, TAnswer> question, string request) =>
+        JsonSerializer.Deserialize(request, question.Request) ?? throw new JsonException($"The question '{question.Kind}' is empty.");
+}

@@ -1,0 +1,36 @@
+using StudioKit.Kits.SetUps;
+using StudioKit.Planning;
+using StudioKit.Sheets.Wording;
+using StudioKit.Web.Results;
+
+namespace StudioKit.Web.Engine.Telling;
+
+/// <summary>A starting exposure as its card says it.</summary>
+internal static class CardTelling
+{
+    public static CardFace Of(ExposurePlan exposure) => new(
+        exposure.SetUp, exposure.Framing.Name, string.Join(" + ", exposure.Framing.Accessories),
+        exposure.Aperture.Nominal, exposure.Shutter.Nominal, exposure.Iso.Nominal,
+        [.. exposure.Lights.Select(Light)],
+        StandingOf(exposure), VerdictText.FirstFrame(exposure), VerdictText.Missed(exposure),
+        exposure is { WhiteMargin: { } darkest, BrightestMargin: { } brightest } ? $"{darkest.Nominal} to {brightest.Nominal} stop" : "",
+        Math.Round(exposure.Framing.FieldWidth.Millimeters, 1), exposure.Subjects);
+
+    private static CardLight Light(LightPlan light) => new(light.Flash, Role(light.Role), light.PowerText, PlanFormat.Centimetres(light.Distance), light.Modifier ?? "");
+
+    private static Standing StandingOf(ExposurePlan exposure) => exposure.Verdict.Verdict switch
+    {
+        Verdict.Works => Standing.Stands,
+        Verdict.AtTheEdge => Standing.AtTheEdge,
+        _ => Standing.Fails,
+    };
+
+    private static string Role(LightRole role) => role switch
+    {
+        LightRole.Below => "below",
+        LightRole.Above => "above",
+        LightRole.Key => "key",
+        LightRole.Fill => "fill",
+        _ => "rim",
+    };
+}

@@ -1,0 +1,66 @@
+using StudioKit.Kits;
+using StudioKit.Physics.Light;
+using StudioKit.Planning;
+using StudioKit.Planning.Studio;
+using StudioKit.Planning.Studio.Lights;
+using StudioKit.Sheets.Wording;
+using StudioKit.Web.Results;
+using UnitsNet;
+using PlannedPoint = StudioKit.Physics.Light.Views.MarginPoint;
+
+namespace StudioKit.Web.Engine.Telling;
+
+/// <summary>The studio to scale, one picture for each set-up on the panel.</summary>
+internal static class StudioTelling
+{
+    public static IReadOnlyList<StudioPicture> Of(Plan plan) => [.. plan.PanelLights.Select(light => Of(plan.Kit, light))];
+
+    private static StudioPicture Of(KitSpec kit, PanelLightPlan light)
+    {
+        var place = kit.SetUps.ToList().FindIndex(setUp => setUp.Name == light.SetUp);
+        var key = FormattableString.Invariant($"set-ups[{place}]");
+        var grid = light.Framings.Count > 0 ? light.Framings[0].Grid : null;
+        return new StudioPicture(
+            light.SetUp, key, light.PanelWidth.Millimeters, light.PanelDepth.Millimeters, light.FlatDepth.Millimeters, light.PanelHeight.Millimeters,
+            light.SubjectFromFront.Millimeters, grid?.Columns ?? 0, grid?.Rows ?? 0,
+            Spots(light.Section.Panel), [.. light.Section.Pipes.Select(Bar)], Lights(kit, light, place),
+            [.. light.Framings.Select(framing => Framing(framing, light))], [.. LightProblemText.Of(light)]);
+    }
+
+    private static SideBar Bar(SidePipe pipe) => new(SpotOf(pipe.From), SpotOf(pipe.To), pipe.Diameter.Millimeters);
+
+    // The flashes below stand in the plan in the order of the set-up's lights.
+    private static IReadOnlyList<LowerLight> Lights(KitSpec kit, PanelLightPlan light, int setUp)
+    {
+        var places = kit.SetUps[setUp].Lights.Select((spec, place) => (spec, place)).Where(pair => pair.spec.Role == Kits.SetUps.LightRole.Below).Select(pair => pair.place);
+        return
+        [
+            .. light.Flashes.Zip(places, (flash, place) => new LowerLight(
+                flash.Flash, FormattableString.Invariant($"set-ups[{setUp}].lights[{place}]"), new Spot(flash.FromLeft.Millimeters, flash.FromFront.Millimeters),
+                flash.WindowWidth.Millimeters, flash.WindowHeight.Millimeters, flash.Distance.Millimeters, Spots(flash.Window))),
+        ];
+    }
+
+    private static SeenFraming Framing(FramingLightPlan framing, PanelLightPlan light) => new(
+        framing.Framing, framing.Mark.Nominal, framing.IsUsable, Spots(framing.Outline, light.PanelWidth),
+        Point(framing.Darkest, light.PanelWidth), Point(framing.Brightest, light.PanelWidth),
+        [.. framing.Grid.Margins.Select(stops => Math.Round(stops, 3))],
+        [.. framing.Views.Select(view => View(view, light.PanelWidth))]);
+
+    private static SeenView View(ViewLightPlan view, Length width) => new(
+        view.Pitch.Degrees, view.Roll.Degrees != 0, Spots(view.Patch, width), SpotOf(view.Sight.Pupil), SpotOf(view.Sight.Aim),
+        view.Darkest is { } darkest ? Point(darkest, width) : null);
+
+    private static MarginPoint Point(PlannedPoint point, Length width) => new(SpotOf(point.Place, width), Math.Round(point.Margin.Value, 3), $"{point.Margin.Nominal} stop");
+
+    private static IReadOnlyList<Spot> Spots(IEnumerable<SidePoint> points) => [.. points.Select(SpotOf)];
+
+    private static IReadOnlyList<Spot> Spots(IEnumerable<PanelPlace> places, Length width) => [.. places.Select(place => SpotOf(place, width))];
+
+    private static Spot SpotOf(SidePoint point) => Rounded(point.FromFront, point.Up);
+
+    private static Spot SpotOf(PanelPlace place, Length width) => Rounded(place.Across + (width / 2), place.AlongSheet);
+
+    // A tenth of a millimetre is finer than any screen draws it.
+    private static Spot Rounded(Length x, Length y) => new(Math.Round(x.Millimeters, 1), Math.Round(y.Millimeters, 1));
+}

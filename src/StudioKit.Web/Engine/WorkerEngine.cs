@@ -1,0 +1,34 @@
+using System.Runtime.InteropServices.JavaScript;
+using System.Runtime.Versioning;
+using System.Text.Json;
+using StudioKit.Web.Results;
+
+namespace StudioKit.Web.Engine;
+
+/// <summary>Asks the worker by messages.</summary>
+[SupportedOSPlatform("browser")]
+internal sealed partial class WorkerEngine : IEngine
+{
+    private const string Module = "engine-link";
+
+    private readonly Lazy<Task> _loaded = new(() => JSHost.ImportAsync(Module, "../js/engine-link.js"));
+
+    /// <inheritdoc/>
+    public async Task<TAnswer?> AskAsync<TRequest, TAnswer>(EngineQuestion<TRequest, TAnswer> question, TRequest request, IProgress<string>? progress = null)
+        where TAnswer : class
+    {
+        await _loaded.Value;
+        try
+        {
+            var answer = await Ask(question.Kind, question.Lane, JsonSerializer.Serialize(request, question.Request), step => progress?.Report(step));
+            return answer is null ? null : JsonSerializer.Deserialize(answer, question.Answer);
+        }
+        catch (JSException fault)
+        {
+            throw new EngineFaultException(fault.Message, fault);
+        }
+    }
+
+    [JSImport("ask", Module)]
+    private static partial Task<string?> Ask(string kind, string? lane, string request, [JSMarshalAs<JSType.Function<JSType.String>>] Action<string> progress);
+}

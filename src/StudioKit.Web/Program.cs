@@ -1,0 +1,19 @@
+using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
+using StudioKit.Web.Editing;
+using StudioKit.Web.Engine;
+using StudioKit.Web.Storage;
+using StudioKit.Web.Views;
+
+// Only the page runs this; the worker loads the same files and answers through EngineDoor.
+if (!OperatingSystem.IsBrowser())
+{
+    throw new PlatformNotSupportedException("The page runs in a browser.");
+}
+
+var builder = WebAssemblyHostBuilder.CreateDefault(args);
+builder.RootComponents.Add<Page>("#page");
+builder.Services.AddSingleton(new HttpClient { BaseAddress = new Uri(builder.HostEnvironment.BaseAddress) });
+builder.Services.AddSingleton<IKitFiles, KitFiles>();
+builder.Services.AddSingleton<IEngine, WorkerEngine>();
+builder.Services.AddSingleton<Desk>();
+await builder.Build().RunAsync();

@@ -1,0 +1,21 @@
+namespace StudioKit.Web.Results;
+
+/// <summary>A plan as the page shows it.</summary>
+/// <param name="Hash">Hash of the kit's content, as on every sheet; empty where it cannot be read.</param>
+/// <param name="KitName">The kit's name; empty where it cannot be read.</param>
+/// <param name="Verdict">The verdict.</param>
+/// <param name="Faults">Everything wrong with the text, in order of place.</param>
+public sealed record PlanAnswer(string Hash, string KitName, VerdictLine Verdict, IReadOnlyList<Fault> Faults)
+{
+    /// <summary>The figures that a change is judged by.</summary>
+    public IReadOnlyList<Measure> Measures { get; init; } = [];
+
+    /// <summary>Every check, in the order of the work.</summary>
+    public IReadOnlyList<CheckLine> Checks { get; init; } = [];
+
+    /// <summary>The studio of each set-up on the panel.</summary>
+    public IReadOnlyList<StudioPicture> Studios { get; init; } = [];
+
+    /// <summary>Every starting exposure.</summary>
+    public IReadOnlyList<CardFace> Cards { get; init; } = [];
+}

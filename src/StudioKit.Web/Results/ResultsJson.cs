@@ -1,0 +1,9 @@
+using System.Text.Json.Serialization;
+
+namespace StudioKit.Web.Results;
+
+/// <summary>How everything that passes between page and worker is written; generated, as trimmed code has no reflection to lean on.</summary>
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, UseStringEnumConverter = true)]
+[JsonSerializable(typeof(PlanRequest))]
+[JsonSerializable(typeof(PlanAnswer))]
+public sealed partial class ResultsJson : JsonSerializerContext;

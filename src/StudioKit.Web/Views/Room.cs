@@ -1,0 +1,11 @@
+namespace StudioKit.Web.Views;
+
+/// <summary>What there is to do on the page.</summary>
+public enum Room
+{
+    /// <summary>See and move the light.</summary>
+    Light,
+
+    /// <summary>See what is carried, and print.</summary>
+    CarryAndPrint,
+}

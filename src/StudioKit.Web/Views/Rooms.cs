@@ -1,0 +1,14 @@
+namespace StudioKit.Web.Views;
+
+/// <summary>The rooms of the page, in the order of the work.</summary>
+internal static class Rooms
+{
+    public static IReadOnlyList<Room> All { get; } = Enum.GetValues<Room>();
+
+    public static string Name(Room room) => room switch
+    {
+        Room.Light => "Light",
+        Room.CarryAndPrint => "Carry and print",
+        _ => throw new ArgumentOutOfRangeException(nameof(room), room, "A room without a name."),
+    };
+}

@@ -1,0 +1,39 @@
+// The page's end of the line to the worker: each question has a number, and its answer comes back with it.
+const worker = new Worker(new URL('engine-worker.js', import.meta.url), { type: 'module', name: 'engine' });
+const waiting = new Map();
+let last = 0;
+
+worker.onmessage = ({ data }) => {
+    const asked = waiting.get(data.number);
+    if (!asked) {
+        return;
+    }
+
+    if ('step' in data) {
+        asked.progress(data.step);
+        return;
+    }
+
+    waiting.delete(data.number);
+    if ('fault' in data) {
+        asked.reject(new Error(data.fault));
+    } else {
+        asked.resolve(data.answer);
+    }
+};
+
+worker.onerror = (event) => {
+    for (const asked of waiting.values()) {
+        asked.reject(new Error(event.message || 'The planner could not be started.'));
+    }
+
+    waiting.clear();
+};
+
+export function ask(kind, lane, request, progress) {
+    const number = ++last;
+    return new Promise((resolve, reject) => {
+        waiting.set(number, { resolve, reject, progress });
+        worker.postMessage({ number, kind, lane, request });
+    });
+}

@@ -1,0 +1,64 @@
+// The worker: a runtime of its own that holds the core. It answers one question after the other; of those in one lane that have not been begun only the newest counts.
+// The loader takes a worker for a thread of its own where it finds no handler of messages, so the handler is set before it is loaded.
+const queue = [];
+let ready = false;
+let answering = false;
+let current = 0;
+self.onmessage = ({ data }) => {
+    queue.push(data);
+    answerAll();
+};
+
+// Tells the loader that this is no thread of the page's own runtime.
+globalThis.dotnetSidecar = true;
+
+const core = [
+    'StudioKit.Physics', 'StudioKit.Kits', 'StudioKit.Planning', 'StudioKit.Sheets', 'UnitsNet', 'MathNet.Numerics', 'YamlDotNet',
+];
+
+let room;
+
+async function start() {
+    const { dotnet } = await import('../_framework/dotnet.js');
+    const runtime = await dotnet.create();
+    runtime.setModuleImports('engine', { report: (step) => self.postMessage({ number: current, step }) });
+    await Promise.all(core.map((name) => runtime.INTERNAL.loadLazyAssembly(`${name}.wasm`)));
+    room = (await runtime.getAssemblyExports('StudioKit.Web')).StudioKit.Web.Engine.EngineDoor;
+    ready = true;
+    await answerAll();
+}
+
+async function answerAll() {
+    if (!ready || answering) {
+        return;
+    }
+
+    answering = true;
+    while (queue.length > 0) {
+        const question = queue.shift();
+        if (question.lane && queue.some((later) => later.lane === question.lane)) {
+            self.postMessage({ number: question.number, answer: null });
+        } else {
+            answer(question);
+            // Lets messages in that came meanwhile, so that a newer question can take an older one's place.
+            await new Promise((resolve) => setTimeout(resolve));
+        }
+    }
+
+    answering = false;
+}
+
+function answer({ number, kind, request }) {
+    current = number;
+    try {
+        self.postMessage({ number, answer: room.Answer(kind, request) });
+    } catch (fault) {
+        self.postMessage({ number, fault: String(fault.message ?? fault) });
+    }
+}
+
+start().catch((fault) => {
+    const fail = ({ number }) => self.postMessage({ number, fault: `The planner could not be started: ${fault.message ?? fault}` });
+    queue.splice(0).forEach(fail);
+    self.onmessage = ({ data }) => fail(data);
+});

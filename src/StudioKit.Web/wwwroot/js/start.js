@@ -1,0 +1,8 @@
+// Starts the worker first, since the first plan waits for it, then the page itself; keeps a copy of everything for where there is no network.
+import './engine-link.js';
+
+await globalThis.Blazor.start();
+
+if ('serviceWorker' in navigator) {
+    await navigator.serviceWorker.register('offline.js', { updateViaCache: 'none' });
+}

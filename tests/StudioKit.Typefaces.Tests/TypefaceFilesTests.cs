@@ -1,0 +1,33 @@
+using System.Buffers.Binary;
+using System.Text;
+
+namespace StudioKit.Typefaces.Tests;
+
+public sealed class TypefaceFilesTests
+{
+    public static TheoryData<string> Fonts => [.. TypefaceFiles.Names.Where(name => name.EndsWith(".ttf", StringComparison.Ordinal))];
+
+    // OpenType specification, "Organization of an OpenType Font": version 0x00010000 for TrueType outlines, then the count of tables.
+    [Theory]
+    [MemberData(nameof(Fonts))]
+    public void A_bundled_font_is_a_true_type_file(string name)
+    {
+        var file = TypefaceFiles.Read(name);
+
+        BinaryPrimitives.ReadUInt32BigEndian(file).Should().Be(0x00010000);
+        BinaryPrimitives.ReadUInt16BigEndian(file.AsSpan(4)).Should().BeGreaterThan(8);
+    }
+
+    [Theory]
+    [MemberData(nameof(Fonts))]
+    public void A_bundled_font_comes_with_its_licence(string name) =>
+        Encoding.UTF8.GetString(TypefaceFiles.Read($"{name.Split('-')[0]}-OFL.txt")).Should().Contain("SIL OPEN FONT LICENSE Version 1.1");
+
+    [Fact]
+    public void A_font_that_is_not_bundled_is_refused_by_name()
+    {
+        var read = () => TypefaceFiles.Read("Comic.ttf");
+
+        read.Should().Throw<ArgumentException>().WithMessage("*Comic.ttf*");
+    }
+}

@@ -1,0 +1,53 @@
+using System.Reflection;
+using Microsoft.Playwright;
+using StudioKit.Cli.Serving;
+
+namespace StudioKit.Web.Tests;
+
+/// <summary>The published page behind its own server, and a browser to look at it; one for all tests of a class.</summary>
+public sealed class ServedPage : IAsyncLifetime
+{
+    private IPlaywright? _playwright;
+    private IBrowser? _browser;
+    private PageServer? _server;
+
+    /// <summary>Folder of the published page.</summary>
+    public static string Folder { get; } = typeof(ServedPage).Assembly.GetCustomAttributes<AssemblyMetadataAttribute>().Single(entry => entry.Key == "PageFolder").Value!;
+
+    /// <summary>Where the page is.</summary>
+    public Uri Address => _server!.Address;
+
+    public async Task InitializeAsync()
+    {
+        if (Browser.Program is { } program)
+        {
+            _server = await PageServer.StartAsync(Folder, port: 0);
+            _playwright = await Playwright.CreateAsync();
+            _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = program, Args = Browser.Switches });
+        }
+    }
+
+    /// <summary>A visitor whose device knows nothing of the page yet.</summary>
+    /// <param name="width">Width of the screen in pixels.</param>
+    /// <param name="height">Height of the screen in pixels.</param>
+    public async Task<Visit> VisitAsync(int width = 1024, int height = 768)
+    {
+        _browser.Should().NotBeNull("this machine is to have a Chromium");
+        var context = await _browser!.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height } });
+        return await Visit.BeginAsync(context, Address);
+    }
+
+    /// <summary>Stops serving, as when the network is gone.</summary>
+    public async Task StopServingAsync() => await _server!.DisposeAsync();
+
+    public async Task DisposeAsync()
+    {
+        if (_browser is not null)
+        {
+            await _browser.DisposeAsync();
+            await _server!.DisposeAsync();
+        }
+
+        _playwright?.Dispose();
+    }
+}
