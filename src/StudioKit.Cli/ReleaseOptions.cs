@@ -1,5 +1,6 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
+using StudioKit.Field;
 using StudioKit.Field.Log;
 using StudioKit.Field.Log.Release;
 
@@ -37,6 +38,12 @@ internal sealed class ReleaseOptions
             if (!read.IsSound || record is { IsSound: false })
             {
                 FieldFaults.Print(host, [.. read.Diagnostics, .. record?.Diagnostics ?? []]);
+                return null;
+            }
+
+            if (record?.Value is { Kind: not LogRecordKind.Session } && ReleaseWords.IsOfSession(text.Split('=')[0].Trim()))
+            {
+                FieldFaults.Print(host, [new FieldDiagnostic("FLD485", $"--release {text}", $"This is a field of the session, which all its subjects share; {record.Value} is none.", "Name the session.")]);
                 return null;
             }
 

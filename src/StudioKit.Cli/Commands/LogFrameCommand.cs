@@ -14,7 +14,8 @@ internal sealed class LogFrameCommand
     private const string Text =
         """
         Adds pictures; time, lens and settings are read from the files, the scale from the sidecars of scaled copies. Whom a picture shows is told by
-        naming the subject first, or found by who was in hand when it was taken ('log hold'). The match is shown first, then recorded as one change,
+        naming the subject first, or found by who was in hand when it was taken ('log hold'); plants and others that are never held are named, or
+        entered with their pictures' numbers ('log enter'). The match is shown first, then recorded as one change,
         which 'studiokit log undo' takes back. A picture that is logged already stays with its subject and keeps what is not given anew.
 
         Example: studiokit log frame card/DCIM --sidecars scaled --kit kits/fen-edge.yaml --preview

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
 using StudioKit.Cli.Records;
+using StudioKit.Field;
 using StudioKit.Field.Log;
 using StudioKit.Field.Log.Archive;
 using StudioKit.FieldFiles.Log;
@@ -31,12 +32,14 @@ internal static class LogImportCommand
     private static ExitCode Import(CommandHost host, string archive, string file, bool replace)
     {
         using var stream = InputFile.Read(archive, File.OpenRead);
-        return OpenLog.With(host, DarwinCoreArchive.Read(archive, stream), read => LogRules.Check(read, host.Clock.GetUtcNow()) is { Count: > 0 } faults
+        var found = DarwinCoreArchive.Read(archive, stream);
+        var notes = found.IsSound ? found.Diagnostics : [];
+        return OpenLog.With(host, found, read => LogRules.Check(read, host.Clock.GetUtcNow()) is { Count: > 0 } faults
             ? FieldFaults.Print(host, faults)
-            : OpenLog.OrStart(host, file, log => TakeIn(host, log, ArchiveMerge.Of(log.Read(), read), replace)));
+            : OpenLog.OrStart(host, file, log => TakeIn(host, log, ArchiveMerge.Of(log.Read(), read), replace, notes)));
     }
 
-    private static ExitCode TakeIn(CommandHost host, FieldLog log, ArchiveMerge merge, bool replace)
+    private static ExitCode TakeIn(CommandHost host, FieldLog log, ArchiveMerge merge, bool replace, IReadOnlyList<FieldDiagnostic> notes)
     {
         var taken = replace ? Together(merge.New, merge.Different) : merge.New;
         var faults = taken.Records.Any() ? log.Import(taken) : [];
@@ -54,6 +57,12 @@ internal static class LogImportCommand
         foreach (var (kind, id) in merge.Different.Records)
         {
             host.Error.WriteLine($"{kind.ToString().ToLowerInvariant()} {id}: differs from the archive; {(replace ? "the archive's was taken" : "kept as it is here, --replace takes the archive's")}.");
+        }
+
+        // Where nothing was taken in, nothing of it is missing here.
+        foreach (var note in taken.Records.Any() ? notes : [])
+        {
+            host.Error.WriteLine($"note: {note}");
         }
 
         return ExitCode.Done;

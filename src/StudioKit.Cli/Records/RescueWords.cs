@@ -12,6 +12,7 @@ internal static class RescueWords
         RescueNoteKind.TableMissing => $"lost: the table of every {note.Subject} is missing",
         RescueNoteKind.JournalCut => "lost: the journal ends within a change",
         RescueNoteKind.NoSeals => "the log is of the first version, which has no seals: a letter or digit that changed goes unnoticed",
+        RescueNoteKind.LaterVersion => $"doubtful: the log has version {note.Detail}, written by a later StudioKit; what that added is not read. Use the later one",
         RescueNoteKind.ValueLeftOut => $"lost: a value of {note.Subject}: {note.Detail}; something safe stands in its place",
         RescueNoteKind.Doubtful => $"doubtful: {note.Subject} is not as it was written; read it through",
         RescueNoteKind.FromHistory => $"doubtful: {note.Subject} is back from the history; it may be an older state",

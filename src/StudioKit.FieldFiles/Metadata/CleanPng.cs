@@ -9,8 +9,12 @@ internal static class CleanPng
 {
     private static readonly byte[] Signature = [0x89, (byte)'P', (byte)'N', (byte)'G', 13, 10, 26, 10];
 
-    // What the picture is made of, its colours and its resolution.
-    private static readonly string[] Kept = ["IHDR", "PLTE", "IDAT", "IEND", "tRNS", "sRGB", "gAMA", "cHRM", "cICP", "iCCP", "sBIT", "pHYs", "bKGD"];
+    // What the picture is made of, its colours and its resolution, each no longer than the standard lets it be [bytes].
+    private static readonly Dictionary<string, int> Kept = new(StringComparer.Ordinal)
+    {
+        ["IHDR"] = 13, ["PLTE"] = 768, ["IDAT"] = int.MaxValue, ["IEND"] = 0, ["tRNS"] = 256, ["sRGB"] = 1, ["gAMA"] = 4, ["cHRM"] = 32, ["cICP"] = 4,
+        ["iCCP"] = int.MaxValue, ["sBIT"] = 4, ["pHYs"] = 9, ["bKGD"] = 6,
+    };
 
     /// <summary>Copies the picture up to its end.</summary>
     /// <param name="source">The file.</param>
@@ -41,7 +45,7 @@ internal static class CleanPng
 
     private static void Write((string Type, byte[] Bytes) chunk, Stream target, ref TellingMetadata found)
     {
-        if (Kept.Contains(chunk.Type, StringComparer.Ordinal))
+        if (Kept.TryGetValue(chunk.Type, out var most) && chunk.Bytes.Length - 12 <= most)
         {
             target.Write(chunk.Bytes);
             return;

@@ -14,13 +14,17 @@ internal sealed class CleanTiff
 
     // The coding of TIFF 6.0 section 22 keeps its picture where others keep a small one; what is which cannot be told.
     private const int OldJpeg = 6;
+    private const int Jpeg = 7;
+    private const int JpegTables = 347;
+    private const int ColourProfile = 34675;
     private const int ByteOrderLength = 8;
+    private const int JpegHead = 1 << 16;
 
     // TIFF 6.0: size, coding, places of strips and tiles, colour and orientation. 34675 is the colour profile.
     private static readonly HashSet<int> PictureTags =
     [
         254, 256, 257, 258, 259, 262, 266, 273, 274, 277, 278, 279, 280, 281, 282, 283, 284, 292, 293, 296, 301, 317, 318, 319, 320, 321, 322, 323, 324,
-        325, 332, 338, 339, 340, 341, 342, 347, 529, 530, 531, 532, 34675, ExifPointer,
+        325, 332, 338, 339, 340, 341, 342, JpegTables, 529, 530, 531, 532, ColourProfile, ExifPointer,
     ];
 
     // CIPA DC-008: orientation, resolution and how colours are sampled.
@@ -39,6 +43,7 @@ internal sealed class CleanTiff
     private readonly bool _bigEndian;
     private readonly KeptRanges _kept = new();
     private readonly List<TiffField> _removed = [];
+    private readonly List<(long Start, long Length)> _jpegs = [];
 
     private CleanTiff(Stream file, bool bigEndian) => (_file, _bigEndian) = (file, bigEndian);
 
@@ -67,11 +72,14 @@ internal sealed class CleanTiff
 
         var clean = new CleanTiff(file, head[0] == 'M');
         clean._kept.Keep(0, ByteOrderLength, file.Length);
-        return clean.Directory(clean.U32(head.AsSpan(4)), tags, isMain: true) && !clean.IsTangled ? clean : null;
+        return clean.Directory(clean.U32(head.AsSpan(4)), tags, isMain: true) && !clean.IsTangled && !clean.JpegTells ? clean : null;
     }
 
     // A picture whose strips, or whatever else stays, reach into what does not is damaged, or made so on purpose.
     private bool IsTangled => _removed.Exists(entry => _kept.Overlaps(entry.Value, entry.Length));
+
+    // Strips that are JPEGs can carry segments of their own, which cannot be taken out without moving all that follows.
+    private bool JpegTells => _jpegs.Exists(part => Bytes(part.Start, Math.Min(part.Length, JpegHead)) is not { } head || !JpegShape.IsQuiet(head));
 
     private bool Directory(long at, HashSet<int> tags, bool isMain)
     {
@@ -93,15 +101,20 @@ internal sealed class CleanTiff
         Found |= U32(rows.AsSpan(rows.Length - 4)) != 0 ? TellingMetadata.EmbeddedPicture : TellingMetadata.None;
         _kept.Replace(at, [.. U16((ushort)staying.Count), .. staying.SelectMany(entry => entry.Row!), 0, 0, 0, 0]);
         staying.Where(entry => entry.Length > 4).ToList().ForEach(entry => _kept.Keep(entry.Value, entry.Length, _file.Length));
+        NoteJpegs(staying);
         Strips(staying, 273, 279);
         Strips(staying, 324, 325);
         return staying.Find(entry => entry.Tag == ExifPointer) is not { Row: not null } pointer || Directory(pointer.Value, ExposureTags, isMain: false);
     }
 
-    // In a block of the exposure nothing but a few numbers stays: no text and nothing that could hold one.
-    private static bool Stays(TiffField entry, HashSet<int> tags, bool isMain) =>
-        tags.Contains(entry.Tag) && (isMain || entry.Tag != ExifPointer)
-        && (isMain || (entry.Count <= 4 && (entry.Type is 3 or 4 or 5 or 9 or 10 || (entry.Tag is 0x9000 or 0x9101 && entry.Type == 7))));
+    // Nothing but numbers stays, whatever a tag should hold; in a block of the exposure but a few: no text and nothing that could hold one.
+    private static bool Stays(TiffField entry, HashSet<int> tags, bool isMain)
+    {
+        var isPicture = ReferenceEquals(tags, PictureTags);
+        var isFewNumbers = entry.Count <= 4 && (entry.Type is 3 or 4 or 5 or 9 or 10 || (entry.Tag is 0x9000 or 0x9101 && entry.Type == 7));
+        return tags.Contains(entry.Tag) && (isMain || entry.Tag != ExifPointer)
+            && (isFewNumbers || (isPicture && (entry.Tag is JpegTables or ColourProfile || entry.Type is 3 or 4 or 5 or 8 or 9 or 10 or 11 or 12)));
+    }
 
     private static TellingMetadata KindOf(int tag) => tag switch
     {
@@ -111,6 +124,16 @@ internal sealed class CleanTiff
         330 or 513 or 514 => TellingMetadata.EmbeddedPicture,
         _ => TellingMetadata.Text,
     };
+
+    private void NoteJpegs(List<TiffField> entries)
+    {
+        if (entries.Exists(entry => entry is { Tag: Compression, Row: not null } && Values(entry) is [Jpeg]))
+        {
+            (int Places, int Lengths)[] parts = [(273, 279), (324, 325)];
+            _jpegs.AddRange(parts.SelectMany(part => Values(entries.Find(entry => entry.Tag == part.Places)).Zip(Values(entries.Find(entry => entry.Tag == part.Lengths)))));
+            _jpegs.AddRange(entries.Where(entry => entry is { Tag: JpegTables, Length: > 4 }).Select(entry => (entry.Value, entry.Length)));
+        }
+    }
 
     private void Strips(List<TiffField> entries, int offsets, int lengths)
     {

@@ -20,6 +20,18 @@ internal static class JpegShape
         };
     }
 
+    /// <summary>Whether a JPEG's head, or tables alone, holds nothing but what it is coded with.</summary>
+    public static bool IsQuiet(byte[] head)
+    {
+        using var stream = new MemoryStream(head);
+        return JpegSegment.ReadHeader(stream).TrueForAll(segment => !segment.IsAbout || IsCoding(segment));
+    }
+
+    // JFIF 1.02 without a small picture, and the colour transform of APP14.
+    private static bool IsCoding(JpegSegment segment) =>
+        (segment.Marker == JpegSegment.App0 && segment.Data.AsSpan().StartsWith("JFIF\0"u8) && segment.Data.Length == 14)
+        || (segment.Marker == 0xEE && segment.Data.AsSpan().StartsWith("Adobe"u8) && segment.Data.Length == 12);
+
     private static bool IsFilled(ReadOnlySpan<byte> data, Func<ReadOnlySpan<byte>, int> length)
     {
         while (data.Length > 0)

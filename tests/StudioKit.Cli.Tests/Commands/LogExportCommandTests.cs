@@ -56,6 +56,7 @@ public sealed class LogExportCommandTests : IDisposable
     [Theory]
     [InlineData("habitats", "'habitats' names no field")]
     [InlineData("habitat=nobody", "The log has no record of this name")]
+    [InlineData("habitat=Dolomedes", "This is a field of the session")]
     public void A_release_that_is_not_understood_is_refused_and_nothing_leaves(string release, string said)
     {
         var run = CommandRun.Of("log", "export", "--log", Log("Tenth"), "--csv", _folder.File("fen.csv"), "--release", release);
@@ -121,6 +122,18 @@ public sealed class LogExportCommandTests : IDisposable
         CommandRun.Of("log", "import", _folder.File("missing.zip"), "--log", _folder.File("new.log")).ExitCode.Should().Be(3);
 
         File.Exists(_folder.File("new.log")).Should().BeFalse();
+    }
+
+    [Fact]
+    public void An_import_says_that_the_account_of_what_was_withheld_is_not_kept()
+    {
+        CommandRun.Of("log", "export", "--log", Log("Tenth"), "--archive", _folder.File("fen.zip")).ExitCode.Should().Be(0);
+
+        var run = CommandRun.Of("log", "import", _folder.File("fen.zip"), "--log", _folder.File("colleague.log"));
+
+        run.ExitCode.Should().Be(0);
+        run.Error.Should().Contain("1 record says that something of it was withheld");
+        CommandRun.Of("log", "import", _folder.File("fen.zip"), "--log", _folder.File("colleague.log")).Error.Should().NotContain("withheld");
     }
 
     private static string Session(string log) =>

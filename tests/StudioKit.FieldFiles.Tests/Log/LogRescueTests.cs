@@ -57,6 +57,25 @@ public sealed class LogRescueTests : IDisposable
     }
 
     [Fact]
+    public void A_log_of_a_later_program_is_not_said_to_be_read_whole()
+    {
+        var (path, truth) = LogOfTheDay();
+        using (var raw = new Microsoft.Data.Sqlite.SqliteConnection($"Data Source={path};Pooling=False"))
+        {
+            raw.Open();
+            using var command = raw.CreateCommand();
+            command.CommandText = "PRAGMA user_version = 99";
+            command.ExecuteNonQuery();
+        }
+
+        var rescued = LogRescue.Read(path).Value!;
+
+        rescued.Log.Records.Should().HaveCount(truth.Records.Count());
+        rescued.Notes.Should().Equal(new RescueNote(RescueNoteKind.LaterVersion, "log", "99"));
+        rescued.IsWhole.Should().BeFalse();
+    }
+
+    [Fact]
     public void A_rescued_log_is_a_sound_log_with_the_same_short_identifiers_and_a_history_to_read()
     {
         var (path, truth) = LogOfTheDay();

@@ -88,6 +88,35 @@ public sealed class CleanPictureTests : IDisposable
         Traces.In(File.ReadAllBytes(Clean(original))).Should().BeEmpty();
     }
 
+    /// <summary>TIFF 6.0 and ISO/IEC 15948 give each of these as numbers; who writes words into them hides them from a list of text tags.</summary>
+    [Theory]
+    [InlineData(274)]
+    [InlineData(282)]
+    [InlineData(296)]
+    public void Words_in_a_place_for_numbers_do_not_come_along(ushort tag)
+    {
+        var exif = new TagBlock(false).Text(tag, Word + " sluice").Build();
+        var jpeg = File.ReadAllBytes(Clean(Original("a.jpg", false)));
+        File.WriteAllBytes(_scratch.File("b.jpg"), [.. jpeg[..2], .. TellingPicture.Segment(0xE1, [.. "Exif\0\0"u8, .. exif]), .. jpeg[2..]]);
+        var png = File.ReadAllBytes(Clean(Original("a.png", false)));
+        File.WriteAllBytes(_scratch.File("b.png"), [.. png[..33], .. TellingPicture.Chunk("gAMA", System.Text.Encoding.UTF8.GetBytes(Word)), .. png[33..]]);
+        File.WriteAllBytes(_scratch.File("b.tif"), Grey(1, new byte[100]).Text(tag, Word + " sluice").Build(new byte[100], 273));
+
+        foreach (var name in new[] { "b.jpg", "b.png", "b.tif" })
+        {
+            Traces.In(File.ReadAllBytes(Clean(_scratch.File(name)))).Should().BeEmpty(name);
+        }
+    }
+
+    /// <summary>A strip of a TIFF that is a JPEG (TIFF technical note 2) may have a comment of its own.</summary>
+    [Fact]
+    public void A_strip_that_speaks_for_itself_is_refused()
+    {
+        byte[] strip = [0xFF, 0xD8, .. TellingPicture.Segment(0xFE, System.Text.Encoding.UTF8.GetBytes(Word)), .. File.ReadAllBytes(Clean(Original("a.jpg", false)))[2..]];
+
+        CleanPicture.Copy(new MemoryStream(Grey(7, strip).Build(strip, 273)), "strips.tif", Stream.Null)!.Code.Should().Be("FLD371");
+    }
+
     [Theory]
     [InlineData("a.jpg")]
     [InlineData("a.png")]
@@ -120,6 +149,9 @@ public sealed class CleanPictureTests : IDisposable
 
         (refusal.Code, refusal.Subject).Should().Be(("FLD371", "note.txt"));
     }
+
+    private static TagBlock Grey(ushort coding, byte[] strip) => new TagBlock(false)
+        .Short(256, 10).Short(257, 10).Short(258, 8).Short(259, coding).Short(262, 1).Short(277, 1).Short(278, 10).Long(279, (uint)strip.Length);
 
     private string Original(string name, bool bigEndian)
     {

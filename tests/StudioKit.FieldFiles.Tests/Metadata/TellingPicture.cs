@@ -120,10 +120,10 @@ internal sealed class TellingPicture(double latitude, double longitude, string w
         return bytes;
     }
 
-    private static byte[] Segment(byte marker, byte[] data) => [0xFF, marker, .. Big(data.Length + 2)[2..], .. data];
+    public static byte[] Segment(byte marker, byte[] data) => [0xFF, marker, .. Big(data.Length + 2)[2..], .. data];
 
     // The check sum by its definition, one bit at a time (ISO/IEC 15948 annex D).
-    private static byte[] Chunk(string type, byte[] data)
+    public static byte[] Chunk(string type, byte[] data)
     {
         byte[] body = [.. Encoding.ASCII.GetBytes(type), .. data];
         var sum = body.Aggregate(uint.MaxValue, (all, value) => Enumerable.Range(0, 8).Aggregate(all ^ value, (bits, _) => (bits & 1) == 1 ? 0xEDB88320 ^ (bits >> 1) : bits >> 1));

@@ -52,7 +52,7 @@ internal sealed record ArchiveLayout(ArchiveTableLayout Core, IReadOnlyList<Arch
         }
         catch (XmlException error)
         {
-            throw new ArchiveFaultException("FLD463", $"meta.xml is no XML that can be read: {error.Message}");
+            throw new ArchiveFaultException("FLD463", $"meta.xml is no XML that can be read, or has a document type, which no archive needs: line {error.LineNumber}, column {error.LinePosition}.");
         }
     }
 }

@@ -5,13 +5,15 @@ namespace StudioKit.Field.Log.Archive;
 /// <summary>Reads an archive, all of it or nothing.</summary>
 internal static class ArchiveReader
 {
-    public static LogSnapshot Read(ZipArchive zip)
+    public static (LogSnapshot Log, int WithheldRows) Read(ZipArchive zip)
     {
         var files = new ArchiveZip(zip);
         var layout = ArchiveLayout.Read(files.Text("meta.xml"));
         var reading = new ArchiveReading();
+        var withheld = 0;
         foreach (var row in ArchiveRows.Of(layout.Core, files.Text(layout.Core.FileName)))
         {
+            withheld += row["informationWithheld"].Length > 0 ? 1 : 0;
             reading.Add(OccurrenceTable.Session(row), OccurrenceTable.Subject(row), row);
         }
 
@@ -24,7 +26,7 @@ internal static class ArchiveReader
             }
         }
 
-        return reading.Snapshot;
+        return (reading.Snapshot, withheld);
     }
 
     private static void Extend(ArchiveReading reading, string rowType, ArchiveRow row)

@@ -48,13 +48,14 @@ public static class DarwinCoreArchive
     /// <summary>Reads an archive.</summary>
     /// <param name="name">Name to report faults under.</param>
     /// <param name="source">Stream of the zip file, which can seek.</param>
-    /// <returns>What it holds, or why it cannot be read.</returns>
+    /// <returns>What it holds, with what of it the log cannot keep; or why it cannot be read.</returns>
     public static FieldResult<LogSnapshot> Read(string name, Stream source)
     {
         try
         {
             using var zip = new ZipArchive(source, ZipArchiveMode.Read, leaveOpen: true);
-            return ArchiveReader.Read(zip);
+            var (log, withheld) = ArchiveReader.Read(zip);
+            return withheld == 0 ? log : FieldResult<LogSnapshot>.Sound(log, [Unkept(name, withheld)]);
         }
         catch (ArchiveFaultException fault)
         {
@@ -65,6 +66,12 @@ public static class DarwinCoreArchive
             return new FieldDiagnostic("FLD461", name, "The archive cannot be read: " + error.Message, "It is a zip file, as 'studiokit log export --archive' writes it.");
         }
     }
+
+    // The log keeps what there is, and no account of what others kept back.
+    private static FieldDiagnostic Unkept(string name, int rows) => new(
+        "FLD480", name,
+        $"{(rows == 1 ? "1 record says" : FormattableString.Invariant($"{rows} records say"))} that something of it was withheld; the log does not keep that, and an export of its own will not say so.",
+        "Keep the archive, too.");
 
     private static string Csv(ArchiveTable table) => CsvText.Write(table.Rows.Prepend([.. table.Terms.Select(ArchiveTable.ShortName)]), "\n");
 

@@ -30,6 +30,10 @@ public static class ReleaseWords
     /// <param name="term">Short name of the term.</param>
     public static string? For(string term) => Known.FirstOrDefault(known => known.Terms.Contains(term, StringComparer.Ordinal)).Word;
 
+    /// <summary>Whether a word releases fields of sessions alone, which their subjects share.</summary>
+    /// <param name="word">The word.</param>
+    public static bool IsOfSession(string word) => word is "name" or "locality" or "elevation" or "habitat" or "protocol";
+
     /// <summary>Reads what a user wrote.</summary>
     /// <param name="text">A word, for all records, or a word, an equals sign and the identifier of a session or subject.</param>
     /// <returns>What is released, or why that is not understood.</returns>

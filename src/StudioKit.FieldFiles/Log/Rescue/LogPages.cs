@@ -10,6 +10,7 @@ namespace StudioKit.FieldFiles.Log.Rescue;
 internal sealed class LogPages
 {
     private const int UsualPageSize = 4096;
+    private const int VersionAt = 60;
     private readonly byte[] _file;
     private readonly Dictionary<int, byte[]> _journal;
 
@@ -22,6 +23,9 @@ internal sealed class LogPages
         Count = Math.Max((file.Length + PageSize - 1) / PageSize, read.PageCount);
         Free = FreePages();
     }
+
+    /// <summary>Version of the log that its head gives; 0 where there is no head.</summary>
+    public int Version => this[1].Length < VersionAt + 4 ? 0 : BinaryPrimitives.ReadInt32BigEndian(this[1][VersionAt..]);
 
     /// <summary>Size of a page [bytes].</summary>
     public int PageSize { get; }

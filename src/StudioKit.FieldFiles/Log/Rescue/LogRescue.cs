@@ -68,6 +68,11 @@ public static class LogRescue
             notes.Add(new RescueNote(RescueNoteKind.JournalCut, "journal", ""));
         }
 
+        if (pages.Version > LogSchema.Version)
+        {
+            notes.Add(new RescueNote(RescueNoteKind.LaterVersion, "log", FormattableString.Invariant($"{pages.Version}")));
+        }
+
         if (!hasSeals)
         {
             notes.Add(new RescueNote(RescueNoteKind.NoSeals, "log", ""));

@@ -18,6 +18,9 @@ public enum RescueNoteKind
     /// <summary>The log has no seals, as an earlier version wrote it: a bit that flipped within a text goes unnoticed.</summary>
     NoSeals,
 
+    /// <summary>A later program wrote the log; what this one does not know is not read.</summary>
+    LaterVersion,
+
     /// <summary>A value is none that a record can hold; something safe stands in its place.</summary>
     ValueLeftOut,
 
