@@ -12,8 +12,19 @@ internal static class CleanPng
     // What the picture is made of, its colours and its resolution, each no longer than the standard lets it be [bytes].
     private static readonly Dictionary<string, int> Kept = new(StringComparer.Ordinal)
     {
-        ["IHDR"] = 13, ["PLTE"] = 768, ["IDAT"] = int.MaxValue, ["IEND"] = 0, ["tRNS"] = 256, ["sRGB"] = 1, ["gAMA"] = 4, ["cHRM"] = 32, ["cICP"] = 4,
-        ["iCCP"] = int.MaxValue, ["sBIT"] = 4, ["pHYs"] = 9, ["bKGD"] = 6,
+        ["IHDR"] = 13,
+        ["PLTE"] = 768,
+        ["IDAT"] = int.MaxValue,
+        ["IEND"] = 0,
+        ["tRNS"] = 256,
+        ["sRGB"] = 1,
+        ["gAMA"] = 4,
+        ["cHRM"] = 32,
+        ["cICP"] = 4,
+        ["iCCP"] = int.MaxValue,
+        ["sBIT"] = 4,
+        ["pHYs"] = 9,
+        ["bKGD"] = 6,
     };
 
     /// <summary>Copies the picture up to its end.</summary>
