@@ -1,3 +1,4 @@
+using StudioKit.Kits.Lighting;
 using StudioKit.Kits.Quantities;
 using StudioKit.Kits.SetUps;
 using StudioKit.Planning;
@@ -58,7 +59,7 @@ public sealed class PlanSearch(Plan plan, string place)
     }
 
     /// <summary>A flash in any set-up; standing bare by itself where no set-up uses it.</summary>
-    /// <param name="setUp">Name of the set-up; the first that uses the flash where it is empty.</param>
+    /// <param name="setUp">Name of the set-up; empty where all that use the flash have the same before it.</param>
     /// <param name="flash">Name of the flash.</param>
     public FieldResult<PlanPlace> Flash(string setUp, string flash)
     {
@@ -74,12 +75,21 @@ public sealed class PlanSearch(Plan plan, string place)
             return new FieldDiagnostic("FLD206", place, $"No set-up uses the flash '{spec.Name}'.");
         }
 
+        if (setUp.Length == 0 && users.Select(user => Before(spec, user)).Distinct().Count() > 1)
+        {
+            return new FieldDiagnostic(
+                "FLD220",
+                place,
+                $"Which set-up? They have different things before the flash '{spec.Name}', which a meter tells.",
+                $"Name one under set-up: {string.Join(", ", users.Select(user => $"{user.Name} ({(Before(spec, user).Modifier is { Length: > 0 } modifier ? modifier : "bare")})"))}");
+        }
+
         var found = setUp.Length == 0 ? users[0] : Named("set-up", setUp, users, candidate => candidate.Name, out fault);
         return found is null ? fault! : new PlanPlace(found, found.Lights.First(light => light.Flash == spec.Name), "", found.CameraPitches[0]);
     }
 
     /// <summary>A flash that lights the subject, with a framing.</summary>
-    /// <param name="setUp">Name of the set-up; the first that uses the flash where it is empty.</param>
+    /// <param name="setUp">Name of the set-up; empty where all that use the flash have the same before it.</param>
     /// <param name="framing">Name of the framing; the only one where it is empty.</param>
     /// <param name="flash">Name of the flash.</param>
     public FieldResult<PlanPlace> Card(string setUp, string framing, string flash)
@@ -91,6 +101,13 @@ public sealed class PlanSearch(Plan plan, string place)
         }
 
         return FramingOf(found.Value.SetUp.Name, framing, null, out var fault) is { } name ? found.Value with { Framing = name } : fault!;
+    }
+
+    // What spreads and weakens a flash in a set-up.
+    private static (string Modifier, Length? Zoom) Before(FlashSpec flash, SetUpSpec setUp)
+    {
+        var light = setUp.Lights.First(candidate => candidate.Flash == flash.Name);
+        return (light.Modifier ?? "", light.Zoom ?? flash.Zoom ?? flash.GuideNumber.Zoom);
     }
 
     private static LightSpec? Below(SetUpSpec setUp) => setUp.Lights.FirstOrDefault(light => light.Role == LightRole.Below);

@@ -27,7 +27,7 @@ internal sealed class PhotoCommand
         Example: studiokit photo test.jpg --kit kits/fen-edge.yaml --framing "reed 55 at 1:2" --out frames
         Example: studiokit photo test.jpg --power 1/8 --distance "25 cm"
         Example: studiokit photo a.jpg b.jpg c.jpg --ladder 1/32 --ladder 1/16 --ladder 1/8
-        Example: studiokit photo panel-1-32.jpg panel-1-16.jpg panel-1-8.jpg --ladder names --kit kits/fen-edge.yaml --learn-curve
+        Example: studiokit photo panel-1-32.jpg panel-1-16.jpg panel-1-8.jpg --ladder names --kit kits/fen-edge.yaml --framing "reed 55 at 1:2" --pitch 60° --learn-curve
         """;
 
     private readonly CommandHost _host;
@@ -100,7 +100,7 @@ internal sealed class PhotoCommand
     {
         if (plan is null)
         {
-            var beneath = _options.Beneath(parsed);
+            var beneath = _options.Beneath(parsed) ?? (_options.Shot(parsed).Power is { } power ? _options.BeneathUnmoved(parsed, power) : null);
             return new FrameReport(frame, FrameFinding.Of(frame, new FrameLimits { Flash = beneath }))
             {
                 Advice = beneath is null ? null : TestFrameAdvice.After(frame, beneath, _options.TargetOf(parsed, null)),
@@ -126,7 +126,7 @@ internal sealed class PhotoCommand
     private static FrameReport Report(FrameAnalysis frame, PhotoPlan plan, PlanPlace place, BeneathFlash flash, Stops? target)
     {
         var darkest = frame is { Doubt: null, StopsMissing: > 0 } ? new Stops(-frame.StopsMissing) : (Stops?)null;
-        var planned = frame.Doubt is null ? plan.Advice(place, frame.Settings, flash, darkest, target) : null;
+        var planned = frame.Doubt is null ? plan.Advice(place, frame.Settings, flash, darkest, new Stops(frame.UnevennessStops), target) : null;
         var limits = new FrameLimits { VeilLimit = place.SetUp.VeilLimit, GlareIndex = plan.Plan.Kit.Camera.VeilingGlare, Flash = flash, Planned = planned };
         return new FrameReport(frame, FrameFinding.Of(frame, limits))
         {

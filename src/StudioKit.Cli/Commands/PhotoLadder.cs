@@ -29,8 +29,9 @@ internal sealed class PhotoLadder(CommandHost host, PhotoOptions options)
             return FieldFaults.Print(host, measured.Diagnostics);
         }
 
-        if (parsed.GetValue(options.LearnCurve) && !Keep(parsed, measured.Value, plan!))
+        if (parsed.GetValue(options.LearnCurve) && !measured.Value.IsCurveLearnt)
         {
+            host.Error.WriteLine("studiokit: --learn-curve: the ladder shows too little under clipping; add frames at lower powers.");
             return ExitCode.BadInput;
         }
 
@@ -41,18 +42,11 @@ internal sealed class PhotoLadder(CommandHost host, PhotoOptions options)
     private static FieldResult<IReadOnlyList<LadderFrame>> Rungs(List<FrameAnalysis> frames, string[] powers) =>
         powers is ["names"] ? LadderPowers.OfNames(frames) : LadderPowers.AsNamed(frames, powers);
 
-    private bool Keep(ParseResult parsed, MeasuredMarginMap map, PhotoPlan plan)
+    private void Keep(ParseResult parsed, MeasuredMarginMap map, PhotoPlan plan)
     {
-        if (!map.IsCurveLearnt)
-        {
-            host.Error.WriteLine("studiokit: --learn-curve: the ladder shows too little under clipping; add frames at lower powers.");
-            return false;
-        }
-
         var (path, kit) = (options.Plan.KitPath(parsed)!, plan.Plan.Kit.Name);
         var kept = CorrectionFile.Of(path, kit) ?? new KitCorrection { Kit = kit, Date = DateOnly.FromDateTime(host.Clock.GetLocalNow().Date) };
         CorrectionFile.Write(path, kept with { ToneCurve = map.Curve }, parsed.GetValue(options.Force), parsed.GetRequiredValue(options.Frames), host);
-        return true;
     }
 
     private ExitCode Print(ParseResult parsed, MeasuredMarginMap map, FlashPower highest)
@@ -80,10 +74,16 @@ internal sealed class PhotoLadder(CommandHost host, PhotoOptions options)
             return FieldFaults.Print(host, compared.Diagnostics);
         }
 
+        // Whatever can be wrong with the line was told by now.
+        if (parsed.GetValue(options.LearnCurve))
+        {
+            Keep(parsed, map, plan);
+        }
+
         var darkest = map.DarkestAt(flash.Power) is { IsLeast: false } seen ? new Stops(seen.Stops) : (Stops?)null;
         return Finish(parsed, new LadderReport(map, flash.Mark)
         {
-            Planned = plan.Advice(place.Value, frame.Settings, flash, darkest, parsed.GetValue(options.Target)),
+            Planned = plan.Advice(place.Value, frame.Settings, flash, darkest, map.Spread, parsed.GetValue(options.Target)),
             Compared = compared.Value,
         });
     }

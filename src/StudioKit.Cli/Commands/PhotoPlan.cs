@@ -39,12 +39,13 @@ internal sealed record PhotoPlan(Plan Plan, ExpectedLight Expected, string SetUp
     /// <param name="settings">What its file says.</param>
     /// <param name="flash">How the flash below stood.</param>
     /// <param name="darkest">Margin of its darkest background; none where all is white.</param>
+    /// <param name="spread">Brightest less darkest background, or the least that this is; none where nothing of it is seen.</param>
     /// <param name="target">Margin to aim for; the set-up's own where there is none.</param>
-    public FrameAdvice? Advice(PlanPlace place, FrameSettings settings, BeneathFlash flash, Stops? darkest, Stops? target)
+    public FrameAdvice? Advice(PlanPlace place, FrameSettings settings, BeneathFlash flash, Stops? darkest, Stops? spread, Stops? target)
     {
         var exposure = ExposureAt(place);
         var shot = new ShotSettings(flash.Power, flash.Distance, SettingsDifference.ApertureOf(settings, exposure), settings.MarkedIso);
-        return Plan.Advice.AfterFrame(exposure, new TestedFrame(shot, darkest) { Target = target, ViewAboveDarkest = ViewAboveDarkest(place, shot) });
+        return Plan.Advice.AfterFrame(exposure, new TestedFrame(shot, darkest) { Spread = spread, Target = target, ViewAboveDarkest = ViewAboveDarkest(place, shot) });
     }
 
     // Corners of another view than the darkest are brighter by so much in the plan too.

@@ -24,10 +24,15 @@ internal static class FrameWords
     /// <summary>What to turn, best first.</summary>
     public static IEnumerable<string> Turns(FrameReport report) =>
     [
-        .. report.Planned is { } planned ? Turns(planned) : IsOpen(report.Finding) ? [] : report.Advice?.Sentences ?? [],
+        .. report.Planned is { } planned ? Turns(planned) : IsOpen(report.Finding) ? [] : report.Advice?.Sentences ?? Asked(report),
         .. report.Finding.Next is { } next ? new[] { Next(next) } : [],
         .. report.Differences,
     ];
+
+    // How far it is from white the frame tells; what to turn depends on how the flash stood.
+    private static string[] Asked(FrameReport report) => report is { Frame.Doubt: null, Finding.Verdict: FrameVerdict.NotWhite }
+        ? ["To be told what to turn, say how the lower flash was set: --power, and --distance or --kit."]
+        : [];
 
     /// <summary>What a plan makes of a frame, best first.</summary>
     public static IEnumerable<string> Turns(FrameAdvice planned)
@@ -46,7 +51,7 @@ internal static class FrameWords
 
         if (planned.Pieces.Count == 0)
         {
-            yield return "Nothing that the kit has makes this white all over within the veil limit: see what the plan says of the set-up.";
+            yield return $"Nothing that the kit has makes this white all over within the veil limit: {(planned.LessEven.Value > 0 ? "more light would veil where it is brightest. See that the flash below stands under the middle of the view, with distance, zoom and dome as planned" : "see what the plan says of the set-up")}.";
         }
 
         foreach (var (piece, i) in planned.Pieces.Select((piece, i) => (piece, i)))
@@ -54,8 +59,10 @@ internal static class FrameWords
             yield return (i == 0 ? "" : "Or: ") + Piece(planned.Shot, piece);
         }
 
-        yield return Text($"(The light is {Rounded.SignedStops(gives.Value, 1)} against the plan.)");
+        yield return Text($"(The light is {Rounded.SignedStops(gives.Value, 1)} against the plan at the darkest place{LessEven(planned.LessEven)}.)");
     }
+
+    private static string LessEven(Stops stops) => stops.Value > 0 ? Text($", and the brightest lies {Rounded.Stops(stops.Value, 1)} or more further over it than planned") : "";
 
     // White that does not show how far it is over tells nothing to turn yet.
     private static bool IsOpen(FrameFinding finding) => finding.Verdict is FrameVerdict.WhiteUnbounded or FrameVerdict.TooBright;

@@ -50,9 +50,9 @@ internal static class HistoryReport
         _ => Text($"told apart by {drift.Outings.Count} outing{(drift.Outings.Count == 1 ? "" : "s")} only, of three that a drift takes"),
     };
 
-    private static string Best(string flash, CandidateReading best) => best.After < best.Before * 0.995
+    private static string Best(string flash, CandidateReading best) => best.After < best.Before * 0.95
         ? Text($"{Kind(best)}: the margin of the cards over {flash} is then known to ± {best.After:0.00} stop, now ± {best.Before:0.00}")
-        : Text($"nothing: no single reading makes the margin of the cards over {flash} surer than ± {best.Before:0.00} stop");
+        : Text($"nothing: no single reading makes the margin of the cards over {flash} much surer than ± {best.Before:0.00} stop");
 
     private static IEnumerable<string> Others(string flash, IReadOnlyList<CandidateReading> candidates) => candidates.Count < 2
         ? []

@@ -75,15 +75,23 @@ public static class TestFrameAdvice
         }
 
         var change = ThirdsUp(clips + targetMargin + flash.Power.StopsBelowFull);
-        return change == 0
-            ? new WhiteAdvice(0, null, null, 0, ["The lower flash is right as it is."])
+        var brightest = change - clips - flash.Power.StopsBelowFull + (map.Spread?.Value ?? 0);
+        return brightest > UsualVeil.Value ? new WhiteAdvice(0, null, null, 0, [TooUneven(change, brightest, map.SpreadIsLeast)])
+            : change == 0 ? new WhiteAdvice(0, null, null, 0, ["The lower flash is right as it is."])
             : Change(change, flash, "darkest cell");
     }
 
     private static Stops VeilOf(FrameLimits limits) => Veil.HighestMargin(limits.VeilLimit, limits.GlareIndex, 1, new Stops(SensorExposure.MidToneUnderClipping));
 
     private static string TooUneven(double change, double brightest, bool isLeast) => FormattableString.Invariant(
-        $"More light alone will not do: {new Stops(change).CountIn(PowerStep.Third)} up, the brightest place lies {(isLeast ? "at least " : "")}{brightest:0.0} stops over clipping, where the veil allows {UsualVeil.Value:0.0}. Make the light more even first: the flash further off, or a dome or diffuser before it; with --kit the plan says which.");
+        $"{Alone(change)}, the brightest place lies {(isLeast ? "at least " : "")}{brightest:0.0} stops over clipping, where the veil allows {UsualVeil.Value:0.0}. Make the light more even first: the flash further off, or a dome or diffuser before it; with --kit the plan says which.");
+
+    private static string Alone(double change) => Math.Round(change / Third) switch
+    {
+        > 0 => $"More light alone will not do: {new Stops(change).CountIn(PowerStep.Third)} up",
+        < 0 => $"Less light alone will not do: {new Stops(-change).CountIn(PowerStep.Third)} down, where the darkest place is only just white",
+        _ => "No power will do: as it is",
+    };
 
     // A hundredth of a stop over a third is still that third: no flash is truer than that.
     private static double ThirdsUp(double stops) => Math.Ceiling((stops - 0.01) / Third) * Third;

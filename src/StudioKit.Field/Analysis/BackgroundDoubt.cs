@@ -34,7 +34,7 @@ internal sealed class BackgroundDoubt(BlockGrid grid, double[] stops, FrameArea[
         }
 
         return Leaks(evenly, background[background.Count / 2]) || background[^1] - background[background.Count / 100] > MostFallOff
-            ? "A wide, soft edge lets background run into the subject: what is which cannot be told, so take the frame with the subject's outline in focus, or without it."
+            ? "A wide, soft edge lets background run into the subject, or the light falls off as on no panel that is lit all over: what is which cannot be told, so take the frame with the subject's outline in focus, or without it."
             : null;
     }
 

@@ -41,7 +41,7 @@ public sealed record FrameAnalysis
     /// <summary>Whether part of the background is clipped, so that <see cref="UnevennessStops"/> is only the least it can be.</summary>
     public required bool UnevennessIsLeast { get; init; }
 
-    /// <summary>Colour of the background just under clipping; none where nothing lies there.</summary>
+    /// <summary>Colour of the background under clipping and over a mid-tone; none where nothing lies there.</summary>
     public BackgroundTint? Tint { get; init; }
 
     /// <summary>Light on the subject's darkest parts; none where no subject was found.</summary>

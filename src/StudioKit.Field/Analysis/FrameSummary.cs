@@ -10,6 +10,7 @@ internal sealed class FrameSummary
     private const int TilesAlong = 12;
     private const int TilesAcross = 8;
     private const double Tail = 0.005;
+    private const double LeastTintLight = 0.125;
     private const double Floor = 1.0 / 65535;
     private readonly BlockGrid _grid;
     private readonly FrameArea[] _areas;
@@ -101,9 +102,9 @@ internal sealed class FrameSummary
 
     private BackgroundTint? Tint()
     {
-        // Up to a stop under clipping, and no channel of a block clipped: further down, noise and the tone curve's toe count more.
+        // No channel of a block clipped, and none further under than a mid-tone lies: further down, noise and the tone curve's toe count more.
         var (red, green, blue) = Sum(Of(FrameArea.Background).Where(block =>
-            block is { Darkest: > 0.5, ClippedRed: 0, ClippedGreen: 0, ClippedBlue: 0 })) is { Pixels: > 0 } sum ? sum.Mean : default;
+            block is { Darkest: > LeastTintLight, ClippedRed: 0, ClippedGreen: 0, ClippedBlue: 0 })) is { Pixels: > 0 } sum ? sum.Mean : default;
         return green == 0 ? null : new BackgroundTint(Math.Log2(red / green), Math.Log2(blue / green));
     }
 

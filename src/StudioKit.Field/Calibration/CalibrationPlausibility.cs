@@ -38,7 +38,7 @@ internal static class CalibrationPlausibility
                 "FLD218",
                 "calibration",
                 FormattableString.Invariant($"The readings contradict each other: chi-square {result.Fit.ChiSquare:0} for {result.Fit.Readings} readings, which chance gives once in {1 / Math.Max(result.Fit.Probability, 1e-9):0} times."),
-                "Check how they were taken, or state a larger uncertainty for them.");
+                $"Furthest off, in stops: {string.Join(", ", Furthest(result))}. Check how they were taken, or state a larger uncertainty for them.");
         }
 
         var most = result.Quantities.MaxBy(quantity => Math.Abs(quantity.CorrectionStops))!;
@@ -46,6 +46,13 @@ internal static class CalibrationPlausibility
             ? new FieldDiagnostic("FLD219", "calibration", FormattableString.Invariant($"{most.Name} would be corrected by {most.CorrectionStops:+0.0;-0.0} stops, more than any figure is wrong."), "Check how it was set up.")
             : null;
     }
+
+    // Readings strain against each other and against the kit's figures alike; what takes most of the sum is named.
+    private static IEnumerable<string> Furthest(CalibrationResult result) => result.Quantities
+        .Select(quantity => (Off: quantity.CorrectionStops / quantity.PriorStops, Text: FormattableString.Invariant($"{quantity.Name} {quantity.CorrectionStops:+0.0;-0.0} (the kit's figure ± {quantity.PriorStops:0.0#})")))
+        .Concat(result.Residuals.Where(residual => residual.IsUsed)
+            .Select(residual => (Off: residual.After / residual.Reading.Uncertainty, Text: FormattableString.Invariant($"{residual.Reading.Name} {residual.After:+0.0;-0.0} (± {residual.Reading.Uncertainty:0.0#})"))))
+        .OrderByDescending(term => Math.Abs(term.Off)).Take(3).Where(term => Math.Abs(term.Off) > 1).Select(term => term.Text);
 
     // Under the prior and the stated uncertainties the sum is distributed as chi-square with as many degrees of freedom as there are readings.
     public static CalibrationFit FitOf(IReadOnlyList<CalibrationReading> readings, double[] prior, CalibrationSolution fitted)

@@ -17,6 +17,9 @@ internal static class LadderOrder
     private const double Deviations = 2.5;
     private const int FewestCells = 8;
 
+    // So little brightening is none.
+    private const double Flat = 0.1;
+
     // A twelfth of a stop, and a fiftieth of the frame: what noise and dust do not make.
     private const double Brighter = 1.0 / 12;
     private const double OfFrame = 0.02;
@@ -39,14 +42,31 @@ internal static class LadderOrder
                 $"By their brightness this would fit: {Fitting(frames)}. No advice is given from it as it stands.");
         }
 
-        return Steepness(frames) is { } seen && Math.Abs(Math.Log(seen.Slope)) > Deviations * seen.Doubt ? WrongPowers(frames, seen) : null;
+        return Steepness(frames) is { } seen && IsWrong(seen) ? WrongPowers(frames, seen) : WrongStep(frames);
     }
+
+    private static bool IsWrong((double Slope, double Doubt) seen) => Math.Abs(Math.Log(seen.Slope)) > Deviations * seen.Doubt;
 
     private static FieldDiagnostic WrongPowers(IReadOnlyList<LadderFrame> frames, (double Slope, double Doubt) seen) => new(
         "FLD105",
         "power ladder",
-        FormattableString.Invariant($"A stop of power shows as {seen.Slope:0.0} stops, where a tone curve explains {Math.Exp(-Deviations * seen.Doubt):0.0} to {Math.Exp(Deviations * seen.Doubt):0.0}: the powers named are wrong."),
-        $"By their brightness this would fit: {Refitted(frames, seen.Slope)}. No advice is given from it as it stands.");
+        $"A stop of power shows as {Explained(seen)}: the powers named are wrong.",
+        seen.Slope < Flat ? "Was the power turned at all, and was there no other light? No advice is given from it as it stands." : $"By their brightness this would fit: {Refitted(frames, seen.Slope)}. No advice is given from it as it stands.");
+
+    // Two wrong steps can make up for each other over the whole ladder.
+    private static FieldDiagnostic? WrongStep(IReadOnlyList<LadderFrame> frames) => Rungs(frames).Zip(Rungs(frames).Skip(1))
+        .Where(pair => Steepness([pair.First, pair.Second]) is { } seen && IsWrong(seen))
+        .Select(pair => new FieldDiagnostic(
+            "FLD108",
+            "power ladder",
+            $"From {Named(pair.First)} to {Named(pair.Second)} a stop of power shows as {Explained(Steepness([pair.First, pair.Second])!.Value)}: one of the two powers is wrong.",
+            "No advice is given from it as it stands; leave that frame out, or take it again."))
+        .FirstOrDefault();
+
+    private static string Named(LadderFrame frame) => $"{Path.GetFileName(frame.Analysis.Path)} at {frame.Power.Nominal}";
+
+    private static string Explained((double Slope, double Doubt) seen) => FormattableString.Invariant(
+        $"{seen.Slope:0.0} stops, where a tone curve explains {Math.Exp(-Deviations * seen.Doubt):0.0} to {Math.Exp(Deviations * seen.Doubt):0.0}");
 
     // 1 where the frame at the higher power is brighter, −1 where it is darker, 0 where both are white or black alike.
     private static int Compared(LadderFrame low, LadderFrame high)
@@ -67,9 +87,11 @@ internal static class LadderOrder
     // One slope for each pair of neighbours in power; the ends of the ladder count as far as they lie apart.
     private static (double Slope, double Doubt)? Steepness(IReadOnlyList<LadderFrame> frames)
     {
-        var rungs = frames.OrderByDescending(frame => frame.Power.StopsBelowFull).ToList();
+        var rungs = Rungs(frames);
         return Steepness(rungs, UnderShoulder, CurveDoubt) ?? Steepness(rungs, 0.05, ShoulderDoubt);
     }
+
+    private static List<LadderFrame> Rungs(IReadOnlyList<LadderFrame> frames) => [.. frames.OrderByDescending(frame => frame.Power.StopsBelowFull)];
 
     private static (double Slope, double Doubt)? Steepness(List<LadderFrame> rungs, double under, double curve)
     {
@@ -86,7 +108,7 @@ internal static class LadderOrder
             }
         }
 
-        return named == 0 || seen <= 0 ? null : (seen / named, Math.Sqrt((curve * curve) + (2 * FlashDoubt * FlashDoubt / (named * named))));
+        return named == 0 ? null : (Math.Max(0, seen) / named, Math.Sqrt((curve * curve) + (2 * FlashDoubt * FlashDoubt / (named * named))));
     }
 
     private static bool IsSeen(FrameCell cell, double under) => cell.ClippedShare < 0.002 && cell.Light < Math.Pow(2, -under) && cell.Light > 0.004;

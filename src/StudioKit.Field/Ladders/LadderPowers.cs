@@ -14,14 +14,15 @@ public static partial class LadderPowers
 
     /// <summary>Frames with the powers named for them.</summary>
     /// <param name="frames">The frames.</param>
-    /// <param name="powers">A power for each, in the same order, e.g. <c>1/16</c>.</param>
+    /// <param name="powers">A power for each, in the same order, e.g. <c>1/16</c>; several may stand in one text, parted by commas.</param>
     public static FieldResult<IReadOnlyList<LadderFrame>> AsNamed(IReadOnlyList<FrameAnalysis> frames, IReadOnlyList<string> powers)
     {
         ArgumentNullException.ThrowIfNull(frames);
         ArgumentNullException.ThrowIfNull(powers);
+        powers = [.. powers.SelectMany(text => text.Split(',', StringSplitOptions.TrimEntries))];
         if (frames.Count != powers.Count)
         {
-            return new FieldDiagnostic("FLD106", "power ladder", $"{frames.Count} frames but {powers.Count} powers.", "Name one power for each frame, in the same order.");
+            return new FieldDiagnostic("FLD106", "power ladder", $"{Counted(frames.Count, "frame")} but {Counted(powers.Count, "power")}.", "Name one power for each frame, in the same order, e.g. --ladder 1/32 --ladder 1/16 --ladder 1/8.");
         }
 
         var rungs = new List<LadderFrame>();
@@ -60,6 +61,8 @@ public static partial class LadderPowers
             .Where(part => part is >= 1 and <= Weakest).Distinct().ToList();
         return found.Count == 1 ? ThirdStopSeries.FromMark(new FlashPower(1 / found[0])) : null;
     }
+
+    private static string Counted(int count, string name) => $"{count} {name}{(count == 1 ? "" : "s")}";
 
     // One, a stroke or what stands for it in a name, and the part: 1/16, 1-16, 1_6.4, 1of32.
     [GeneratedRegex(@"(?<![\d.])1(?:/|-|_| of |of)(?<part>\d{1,4}(?:\.\d)?)(?![\d.]*\d)", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 1000)]

@@ -31,6 +31,14 @@ public sealed record MeasuredMarginMap(
         ? (-power.StopsBelowFull - clips, Cells.Any(cell => cell.Kind == LadderCellKind.AtMost && cell.ClipPowerStops >= clips))
         : null;
 
+    /// <summary>Margin of the brightest known cell less that of the darkest, or the least that this is; none where nothing is known.</summary>
+    public Stops? Spread => Cells.Where(cell => cell.Kind != LadderCellKind.Unknown).Select(cell => cell.ClipPowerStops).ToList() is { Count: > 0 } known
+        ? new Stops(known.Max() - known.Min())
+        : null;
+
+    /// <summary>Whether the brightest cell was white on every rung, so that <see cref="Spread"/> is only the least it can be.</summary>
+    public bool SpreadIsLeast => Cells.Any(cell => cell.Kind == LadderCellKind.AtMost);
+
     /// <summary>The power at which the last known cell clips, in stops above full power [1]; none where nothing is known.</summary>
     public double? WholeFrameClipsAtStops =>
         Cells.Where(cell => cell.Kind != LadderCellKind.Unknown).Select(cell => (double?)cell.ClipPowerStops).Max();

@@ -51,7 +51,7 @@ public static class PowerLadder
         if (frames.Select(frame => frame.Power).Distinct().Count() < FewestFrames)
         {
             yield return new FieldDiagnostic(
-                "FLD101", "power ladder", $"A ladder needs frames at {FewestFrames} different powers or more.", $"It got {frames.Count} frames.");
+                "FLD101", "power ladder", $"A ladder needs frames at {FewestFrames} different powers or more.", $"It got {frames.Count} frame{(frames.Count == 1 ? "" : "s")} of {Powers(frames)}.");
         }
 
         foreach (var frame in frames.Skip(1))
@@ -74,6 +74,9 @@ public static class PowerLadder
             yield return order;
         }
     }
+
+    private static string Powers(IReadOnlyList<LadderFrame> frames) =>
+        frames.Select(frame => frame.Power).Distinct().Count() is var count && count == 1 ? "one power" : $"{count} powers";
 
     private static bool Differ(double? a, double? b) => a is { } x && b is { } y && Math.Abs(Math.Log2(x / y)) > 0.05;
 

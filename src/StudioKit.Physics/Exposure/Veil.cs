@@ -42,4 +42,13 @@ public static class Veil
         var accepted = (Math.Pow(2, Guard.Positive(limit.Value, nameof(limit))) - 1) / midToneUnderClipping.Ratio;
         return new Stops(glare > 0 ? Math.Min(20, Math.Log2(accepted / glare)) : 20);
     }
+
+    /// <summary>Limit that leaves room for a background that is brighter somewhere than is known where the limit is applied.</summary>
+    /// <param name="limit">Lift still accepted; &gt; 0 stops.</param>
+    /// <param name="brighter">Stops by which the brightest place lies over what is known of it; ≥ 0.</param>
+    /// <returns>log₂(1 + (2^limit − 1)·2^(−brighter)): its highest margin lies so much lower.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    [Source("Derived", "lift of a mid-tone, the veil doubled per stop")]
+    public static Stops LimitWithRoom(Stops limit, Stops brighter) =>
+        new(Math.Log2(1 + ((Math.Pow(2, Guard.Positive(limit.Value, nameof(limit))) - 1) / new Stops(Guard.NonNegative(brighter.Value, nameof(brighter))).Ratio)));
 }

@@ -12,6 +12,9 @@ public sealed record FrameAdvice(ExposurePlan Shot, Stops Expected, ValueList<Ad
     /// <summary>Light against what the plan expects, in every place; none where the frame is white all over.</summary>
     public Stops? Gives { get; init; }
 
+    /// <summary>Stops by which the background is less even than planned, or at least is; 0 where it is as even. It is in the margins of the brightest place.</summary>
+    public Stops LessEven { get; init; }
+
     /// <summary>Whether the frame lies further from the plan than any kit's figures are wrong, so that it was set otherwise than named.</summary>
     public bool IsSetOtherwise { get; init; }
 

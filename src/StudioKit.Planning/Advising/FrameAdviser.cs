@@ -15,6 +15,9 @@ internal sealed class FrameAdviser(Replanner replanner, ExposurePlan now)
     // Sixteen times the light is no error of a kit's figures: something was set otherwise.
     private const double MostOff = 4;
 
+    // Noise and the grain of a map make so much of a difference (common practice, no source).
+    private const double AsEven = 0.15;
+
     /// <summary>What the frame says.</summary>
     public FrameAdvice? After(TestedFrame frame)
     {
@@ -30,12 +33,21 @@ internal sealed class FrameAdviser(Replanner replanner, ExposurePlan now)
         }
 
         var shift = Shift(there, frame.Shot);
-        var (expected, spread) = (planned + shift + frame.ViewAboveDarkest, brightest - planned);
+        var (expected, lessEven) = (planned + shift + frame.ViewAboveDarkest, LessEven(frame, brightest - planned));
         var gives = frame.Darkest is { } darkest ? darkest - expected : (Stops?)null;
-        var shot = AsShot(there, frame.Shot, planned + shift + (gives ?? default), spread);
+        var shot = AsShot(there, frame.Shot, planned + shift + (gives ?? default), brightest - planned + lessEven);
         var isOff = gives is { } off && Math.Abs(off.Value) > MostOff;
-        return new FrameAdvice(shot, expected, gives is { } light && !isOff ? [.. Pieces(frame, below, light, placed, shot)] : []) { Gives = gives, IsSetOtherwise = isOff };
+        return new FrameAdvice(shot, expected, gives is { } light && !isOff ? [.. Pieces(below, light, placed, shot, lessEven)] : [])
+        {
+            Gives = gives,
+            LessEven = lessEven,
+            IsSetOtherwise = isOff,
+        };
     }
+
+    // Whatever makes it so is not known, and is taken to stay as it is: a lens that darkens its corners, a flash that stands beside the middle.
+    private static Stops LessEven(TestedFrame frame, Stops planned) =>
+        frame.Spread is { } seen && seen.Value > planned.Value + AsEven ? seen - planned : default;
 
     private IEnumerable<KitChange> Placed(TestedFrame frame, LightPlan below)
     {
@@ -68,9 +80,9 @@ internal sealed class FrameAdviser(Replanner replanner, ExposurePlan now)
         BrightestMargin = darkest + spread,
     };
 
-    private IEnumerable<Advice> Pieces(TestedFrame frame, LightPlan below, Stops light, ValueList<KitChange> placed, ExposurePlan shot)
+    private IEnumerable<Advice> Pieces(LightPlan below, Stops light, ValueList<KitChange> placed, ExposurePlan shot, Stops lessEven)
     {
-        ValueList<KitChange> given = [new KitChange.Gives(below.Flash, light), .. placed];
+        ValueList<KitChange> given = [new KitChange.Gives(below.Flash, light), .. placed, .. Strict(lessEven)];
         var state = replanner.With(given);
         if (state.Plan(now, []) is not { } here)
         {
@@ -79,15 +91,31 @@ internal sealed class FrameAdviser(Replanner replanner, ExposurePlan now)
 
         if (IsRight(here))
         {
-            yield return new Advice(given, here);
+            yield return new Advice(given, Seen(here, lessEven));
         }
 
-        var others = here.Verdict.Verdict == Verdict.Works ? Kept(state, here, below, shot) : new MendingLadders(state, here).Cheapest();
+        var others = here.Verdict.Verdict == Verdict.Works ? Kept(state, here, below, shot) : [.. JustWhite(state, here), .. new MendingLadders(state, here).Cheapest()];
         foreach (var piece in others.Where(piece => IsRight(piece.Promise)))
         {
-            yield return new Advice([.. given, .. piece.Changes], piece.Promise);
+            yield return new Advice([.. given, .. piece.Changes], Seen(piece.Promise, lessEven));
         }
     }
+
+    // Where there is no room for the margin aimed at, one without it may just do.
+    private static IEnumerable<Advice> JustWhite(Replanner state, ExposurePlan here)
+    {
+        ValueList<KitChange> changes = [new KitChange.TargetMargin(here.SetUp, default)];
+        return state.Plan(here, changes) is { } promise && !promise.IsSetLike(here) ? [new Advice(changes, promise)] : [];
+    }
+
+    // A plan knows its own brightest place only: where the frame's is brighter, the limit is that much stricter.
+    private IEnumerable<KitChange> Strict(Stops lessEven) => lessEven.Value > 0
+        ? [new KitChange.VeilLimit(now.SetUp, Veil.LimitWithRoom(replanner.SetUpOf(now).VeilLimit, lessEven))]
+        : [];
+
+    private static ExposurePlan Seen(ExposurePlan promise, Stops lessEven) => lessEven.Value > 0
+        ? promise with { BrightestMargin = promise.BrightestMargin + lessEven, HighestMargin = promise.HighestMargin + lessEven }
+        : promise;
 
     // Instead of the dial: the place at which its power can stay as it was set.
     private static IEnumerable<Advice> Kept(Replanner state, ExposurePlan here, LightPlan below, ExposurePlan shot)

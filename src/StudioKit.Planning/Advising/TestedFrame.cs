@@ -11,6 +11,9 @@ public sealed record TestedFrame(ShotSettings Shot, Stops? Darkest)
     /// <summary>How much brighter than in the plan's darkest view the darkest background is in the view of this frame, where its camera pitch is known.</summary>
     public Stops ViewAboveDarkest { get; init; }
 
+    /// <summary>Brightest less darkest background as the frame shows them, or the least that this is where part of it is clipped; none where the plan's own serves.</summary>
+    public Stops? Spread { get; init; }
+
     /// <summary>Margin to aim for; the set-up's own where there is none.</summary>
     public Stops? Target { get; init; }
 }

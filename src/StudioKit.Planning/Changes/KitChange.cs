@@ -219,6 +219,18 @@ public abstract record KitChange
         protected override SetUpSpec Changed(SetUpSpec setUp) => setUp with { RimLevel = Level };
     }
 
+    /// <summary>Another limit to how much the veil lifts a mid-tone.</summary>
+    /// <param name="SetUp">The set-up.</param>
+    /// <param name="Limit">The limit.</param>
+    public sealed record VeilLimit(string SetUp, Stops Limit) : OfSetUp(SetUp)
+    {
+        /// <inheritdoc/>
+        protected override string Name => "veil-limit";
+
+        /// <inheritdoc/>
+        protected override SetUpSpec Changed(SetUpSpec setUp) => setUp with { VeilLimit = Limit };
+    }
+
     /// <summary>A flash that gives more or less light than its guide number says, as the frame shows.</summary>
     /// <param name="Flash">Its name.</param>
     /// <param name="By">Stops more; negative less.</param>

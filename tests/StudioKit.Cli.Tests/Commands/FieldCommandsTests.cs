@@ -466,6 +466,36 @@ public sealed class FieldCommandsTests : IDisposable
     }
 
     [Fact]
+    public void A_ladder_whose_framing_is_not_told_keeps_no_tone_curve()
+    {
+        var run = CommandRun.Of(
+            "photo", Picture("a.png", 99), Picture("b.png", 137), Picture("c.png", 188), "--ladder", "1/32,1/16,1/8", "--kit", Kit(), "--framing", "reed 50 at 3:1", "--learn-curve");
+
+        run.ExitCode.Should().Be(2);
+        File.Exists(_folder.File("kit.correction.yaml")).Should().BeFalse("a command that is refused writes nothing");
+    }
+
+    [Fact]
+    public void A_power_alone_is_enough_to_be_told_what_to_turn_it_to()
+    {
+        CommandRun.Of("photo", Picture("panel.png", 188), "--bare", "--power", "1/16").Output.Should().Contain("Lower flash up 1 1/3 stops").And.NotContain("closer");
+        CommandRun.Of("photo", Picture("panel.png", 188), "--bare").Output.Should().Contain("say how the lower flash was set: --power");
+    }
+
+    /// <summary>A meter sees the softbox of one set-up and the dome of another: 2.8 stops of light between a bare flash and a boxed one would pass for the flash's own.</summary>
+    [Fact]
+    public void A_meter_before_a_flash_that_wears_different_things_must_say_which()
+    {
+        File.Copy(Repository.Kit("fen-edge.yaml"), _folder.File("fen.yaml"));
+        File.WriteAllText(_folder.File("readings.csv"), "name,kind,flash,power,distance,reading\nmeter,flash-meter,willow,1/1,2 m,f/11\n");
+
+        var run = CommandRun.Of("calibrate", _folder.File("fen.yaml"), "--readings", _folder.File("readings.csv"));
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain("Which set-up?").And.Contain("white (small softbox), habitat by day (dome)");
+    }
+
+    [Fact]
     public void A_kept_tone_curve_says_what_a_frame_misses()
     {
         var kit = Kit();

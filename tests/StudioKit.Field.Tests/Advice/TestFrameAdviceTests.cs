@@ -52,6 +52,20 @@ public sealed class TestFrameAdviceTests
         advice.Sentences.Should().Contain(sentence => sentence.Contains("does not reach")).And.Contain(sentence => sentence.Contains("ISO"));
     }
 
+    /// <summary>The darkest cell clips at 1/8, the brightest at 1/64: with a third to spare the brightest lies 3 1/3 over, where the veil allows 2 (as above).</summary>
+    [Theory]
+    [InlineData(1.0 / 8, "More light alone will not do")]
+    [InlineData(1.0 / 2, "Less light alone will not do")]
+    public void No_advice_after_a_ladder_makes_a_panel_white_by_veiling_the_subject(double power, string said)
+    {
+        var map = new MeasuredMarginMap(2, 1, [new LadderCell(LadderCellKind.Bracketed, -3, 0.05), new LadderCell(LadderCellKind.Bracketed, -6, 0.05)], 1, []);
+
+        var advice = TestFrameAdvice.After(map, Flash with { Power = new FlashPower(power) }, 1.0 / 3)!;
+
+        (advice.Mark, advice.Distance).Should().Be((null, null));
+        advice.Sentences.Should().ContainSingle().Which.Should().Contain(said).And.Contain("3.3 stops over clipping, where the veil allows 2.0");
+    }
+
     [Fact]
     public void A_ladder_can_advise_less_power()
     {

@@ -55,6 +55,18 @@ public sealed class TestFrameTests
         tint.BlueStops.Should().BeApproximately(-0.2, 0.02);
     }
 
+    /// <summary>A frame two stops under clipping is one that somebody is about to mend, and its cast is the sheet's already.</summary>
+    [Fact]
+    public void Tint_two_stops_under_clipping_is_that_of_the_light()
+    {
+        var sensor = new SensorModel(600, 400) { Margin = (_, _) => -2, RedGain = Math.Pow(2, -0.3), BlueGain = Math.Pow(2, 0.3) };
+
+        var tint = TestFrame.AnalyseBarePanel(sensor.Expose()).Value!.Tint!;
+
+        tint.RedStops.Should().BeApproximately(-0.3, 0.03);
+        tint.BlueStops.Should().BeApproximately(0.3, 0.03);
+    }
+
     /// <summary>A background is white only where its last channel clips: blue, 0.4 stop behind, misses 0.9 where green misses 0.5.</summary>
     [Fact]
     public void A_tinted_background_misses_what_its_darkest_channel_misses()

@@ -71,6 +71,27 @@ public sealed class CalibrationHistoryTests
         Of(history, DriftingKind.FlashLight).Outings.Should().HaveCount(3);
     }
 
+    [Fact]
+    public void A_slip_within_a_sound_outing_is_left_out_by_name()
+    {
+        List<DatedReading> readings = [.. Outings(3, 0, 0.05, new Random(1)), new(First, new("slip", CalibrationReadingKind.FlashMeter, "beneath", 0, 20, 0.1))];
+
+        var left = CalibrationHistory.Of(readings, Prior).LeftOut.Should().ContainSingle().Subject;
+
+        left.Subject.Should().Be("2026-05-09, slip");
+        left.Message.Should().Contain("+20.0 stops from the plan");
+    }
+
+    /// <summary>What a flash gave in May says little of what it gives in October, once it is known to drift: only the last outing counts.</summary>
+    [Fact]
+    public void What_drifts_is_known_no_better_than_from_the_last_outing()
+    {
+        var readings = Outings(6, flash: -0.4, noise: 0.02, new Random(3));
+        var last = KitCalibration.Solve([.. readings.Where(reading => reading.Day == readings[^1].Day).Select(reading => reading.Reading)], Prior).Value!;
+
+        Margin(CalibrationHistory.Of(readings, Prior).Pooled!).Should().Be(Margin(last));
+    }
+
     /// <summary>
     /// By hand from the usual priors 0.5, 0.3 and 0.5: the margin's variance 0.59; a frame of ±0.15 leaves 0.59·0.0225/0.6125, a meter before the flash
     /// 0.59 − 0.25²/0.2644, one on the sheet 0.59 − 0.34²/0.3544 (Gelman et al., normal model, one observation more).

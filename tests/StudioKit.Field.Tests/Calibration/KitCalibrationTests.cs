@@ -138,6 +138,18 @@ public sealed class KitCalibrationTests
         KitCalibration.Solve(readings, Prior).Diagnostics.Single().Code.Should().BeOneOf("FLD217", "FLD218");
     }
 
+    /// <summary>Two meters that agree with each other, both 1.9 stops from the plan: what strains is the flash's own figure of ± 0.5, and the sheet is not meant.</summary>
+    [Fact]
+    public void Readings_that_strain_against_a_figure_of_the_kit_name_it()
+    {
+        var readings = new[] { "first", "second" }.Select(name => new CalibrationReading(name, CalibrationReadingKind.FlashMeter, "beneath", 0, 1.99, 0.12)).ToList();
+
+        var fault = KitCalibration.Solve(readings, Prior).Diagnostics.Single();
+
+        fault.Code.Should().Be("FLD218");
+        fault.Hint.Should().Contain("the light of flash 'beneath' +1.9 (the kit's figure ± 0.5)").And.NotContain("transmittance");
+    }
+
     [Theory]
     [InlineData(double.NaN, 0.1, "FLD202")]
     [InlineData(1, 0, "FLD203")]

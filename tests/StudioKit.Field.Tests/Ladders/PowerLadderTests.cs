@@ -115,6 +115,40 @@ public sealed class PowerLadderTests
     }
 
     [Fact]
+    public void Frames_of_one_power_that_are_named_as_three_are_no_ladder()
+    {
+        var frames = new[] { 6, 5, 4 }.Select(stops => Frame(6, 6 - stops) with { Power = FlashPower.FromStopsBelowFull(stops) }).ToList();
+
+        var fault = PowerLadder.Measure(frames).Diagnostics.Single();
+
+        fault.Message.Should().Contain("A stop of power shows as 0.0 stops");
+        fault.Hint.Should().Contain("Was the power turned at all");
+    }
+
+    /// <summary>Nought and two stops for one each: over the whole ladder a stop is a stop, from rung to rung it is not.</summary>
+    [Fact]
+    public void Two_wrong_steps_that_make_up_for_each_other_are_found()
+    {
+        var frames = new (double Taken, int Named)[] { (7, 7), (7, 6), (5, 5) }.Select((rung, i) => Frame(rung.Taken, i) with { Power = FlashPower.FromStopsBelowFull(rung.Named) }).ToList();
+
+        PowerLadder.Measure(frames).Diagnostics.Single().Message.Should().Contain("From 7 at 1/128 to 7 at 1/64");
+    }
+
+    [Fact]
+    public void Powers_of_a_ladder_may_stand_in_one_list()
+    {
+        var frames = Ladder(5, 4, 3).ConvertAll(frame => frame.Analysis);
+
+        LadderPowers.AsNamed(frames, ["1/32, 1/16,1/8"]).Value!.Select(rung => rung.Power.StopsBelowFull).Should().Equal(5, 4, 3);
+        LadderPowers.AsNamed(frames, ["1/32"]).Diagnostics.Single().Message.Should().Be("3 frames but 1 power.");
+    }
+
+    /// <summary>From the brightest cell, left of the middle, to the middle of a corner cell on the right: 4·((23.5/24 − 0.4)² + (15.5/16 − 0.5)²) = 2.22 stops.</summary>
+    [Fact]
+    public void The_spread_of_a_map_is_that_of_the_light() =>
+        PowerLadder.Measure(Ladder(5, 4, 3)).Value!.Spread!.Value.Value.Should().BeApproximately(2.22, 0.1);
+
+    [Fact]
     public void Frames_in_any_order_whose_powers_are_their_own_are_a_ladder() =>
         PowerLadder.Measure(Ladder(3, 6, 4, 5)).IsSound.Should().BeTrue();
 

@@ -37,10 +37,21 @@ public sealed class VeilTests
     public void A_lens_without_glare_has_no_bound_and_still_no_infinity() =>
         Veil.HighestMargin(new Stops(0.7), 0, 1, new Stops(2.97)).Value.Should().Be(20);
 
+    /// <summary>The limit is stricter by what the background is brighter: the margin at which it is reached lies lower by just that.</summary>
+    [Fact]
+    public void A_limit_with_room_is_reached_so_much_earlier() =>
+        Gen.Select(Gen.Double[0.05, 2], Gen.Double[0, 4], Gen.Double[0.003, 0.1]).Sample((limit, brighter, glare) =>
+        {
+            var strict = Veil.LimitWithRoom(new Stops(limit), new Stops(brighter));
+            var (with, without) = (Veil.HighestMargin(strict, glare, 1, new Stops(2.97)), Veil.HighestMargin(new Stops(limit), glare, 1, new Stops(2.97)));
+            return Math.Abs(without.Value - with.Value - brighter) < 1e-6;
+        });
+
     [Fact]
     public void Impossible_glare_is_refused()
     {
         FluentActions.Invoking(() => Veil.ShareOfSaturation(new Stops(0), 1.5)).Should().Throw<ArgumentOutOfRangeException>();
         FluentActions.Invoking(() => Veil.HighestMargin(new Stops(0), 0.02, 1, new Stops(3))).Should().Throw<ArgumentOutOfRangeException>();
+        FluentActions.Invoking(() => Veil.LimitWithRoom(new Stops(0.7), new Stops(-1))).Should().Throw<ArgumentOutOfRangeException>();
     }
 }

@@ -78,6 +78,50 @@ public sealed class FrameAdviceIsKeptTests(ITestOutputHelper output)
         (advice.Gives, advice.Pieces.Count).Should().Be((null, 0));
     }
 
+    /// <summary>Turning up brightens every place alike: the brightest lies as far over the darkest as the frame shows, whatever the plan thinks of it.</summary>
+    [Theory]
+    [InlineData(1.1)]
+    [InlineData(1.4)]
+    public void A_background_less_even_than_planned_is_promised_as_uneven_as_it_is(double spread)
+    {
+        var (plan, exposure, shot) = Shown();
+
+        var advice = plan.Advice.AfterFrame(exposure, new TestedFrame(shot, new Stops(-0.6)) { Spread = new Stops(spread) })!;
+
+        var spreads = advice.Pieces.Where(piece => !piece.Changes.Any(change => change.IsDoneByHand)).Select(piece => (piece.Promise.BrightestMargin!.Value - piece.Promise.WhiteMargin!.Value).Value).ToList();
+        spreads.Should().NotBeEmpty().And.OnlyContain(promised => Math.Abs(promised - spread) < Same);
+        advice.Pieces.Select(piece => piece.Promise.BrightestMargin!.Value.Value).Should().OnlyContain(brightest => brightest <= exposure.HighestMargin!.Value.Value + Same, "the veil limit is the set-up's");
+    }
+
+    [Fact]
+    public void A_background_more_uneven_than_the_veil_allows_is_not_made_white_by_more_light()
+    {
+        var (plan, exposure, shot) = Shown();
+
+        var advice = plan.Advice.AfterFrame(exposure, new TestedFrame(shot, new Stops(-2)) { Spread = exposure.HighestMargin!.Value + new Stops(0.3) })!;
+
+        advice.ByDial.Should().BeNull();
+        advice.LessEven.Value.Should().BeGreaterThan(0.5);
+    }
+
+    /// <summary>Just white, the brightest place keeps to the limit; with the margin that the set-up aims for it would not.</summary>
+    [Fact]
+    public void Where_there_is_no_room_for_the_margin_aimed_at_just_white_is_advised()
+    {
+        var (plan, exposure, shot) = Shown();
+
+        var advice = plan.Advice.AfterFrame(exposure, new TestedFrame(shot, new Stops(-2)) { Spread = exposure.HighestMargin!.Value - new Stops(0.33) })!;
+
+        advice.ByDial!.Promise.WhiteMargin!.Value.Value.Should().BeInRange(-Same, 1.0 / 3);
+    }
+
+    private static (Plan Plan, ExposurePlan Exposure, ShotSettings Shot) Shown()
+    {
+        var plan = KitText.Demo("fen-edge.yaml");
+        var exposure = plan.Exposures.First(candidate => candidate is { Kind: SetUpKind.WhiteBackground, IsUsable: true });
+        return (plan, exposure, new ShotSettings(exposure.Lights[0].Power));
+    }
+
     // A flash close under the sheet lights it unevenly, so that a strict veil limit leaves little room between grey corners and a washed-out subject.
     private static KitSpec OnWhite(KitSpec kit, (bool WithSpare, double Millimetres, double Veil) panel) => kit with
     {

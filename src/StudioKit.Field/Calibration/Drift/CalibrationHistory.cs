@@ -1,3 +1,4 @@
+using StudioKit.Physics;
 using StudioKit.Physics.Sources;
 
 namespace StudioKit.Field.Calibration.Drift;
@@ -5,7 +6,7 @@ namespace StudioKit.Field.Calibration.Drift;
 /// <summary>Several outings held together: how each flash, the sheet and the clip point drift.</summary>
 /// <param name="Outings">Days with how many of their readings had a say, by day.</param>
 /// <param name="Drifts">Every quantity that any outing says something of.</param>
-/// <param name="Pooled">All readings taken as one outing, where they agree as such; else the last outing that does; none where none does.</param>
+/// <param name="Pooled">All readings taken as one outing, where they agree as such and nothing drifts; else the last outing that does; none where none does.</param>
 /// <param name="LeftOut">Outings or readings that were left out, and why.</param>
 /// <remarks>
 /// Each outing is calibrated by itself, and the kit's own figures are taken out of it again: 1/σ² = 1/σ₁² − 1/σ₀² with σ₀ before and σ₁ after, and
@@ -31,12 +32,28 @@ public sealed record CalibrationHistory(
         var outings = readings.GroupBy(reading => reading.Day).OrderBy(outing => outing.Key)
             .Select(outing => (Day: outing.Key, All: outing.Count(), Solved: KitCalibration.Solve([.. outing.Select(reading => reading.Reading)], prior))).ToList();
         var solved = outings.Where(outing => outing.Solved.IsSound).Select(outing => (outing.Day, Result: outing.Solved.Value!)).ToList();
+        ValueList<QuantityDrift> drifts = [.. Quantities(solved).Select(quantity => Drift(quantity.Kind, quantity.Flash, solved, prior)).Where(drift => drift.Outings.Count > 0)];
         return new CalibrationHistory(
             [.. outings.Select(outing => (outing.Day, outing.Solved.Value?.Fit.Readings ?? 0, outing.All))],
-            [.. Quantities(solved).Select(quantity => Drift(quantity.Kind, quantity.Flash, solved, prior)).Where(drift => drift.Outings.Count > 0)],
-            KitCalibration.Solve([.. readings.Select(reading => reading.Reading)], prior).Value ?? solved.Select(outing => outing.Result).LastOrDefault(),
-            [.. outings.SelectMany(outing => outing.Solved.Diagnostics.Select(fault => fault with { Subject = FormattableString.Invariant($"{outing.Day:yyyy-MM-dd}, {fault.Subject}") }))]);
+            drifts,
+            AsOne(readings, prior, drifts) ?? solved.Select(outing => outing.Result).LastOrDefault(),
+            [
+                .. outings.SelectMany(outing => outing.Solved.Diagnostics.Select(fault => fault with { Subject = FormattableString.Invariant($"{outing.Day:yyyy-MM-dd}, {fault.Subject}") })),
+                .. solved.SelectMany(outing => outing.Result.Residuals.Where(residual => !residual.IsUsed).Select(residual => LeftOutOf(outing.Day, residual))),
+            ]);
     }
+
+    // What drifts is not known better for having been read long ago.
+    private static CalibrationResult? AsOne(IReadOnlyList<DatedReading> readings, CalibrationPrior prior, IReadOnlyList<QuantityDrift> drifts) => drifts.Any(drift => drift.IsSignificant)
+        ? null
+        : KitCalibration.Solve([.. readings.Select(reading => reading.Reading)], prior).Value;
+
+    private static FieldDiagnostic LeftOutOf(DateOnly day, CalibrationResidual residual) => new(
+        "FLD223",
+        FormattableString.Invariant($"{day:yyyy-MM-dd}, {residual.Reading.Name}"),
+        residual.IsImpossible
+            ? FormattableString.Invariant($"It lies {residual.Before:+0.0;-0.0} stops from the plan, more than the kit's figures can be wrong by.")
+            : FormattableString.Invariant($"It lies {residual.After:+0.0;-0.0} stops from what the other readings of the day say."));
 
     private static IEnumerable<(DriftingKind Kind, string Flash)> Quantities(List<(DateOnly Day, CalibrationResult Result)> outings)
     {
