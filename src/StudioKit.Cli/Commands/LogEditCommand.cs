@@ -23,14 +23,14 @@ internal static class LogEditCommand
         Of("session", host, file, SessionFields.Create(host), (index, reference) => index.Session(reference), (log, _, session) => log.Save(session), session => session.Id),
         Subject(host, file),
         Frame(host, file),
-        Of("measurement", host, file, MeasurementFields.Create(host), (index, reference) => index.Measurement(reference), (log, _, measurement) => log.Save(measurement), measurement => measurement.Id),
+        Of("measurement", host, file, MeasurementFields.ForEdit(host), (index, reference) => index.Measurement(reference), (log, _, measurement) => log.Save(measurement), measurement => measurement.Id),
     };
 
     private static Command Subject(CommandHost host, Option<string> file)
     {
         var session = new Option<string?>("--session") { Description = "Session that it belongs to, e.g. k7m; its frames go with it. It stays where it is where left out.", HelpName = "session" };
         var command = Of(
-            "subject", host, file, SubjectFields.Create(host), (index, reference) => index.Subject(reference), (log, _, subject) => log.Save(subject), subject => subject.Id,
+            "subject", host, file, SubjectFields.ForEdit(host), (index, reference) => index.Subject(reference), (log, _, subject) => log.Save(subject), subject => subject.Id,
             (parsed, index, subject) => Moved(parsed.GetValue(session), index.Session, subject, found => subject with { SessionId = found.Id }));
         command.Options.Add(session);
         return command;
@@ -40,7 +40,7 @@ internal static class LogEditCommand
     {
         var subject = new Option<string?>("--subject") { Description = "Subject that it shows, e.g. d4t; it stays with its own where left out.", HelpName = "subject" };
         var command = Of(
-            "frame", host, file, FrameFields.Create(host), (index, reference) => index.Frame(reference), (log, before, frame) => log.Move(before.Id, frame), frame => frame.Id,
+            "frame", host, file, FrameFields.ForEdit(host), (index, reference) => index.Frame(reference), (log, before, frame) => log.Move(before.Id, frame), frame => frame.Id,
             (parsed, index, frame) => Moved(parsed.GetValue(subject), index.Subject, frame, found => frame with { SubjectId = found.Id }));
         command.Options.Add(subject);
         return command;

@@ -55,6 +55,11 @@ internal static class LogHoldCommand
         {
             var (held, index) = (Held(log), log.Index());
             held.ForEach(subject => host.Output.WriteLine($"{index.ShortId(subject.Id)} {Name(subject)}: {Words(log.Hold(subject)!)}"));
+            if (held.Count == 0)
+            {
+                host.Error.WriteLine("No animal is held.");
+            }
+
             return held.Exists(subject => log.Hold(subject)!.IsAtLimit) ? ExitCode.PlanFails : ExitCode.Done;
         }));
         return command;

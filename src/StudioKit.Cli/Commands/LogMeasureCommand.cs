@@ -18,6 +18,7 @@ internal static class LogMeasureCommand
     {
         var subject = References.Subject();
         var (type, value) = (new Argument<string>("type") { Description = "What was measured, e.g. \"body length\"." }, new Argument<string>("value") { Description = "Its value, e.g. 18.5." });
+        value.Validators.Add(result => RecordFields<FieldMeasurement>.RefuseComma("<value>", result));
         var fields = MeasurementFields.Create(host);
         var command = new Command("measure", Text) { subject, type, value };
         fields.AddTo(command);

@@ -17,6 +17,10 @@ internal static class FrameFields
         .Words("--framing", "Framing of the kit, by its name in the plan, e.g. \"55 mm at 1:1\".", (frame, value) => frame with { Framing = value })
         .Words("--set-up", "Set-up of the kit, e.g. white.", (frame, value) => frame with { SetUp = value });
 
+    /// <summary>With what a picture's file tells when it is logged.</summary>
+    public static RecordFields<FieldFrame> ForEdit(CommandHost host) => Create(host)
+        .Date("--taken", "When it was taken, e.g. 2026-05-09T14:06.", (frame, value) => frame with { Taken = value }, frame => frame with { Taken = null });
+
     // 5 um is no 5.000000000000001, which a conversion through metres makes of it; a femtometre is none of a picture's concern.
     private static double? Rounded(double? micrometres) => micrometres is { } value ? Math.Round(value, 9) : null;
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using StudioKit.Cli.Usage;
 using StudioKit.Field.Log;
 using StudioKit.Kits.Quantities;
@@ -16,8 +17,25 @@ internal sealed class RecordFields<T>(CommandHost host)
     public IEnumerable<string> Clearable => _clears.Keys;
 
     /// <summary>A field of words.</summary>
-    public RecordFields<T> Words(string name, string description, Func<T, string, T> set) =>
-        Add(new Option<string?>(name) { Description = description, HelpName = "text" }, (record, value) => value is null ? record : set(record, value), record => set(record, ""));
+    public RecordFields<T> Words(string name, string description, Func<T, string, T> set, bool canBeEmpty = true) => Add(
+        new Option<string?>(name) { Description = description, HelpName = "text" }, (record, value) => value is null ? record : set(record, value), canBeEmpty ? record => set(record, "") : null);
+
+    /// <summary>A field of words that may be a number, which then has a point.</summary>
+    public RecordFields<T> Value(string name, string description, Func<T, string, T> set, bool canBeEmpty = true)
+    {
+        var option = new Option<string?>(name) { Description = description, HelpName = "text" };
+        option.Validators.Add(result => RefuseComma(name, result));
+        return Add(option, (record, value) => value is null ? record : set(record, value), canBeEmpty ? record => set(record, "") : null);
+    }
+
+    /// <summary>Refuses a number with a comma.</summary>
+    public static void RefuseComma(string name, SymbolResult result)
+    {
+        if (result.Tokens is [var token] && NumberOption.HasDecimalComma(token.Value))
+        {
+            result.AddError($"{name}: '{token.Value}' has a comma; write {token.Value.Replace(',', '.')}.");
+        }
+    }
 
     /// <summary>A field of several names; those given take the place of all that were there.</summary>
     public RecordFields<T> Names(string name, string description, Func<T, IReadOnlyList<string>, T> set) =>
@@ -25,11 +43,15 @@ internal sealed class RecordFields<T>(CommandHost host)
 
     /// <summary>A field with a number.</summary>
     public RecordFields<T> Number(string name, string description, Func<T, double?, T> set) =>
-        Add(new Option<double?>(name) { Description = description, HelpName = "number" }, (record, value) => value is null ? record : set(record, value), record => set(record, null));
+        Add(NumberOption.Create(name, description), (record, value) => value is null ? record : set(record, value), record => set(record, null));
 
     /// <summary>A field with a count.</summary>
     public RecordFields<T> Count(string name, string description, Func<T, int?, T> set) =>
         Add(new Option<int?>(name) { Description = description, HelpName = "count" }, (record, value) => value is null ? record : set(record, value), record => set(record, null));
+
+    /// <summary>A field that is true or false.</summary>
+    public RecordFields<T> Flag(string name, string description, Func<T, bool?, T> set) =>
+        Add(new Option<bool?>(name) { Description = description, HelpName = "true or false", Arity = ArgumentArity.ExactlyOne }, (record, value) => value is null ? record : set(record, value), record => set(record, null));
 
     /// <summary>A field with a date.</summary>
     public RecordFields<T> Date(string name, string description, Func<T, FieldDate, T> set, Func<T, T>? clear) =>

@@ -1,4 +1,6 @@
 using StudioKit.Field.Log;
+using StudioKit.Kits;
+using UnitsNet;
 
 namespace StudioKit.Cli.Records;
 
@@ -21,4 +23,11 @@ internal static class SubjectFields
             (subject, value) => subject with { Sensitivity = value })
         .Moment("--held-from", "When it was taken up, e.g. 2026-05-09T14:10; 'log hold' notes it as it happens.", (subject, value) => subject with { HoldStart = value }, subject => subject with { HoldStart = null, HoldEnd = null, HoldLimit = null, Released = null })
         .Moment("--held-until", "When it was let go, e.g. 2026-05-09T14:18.", (subject, value) => subject with { HoldEnd = value }, subject => subject with { HoldEnd = null, Released = null });
+
+    /// <summary>With what 'log hold' notes when an animal is taken up and let go.</summary>
+    public static RecordFields<FieldSubject> ForEdit(CommandHost host) => Create(host)
+        .Quantity<Duration>(
+            "--limit", "Most time it may be held, e.g. \"10 min\".", QuantityText.TryDuration,
+            (subject, value) => subject with { HoldLimit = value is { } limit ? TimeSpan.FromSeconds(Math.Round(limit.Seconds)) : null })
+        .Flag("--released", "Whether it was released where it was found, e.g. false.", (subject, value) => subject with { Released = value });
 }

@@ -118,6 +118,51 @@ public sealed class LogCommandsTests : IDisposable
         Log("list").Output.Should().NotContain("Dolomedes");
     }
 
+    /// <summary>Half the world writes 52,6; read as a mark between thousands it is ten degrees for one.</summary>
+    [Theory]
+    [InlineData("session", "--latitude", "1,5", "--longitude", "2")]
+    [InlineData("session", "--longitude", "2,5", "--latitude", "2")]
+    [InlineData("session", "--elevation-m", "12,5")]
+    [InlineData("session", "--uncertainty-m", "2,5")]
+    [InlineData("measure", "last", "body length", "18,5")]
+    [InlineData("measure", "last", "body length", "18.5", "--accuracy", "0,2")]
+    public void A_number_with_a_comma_is_refused_with_the_form_that_works(params string[] line)
+    {
+        Log("session", "--name", "fen");
+        Log("subject", "--name", "Dolomedes");
+        var before = Log("list", "--json").Output;
+
+        var run = Log(line);
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain("has a comma; write ");
+        Log("list", "--json").Output.Should().Be(before);
+    }
+
+    [Theory]
+    [InlineData("52°36'44\"")]
+    [InlineData("1,234.5")]
+    [InlineData("NaN")]
+    public void A_latitude_in_another_form_is_refused_with_one_that_works(string written) =>
+        Log("session", "--latitude", written, "--longitude", "2").Error.Should().Contain("is not a number; write for example 52.612");
+
+    [Fact]
+    public void Whatever_was_recorded_can_be_set_right()
+    {
+        Log("session", "--name", "fen");
+        Log("subject", "--name", "Dolomedes", "--held-from", "2026-05-09T13:40", "--held-until", "2026-05-09T13:50");
+        Log("measure", "last", "body lenght", "185", "--unit", "mm");
+        Log("frame", "last", Picture("spider.png"));
+
+        Log("edit", "measurement", "last", "--type", "body length", "--value", "18.5").ExitCode.Should().Be(0);
+        Log("edit", "subject", "last", "--released", "false", "--limit", "5 min").ExitCode.Should().Be(0);
+        Log("edit", "frame", "last", "--taken", "2026-05-09T13:45").ExitCode.Should().Be(0);
+
+        Log("list").Output.Should().Contain("body length 18.5 mm").And.Contain("spider.png  2026-05-09 13:45");
+        Log("history", "Dolomedes").Output.Should().Contain("released nothing -> \"0\"").And.Contain("hold limit nothing -> \"300\"");
+        Log("edit", "measurement", "last", "--clear", "value").ExitCode.Should().Be(2, "a measurement has a value");
+    }
+
     [Fact]
     public void A_sensitive_subject_is_seen_in_the_list()
     {
