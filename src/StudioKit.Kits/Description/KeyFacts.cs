@@ -1,4 +1,5 @@
 using StudioKit.Kits.Quantities;
+using StudioKit.Kits.Yaml;
 
 namespace StudioKit.Kits.Description;
 
@@ -19,6 +20,12 @@ internal sealed record KeyFacts(string Key, string Doc, bool IsRequired)
 
     /// <summary>The section that it holds; none where it holds single values.</summary>
     public ISection? Inner { get; init; }
+
+    /// <summary>Keys of the section that it holds, with the defaults that go where it is left out; none where it holds single values.</summary>
+    public Func<IReadOnlyList<KeyFacts>>? InnerFacts { get; init; }
+
+    /// <summary>Reads one single value, reports what is wrong with it, and tells it as we would write it; none where it cannot be read.</summary>
+    public Func<YamlNode, string, ReadContext, string?>? Reading { get; init; }
 
     /// <summary>Whether it takes a list; of single values also one alone.</summary>
     public bool IsList { get; init; }

@@ -31,7 +31,7 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
     public T Seed { get; } = seed;
 
     // Made on demand, as reading a kit needs none of it.
-    public IReadOnlyList<KeyFacts> Facts => _facts ??= [.. _entries.Select(entry => entry.Facts(Seed))];
+    public IReadOnlyList<KeyFacts> Facts => _facts ??= FactsOf(Seed);
 
     public IEnumerable<ISection> Inner => _entries.OfType<IHasSection>().Select(entry => entry.Inner);
 
@@ -79,6 +79,9 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
         _followers.Add((key, when));
         return this;
     }
+
+    /// <summary>Its keys in order, with the defaults that a record has.</summary>
+    public IReadOnlyList<KeyFacts> FactsOf(T owner) => [.. _entries.Select(entry => entry.Facts(owner))];
 
     /// <summary>Reads a node into the record.</summary>
     /// <param name="node">A section, or the name of a part.</param>

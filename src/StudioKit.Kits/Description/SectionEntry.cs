@@ -25,7 +25,11 @@ internal sealed class SectionEntry<TOwner, T>(
         }
     }
 
-    public override KeyFacts Facts(TOwner seed) => new(Key, Doc, IsRequired) { Inner = section };
+    public override KeyFacts Facts(TOwner seed) => new(Key, Doc, IsRequired)
+    {
+        Inner = section,
+        InnerFacts = () => section.FactsOf(get?.Invoke(seed) ?? section.Seed),
+    };
 
     public override void WriteSchema(Utf8JsonWriter json, TOwner seed, SchemaKinds kinds)
     {

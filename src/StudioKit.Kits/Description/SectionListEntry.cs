@@ -46,7 +46,7 @@ internal sealed class SectionListEntry<TOwner, T>(
         // An empty list stands for nothing, so there is nothing to note.
     }
 
-    public override KeyFacts Facts(TOwner seed) => new(Key, Doc, IsRequired) { Inner = section, IsList = true };
+    public override KeyFacts Facts(TOwner seed) => new(Key, Doc, IsRequired) { Inner = section, InnerFacts = () => section.Facts, IsList = true };
 
     public override void WriteSchema(Utf8JsonWriter json, TOwner seed, SchemaKinds kinds)
     {

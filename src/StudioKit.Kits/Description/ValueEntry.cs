@@ -37,6 +37,7 @@ internal sealed class ValueEntry<TOwner, T>(
         Kind = kind,
         Bounds = bounds,
         RefersTo = refersTo,
+        Reading = (node, path, context) => ValueText.TryRead(kind, bounds, node, path, context, out var value) ? kind.Write(value) : null,
         Default = get is not null && kind.Write(get(seed)) is { Length: > 0 } text ? text : null,
     };
 

@@ -45,6 +45,7 @@ internal sealed class ValuesEntry<TOwner, T>(
         Kind = kind,
         Bounds = bounds,
         RefersTo = refersTo,
+        Reading = (node, path, context) => ValueText.TryRead(kind, bounds, node, path, context, out var value) ? kind.Write(value) : null,
         IsList = true,
         Default = Default(seed),
     };

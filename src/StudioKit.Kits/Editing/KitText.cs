@@ -94,7 +94,7 @@ public sealed class KitText
     public WrittenValue? Find(string path)
     {
         ArgumentNullException.ThrowIfNull(path);
-        return KeyPath.Read(path) is { } steps && Layout.Root is not null && Way.To(steps, Layout) is { IsWhole: true } way ? WrittenValue.Of(way, path) : null;
+        return KeyPath.Read(path) is { } steps && Layout.Root is not null && Way.To(steps, Layout) is { IsWhole: true, Parent: not null } way ? WrittenValue.Of(way, path) : null;
     }
 
     internal KitValue Values() => _values.Value;

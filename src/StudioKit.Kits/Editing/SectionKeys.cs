@@ -9,9 +9,12 @@ internal static class SectionKeys
     public const string Part = "part";
 
     /// <summary>All keys in order; that of a part first, where one may stand for the section.</summary>
-    public static IReadOnlyList<KeyFacts> All(this ISection section) => section.PartKind is null
-        ? section.Facts
-        : [new KeyFacts(Part, $"Name of a part from parts/{section.PartKind}; the other keys override its fields.", IsRequired: false) { Kind = Kinds.Name }, .. section.Facts];
+    public static IReadOnlyList<KeyFacts> All(this ISection section) => section.WithPart(section.Facts);
+
+    /// <summary>Keys of a section with that of a part before them, where one may stand for it.</summary>
+    public static IReadOnlyList<KeyFacts> WithPart(this ISection section, IReadOnlyList<KeyFacts> facts) => section.PartKind is null
+        ? facts
+        : [new KeyFacts(Part, $"Name of a part from parts/{section.PartKind}; the other keys override its fields.", IsRequired: false) { Kind = Kinds.Name }, .. facts];
 
     public static KeyFacts? Find(this ISection section, string key) => section.All().FirstOrDefault(facts => facts.Key == key);
 

@@ -80,7 +80,7 @@ internal static class Kinds
     public static readonly ValueKind<double> Shutter = Light(
         "a shutter speed", "1/125 s", LightText.Shutter, WriteTime, () => Patterns.Quantity(UnitDimension.Time))
         with
-    { ReadMeasure = text => NumberText.Quantity(text, UnitDimension.Time) };
+    { Dimension = UnitDimension.Time, ReadMeasure = text => NumberText.Quantity(text, UnitDimension.Time) };
 
     public static readonly ValueKind<double> Iso = Light("an ISO speed", "400", LightText.Iso, NumberText.Write, () => Patterns.Iso) with { JsonType = "number" };
 
@@ -167,6 +167,7 @@ internal static class Kinds
         dimension.Noun, dimension.Example, text => NumberText.Quantity(text, dimension), write)
     {
         Pattern = () => Patterns.Quantity(dimension),
+        Dimension = dimension,
         TakesUncertainty = true,
         ToSi = toSi,
         Measure = One,

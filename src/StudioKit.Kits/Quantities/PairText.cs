@@ -16,6 +16,7 @@ internal static class PairText
         value => $"{Kinds.Length.Write(OwnUnits.Of(value.First))} x {Kinds.Length.Write(OwnUnits.Of(value.Second))}")
     {
         Pattern = () => Patterns.Sizes(2),
+        Dimension = UnitDimension.Length,
         Measure = value => Ends(OwnUnits.Of(value.First), OwnUnits.Of(value.Second)),
         ReadMeasure = text => NumberText.Quantity(text, UnitDimension.Length),
     };
@@ -27,6 +28,7 @@ internal static class PairText
         value => $"{Kinds.Length.Write(OwnUnits.Of(value.First))} x {Kinds.Length.Write(OwnUnits.Of(value.Second))} x {Kinds.Length.Write(OwnUnits.Of(value.Third))}")
     {
         Pattern = () => Patterns.Sizes(3),
+        Dimension = UnitDimension.Length,
         Measure = value => Ends(OwnUnits.Of(value.First), OwnUnits.Of(value.Second), OwnUnits.Of(value.Third)),
         ReadMeasure = text => NumberText.Quantity(text, UnitDimension.Length),
     };

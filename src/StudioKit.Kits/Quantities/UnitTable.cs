@@ -69,6 +69,10 @@ internal static class UnitTable
         return best;
     }
 
+    /// <summary>Every symbol of a dimension, the one that a bare number most likely stands for first.</summary>
+    public static IEnumerable<string> Symbols(UnitDimension dimension) =>
+        All.Where(unit => unit.Dimension == dimension).Select(unit => unit.Symbol).Prepend(dimension.Guess).Distinct(StringComparer.Ordinal);
+
     /// <summary>A symbol that differs from what was written only in its letters' case.</summary>
     public static string? Recased(string written, UnitDimension dimension) =>
         Array.Find(All, unit => unit.Dimension == dimension && unit.Symbol.Equals(written, StringComparison.OrdinalIgnoreCase))?.Symbol;

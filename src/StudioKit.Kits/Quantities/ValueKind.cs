@@ -18,6 +18,9 @@ internal abstract record ValueKind(string Noun, string Example)
     /// <summary>Reads a bound or an uncertainty, in the unit table's units; none where bounds make no sense.</summary>
     public Func<string, Reading<double>>? ReadMeasure { get; init; }
 
+    /// <summary>What the units of its numbers measure; none where they have none, or stand on a dial.</summary>
+    public UnitDimension? Dimension { get; init; }
+
     /// <summary>SI value of one of the unit table's units.</summary>
     public double ToSi { get; init; } = 1;
 
