@@ -5,7 +5,7 @@ using YamlDotNet.RepresentationModel;
 namespace StudioKit.Kits.Tests.Editing;
 
 /// <summary>A change of a kit drawn by chance, made to its text and, the other way, to the YAML library's document.</summary>
-internal sealed record RandomEdit(string Kind, string Path, KitEditResult Result, string Expected)
+internal sealed record RandomEdit(string Kind, string Path, KitEditResult Result, Func<string> Expected)
 {
     private static readonly string[] Words = ["reed 7", "#1: moth", "*", "yes", "12", "f/8", "3 kg", "1:3", "opal, white", "a \"b\" c\\d", "- x", "½ in", "{", "] [", "it's", "null", "? x", "🦋", "x: ", "key:"];
 
@@ -30,7 +30,7 @@ internal sealed record RandomEdit(string Kind, string Path, KitEditResult Result
     private static RandomEdit Set(KitText text, OtherWay other, string path, string value)
     {
         other.Set(path, Quoted(value));
-        return new RandomEdit("set", path, text.Set(path, value), other.Written());
+        return new RandomEdit("set", path, text.Set(path, value), other.Written);
     }
 
     private static RandomEdit Add(KitText text, OtherWay other, Random random)
@@ -44,11 +44,11 @@ internal sealed record RandomEdit(string Kind, string Path, KitEditResult Result
             YamlNode section = new YamlMappingNode(values.Select(pair => KeyValuePair.Create<YamlNode, YamlNode>(new YamlScalarNode(pair.Key), Quoted(pair.Example))));
             section = facts.IsList ? new YamlSequenceNode(section) : section;
             other.Set(path, section);
-            return new RandomEdit("add", path, text.Set(path, OtherWay.Value(section)), other.Written());
+            return new RandomEdit("add", path, text.Set(path, OtherWay.Value(section)), other.Written);
         }
 
         other.Set(path, Quoted(value));
-        return new RandomEdit("add", path, text.Set(path, value), other.Written());
+        return new RandomEdit("add", path, text.Set(path, value), other.Written);
     }
 
     private static RandomEdit Insert(KitText text, OtherWay other, string path, Random random)
@@ -58,7 +58,7 @@ internal sealed record RandomEdit(string Kind, string Path, KitEditResult Result
         var place = random.Next(list.Children.Count + 1);
         var result = text.Insert(path, place, OtherWay.Value(copied));
         other.Insert(path, place, copied);
-        return new RandomEdit("insert", FormattableString.Invariant($"{path}[{place}]"), result, other.Written());
+        return new RandomEdit("insert", FormattableString.Invariant($"{path}[{place}]"), result, other.Written);
     }
 
     private static RandomEdit Move(KitText text, OtherWay other, string path, Random random)
@@ -69,13 +69,13 @@ internal sealed record RandomEdit(string Kind, string Path, KitEditResult Result
         list.Children.RemoveAt(from);
         list.Children.Insert(to, moved);
         var entry = FormattableString.Invariant($"{path}[{from}]");
-        return new RandomEdit("move", entry, text.Move(entry, to), other.Written());
+        return new RandomEdit("move", entry, text.Move(entry, to), other.Written);
     }
 
     private static RandomEdit Remove(KitText text, OtherWay other, string path)
     {
         other.Remove(path);
-        return new RandomEdit("remove", path, text.Remove(path), other.Written());
+        return new RandomEdit("remove", path, text.Remove(path), other.Written);
     }
 
     private static IEnumerable<(string Path, KeyFacts Facts)> Absent(string path, YamlNode node, ISection section) => node switch

@@ -20,7 +20,7 @@ public sealed class RandomEditTests
         drawn =>
         {
             var edit = RandomEdit.Of(KitText.Of(drawn.Text), new Random(drawn.Seed));
-            var (one, other) = (Read(edit.Result.After.Text), Read(edit.Expected));
+            var (one, other) = (Read(edit.Result.After.Text), Read(edit.Expected()));
 
             return edit.Result.IsDone && Equals(one.Kit, other.Kit) && Said(one).SequenceEqual(Said(other)) && one.Defaults == other.Defaults;
         },
@@ -45,7 +45,7 @@ public sealed class RandomEditTests
             if (edit.Kind == "set" && !edit.Result.Edit.IsNone)
             {
                 var written = text.Find(edit.Path)!;
-                return IsBare(drawn.Text, edit.Result.Edit.Start, written.Start) && edit.Result.Edit.Start + edit.Result.Edit.Length <= written.Start + written.Length;
+                return IsBare(drawn.Text, edit.Result.Edit.Start, written.Start) && IsBare(drawn.Text, written.Start + written.Length, edit.Result.Edit.Start + edit.Result.Edit.Length);
             }
 
             return edit.Kind is not ("add" or "insert") || edit.Result.Edit.Length == 0 || IsOpened(drawn.Text, edit.Result.Edit);
@@ -101,7 +101,7 @@ public sealed class RandomEditTests
 
     private static bool IsOfYaml(Diagnostic fault) => fault.Code is DiagnosticCodes.Syntax or DiagnosticCodes.TooMuch or DiagnosticCodes.NotText or DiagnosticCodes.RefusedFeature or DiagnosticCodes.DuplicateKey;
 
-    // A block begins below its key: between them stand blanks and comments at most.
+    // A block begins below its key, and a comment may follow its last value: between them stand blanks and comments at most.
     private static bool IsBare(string text, int start, int end) => start >= end || text[start..end].Split('\n').All(line => line.Trim() is "" or ['#', ..]);
 
     // A name of a part gives way to a section with that part, and [] to lines below.
@@ -116,6 +116,6 @@ public sealed class RandomEditTests
     private static string Told((string Text, int Seed) drawn)
     {
         var edit = RandomEdit.Of(KitText.Of(drawn.Text), new Random(drawn.Seed));
-        return $"{edit.Kind} {edit.Path}: {edit.Result.Refusal} {edit.Result.Edit}\n{drawn.Text}\n=====\n{edit.Result.After.Text}\n=====\n{edit.Expected}";
+        return $"{edit.Kind} {edit.Path}: {edit.Result.Refusal} {edit.Result.Edit}\n{drawn.Text}\n=====\n{edit.Result.After.Text}\n=====\n{edit.Expected()}";
     }
 }
