@@ -18,7 +18,13 @@ public static class SheetSet
     /// <param name="plan">The plan; all numbers are read from it.</param>
     /// <param name="options">Paper, card templates and the date.</param>
     /// <returns>The files: PDF sheets first, then each drawing as SVG, then tables as CSV. The same plan and options give the same bytes.</returns>
-    public static IReadOnlyList<SheetFile> Write(Plan plan, SheetOptions options)
+    public static IReadOnlyList<SheetFile> Write(Plan plan, SheetOptions options) => [.. Groups(plan, options).SelectMany(group => group.Write())];
+
+    /// <summary>The same, group by group, for whoever wants some of them or one after the other.</summary>
+    /// <param name="plan">The plan; all numbers are read from it.</param>
+    /// <param name="options">Paper, card templates and the date.</param>
+    /// <returns>The groups in the order in which <see cref="Write"/> makes their files; none of them made yet.</returns>
+    public static IReadOnlyList<SheetGroup> Groups(Plan plan, SheetOptions options)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(options);
@@ -26,13 +32,29 @@ public static class SheetSet
         var stamp = StampOf(plan, options);
         return
         [
-            .. SheetChapters.Of(plan, options, stamp).Select(named => Pdf(named.FileName, named.Chapter.Alone(stamp))),
-            .. plan.Frame is { } frame ? Drawings(plan, frame, options).Select(named => Svg(named.Name, named.Drawing)) : [],
-            .. PlanPlots.Of(plan).Select(plot => Svg(plot.Name, plot.Drawing)),
-            .. LightDrawings.Of(plan).Select(named => Svg(named.Name, named.Drawing)),
-            .. plan.Frame is { } cut ? BuildTables.Of(cut) : [],
-            new SheetFile("pack-list.csv", Encoding.UTF8.GetBytes(PackTable.Csv(plan.Pack)), []),
+            .. SheetChapters.Of(plan, options, stamp).Select(named =>
+                new SheetGroup(named.FileName, named.Kind, () => [Pdf(named.FileName, named.Chapter.Alone(stamp))]) { Document = named }),
+            .. plan.Frame is { } frame ? (SheetGroup[])[Svgs("build-drawings", () => Drawings(plan, frame, options))] : [],
+            Svgs("plots", () => PlanPlots.Of(plan).Select(plot => new NamedDrawing(plot.Name, plot.Drawing))),
+            .. plan.PanelLights.Count > 0 ? (SheetGroup[])[Svgs("light-drawings", () => LightDrawings.Of(plan))] : [],
+            new SheetGroup("tables", SheetGroupKind.Tables, () => Tables(plan)),
         ];
+    }
+
+    /// <summary>The pages of a printed document as pictures, to look at before it is printed.</summary>
+    /// <param name="group">One of the groups; drawings are pictures already, tables none.</param>
+    /// <param name="plan">The plan that it belongs to.</param>
+    /// <param name="options">The options that it was made with.</param>
+    /// <returns>An SVG file for each page; none for what is no document.</returns>
+    public static IReadOnlyList<SheetFile> Pages(SheetGroup group, Plan plan, SheetOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(group);
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(options);
+        return group.Document is { } document
+            ? [.. document.Chapter.Alone(StampOf(plan, options)).Document.Pages.Select((page, i) =>
+                new SheetFile(FormattableString.Invariant($"{group.Name}-{i + 1}.svg"), SvgWriter.Write(page), []))]
+            : [];
     }
 
     /// <summary>Binds every printed sheet into one file, behind a cover and a table of contents; of the cards, those of the first template only.</summary>
@@ -55,6 +77,14 @@ public static class SheetSet
     private static Stamp StampOf(Plan plan, SheetOptions options) => new(plan.Kit.Name, plan.ContentHash, options.Date) { Corrected = plan.Corrections?.Date };
 
     private static SheetFile Pdf(string name, LaidDocument laid) => new(name, PdfWriter.Write(laid.Document), laid.Problems);
+
+    private static SheetGroup Svgs(string name, Func<IEnumerable<NamedDrawing>> drawings) => new(name, SheetGroupKind.Drawings, () => [.. drawings().Select(named => Svg(named.Name, named.Drawing))]);
+
+    private static IReadOnlyList<SheetFile> Tables(Plan plan) =>
+    [
+        .. plan.Frame is { } cut ? BuildTables.Of(cut) : [],
+        new SheetFile("pack-list.csv", Encoding.UTF8.GetBytes(PackTable.Csv(plan.Pack)), []),
+    ];
 
     private static SheetFile Svg(string name, Drawing drawing) => new($"{name}.svg", SvgWriter.Write(drawing), []);
 }

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 using StudioKit.Web.Editing;
 using StudioKit.Web.Engine;
+using StudioKit.Web.Outdoors;
 using StudioKit.Web.Storage;
 using StudioKit.Web.Views;
 
@@ -15,5 +16,8 @@ builder.RootComponents.Add<Page>("#page");
 builder.Services.AddSingleton(new HttpClient { BaseAddress = new Uri(builder.HostEnvironment.BaseAddress) });
 builder.Services.AddSingleton<IKitFiles, KitFiles>();
 builder.Services.AddSingleton<IEngine, WorkerEngine>();
+builder.Services.AddSingleton(TimeProvider.System);
+builder.Services.AddSingleton<IDevice, Device>();
+builder.Services.AddSingleton<HoldTimer>();
 builder.Services.AddSingleton<Desk>();
 await builder.Build().RunAsync();

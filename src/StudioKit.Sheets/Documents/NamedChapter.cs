@@ -2,5 +2,17 @@ using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Documents;
 
-/// <summary>A printed document with the name of its file, for when it is written alone.</summary>
-internal sealed record NamedChapter(string FileName, Chapter Chapter);
+/// <summary>A printed document with the name of its file, for when it is written alone; laid out when it is first asked for.</summary>
+/// <param name="fileName">Name of its file.</param>
+/// <param name="kind">What it is.</param>
+/// <param name="lay">Lays it out.</param>
+internal sealed class NamedChapter(string fileName, SheetGroupKind kind, Func<Chapter> lay)
+{
+    private readonly Lazy<Chapter> _chapter = new(lay);
+
+    public string FileName => fileName;
+
+    public SheetGroupKind Kind => kind;
+
+    public Chapter Chapter => _chapter.Value;
+}

@@ -12,27 +12,27 @@ internal static class SheetChapters
         var page = new PageSetup(options.Paper);
         return
         [
-            Flowing("plan-report", PlanReport.Make(plan, stamp, page)),
-            .. plan.PanelLights.Count > 0 ? (NamedChapter[])[Flowing("light", LightSheet.Make(plan, stamp, page))] : [],
+            Flowing("plan-report", () => PlanReport.Make(plan, stamp, page)),
+            .. plan.PanelLights.Count > 0 ? (NamedChapter[])[Flowing("light", () => LightSheet.Make(plan, stamp, page))] : [],
             .. plan.Frame is { } frame ? (NamedChapter[])
                 [
-                    Flowing("build-sheet", BuildSheet.Make(plan, frame, stamp, page, options.Units)),
-                    Flowing("cut-list", CutListSheet.Make(plan, frame, stamp, page)),
+                    Flowing("build-sheet", () => BuildSheet.Make(plan, frame, stamp, page, options.Units)),
+                    Flowing("cut-list", () => CutListSheet.Make(plan, frame, stamp, page)),
                 ]
                 : [],
             .. Cards(plan, options, stamp),
-            .. plan.Handling.Count == 0 ? (NamedChapter[])[] : [new NamedChapter("handling-cards.pdf", HandlingCards.Lay(plan, CardTemplates.Of(CardSize.A6.Name), options.Paper, stamp))],
-            .. plan.Session is { } session ? (NamedChapter[])[Flowing("session-plan", SessionSheet.Make(plan, session, stamp, page))] : [],
-            Flowing("pack-list", PackListSheet.Make(plan, stamp, page)),
-            .. plan.Exposures.Count == 0 ? (NamedChapter[])[] : [new NamedChapter("paper-log.pdf", PaperLogSheet.Lay(plan, options.Paper, stamp))],
+            .. plan.Handling.Count == 0 ? (NamedChapter[])[] : [new NamedChapter("handling-cards.pdf", SheetGroupKind.Cards, () => HandlingCards.Lay(plan, CardTemplates.Of(CardSize.A6.Name), options.Paper, stamp))],
+            .. plan.Session is { } session ? (NamedChapter[])[Flowing("session-plan", () => SessionSheet.Make(plan, session, stamp, page))] : [],
+            Flowing("pack-list", () => PackListSheet.Make(plan, stamp, page)),
+            .. plan.Exposures.Count == 0 ? (NamedChapter[])[] : [new NamedChapter("paper-log.pdf", SheetGroupKind.Document, () => PaperLogSheet.Lay(plan, options.Paper, stamp))],
         ];
     }
 
-    private static NamedChapter Flowing(string name, SheetDocument document) => new($"{name}.pdf", Paginator.Chapter(document));
+    private static NamedChapter Flowing(string name, Func<SheetDocument> document) => new($"{name}.pdf", SheetGroupKind.Document, () => Paginator.Chapter(document()));
 
     private static IEnumerable<NamedChapter> Cards(Plan plan, SheetOptions options, Stamp stamp) => plan.Exposures.Count == 0
         ? []
-        : options.Cards.Select(template => new NamedChapter($"cards-{FileName(template.Name)}.pdf", ExposureCards.Lay(plan, template, options.Paper, stamp)));
+        : options.Cards.Select(template => new NamedChapter($"cards-{FileName(template.Name)}.pdf", SheetGroupKind.Cards, () => ExposureCards.Lay(plan, template, options.Paper, stamp)));
 
     // A template's name is free text; a file's is not.
     private static string FileName(string name) => string.Concat(name.Select(letter => char.IsLetterOrDigit(letter) || letter is '-' or '.' ? letter : '-')).Trim('.');

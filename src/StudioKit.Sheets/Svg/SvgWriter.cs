@@ -3,6 +3,7 @@ using System.Text;
 using System.Xml;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
+using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Svg;
 
@@ -18,20 +19,30 @@ public static class SvgWriter
     public static byte[] Write(Drawing drawing)
     {
         ArgumentNullException.ThrowIfNull(drawing);
+        return Write(drawing.Bounds.Grown(Margin), drawing.Title, drawing.Description, drawing.PlainMarks());
+    }
 
+    /// <summary>Writes a finished page, paper and all.</summary>
+    internal static byte[] Write(Page page)
+    {
+        var drawing = new Drawing("Page", "", page.Marks);
+        return Write(new Bounds(0, 0, page.WidthMm, page.HeightMm), drawing.Title, drawing.Description, drawing.PlainMarks());
+    }
+
+    private static byte[] Write(Bounds view, string title, string description, IEnumerable<Primitive> marks)
+    {
         using var stream = new MemoryStream();
         var settings = new XmlWriterSettings { Indent = true, NewLineChars = "\n", Encoding = new UTF8Encoding(false) };
         using (var xml = XmlWriter.Create(stream, settings))
         {
-            WriteRoot(xml, drawing);
+            WriteRoot(xml, view, title, description, marks);
         }
 
         return stream.ToArray();
     }
 
-    private static void WriteRoot(XmlWriter xml, Drawing drawing)
+    private static void WriteRoot(XmlWriter xml, Bounds view, string title, string description, IEnumerable<Primitive> marks)
     {
-        var view = drawing.Bounds.Grown(Margin);
         xml.WriteStartElement("svg", SvgNamespace);
         xml.WriteAttributeString("width", Number(view.Width) + "mm");
         xml.WriteAttributeString("height", Number(view.Height) + "mm");
@@ -40,10 +51,10 @@ public static class SvgWriter
         xml.WriteAttributeString("role", "img");
         xml.WriteAttributeString("aria-labelledby", "title desc");
         xml.WriteAttributeString("font-family", $"'{BundledFonts.Family}', '{BundledFonts.FallbackFamily}', sans-serif");
-        WriteText(xml, "title", drawing.Title);
-        WriteText(xml, "desc", drawing.Description);
+        WriteText(xml, "title", title);
+        WriteText(xml, "desc", description);
         WriteElement(xml, "rect", ("x", Number(view.Left)), ("y", Number(view.Top)), ("width", Number(view.Width)), ("height", Number(view.Height)), ("fill", "white"));
-        foreach (var mark in drawing.PlainMarks())
+        foreach (var mark in marks)
         {
             WriteMark(xml, mark);
         }

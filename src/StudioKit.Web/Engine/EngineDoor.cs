@@ -16,6 +16,11 @@ internal static partial class EngineDoor
     [JSExport]
     internal static string Answer(string kind, string request) => Room.Answer(kind, request);
 
+    /// <summary>Hands over a file that was made of the last kit.</summary>
+    /// <param name="name">Its name.</param>
+    [JSExport]
+    internal static byte[] Take(string name) => Room.Take(name);
+
     [JSImport("report", "engine")]
     private static partial void Report(string step);
 

@@ -7,12 +7,18 @@ namespace StudioKit.Web.Engine;
 internal sealed class EngineRoom
 {
     private readonly Dictionary<string, Func<string, string>> _answers = new(StringComparer.Ordinal);
+    private readonly PrintedKits _prints;
 
     /// <param name="progress">Told each step of a longer answer.</param>
     public EngineRoom(IProgress<string> progress)
     {
         var plans = new PlannedKits(progress);
+        _prints = new PrintedKits(plans);
         Answers(EngineQuestions.Plan, plans.Answer);
+        Answers(EngineQuestions.Offers, _prints.Offers);
+        Answers(EngineQuestions.MakeSheets, _prints.Make);
+        Answers(EngineQuestions.ZipSheets, _prints.Zip);
+        Answers(EngineQuestions.Pages, _prints.Pages);
     }
 
     /// <summary>Answers a question.</summary>
@@ -22,6 +28,11 @@ internal sealed class EngineRoom
     /// <exception cref="JsonException">The request is not what its kind asks.</exception>
     public string Answer(string kind, string request) =>
         _answers.TryGetValue(kind, out var answer) ? answer(request) : throw new ArgumentException($"There is no question '{kind}'.", nameof(kind));
+
+    /// <summary>Hands over a file that was made of the last kit.</summary>
+    /// <param name="name">Its name.</param>
+    /// <exception cref="ArgumentException">No such file was made.</exception>
+    public byte[] Take(string name) => _prints.Take(name);
 
     private void Answers<TRequest, TAnswer>(EngineQuestion<TRequest, TAnswer> question, Func<TRequest, TAnswer> answer) =>
         _answers.Add(question.Kind, request => JsonSerializer.Serialize(answer(Read(question, request)), question.Answer));

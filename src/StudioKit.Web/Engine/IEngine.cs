@@ -13,4 +13,9 @@ public interface IEngine
     /// <exception cref="EngineFaultException">The worker failed.</exception>
     public Task<TAnswer?> AskAsync<TRequest, TAnswer>(EngineQuestion<TRequest, TAnswer> question, TRequest request, IProgress<string>? progress = null)
         where TAnswer : class;
+
+    /// <summary>Takes a file that was made and hands it to the visitor as a download.</summary>
+    /// <param name="name">Its name.</param>
+    /// <exception cref="EngineFaultException">No such file was made.</exception>
+    public Task SaveAsync(string name);
 }

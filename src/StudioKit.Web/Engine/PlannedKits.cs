@@ -14,8 +14,15 @@ internal sealed class PlannedKits(IProgress<string> progress)
     /// <summary>Reads a kit and plans it.</summary>
     public PlanAnswer Answer(PlanRequest request)
     {
-        var read = KitReader.Parse(request.Text, request.FileName, PartsLibrary.Embedded);
-        return read.HasErrors ? PlanTelling.Unread(read) : PlanTelling.Of(read, _session.Plan(read, new Stages(progress)));
+        var (read, plan) = Of(request.Text, request.FileName);
+        return plan is null ? PlanTelling.Unread(read) : PlanTelling.Of(read, plan);
+    }
+
+    /// <summary>A kit as it was read, and its plan; none where it cannot be read.</summary>
+    public (KitReadResult Read, Plan? Plan) Of(string text, string fileName)
+    {
+        var read = KitReader.Parse(text, fileName, PartsLibrary.Embedded);
+        return (read, read.HasErrors ? null : _session.Plan(read, new Stages(progress)));
     }
 
     private sealed class Stages(IProgress<string> progress) : IProgress<PlanStage>

@@ -29,6 +29,23 @@ internal sealed partial class WorkerEngine : IEngine
         }
     }
 
+    /// <inheritdoc/>
+    public async Task SaveAsync(string name)
+    {
+        await _loaded.Value;
+        try
+        {
+            await Save(name);
+        }
+        catch (JSException fault)
+        {
+            throw new EngineFaultException(fault.Message, fault);
+        }
+    }
+
+    [JSImport("save", Module)]
+    private static partial Task Save(string name);
+
     [JSImport("ask", Module)]
     private static partial Task<string?> Ask(string kind, string? lane, string request, [JSMarshalAs<JSType.Function<JSType.String>>] Action<string> progress);
 }

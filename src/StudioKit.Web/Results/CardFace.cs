@@ -14,6 +14,8 @@ namespace StudioKit.Web.Results;
 /// <param name="Margin">White margin from darkest to brightest; empty where nothing is to be white.</param>
 /// <param name="LongestMm">Longest animal that the frame shows whole, in millimetres.</param>
 /// <param name="Subjects">The kit's animals that it shows whole.</param>
+/// <param name="WorkingDistance">Front glass to subject.</param>
+/// <param name="Steps">What to try with a test object before the animal comes, in order.</param>
 public sealed record CardFace(
     string SetUp, string Framing, string With, string Aperture, string Shutter, string Iso, IReadOnlyList<CardLight> Lights,
-    Standing Standing, string Verdict, string Missed, string Margin, double LongestMm, IReadOnlyList<string> Subjects);
+    Standing Standing, string Verdict, string Missed, string Margin, double LongestMm, IReadOnlyList<string> Subjects, string WorkingDistance, IReadOnlyList<string> Steps);

@@ -18,4 +18,7 @@ public sealed record PlanAnswer(string Hash, string KitName, VerdictLine Verdict
 
     /// <summary>Every starting exposure.</summary>
     public IReadOnlyList<CardFace> Cards { get; init; } = [];
+
+    /// <summary>The kit's subjects.</summary>
+    public IReadOnlyList<AnimalLine> Animals { get; init; } = [];
 }

@@ -6,4 +6,8 @@ namespace StudioKit.Web.Results;
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, UseStringEnumConverter = true)]
 [JsonSerializable(typeof(PlanRequest))]
 [JsonSerializable(typeof(PlanAnswer))]
+[JsonSerializable(typeof(SheetsRequest))]
+[JsonSerializable(typeof(SheetOffers))]
+[JsonSerializable(typeof(MadeFiles))]
+[JsonSerializable(typeof(SheetPages))]
 public sealed partial class ResultsJson : JsonSerializerContext;

@@ -8,4 +8,7 @@ public enum Room
 
     /// <summary>See what is carried, and print.</summary>
     CarryAndPrint,
+
+    /// <summary>Stand outdoors with the card for the animal at hand.</summary>
+    Field,
 }

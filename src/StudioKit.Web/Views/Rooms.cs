@@ -9,6 +9,7 @@ internal static class Rooms
     {
         Room.Light => "Light",
         Room.CarryAndPrint => "Carry and print",
+        Room.Field => "In the field",
         _ => throw new ArgumentOutOfRangeException(nameof(room), room, "A room without a name."),
     };
 }

@@ -25,6 +25,7 @@ internal static class PlanTelling
         Checks = [.. plan.Checks.Select(check => Check(check, plan))],
         Studios = StudioTelling.Of(plan),
         Cards = [.. plan.Exposures.Select(CardTelling.Of)],
+        Animals = AnimalTelling.Of(plan),
     };
 
     private static VerdictLine Verdict(Plan plan)

@@ -16,13 +16,29 @@ const core = [
     'StudioKit.Physics', 'StudioKit.Kits', 'StudioKit.Planning', 'StudioKit.Sheets', 'UnitsNet', 'MathNet.Numerics', 'YamlDotNet',
 ];
 
+// What only some questions need is loaded when the first of them comes.
+const printing = ['PdfSharp', 'PdfSharp.System', 'PdfSharp.Shared', 'OxyPlot', 'QRCoder', 'StudioKit.Typefaces', 'System.Private.Xml', 'System.IO.Compression', 'System.Runtime.Numerics'];
+const needs = { sheets: printing, pages: printing, zip: printing };
+const loaded = new Map();
+
+let runtime;
 let room;
+
+function load(names) {
+    return Promise.all(names.map((name) => {
+        if (!loaded.has(name)) {
+            loaded.set(name, runtime.INTERNAL.loadLazyAssembly(`${name}.wasm`));
+        }
+
+        return loaded.get(name);
+    }));
+}
 
 async function start() {
     const { dotnet } = await import('../_framework/dotnet.js');
-    const runtime = await dotnet.create();
+    runtime = await dotnet.create();
     runtime.setModuleImports('engine', { report: (step) => self.postMessage({ number: current, step }) });
-    await Promise.all(core.map((name) => runtime.INTERNAL.loadLazyAssembly(`${name}.wasm`)));
+    await load(core);
     room = (await runtime.getAssemblyExports('StudioKit.Web')).StudioKit.Web.Engine.EngineDoor;
     ready = true;
     await answerAll();
@@ -39,7 +55,7 @@ async function answerAll() {
         if (question.lane && queue.some((later) => later.lane === question.lane)) {
             self.postMessage({ number: question.number, answer: null });
         } else {
-            answer(question);
+            await answer(question);
             // Lets messages in that came meanwhile, so that a newer question can take an older one's place.
             await new Promise((resolve) => setTimeout(resolve));
         }
@@ -48,9 +64,16 @@ async function answerAll() {
     answering = false;
 }
 
-function answer({ number, kind, request }) {
+async function answer({ number, kind, request }) {
     current = number;
     try {
+        await load(needs[kind] ?? []);
+        if (kind === 'take') {
+            const bytes = room.Take(request);
+            self.postMessage({ number, answer: bytes }, [bytes.buffer]);
+            return;
+        }
+
         self.postMessage({ number, answer: room.Answer(kind, request) });
     } catch (fault) {
         self.postMessage({ number, fault: String(fault.message ?? fault) });
