@@ -32,8 +32,23 @@ internal static class LogHoldCommand
         var command = new Command("start", "The animal is taken up now.\n\nExample: studiokit log hold start last --limit \"10 min\"") { subject, limit };
         command.SetAction(parsed => (int)OpenLog.ToWrite(host, parsed.GetRequiredValue(file), log =>
             OpenLog.With(host, log.Index().Subject(parsed.GetRequiredValue(subject)), found =>
-                Report(host, log, log.StartHold(found, TimeSpan.FromSeconds(Math.Round(parsed.GetRequiredValue(limit).Seconds)))))));
+            {
+                var code = Report(host, log, log.StartHold(found, TimeSpan.FromSeconds(Math.Round(parsed.GetRequiredValue(limit).Seconds))));
+                TellOfEarlier(host, found, code);
+                return code;
+            })));
         return command;
+    }
+
+    // Pictures are matched by the hold that stands, and a rest between two holds is the animal's.
+    private static void TellOfEarlier(CommandHost host, FieldSubject before, ExitCode code)
+    {
+        if (code == ExitCode.Done && before is { HoldStart: { } from, HoldEnd: { } until })
+        {
+            host.Error.WriteLine(string.Create(
+                CultureInfo.InvariantCulture,
+                $"It was held before, {from:yyyy-MM-dd HH:mm} to {until:HH:mm}: the history keeps that, but pictures of that time are no longer matched by it; log them with its name, or 'studiokit log undo'."));
+        }
     }
 
     private static Command Stop(CommandHost host, Option<string> file)

@@ -24,7 +24,7 @@ internal static class ReleaseText
         FieldReason.IsThePlace => "is the place" + Release(field),
         FieldReason.NoCellHoldsIt => "known too badly for any cell",
         FieldReason.WordsMayTell => "words may tell the place" + Release(field),
-        FieldReason.HoldsPlaceWord => "holds a word of the place's or the session's name" + Release(field),
+        FieldReason.HoldsPlaceWord => "holds a word of the place's or the session's name, or its coordinates" + Release(field),
         FieldReason.TimeMayTell => "a time can be matched with other records" + Release(field),
         _ => throw new ArgumentOutOfRangeException(nameof(field)),
     };

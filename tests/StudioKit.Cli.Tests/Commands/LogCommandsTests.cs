@@ -147,6 +147,19 @@ public sealed class LogCommandsTests : IDisposable
         Log("session", "--latitude", written, "--longitude", "2").Error.Should().Contain("is not a number; write for example 52.612");
 
     [Fact]
+    public void A_second_hold_tells_what_it_takes_the_place_of()
+    {
+        Log("session", "--name", "fen");
+        Log("subject", "--name", "Dolomedes", "--held-from", "2026-05-09T13:40", "--held-until", "2026-05-09T13:50");
+
+        Log("hold", "start", "last", "--limit", "10 min").Error.Should().Contain("It was held before, 2026-05-09 13:40 to 13:50: the history keeps that");
+        Log("hold", "status").Error.Should().NotContain("No animal is held");
+        Log("undo");
+
+        Log("hold", "status").Error.Should().Contain("No animal is held");
+    }
+
+    [Fact]
     public void Whatever_was_recorded_can_be_set_right()
     {
         Log("session", "--name", "fen");

@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace StudioKit.Field.Log.Release;
 
-/// <summary>The words that a session's place goes by.</summary>
+/// <summary>The words that a session's place goes by, and the figures.</summary>
 /// <remarks>
 /// Capitals and accents are looked through. A long word is found in compounds, too, and so is one of a script that sets no spaces; shorter words
 /// ("fen", "the") stand in too many names of animals and people to tell a place, so they count only side by side as in the place's name, or alone
@@ -16,8 +16,11 @@ internal sealed class PlaceWords
     private readonly List<string> _words;
     private readonly List<string> _names;
 
+    private readonly PlaceFigures _figures;
+
     public PlaceWords(FieldSession session)
     {
+        _figures = new PlaceFigures(session);
         string[] texts = [session.Locality, session.Name];
         _words = [.. texts.SelectMany(Split).Select(PlainLetters.Of).Where(word => word.Length >= ShortestWord || IsWithoutSpaces(word)).Distinct(StringComparer.Ordinal)];
         _names =
@@ -27,12 +30,12 @@ internal sealed class PlaceWords
         ];
     }
 
-    /// <summary>The first word of a text that the place goes by, too; none where there is none.</summary>
+    /// <summary>The first word or figure of a text that the place goes by, too; none where there is none.</summary>
     public string? In(string text)
     {
         var words = Split(text).ToList();
         var joined = Joined(words);
-        return words.Find(IsTelling) ?? _names.Find(name => joined.Contains(name, StringComparison.Ordinal))?.Trim();
+        return words.Find(IsTelling) ?? _names.Find(name => joined.Contains(name, StringComparison.Ordinal))?.Trim() ?? _figures.In(text);
     }
 
     private bool IsTelling(string word) => PlainLetters.Of(word) is var plain && _words.Exists(own =>

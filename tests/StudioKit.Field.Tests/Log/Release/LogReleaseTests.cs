@@ -104,6 +104,19 @@ public sealed class LogReleaseTests
         LogRelease.Of(log).Sessions[0].Record["recordedBy"].Should().BeEmpty();
     }
 
+    /// <summary>The place is 52.61234, -21.54321; in degrees and minutes 52° 36.74', 21° 32.59'.</summary>
+    [Theory]
+    [InlineData("A. Sedge, 52.61 N")]
+    [InlineData("A. Sedge (21,5432 W)")]
+    [InlineData("A. Sedge, 52°36'44\"")]
+    [InlineData("A. Sedge, 21:32:35")]
+    public void A_name_with_coordinates_in_it_stays(string people) =>
+        LogRelease.Of(Sensitive with { Sessions = [LogSamples.Session with { RecordedBy = [people] }] }).Sessions[0].Record["recordedBy"].Should().BeEmpty();
+
+    [Fact]
+    public void Other_figures_in_a_name_are_no_coordinates() =>
+        LogRelease.Of(Sensitive with { Frames = [LogSamples.Frame with { Lens = "reed 52 1:2.8, 0.25 m" }] }).Sessions[0].Subjects[0].Frames[0].Facts["lens"].Should().Be("reed 52 1:2.8, 0.25 m");
+
     [Theory]
     [InlineData("Ash Fen", "A. Sedge", "Dolomedes fimbriatus", "fen raft spider")]
     [InlineData("Dolomedes pond, east", "P. Ash", "Dolomedes fimbriatus", "raft spider")]
