@@ -10,6 +10,8 @@ namespace StudioKit.Cli;
 /// <summary>The <c>studiokit</c> command: its subcommands, and what becomes of faults that they do not handle.</summary>
 internal static class StudioKitCommand
 {
+    private const string Speaker = "studiokit: ";
+
     // An argument that begins with @ is an argument: captions and handles do, and no file is to be read because of it.
     private static readonly ParserConfiguration Parsing = new() { ResponseFileTokenReplacer = null };
 
@@ -56,11 +58,14 @@ internal static class StudioKitCommand
         var code = RunOne(args, listening);
         IReadOnlyList<ReportedFault> faults = listening.Faults.Count > 0
             ? [.. listening.Faults]
-            : [.. heard.Sentences.Select(sentence => new ReportedFault(UsageCodes.Refused, "error", sentence))];
+            : [.. heard.Sentences.Select(sentence => new ReportedFault(UsageCodes.Refused, "error", WithoutName(sentence)))];
         host.Output.Write(code < (int)ExitCode.BadInput ? document.ToString()
             : FaultDocument.Completed(document.ToString(), (ExitCode)code, faults) + Environment.NewLine);
         return code;
     }
+
+    // Who is speaking a program knows.
+    private static string WithoutName(string sentence) => sentence.StartsWith(Speaker, StringComparison.Ordinal) ? sentence[Speaker.Length..] : sentence;
 
     private static int RunOne(string[] args, CommandHost host)
     {

@@ -141,6 +141,56 @@ public sealed class UsageTests
         run.Error.Should().Contain($"Did you mean '{meant}'?");
     }
 
+    [Fact]
+    public void An_option_before_its_command_is_told_where_it_goes()
+    {
+        var run = CommandRun.Of("--json", "plan", "kit.yaml");
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain("write it behind, e.g. studiokit plan ... --json").And.NotContain("Did you mean");
+    }
+
+    [Fact]
+    public void Of_a_command_that_does_not_exist_no_option_is_found_fault_with()
+    {
+        using var json = JsonDocument.Parse(CommandRun.Of("plna", "kit.yaml", "--json").Output);
+
+        json.RootElement.GetProperty("diagnostics").EnumerateArray().Should().ContainSingle().Which.GetProperty("message").GetString().Should().Contain("Did you mean 'plan'?");
+    }
+
+    [Fact]
+    public void A_program_is_not_told_who_speaks()
+    {
+        using var json = JsonDocument.Parse(CommandRun.Of("calibrate", "-", "--json").Output);
+
+        json.RootElement.GetProperty("diagnostics")[0].GetProperty("message").GetString().Should().NotStartWith("studiokit:");
+    }
+
+    [Theory]
+    [InlineData("plan")]
+    [InlineData("check")]
+    public void A_folder_in_place_of_a_kit_is_said_to_be_one(string command)
+    {
+        using var folder = new TemporaryFolder();
+        Directory.CreateDirectory(folder.File("kits"));
+
+        var run = CommandRun.Of(command, folder.File("kits"));
+
+        run.ExitCode.Should().Be(3);
+        run.Error.Should().Contain("it is a folder").And.NotContain("denied");
+    }
+
+    [Theory]
+    [InlineData("0 s")]
+    [InlineData("-3 s")]
+    public void A_time_limit_that_leaves_no_time_is_refused(string limit)
+    {
+        var run = CommandRun.Of("cut", "--pieces", "pieces.csv", "--stock", "stock.csv", $"--time-limit={limit}");
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain("--time-limit").And.Contain("0.1 s to 24 h");
+    }
+
     [Theory]
     [InlineData("'letter'", "sheets", "kit.yaml", "--out", "x", "--paper", "leter")]
     [InlineData("'metric'", "sheets", "kit.yaml", "--out", "x", "--units", "metrc")]

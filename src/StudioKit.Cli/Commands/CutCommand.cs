@@ -45,7 +45,7 @@ internal sealed class CutCommand
     private readonly Option<string?> _trim = new("--trim") { Description = "Squared off one end of every bar, or two edges of every sheet, e.g. \"5 mm\"; nothing where left out.", HelpName = "length" };
     private readonly Option<Duration> _limit = QuantityOption.Optional(
         "--time-limit", "Longest time to look for a better plan or a proof, e.g. \"20 s\"; the best plan so far is then printed. As long as it takes where left out.",
-        QuantityText.TryDuration, Duration.Zero);
+        QuantityOption.Between<Duration>(QuantityText.TryDuration, time => time.Seconds, "0.1 s", "24 h"), Duration.Zero);
 
     private readonly Option<bool> _json = JsonOption.Create();
     private readonly Option<bool> _csv = new("--csv") { Description = "Print the plan as comma-separated text, one row a piece." };

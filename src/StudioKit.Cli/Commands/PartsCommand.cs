@@ -35,6 +35,12 @@ internal static class PartsCommand
         var command = new Command("parts", Text) { word, kind, kit, json };
         command.SetAction(parsed =>
         {
+            // The kit itself may be still to be written.
+            if (parsed.GetValue(kit) is { } beside && !File.Exists(beside) && !Directory.Exists(Path.Combine(Path.GetDirectoryName(beside) ?? "", "parts")))
+            {
+                throw new FileTroubleException($"cannot read {beside}: there is no such kit, and no folder 'parts' beside it.");
+            }
+
             var library = parsed.GetValue(kit) is { Length: > 0 } path ? PartsLibrary.BesideKit(path) : PartsLibrary.Embedded;
             IReadOnlyList<ListedPart> parts = [.. InputFile.Read(parsed.GetValue(kit) ?? "the parts library", _ => PartsCatalogue.Of(library))
                 .Where(part => parsed.GetValue(kind) is not { } wanted || part.Kind == wanted)

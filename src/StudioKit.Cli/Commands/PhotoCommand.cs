@@ -1,10 +1,12 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
 using StudioKit.Cli.Tables;
+using StudioKit.Cli.Usage;
 using StudioKit.Field;
 using StudioKit.Field.Advice;
 using StudioKit.Field.Analysis;
 using StudioKit.FieldFiles.Frames;
+using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Sheets.Json;
 
@@ -26,7 +28,7 @@ internal sealed class PhotoCommand
 
         Example: studiokit photo test.jpg --kit kits/fen-edge.yaml --framing "reed 55 at 1:2" --out frames
         Example: studiokit photo test.jpg --power 1/8 --distance "25 cm"
-        Example: studiokit photo a.jpg b.jpg c.jpg --ladder 1/32 --ladder 1/16 --ladder 1/8
+        Example: studiokit photo a.jpg b.jpg c.jpg --ladder 1/32,1/16,1/8
         Example: studiokit photo panel-1-32.jpg panel-1-16.jpg panel-1-8.jpg --ladder names --kit kits/fen-edge.yaml --framing "reed 55 at 1:2" --pitch 60° --learn-curve
         """;
 
@@ -62,6 +64,12 @@ internal sealed class PhotoCommand
 
         if (parsed.GetValue(_options.LearnCurve) && !CorrectionFile.IsPossible(_options.Plan.KitPath(parsed)!, _host))
         {
+            return ExitCode.BadInput;
+        }
+
+        if (powers.Length > 0 && paths.FirstOrDefault(path => !File.Exists(path) && QuantityText.TryPower(path, out _, out _)) is { } stray)
+        {
+            _host.Report(UsageCodes.BadUsage, $"'{stray}' is a power and no picture; write several as --ladder 1/32,1/16,1/8.");
             return ExitCode.BadInput;
         }
 

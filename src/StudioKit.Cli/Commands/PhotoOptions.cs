@@ -17,7 +17,7 @@ internal sealed class PhotoOptions(CommandHost host)
 
     public Option<bool> Bare { get; } = new("--bare") { Description = "The frames show the panel alone, no subject." };
 
-    public Option<string[]> Ladder { get; } = new("--ladder") { Description = "Power of each frame in turn, e.g. 1/16, which makes them a power ladder; 'names' reads the powers from file names like panel-1-16.jpg, or from the picture's description. Each frame stands for itself where left out." };
+    public Option<string[]> Ladder { get; } = new("--ladder") { Description = "Powers of the frames in turn, e.g. 1/32,1/16,1/8, or one each time it is given, which makes them a power ladder; 'names' reads the powers from file names like panel-1-16.jpg, or from the picture's description. Each frame stands for itself where left out." };
 
     public Option<bool> LearnCurve { get; } = new("--learn-curve") { Description = "With --ladder and --kit: keep the camera's tone curve in the correction file beside the kit, for later frames." };
 

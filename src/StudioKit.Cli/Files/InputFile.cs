@@ -31,7 +31,7 @@ internal static class InputFile
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
         {
-            throw new FileTroubleException($"cannot read {path}: {error.Message}", error);
+            throw new FileTroubleException(Directory.Exists(path) ? $"cannot read {path}: it is a folder; name a file in it." : $"cannot read {path}: {error.Message}", error);
         }
     }
 }

@@ -95,7 +95,12 @@ internal static class PlanTables
 
     private static void WriteSetUp(IAnsiConsole console, string setUp, IReadOnlyList<ExposurePlan> exposures, AdviceBook advice, HashSet<string> said)
     {
-        var table = TableConsole.Table(setUp, "framing", "aperture", "shutter", "ISO", "flashes", "white margin, darkest to brightest", "ambient", "give or take", "first frame", "depth of field");
+        var table = TableConsole.Table(setUp, "framing", "aperture", "shutter", "ISO", "flashes", "white margin, least to most", "ambient", "give or take", "first frame", "depth of field");
+        foreach (var column in new[] { 1, 2, 3, 6 })
+        {
+            table.Columns[column].NoWrap();
+        }
+
         foreach (var exposure in exposures)
         {
             table.AddRow(

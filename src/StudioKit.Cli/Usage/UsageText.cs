@@ -21,6 +21,12 @@ internal static class UsageText
         // Help, the version and completion ask nothing of the rest of the line, and the parser then has no errors.
         var unmatched = parsed.Errors.Count == 0 ? [] : parsed.UnmatchedTokens;
         var strays = unmatched.Concat(OptionsTakenForArguments(parsed)).Distinct(StringComparer.Ordinal).ToList();
+        if (parsed.CommandResult.Command.Subcommands.Count > 0 && strays.Find(stray => !IsOptionLike(stray)) is { } command)
+        {
+            // Of a command that does not exist nobody knows the options.
+            strays = [command];
+        }
+
         var rest = parsed.Errors.Where(error => !error.Message.StartsWith(Unmatched, StringComparison.Ordinal)
             && !(strays.Count > 0 && error.Message.StartsWith(NoCommand, StringComparison.Ordinal)));
         return [.. strays.Select(stray => Stray(stray, parsed.CommandResult)), .. rest.Select(error => Sentence(error, parsed.CommandResult.Command))];
@@ -37,7 +43,13 @@ internal static class UsageText
     {
         var isOption = IsOptionLike(token);
         IReadOnlyList<string> known = isOption ? [.. OptionNames(at)] : [.. at.Command.Subcommands.Select(command => command.Name)];
-        var meant = NearestName.Of(token.Split('=')[0], known) is { } nearest ? $" Did you mean '{nearest}'?" : "";
+        var name = token.Split('=')[0];
+        if (isOption && known.Contains(name, StringComparer.Ordinal))
+        {
+            return $"'{name}' stands before its command; write it behind, e.g. studiokit {at.Command.Name} ... {name}.";
+        }
+
+        var meant = NearestName.Of(name, known) is { } nearest ? $" Did you mean '{nearest}'?" : "";
         return isOption ? $"There is no option '{token}' here.{meant}"
             : known.Count > 0 ? $"There is no command '{token}'.{meant}"
             : $"'{token}' is one thing too many here.";

@@ -17,7 +17,7 @@ internal static class PanelDrawing
             [
                 Polygon.Rectangle(new Bounds(0, 0, width, depth), Stroke.Heavy),
                 Polygon.Rectangle(need, Stroke.Hidden),
-                new Label(new Point(width / 2, depth / 2), "needed by the framings", 8, TextAnchor.Middle),
+                new Label(new Point(width / 2, depth / 2), "needed", 8, TextAnchor.Middle),
                 Dimension.InMillimetres(new Point(0, depth), new Point(width, depth), 8),
                 Dimension.InMillimetres(new Point(0, 0), new Point(0, depth), 8),
             ]);

@@ -476,6 +476,15 @@ public sealed class FieldCommandsTests : IDisposable
     }
 
     [Fact]
+    public void A_power_among_the_pictures_is_told_from_a_missing_file()
+    {
+        var run = CommandRun.Of("photo", Picture("a.png", 99), Picture("b.png", 137), Picture("c.png", 188), "--ladder", "1/32", "1/16", "1/8");
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain("'1/16' is a power and no picture").And.Contain("--ladder 1/32,1/16,1/8");
+    }
+
+    [Fact]
     public void A_power_alone_is_enough_to_be_told_what_to_turn_it_to()
     {
         CommandRun.Of("photo", Picture("panel.png", 188), "--bare", "--power", "1/16").Output.Should().Contain("Lower flash up 1 1/3 stops").And.NotContain("closer");

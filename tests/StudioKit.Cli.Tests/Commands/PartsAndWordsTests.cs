@@ -10,6 +10,15 @@ public sealed class PartsAndWordsTests : IDisposable
     public void Dispose() => _folder.Dispose();
 
     [Fact]
+    public void Parts_beside_a_kit_that_is_not_there_are_file_trouble()
+    {
+        var run = CommandRun.Of("parts", "--kit", "nowhere.yaml");
+
+        run.ExitCode.Should().Be(3);
+        run.Error.Should().Contain("there is no such kit");
+    }
+
+    [Fact]
     public void Every_part_of_the_library_is_listed_with_its_figures_and_their_source()
     {
         using var json = JsonDocument.Parse(CommandRun.Of("parts", "--json").Output);

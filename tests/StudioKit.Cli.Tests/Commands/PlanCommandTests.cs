@@ -9,6 +9,10 @@ public sealed partial class PlanCommandTests
     private const string Framing = "reed 55 at 1:1";
 
     [Fact]
+    public void No_head_of_the_exposures_is_cut_off_where_nobody_looks() =>
+        CommandRun.Of("plan", Repository.Kit("fen-edge.yaml")).Output.Should().Contain(" aperture ").And.NotContain("apertu…").And.NotContain("bright…");
+
+    [Fact]
     public void Optics_prints_the_keys_that_scripts_rely_on()
     {
         var keys = Keys(CommandRun.Of(
