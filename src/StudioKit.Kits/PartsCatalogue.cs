@@ -21,7 +21,19 @@ public static class PartsCatalogue
     public static IReadOnlyList<ListedPart> Of(PartsLibrary library)
     {
         ArgumentNullException.ThrowIfNull(library);
-        return [.. Kinds.SelectMany(kind => library.Names(kind).Select(name => Read(library, kind, name)).OfType<ListedPart>())];
+        return [.. Kinds.SelectMany(kind => Of(library, kind))];
+    }
+
+    /// <summary>Lists the parts of one kind, in alphabetical order.</summary>
+    /// <param name="library">The library.</param>
+    /// <param name="kind">The kind, e.g. <c>pipes</c>.</param>
+    /// <returns>Its parts; one that cannot be read is left out, as a kit that names it says why.</returns>
+    /// <exception cref="IOException">A part beside the kit cannot be read.</exception>
+    /// <exception cref="UnauthorizedAccessException">A part beside the kit may not be read.</exception>
+    public static IReadOnlyList<ListedPart> Of(PartsLibrary library, string kind)
+    {
+        ArgumentNullException.ThrowIfNull(library);
+        return [.. library.Names(kind).Select(name => Read(library, kind, name)).OfType<ListedPart>()];
     }
 
     private static ListedPart? Read(PartsLibrary library, string kind, string name)

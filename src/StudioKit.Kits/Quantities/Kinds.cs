@@ -73,6 +73,7 @@ internal static class Kinds
         value => value.FNumber is { } number ? FNumber.Write(number) : "best")
     {
         Pattern = () => $"(best|{Patterns.FNumber})",
+        AlsoWords = ["best"],
         Measure = value => One(value.FNumber ?? 1),
         ReadMeasure = FNumber.ReadMeasure,
     };

@@ -28,6 +28,7 @@ internal static class SensorText
     {
         Read = Read,
         Noun = "a sensor's two sides",
+        AlsoWords = ["full frame"],
         Pattern = () => $"({Patterns.Sizes(2)}|[fF][uU][lL][lL][ \\-]?[fF][rR][aA][mM][eE])",
     };
 

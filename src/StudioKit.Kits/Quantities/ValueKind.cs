@@ -12,6 +12,9 @@ internal abstract record ValueKind(string Noun, string Example)
     /// <summary>Every word allowed, where there is only a choice of words.</summary>
     public IReadOnlyList<string> Words { get; init; } = [];
 
+    /// <summary>Words that may stand in place of a value.</summary>
+    public IReadOnlyList<string> AlsoWords { get; init; } = [];
+
     /// <summary>Type that an editor's YAML reader may see besides a string: <c>number</c>, <c>integer</c> or <c>boolean</c>.</summary>
     public string? JsonType { get; init; }
 
