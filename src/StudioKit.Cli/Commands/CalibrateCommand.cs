@@ -81,9 +81,16 @@ internal sealed class CalibrateCommand
     private ExitCode Finish(ParseResult parsed, KitReadResult read, CalibrationResult result, DateOnly day)
     {
         var (path, kit) = (parsed.GetRequiredValue(_kit), read.Kit!);
-        var correction = KitCorrection.From(kit, result, day) with { ToneCurve = CorrectionFile.Of(path, kit.Name)?.ToneCurve };
+        var kept = CorrectionFile.Of(path, kit.Name);
+        var correction = KitCorrection.From(kit, result, day) with { ToneCurve = kept?.ToneCurve };
         var before = KitPlanner.Plan(KitInput.Corrected(path, read, _host));
         var (target, text) = CorrectionFile.Write(path, correction, parsed.GetValue(_force), _input.Files(parsed), _host);
+        if (kept is { CorrectsFigures: true })
+        {
+            _host.Error.WriteLine(FormattableString.Invariant(
+                $"It takes the place of the correction of {kept.Date:yyyy-MM-dd}, whose readings count no longer; name them too with --readings, or hold several outings together with --history."));
+        }
+
         var cards = CardPowerChange.Between(before, KitPlanner.Plan(correction.ApplyTo(read, text)));
         _host.Output.WriteLine(parsed.GetValue(_json)
             ? CalibrationReport.Json(target, kit, correction, result, cards)

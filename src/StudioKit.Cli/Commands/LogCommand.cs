@@ -42,7 +42,7 @@ internal static class LogCommand
             LogUndoCommand.Undo(host, file),
             LogUndoCommand.Redo(host, file),
             LogHistoryCommand.Create(host, file),
-            LogRescueCommand.Create(host),
+            LogRescueCommand.Create(host, file),
             LogExportCommand.Create(host, file),
             LogImportCommand.Create(host, file),
             LogPlatesCommand.Create(host, file),

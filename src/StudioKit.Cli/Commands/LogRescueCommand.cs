@@ -16,11 +16,18 @@ internal static class LogRescueCommand
         Example: studiokit log rescue field.log field-rescued.log
         """;
 
-    public static Command Create(CommandHost host)
+    public static Command Create(CommandHost host, Option<string> file)
     {
         var old = new Argument<string>("old") { Description = "The damaged log, e.g. field.log." };
         var target = new Argument<string>("new") { Description = "The new log; there must be no file of its name, e.g. field-rescued.log." };
         var command = new Command("rescue", Text) { old, target };
+        command.Validators.Add(result =>
+        {
+            if (result.GetResult(file) is { Implicit: false })
+            {
+                result.AddError("A rescue names both logs without --log, the damaged one first, e.g. studiokit log rescue field.log field-rescued.log.");
+            }
+        });
         command.SetAction(parsed => (int)OpenLog.With(host, LogRescue.Read(parsed.GetRequiredValue(old)), rescued =>
         {
             var faults = LogRescue.Write(rescued, parsed.GetRequiredValue(target), host.Clock);

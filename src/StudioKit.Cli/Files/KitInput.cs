@@ -13,11 +13,22 @@ internal static class KitInput
     public static Argument<string> Argument() => new("kit") { Description = "The kit file, e.g. kits/fen-edge.yaml; - reads it from the standard input." };
 
     /// <summary>One kit or several.</summary>
-    public static Argument<string[]> Arguments() => new("kit")
+    public static Argument<string[]> Arguments()
     {
-        Description = "The kit file or files, e.g. kits/fen-edge.yaml or kits/*.yaml; - reads one from the standard input.",
-        Arity = ArgumentArity.OneOrMore,
-    };
+        var kits = new Argument<string[]>("kit")
+        {
+            Description = "The kit file or files, e.g. kits/fen-edge.yaml or kits/*.yaml; - reads one from the standard input.",
+            Arity = ArgumentArity.OneOrMore,
+        };
+        kits.Validators.Add(result =>
+        {
+            if (result.Tokens.Count(token => token.Value == StandardInput) > 1)
+            {
+                result.AddError("The standard input gives one kit; name - once, and the others by their files.");
+            }
+        });
+        return kits;
+    }
 
     /// <summary>Reads a kit, prints every diagnostic to the error stream and applies the corrections measured for it, where there are any.</summary>
     /// <returns>What was read; it holds no kit where an error was found.</returns>

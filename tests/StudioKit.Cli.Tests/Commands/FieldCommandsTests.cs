@@ -244,6 +244,10 @@ public sealed class FieldCommandsTests : IDisposable
         CommandRun.Of("sheets", kit, "--out", _folder.File("sheets")).ExitCode.Should().BeOneOf(0, 1);
         TextOf("sheets/plan-report.pdf").Should().Contain("Measured corrections").And.Contain("corrected 2026-05-09");
         TextOf("sheets/cards-A6.pdf").Should().Contain("corrected 2026-05-09");
+
+        run.Error.Should().NotContain("takes the place of");
+        CommandRun.Of("calibrate", kit, "--readings", _folder.File("readings.csv"), "--date", "2026-05-16")
+            .Error.Should().Contain("takes the place of the correction of 2026-05-09").And.Contain("--history");
     }
 
     /// <summary>Codes 137 and 188 are a quarter and a half of saturation (IEC 61966-2-1), a stop apart like the two powers: both are as far off the plan.</summary>

@@ -386,4 +386,13 @@ public sealed class LogCommandsTests : IDisposable
     }
 
     private CommandRun Log(params string[] args) => CommandRun.At(_clock, ["log", .. args, "--log", _folder.File("field.log")]);
+
+    [Fact]
+    public void A_rescue_with_a_log_of_its_own_is_told_the_form_that_works()
+    {
+        var run = CommandRun.Of("log", "rescue", "a.log", "b.log", "--log", "c.log");
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain("studiokit log rescue field.log field-rescued.log");
+    }
 }

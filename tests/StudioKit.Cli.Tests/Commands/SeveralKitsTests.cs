@@ -84,4 +84,13 @@ public sealed class SeveralKitsTests : IDisposable
     {
         CommandRun.Of("plan", Repository.Kit("fen-edge.yaml"), Repository.Kit("heath-ultralight.yaml"), "--why", "reed").ExitCode.Should().Be(2);
     }
+
+    [Fact]
+    public void The_standard_input_is_read_once()
+    {
+        var run = CommandRun.With(File.ReadAllText(Repository.Kit("heath-ultralight.yaml")), "plan", "-", "-");
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain("name - once");
+    }
 }
