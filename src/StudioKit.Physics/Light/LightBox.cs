@@ -80,16 +80,13 @@ public sealed class LightBox
         return new LightMap(Panel, Points, emitters, Flashes(emitters, Shaded(emitters)));
     }
 
-    /// <summary>The same in less time for a flash that is being dragged: its body's shadow is left out of the interreflected part.</summary>
-    /// <remarks>A little too bright; never to be printed or kept where <see cref="Illuminate"/> has an answer.</remarks>
-    /// <inheritdoc cref="Illuminate" path="/param"/>
-    /// <inheritdoc cref="Illuminate" path="/returns"/>
-    /// <exception cref="ArgumentException">A flash stands where it cannot; <see cref="SceneCheck"/> says beforehand how.</exception>
-    [Source("Goral1984", "direct light, interreflection, final gather")]
-    public LightMap Preview(IReadOnlyList<Emitter> emitters)
+    /// <summary>Light that follows flashes while they are moved away from where they stand.</summary>
+    /// <param name="exact">What <see cref="Illuminate"/> gave for them where they stand.</param>
+    /// <exception cref="ArgumentException">The light is another sheet's.</exception>
+    public LightPreview Follow(LightMap exact)
     {
-        SceneCheck.Refuse(SceneCheck.Problems(Panel, Surround, emitters));
-        return new LightMap(Panel, Points, emitters, Flashes(emitters, _factors));
+        ArgumentNullException.ThrowIfNull(exact);
+        return exact.Panel == Panel && exact.Grid == Points ? new LightPreview(this, exact) : throw new ArgumentException("The light is another sheet's.", nameof(exact));
     }
 
     internal PointLight Shine(IReadOnlyList<Emitter> emitters) =>
@@ -99,7 +96,11 @@ public sealed class LightBox
 
     internal PatchMesh? Mesh => _bare?.Mesh;
 
-    private PanelGrid Points => Grid ?? throw new InvalidOperationException("This box has no grid.");
+    internal PatchSamples? Samples => _bare?.Samples;
+
+    internal ReceiverSet Receivers => _points;
+
+    internal PanelGrid Points => Grid ?? throw new InvalidOperationException("This box has no grid.");
 
     private FormFactors? Shaded(IReadOnlyList<Emitter> emitters) =>
         _factors?.Without([.. emitters.Select(emitter => emitter.Body).OfType<Obstacle>().Select(_bare!.Rays.Of)]);
@@ -125,7 +126,7 @@ public sealed class LightBox
         return new UnitLight(direct, interreflected, reflections.Balance(emitter.Lobe.FluxOverAxialIntensity, exposure));
     }
 
-    private double NearestSurface(Emitter emitter)
+    internal double NearestSurface(Emitter emitter)
     {
         var up = Panel.Height.Meters - emitter.Centre.Z;
         if (_bare is not { Mesh.HasSkirts: true })
@@ -150,7 +151,7 @@ public sealed class LightBox
     private static BareBox? Bare(LightPanel panel, LightSurround surround, ReceiverSet points) =>
         surround.SkirtReflectance is > 0 || surround.FloorReflectance > 0 ? new BareBox(panel, surround, points) : null;
 
-    private static ReceiverSet GridPoints(LightPanel panel, PanelGrid grid)
+    internal static ReceiverSet GridPoints(LightPanel panel, PanelGrid grid)
     {
         var surface = new PanelSurface(panel);
         return new ReceiverSet([.. from row in Enumerable.Range(0, grid.Rows)

@@ -95,6 +95,9 @@ public sealed class LightMap
         return Sum(luminances);
     }
 
+    /// <summary>What each flash gives by itself.</summary>
+    internal IReadOnlyList<UnitLight> Flashes => _flashes;
+
     /// <summary>What each flash gives to it at an axial intensity·time of 1 cd·s: luminance times time [cd·s/m²].</summary>
     /// <param name="x">Place to the right of the panel's middle [m].</param>
     /// <param name="s">Place along the sheet from its front edge [m].</param>

@@ -43,6 +43,11 @@ public sealed class AdviceBook
     public SymptomAdvice? Against(ExposurePlan exposure, Symptom seen) =>
         PartOf(exposure, card => card.Symptoms.FirstOrDefault(symptom => symptom.Seen == seen), adviser => adviser.Against(seen));
 
+    /// <summary>What to set when the light of the place changes, without the rest of the exposure's advice.</summary>
+    /// <param name="exposure">The exposure.</param>
+    /// <returns>From brightest to darkest; empty where the exposure does not work.</returns>
+    public IReadOnlyList<LightStep> WhenLightChanges(ExposurePlan exposure) => PartOf<IReadOnlyList<LightStep>>(exposure, card => card.WhenLightChanges, adviser => adviser.WhenLightChanges());
+
     /// <summary>What to turn after a test frame of a white background.</summary>
     /// <param name="exposure">The exposure that it was a test of.</param>
     /// <param name="frame">What it showed.</param>

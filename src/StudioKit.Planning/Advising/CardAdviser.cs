@@ -12,13 +12,16 @@ internal sealed class CardAdviser(Replanner replanner, ExposurePlan now, IReadOn
     public CardAdvice Advise() => new()
     {
         Symptoms = now.IsUsable ? [.. Rules().Select(Of).Where(Helps)] : [],
-        WhenLightChanges = now.IsUsable ? [.. new LightTable(replanner, now).Steps()] : [],
+        WhenLightChanges = [.. WhenLightChanges()],
         Distances = now.IsUsable ? [.. new DistanceTable(replanner, now).OfAll()] : [],
         Mending = [.. Mending()],
     };
 
     /// <summary>What helps against one symptom; none where there is no advice against it.</summary>
     public SymptomAdvice? Against(Symptom seen) => now.IsUsable ? Rules().Where(rule => rule.Seen == seen).Select(Of).FirstOrDefault(Helps) : null;
+
+    /// <summary>What to set when the light changes; nothing where the exposure does not work.</summary>
+    public IReadOnlyList<LightStep> WhenLightChanges() => now.IsUsable ? new LightTable(replanner, now).Steps() : [];
 
     /// <summary>Changes that make it work.</summary>
     public IReadOnlyList<Advice> Mending() => now.Verdict.Verdict == Verdict.Works ? [] : new MendingLadders(replanner, now).Cheapest();

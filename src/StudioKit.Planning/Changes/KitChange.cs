@@ -57,6 +57,61 @@ public abstract record KitChange
             setUp with { Lights = [.. setUp.Lights.Select((light, place) => place == Light ? light with { Distance = Distance } : light)] };
     }
 
+    /// <summary>A flash below beside, before or beyond where it stood.</summary>
+    /// <param name="SetUp">The set-up.</param>
+    /// <param name="Light">Its place in the set-up's list of lights, from 0 [1].</param>
+    /// <param name="Right">How far right of the panel's centre; none to leave it.</param>
+    /// <param name="Back">How far beyond the panel's centre; none to leave it.</param>
+    public sealed record Shift(string SetUp, int Light, Length? Right, Length? Back) : OfSetUp(SetUp)
+    {
+        /// <inheritdoc/>
+        public override bool IsDoneByHand => true;
+
+        /// <inheritdoc/>
+        protected override string Name => Right is null ? $"lights[{Light}].offset-back" : $"lights[{Light}].offset-right";
+
+        /// <inheritdoc/>
+        protected override SetUpSpec Changed(SetUpSpec setUp) => setUp with { Lights = [.. setUp.Lights.Select((light, place) => place == Light ? Shifted(light) : light)] };
+
+        private LightSpec Shifted(LightSpec light) => light with { OffsetRight = Right ?? light.OffsetRight, OffsetBack = Back ?? light.OffsetBack };
+    }
+
+    /// <summary>Another angle of the camera in place of one of the set-up's.</summary>
+    /// <param name="SetUp">The set-up.</param>
+    /// <param name="Place">Place of the angle in the set-up's list, from 0 [1].</param>
+    /// <param name="Angle">Line of sight under the horizontal.</param>
+    public sealed record Pitch(string SetUp, int Place, Angle Angle) : OfSetUp(SetUp)
+    {
+        /// <inheritdoc/>
+        public override bool IsDoneByHand => true;
+
+        /// <inheritdoc/>
+        protected override string Name => $"camera-pitch[{Place}]";
+
+        /// <inheritdoc/>
+        protected override SetUpSpec Changed(SetUpSpec setUp) =>
+            setUp with { CameraPitches = [.. setUp.CameraPitches.Select((angle, place) => place == Place ? Angle : angle)] };
+    }
+
+    /// <summary>A sheet of another size.</summary>
+    /// <param name="Width">Across the camera's view; none to leave it.</param>
+    /// <param name="Depth">Along the camera's view; none to leave it.</param>
+    public sealed record Sheet(Length? Width, Length? Depth) : KitChange
+    {
+        /// <inheritdoc/>
+        public override bool IsDoneByHand => true;
+
+        /// <inheritdoc/>
+        public override string Key => Width is null ? "panel.depth" : "panel.width";
+
+        /// <inheritdoc/>
+        public override KitSpec Apply(KitSpec kit)
+        {
+            ArgumentNullException.ThrowIfNull(kit);
+            return kit with { Panel = kit.Panel with { Width = Width ?? kit.Panel.Width, Depth = Depth ?? kit.Panel.Depth } };
+        }
+    }
+
     /// <summary>Another dome, softbox or diffuser before a flash, or none.</summary>
     /// <param name="SetUp">The set-up.</param>
     /// <param name="Light">Its place in the set-up's list of lights, from 0 [1].</param>

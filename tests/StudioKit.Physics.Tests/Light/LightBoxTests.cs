@@ -98,21 +98,6 @@ public sealed class LightBoxTests
     }
 
     [Fact]
-    public void A_preview_differs_from_the_exact_answer_by_the_bodys_shadow_in_the_reflected_light_alone()
-    {
-        var box = LightBox.Prepare(Studio.Panel(), Studio.WhiteSkirts, Grid);
-        var flash = Studio.Flash(z: 0.25, size: 0.12);
-        Emitter[] bodied = [flash.WithBody(Length.FromMillimeters(120))];
-
-        var (preview, exact) = (box.Preview(bodied), box.Illuminate(bodied));
-
-        Reflected(preview).Should().Equal(Reflected(box.Illuminate([flash])), "a preview knows no body between the walls");
-        Reflected(preview).Zip(Reflected(exact)).Should().AllSatisfy(
-            pair => pair.First.Should().BeGreaterThan(pair.Second, "a black body only takes light away"));
-        Direct(preview).Should().Equal(Direct(exact));
-    }
-
-    [Fact]
     public void One_box_serves_many_threads_at_once()
     {
         var box = LightBox.Prepare(Studio.Panel(), Studio.WhiteSkirts, Grid);
@@ -153,8 +138,6 @@ public sealed class LightBoxTests
         Direct(one).SequenceEqual(Direct(other)) && Studio.All(one).SequenceEqual(Studio.All(other)) && one.Balance == other.Balance;
 
     private static double[] Direct(LightMap map) => Points((column, row) => map.DirectExposure(column, row));
-
-    private static double[] Reflected(LightMap map) => Points((column, row) => map.Exposure(column, row) - map.DirectExposure(column, row));
 
     private static double[] Points(Func<int, int, double> value) =>
         [.. from row in Enumerable.Range(0, Grid.Rows) from column in Enumerable.Range(0, Grid.Columns) select value(column, row)];

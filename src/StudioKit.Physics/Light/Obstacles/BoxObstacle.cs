@@ -31,6 +31,10 @@ public sealed record BoxObstacle : Obstacle
     /// <summary>How it lies.</summary>
     public Orientation Orientation { get; }
 
+    internal override Obstacle Spread(double across, double along) => new BoxObstacle(
+        Centre with { X = Centre.X * across, Y = Centre.Y * along }, Orientation,
+        Length.FromMeters(2 * _halfWidth), Length.FromMeters(2 * _halfHeight), Length.FromMeters(2 * _halfDepth));
+
     private protected override bool Cuts(Position from, Position to)
     {
         var (enter, leave) = (0.0, 1.0);

@@ -12,11 +12,11 @@ public abstract record Obstacle
 
     internal bool Blocks(Position from, Position to) => Near(from, to) && Cuts(from, to);
 
-    internal static bool AnyBlocks(IReadOnlyList<Obstacle> obstacles, Position from, Position to)
+    internal static bool AnyBlocks(ReadOnlySpan<Obstacle> obstacles, Position from, Position to)
     {
-        for (var i = 0; i < obstacles.Count; i++)
+        foreach (var obstacle in obstacles)
         {
-            if (obstacles[i].Blocks(from, to))
+            if (obstacle.Blocks(from, to))
             {
                 return true;
             }
@@ -24,6 +24,17 @@ public abstract record Obstacle
 
         return false;
     }
+
+    /// <summary>Whether it may stand between a place and any point of a box; one that does not blocks no ray from there to the box.</summary>
+    internal bool MayStandBetween(Position place, Position least, Position most) =>
+        Math.Max(place.X, most.X) >= _least.X && Math.Min(place.X, least.X) <= _most.X
+        && Math.Max(place.Y, most.Y) >= _least.Y && Math.Min(place.Y, least.Y) <= _most.Y
+        && Math.Max(place.Z, most.Z) >= _least.Z && Math.Min(place.Z, least.Z) <= _most.Z;
+
+    /// <summary>The same body with its places moved apart or together about the middle of the studio's ground, as a frame is that grows with its sheet.</summary>
+    /// <param name="across">Factor across the view [1]; &gt; 0.</param>
+    /// <param name="along">Factor along the view [1]; &gt; 0.</param>
+    internal abstract Obstacle Spread(double across, double along);
 
     private protected abstract bool Cuts(Position from, Position to);
 

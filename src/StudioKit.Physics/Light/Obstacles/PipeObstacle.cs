@@ -28,6 +28,9 @@ public sealed record PipeObstacle : Obstacle
     /// <summary>Outside diameter.</summary>
     public Length Diameter => Length.FromMeters(2 * _radius);
 
+    internal override Obstacle Spread(double across, double along) => new PipeObstacle(
+        Start with { X = Start.X * across, Y = Start.Y * along }, End with { X = End.X * across, Y = End.Y * along }, Diameter);
+
     // A pipe blocks a ray that passes its centre line nearer than its radius (round ends included).
     private protected override bool Cuts(Position from, Position to) => SquareBetween(from, to) < _radius * _radius;
 

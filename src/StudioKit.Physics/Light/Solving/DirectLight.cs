@@ -13,13 +13,13 @@ internal sealed class DirectLight
     private readonly Emitter _emitter;
     private readonly Position[] _places;
     private readonly double[] _weights;
-    private readonly IReadOnlyList<Obstacle> _obstacles;
+    private readonly Obstacle[] _obstacles;
+    private readonly (Position Least, Position Most) _box;
 
     /// <summary>Cuts a window into enough points for surfaces no nearer than a distance [m].</summary>
     public DirectLight(Emitter emitter, IReadOnlyList<Obstacle> obstacles, double nearest)
     {
-        _emitter = emitter;
-        _obstacles = obstacles;
+        (_emitter, _obstacles) = (emitter, [.. obstacles]);
         var across = Rule(emitter.Width.Meters, nearest);
         var along = Rule(emitter.Height.Meters, nearest);
         var points = from j in Enumerable.Range(0, along.Order)
@@ -30,7 +30,18 @@ internal sealed class DirectLight
                          Weight: across.GetWeight(i) * along.GetWeight(j) / (emitter.Width.Meters * emitter.Height.Meters));
         _places = [.. points.Select(point => point.Place)];
         _weights = [.. points.Select(point => point.Weight)];
+        _box = BoxOf(_places);
     }
+
+    // Whatever the window's size, all of it from its middle, and nothing in the way.
+    private DirectLight(Emitter emitter)
+    {
+        (_emitter, _obstacles, _places, _weights) = (emitter, [], [emitter.Centre], [1]);
+        _box = (emitter.Centre, emitter.Centre);
+    }
+
+    /// <summary>All of a flash's light from the middle of its window, with nothing in its way: a quick first guess.</summary>
+    public static DirectLight FromMiddle(Emitter emitter) => new(emitter);
 
     /// <summary>Where the flash's window lies and the way it faces.</summary>
     public (Position Place, Direction Axis) Window => (_emitter.Centre, _emitter.Orientation.Axis);
@@ -38,19 +49,44 @@ internal sealed class DirectLight
     /// <summary>Adds this flash's luminous exposure at every receiver [lx·s a cd·s].</summary>
     public void AddTo(ReceiverSet receivers, Span<double> exposure)
     {
+        var inTheWay = new Obstacle[_obstacles.Length];
         for (var start = 0; start < receivers.PaddedCount; start += VectorMath.Lanes)
         {
+            var count = InTheWay(receivers, start, inTheWay);
             var sum = new Vector<double>(exposure[start..]);
             for (var s = 0; s < _places.Length; s++)
             {
-                sum += Arriving(receivers, start, s);
+                sum += Arriving(receivers, start, s, inTheWay.AsSpan(0, count));
             }
 
             sum.CopyTo(exposure[start..]);
         }
     }
 
-    private Vector<double> Arriving(ReceiverSet receivers, int start, int sample)
+    // Most bodies stand nowhere near the way to a receiver, which is seen once for the whole window.
+    private int InTheWay(ReceiverSet receivers, int start, Obstacle[] into)
+    {
+        var count = 0;
+        foreach (var obstacle in _obstacles)
+        {
+            for (var lane = 0; lane < VectorMath.Lanes; lane++)
+            {
+                if (obstacle.MayStandBetween(receivers.Place(start + lane), _box.Least, _box.Most))
+                {
+                    into[count++] = obstacle;
+                    break;
+                }
+            }
+        }
+
+        return count;
+    }
+
+    private static (Position Least, Position Most) BoxOf(Position[] places) => (
+        new Position(places.Min(place => place.X), places.Min(place => place.Y), places.Min(place => place.Z)),
+        new Position(places.Max(place => place.X), places.Max(place => place.Y), places.Max(place => place.Z)));
+
+    private Vector<double> Arriving(ReceiverSet receivers, int start, int sample, ReadOnlySpan<Obstacle> inTheWay)
     {
         var (place, frame) = (_places[sample], _emitter.Orientation);
         var dx = ReceiverSet.Load(receivers.X, start) - new Vector<double>(place.X);
@@ -66,18 +102,18 @@ internal sealed class DirectLight
         var intensity = _emitter.Lobe.Relative(
             Cosine(frame.Across, dx, dy, dz) * inverse, Cosine(frame.Along, dx, dy, dz) * inverse, Cosine(frame.Axis, dx, dy, dz) * inverse);
         var arriving = _weights[sample] * intensity * facing / square;
-        return _obstacles.Count == 0 ? arriving : arriving * Visible(receivers, start, place);
+        return inTheWay.IsEmpty ? arriving : arriving * Visible(receivers, start, place, inTheWay);
     }
 
     private static Vector<double> Cosine(Direction direction, Vector<double> dx, Vector<double> dy, Vector<double> dz) =>
         (direction.X * dx) + (direction.Y * dy) + (direction.Z * dz);
 
-    private Vector<double> Visible(ReceiverSet receivers, int start, Position from)
+    private static Vector<double> Visible(ReceiverSet receivers, int start, Position from, ReadOnlySpan<Obstacle> inTheWay)
     {
         var visible = Vector<double>.One;
         for (var lane = 0; lane < VectorMath.Lanes; lane++)
         {
-            if (Obstacle.AnyBlocks(_obstacles, from, receivers.Place(start + lane)))
+            if (Obstacle.AnyBlocks(inTheWay, from, receivers.Place(start + lane)))
             {
                 visible = visible.WithElement(lane, 0);
             }

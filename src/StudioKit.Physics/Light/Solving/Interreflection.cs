@@ -18,10 +18,12 @@ internal sealed class Interreflection
     }
 
     /// <summary>Turns direct exposures of the patches into full ones, in place, and gathers what they send to the points [lx·s].</summary>
-    public double[] Settle(Span<double> patchExposure)
+    /// <param name="patchExposure">Exposure of every patch [lx·s].</param>
+    /// <param name="settled">Change of a patch, as a share of the brightest, that counts as none [1].</param>
+    public double[] Settle(Span<double> patchExposure, double settled = Radiosity.Settled)
     {
         var exitance = new double[_radiosity.Stride];
-        _radiosity.Settle(patchExposure, exitance);
+        _radiosity.Settle(patchExposure, exitance, settled);
         var senders = new double[_stride];
         exitance.AsSpan(0, _mesh.SenderCount).CopyTo(senders);
         var arriving = new double[_gather.Length / Math.Max(1, _stride)];

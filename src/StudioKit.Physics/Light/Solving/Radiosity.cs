@@ -8,7 +8,7 @@ namespace StudioKit.Physics.Light.Solving;
 internal sealed class Radiosity
 {
     // A change under this share of the brightest patch is far under the error of the mesh.
-    private const double Settled = 1e-7;
+    public const double Settled = 1e-7;
     private const int MostSweeps = 2000;
 
     private readonly double[] _factors;
@@ -26,7 +26,10 @@ internal sealed class Radiosity
     public int Stride => _stride;
 
     /// <summary>Turns the direct exposure of every patch into the full one, in place; leaves the exitances.</summary>
-    public void Settle(Span<double> exposure, Span<double> exitance)
+    /// <param name="exposure">Exposure of every patch [lx·s].</param>
+    /// <param name="exitance">Room for what every patch sends [lx·s].</param>
+    /// <param name="settled">Change of a patch, as a share of the brightest, that counts as none [1].</param>
+    public void Settle(Span<double> exposure, Span<double> exitance, double settled = Settled)
     {
         exitance.Clear();
         for (var i = 0; i < _reflectances.Length; i++)
@@ -38,7 +41,7 @@ internal sealed class Radiosity
         exposure[.._reflectances.Length].CopyTo(direct);
         for (var sweep = 0; sweep < MostSweeps; sweep++)
         {
-            if (Sweep(direct, exposure, exitance))
+            if (Sweep(direct, exposure, exitance) <= settled)
             {
                 return;
             }
@@ -47,7 +50,8 @@ internal sealed class Radiosity
         throw new InvalidOperationException("Interreflection did not settle: a reflectance is too near 1.");
     }
 
-    private bool Sweep(ReadOnlySpan<double> direct, Span<double> exposure, Span<double> exitance)
+    // The greatest change of a patch, as a share of the brightest.
+    private double Sweep(ReadOnlySpan<double> direct, Span<double> exposure, Span<double> exitance)
     {
         var (change, brightest) = (0.0, 0.0);
         for (var i = 0; i < _reflectances.Length; i++)
@@ -59,6 +63,6 @@ internal sealed class Radiosity
             exitance[i] = _reflectances[i] * updated;
         }
 
-        return change <= Settled * brightest;
+        return brightest > 0 ? change / brightest : 0;
     }
 }

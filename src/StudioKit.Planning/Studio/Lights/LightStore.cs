@@ -14,19 +14,29 @@ internal sealed class LightStore
     private readonly Kept<(LightBox Box, ValueList<Emitter> Flashes), LightMap> _maps = new();
     private readonly Kept<(LightMap Map, CameraView View), SeenPanel> _seen = new(512);
     private readonly Kept<LightScene, LitPanel> _lit = new();
+    private readonly Func<LightScene, LightMap> _light;
+
+    /// <summary>A store that lights each scene as a plan does.</summary>
+    public LightStore() => _light = Exact;
+
+    /// <summary>A store for one look at something that is being moved.</summary>
+    /// <param name="light">How its scene is lit, each flash at an axial intensity·time of 1 cd·s.</param>
+    public LightStore(Func<LightScene, LightMap> light) => _light = light;
 
     /// <summary>A scene lit; nothing is worked out before somebody looks.</summary>
     public LitPanel Lit(LightScene scene) => _lit.Get(scene, of => new LitPanel(of, this));
 
     /// <summary>Light on the panel of a scene without problems, each flash at an axial intensity·time of 1 cd·s.</summary>
-    public LightMap UnitMapOf(LightScene scene)
-    {
-        var box = _boxes.Get((scene.Panel, scene.Surround), Framed);
-        return _maps.Get((box, [.. scene.Emitters.Select(flash => flash with { AxialIntensityTime = 1 })]), static of => of.Box.Illuminate(of.Flashes));
-    }
+    public LightMap UnitMapOf(LightScene scene) => _light(scene);
+
+    /// <summary>The box of a scene without problems, before a flash is put there.</summary>
+    public LightBox BoxOf(LightScene scene) => _boxes.Get((scene.Panel, scene.Surround), Framed);
 
     /// <summary>What a possible view sees of it.</summary>
     public SeenPanel SeenIn(LightMap unitMap, CameraView view) => _seen.Get((unitMap, view), static of => SeenPanel.Of(of.Map, of.View));
+
+    private LightMap Exact(LightScene scene) =>
+        _maps.Get((BoxOf(scene), [.. scene.Emitters.Select(flash => flash with { AxialIntensityTime = 1 })]), static of => of.Box.Illuminate(of.Flashes));
 
     // Another frame in the same box: only the pipes that were not there before are worked out.
     private LightBox Framed((LightPanel Panel, LightSurround Surround) of) =>

@@ -58,6 +58,20 @@ public sealed class StudioLight
     /// <summary>The same panel in another frame or over other flashes; what was lit before is kept.</summary>
     internal StudioLight With(KitSpec kit, FrameResult? frame) => new(kit, _panel, frame, _store);
 
+    /// <summary>Light that follows the flashes of a set-up while they, or the sheet's edges, are being moved; none where they stand where they cannot.</summary>
+    internal LightPreview? Follow(SetUpSpec setUp)
+    {
+        var scene = Of(setUp).Scene;
+        return SceneCheck.Problems(scene).Count > 0 ? null : _store.BoxOf(scene).Follow(_store.UnitMapOf(scene));
+    }
+
+    /// <summary>The studio as it is being moved, seen once: the frame stays as it was planned.</summary>
+    /// <param name="kit">The kit with what is moved.</param>
+    /// <param name="panel">Its panel.</param>
+    /// <param name="following">Light that follows.</param>
+    internal StudioLight Moving(KitSpec kit, PanelPlan panel, LightPreview following) => new(
+        kit, panel, _frame, new LightStore(scene => following.At([.. scene.Emitters.Select(flash => flash with { AxialIntensityTime = 1 })], ReferenceEquals(panel, _panel) ? null : scene.Panel)));
+
     /// <summary>The camera's view over the panel.</summary>
     internal CameraView ViewOf(PanelSight sight) => sight.ViewAt(SubjectBack);
 
