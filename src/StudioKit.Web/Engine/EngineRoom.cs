@@ -19,6 +19,11 @@ internal sealed class EngineRoom
         Answers(EngineQuestions.MakeSheets, _prints.Make);
         Answers(EngineQuestions.ZipSheets, _prints.Zip);
         Answers(EngineQuestions.Pages, _prints.Pages);
+        Answers(EngineQuestions.Preview, new Previews(plans).Answer);
+        Answers(EngineQuestions.Edit, KitEdits.Answer);
+        Answers(EngineQuestions.SceneLight, new SceneLights(plans).Answer);
+        Answers(EngineQuestions.Solid, new Solids(plans).Answer);
+        Answers(EngineQuestions.Point, new Points(plans).Answer);
     }
 
     /// <summary>Answers a question.</summary>

@@ -9,7 +9,11 @@ namespace StudioKit.Web.Engine;
 /// <param name="progress">Told each stage.</param>
 internal sealed class PlannedKits(IProgress<string> progress)
 {
+    // As many as lie side by side, and the one before the last change.
+    private const int Most = 4;
+
     private readonly PlanSession _session = new();
+    private readonly List<PlannedKit> _kits = [];
 
     /// <summary>Reads a kit and plans it.</summary>
     public PlanAnswer Answer(PlanRequest request)
@@ -22,7 +26,20 @@ internal sealed class PlannedKits(IProgress<string> progress)
     public (KitReadResult Read, Plan? Plan) Of(string text, string fileName)
     {
         var read = KitReader.Parse(text, fileName, PartsLibrary.Embedded);
-        return (read, read.HasErrors ? null : _session.Plan(read, new Stages(progress)));
+        return (read, read.HasErrors ? null : Planned(read).Plan);
+    }
+
+    /// <summary>A kit that was planned lately; none where it was not.</summary>
+    /// <param name="hash">Hash of its content.</param>
+    public PlannedKit? Find(string hash) => _kits.Find(kit => kit.Plan.ContentHash == hash);
+
+    private PlannedKit Planned(KitReadResult read)
+    {
+        var planned = new PlannedKit(read, _session.Plan(read, new Stages(progress)));
+        _kits.RemoveAll(kit => kit.Plan.ContentHash == planned.Plan.ContentHash);
+        _kits.Insert(0, planned);
+        _kits.RemoveRange(Math.Min(Most, _kits.Count), Math.Max(0, _kits.Count - Most));
+        return planned;
     }
 
     private sealed class Stages(IProgress<string> progress) : IProgress<PlanStage>

@@ -17,4 +17,19 @@ public static class EngineQuestions
 
     /// <summary>The pages of one group, to look at.</summary>
     public static EngineQuestion<SheetsRequest, SheetPages> Pages { get; } = new("pages", ResultsJson.Default.SheetsRequest, ResultsJson.Default.SheetPages, "pages");
+
+    /// <summary>How a framing would look with something of the studio moved.</summary>
+    public static EngineQuestion<PreviewRequest, PreviewAnswer> Preview { get; } = new("preview", ResultsJson.Default.PreviewRequest, ResultsJson.Default.PreviewAnswer, "preview");
+
+    /// <summary>Writes values into a kit's text; comments, order and line ends stay.</summary>
+    public static EngineQuestion<EditRequest, EditAnswer> Edit { get; } = new("edit", ResultsJson.Default.EditRequest, ResultsJson.Default.EditAnswer);
+
+    /// <summary>What is known of a place of the panel.</summary>
+    public static EngineQuestion<PointRequest, PointAnswer> Point { get; } = new("point", ResultsJson.Default.PointRequest, ResultsJson.Default.PointAnswer, "point");
+
+    /// <summary>What to set when the light of the place changes.</summary>
+    public static EngineQuestion<SceneLightRequest, SceneLightAnswer> SceneLight { get; } = new("scene-light", ResultsJson.Default.SceneLightRequest, ResultsJson.Default.SceneLightAnswer, "scene-light");
+
+    /// <summary>A planned studio in space.</summary>
+    public static EngineQuestion<SolidRequest, SolidAnswer> Solid { get; } = new("solid", ResultsJson.Default.SolidRequest, ResultsJson.Default.SolidAnswer, "solid");
 }

@@ -10,4 +10,14 @@ namespace StudioKit.Web.Results;
 /// <param name="Margins">White margin of the map's points in stops, row by row from the front, each from left to right.</param>
 /// <param name="Views">Each camera angle.</param>
 public sealed record SeenFraming(
-    string Framing, string Power, bool Usable, IReadOnlyList<Spot> Outline, MarginPoint Darkest, MarginPoint Brightest, IReadOnlyList<double> Margins, IReadOnlyList<SeenView> Views);
+    string Framing, string Power, bool Usable, IReadOnlyList<Spot> Outline, MarginPoint Darkest, MarginPoint Brightest, IReadOnlyList<double> Margins, IReadOnlyList<SeenView> Views)
+{
+    /// <summary>What the margins mean, from the darkest band to the brightest.</summary>
+    public IReadOnlyList<MarginBand> Bands { get; init; } = [];
+
+    /// <summary>The dial of the flash below; none where there is none.</summary>
+    public PowerDial? Dial { get; init; }
+
+    /// <summary>What the margins come to, in a sentence.</summary>
+    public string Comes { get; init; } = "";
+}

@@ -17,4 +17,14 @@ namespace StudioKit.Web.Results;
 /// <param name="Problems">What is impossible about the geometry.</param>
 public sealed record StudioPicture(
     string SetUp, string Key, double PanelWidth, double PanelDepth, double FlatDepth, double PanelHeight, double SubjectFromFront, int Columns, int Rows,
-    IReadOnlyList<Spot> SidePanel, IReadOnlyList<SideBar> SideBars, IReadOnlyList<LowerLight> Lights, IReadOnlyList<SeenFraming> Framings, IReadOnlyList<string> Problems);
+    IReadOnlyList<Spot> SidePanel, IReadOnlyList<SideBar> SideBars, IReadOnlyList<LowerLight> Lights, IReadOnlyList<SeenFraming> Framings, IReadOnlyList<string> Problems)
+{
+    /// <summary>What can be moved.</summary>
+    public IReadOnlyList<Handle> Handles { get; init; } = [];
+
+    /// <summary>The flashes above and beside.</summary>
+    public IReadOnlyList<UpperLight> UpperLights { get; init; } = [];
+
+    /// <summary>Where the subject's foot stands in the side view.</summary>
+    public Spot Subject { get; init; }
+}

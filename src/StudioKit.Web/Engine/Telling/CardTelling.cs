@@ -19,14 +19,16 @@ internal static class CardTelling
 
     private static CardLight Light(LightPlan light) => new(light.Flash, Role(light.Role), light.PowerText, PlanFormat.Centimetres(light.Distance), light.Modifier ?? "");
 
-    private static Standing StandingOf(ExposurePlan exposure) => exposure.Verdict.Verdict switch
+    /// <summary>Whether an exposure holds.</summary>
+    public static Standing StandingOf(ExposurePlan exposure) => exposure.Verdict.Verdict switch
     {
         Verdict.Works => Standing.Stands,
         Verdict.AtTheEdge => Standing.AtTheEdge,
         _ => Standing.Fails,
     };
 
-    private static string Role(LightRole role) => role switch
+    /// <summary>What a flash does, in a word.</summary>
+    public static string Role(LightRole role) => role switch
     {
         LightRole.Below => "below",
         LightRole.Above => "above",

@@ -15,17 +15,34 @@ internal static class StudioTelling
 {
     public static IReadOnlyList<StudioPicture> Of(Plan plan) => [.. plan.PanelLights.Select(light => Of(plan.Kit, light))];
 
-    private static StudioPicture Of(KitSpec kit, PanelLightPlan light)
+    /// <summary>The studio of one set-up.</summary>
+    public static StudioPicture Of(KitSpec kit, PanelLightPlan light)
     {
-        var place = kit.SetUps.ToList().FindIndex(setUp => setUp.Name == light.SetUp);
+        var place = PlaceOf(kit, light);
         var key = FormattableString.Invariant($"set-ups[{place}]");
         var grid = light.Framings.Count > 0 ? light.Framings[0].Grid : null;
         return new StudioPicture(
             light.SetUp, key, light.PanelWidth.Millimeters, light.PanelDepth.Millimeters, light.FlatDepth.Millimeters, light.PanelHeight.Millimeters,
             light.SubjectFromFront.Millimeters, grid?.Columns ?? 0, grid?.Rows ?? 0,
             Spots(light.Section.Panel), [.. light.Section.Pipes.Select(Bar)], Lights(kit, light, place),
-            [.. light.Framings.Select(framing => Framing(framing, light))], [.. LightProblemText.Of(light)]);
+            [.. light.Framings.Select(framing => Framing(kit, framing, light))], [.. LightProblemText.Of(light)])
+        {
+            Handles = [.. StudioHandles.Of(kit, light, place).Select(handle => handle.Told)],
+            UpperLights = [.. Upper(kit.SetUps[place], key)],
+            Subject = Rounded(light.SubjectFromFront, light.PanelHeight),
+        };
     }
+
+    /// <summary>Place of a studio's set-up among the kit's.</summary>
+    public static int PlaceOf(KitSpec kit, PanelLightPlan light) => kit.SetUps.ToList().FindIndex(setUp => setUp.Name == light.SetUp);
+
+    private static IEnumerable<UpperLight> Upper(Kits.SetUps.SetUpSpec setUp, string key) => setUp.Lights
+        .Select((light, place) => (light, place))
+        .Where(pair => pair.light.Role != Kits.SetUps.LightRole.Below)
+        .Select(pair => new UpperLight(
+            pair.light.Flash, FormattableString.Invariant($"{key}.lights[{pair.place}]"),
+            string.Join(", ", new[] { $"{pair.light.Flash} {CardTelling.Role(pair.light.Role)}", pair.light.Modifier }.OfType<string>()),
+            pair.light.Distance.Millimeters, PlanFormat.Centimetres(pair.light.Distance)));
 
     private static SideBar Bar(SidePipe pipe) => new(SpotOf(pipe.From), SpotOf(pipe.To), pipe.Diameter.Millimeters);
 
@@ -41,11 +58,16 @@ internal static class StudioTelling
         ];
     }
 
-    private static SeenFraming Framing(FramingLightPlan framing, PanelLightPlan light) => new(
+    private static SeenFraming Framing(KitSpec kit, FramingLightPlan framing, PanelLightPlan light) => new(
         framing.Framing, framing.Mark.Nominal, framing.IsUsable, Spots(framing.Outline, light.PanelWidth),
         Point(framing.Darkest, light.PanelWidth), Point(framing.Brightest, light.PanelWidth),
         [.. framing.Grid.Margins.Select(stops => Math.Round(stops, 3))],
-        [.. framing.Views.Select(view => View(view, light.PanelWidth))]);
+        [.. framing.Views.Select(view => View(view, light.PanelWidth))])
+    {
+        Bands = [.. BandTelling.Of(light.TargetMargin, framing.HighestMargin)],
+        Dial = DialTelling.Of(kit, framing, light),
+        Comes = DialTelling.Comes(framing, light.TargetMargin),
+    };
 
     private static SeenView View(ViewLightPlan view, Length width) => new(
         view.Pitch.Degrees, view.Roll.Degrees != 0, Spots(view.Patch, width), SpotOf(view.Sight.Pupil), SpotOf(view.Sight.Aim),

@@ -1,0 +1,158 @@
+using StudioKit.Web.Results;
+
+namespace StudioKit.Web.Tests.Engine;
+
+public sealed class MovingTests
+{
+    // What a preview may be wrong by, beside margins that are told to a tenth of a stop (argued, no source).
+    private const double HalfATenth = 0.05;
+
+    private const string Distance = "set-ups[0].lights[0].distance";
+
+    private readonly AskedEngine _engine = new();
+
+    [Fact]
+    public void A_preview_of_nothing_moved_is_the_plan()
+    {
+        var (plan, studio) = Planned();
+        var framing = studio.Framings[0];
+
+        var preview = Preview(plan, framing.Framing);
+
+        Single(preview).Margins.Should().BeEquivalentTo(framing.Margins, options => options.WithStrictOrdering());
+        Single(preview).Power.Should().Be(framing.Power);
+        preview.Card.Should().BeEquivalentTo(plan.Cards.First(card => card.SetUp == studio.SetUp && card.Framing == framing.Framing));
+    }
+
+    [Theory]
+    [InlineData("set-ups[0].lights[0].offset-right", 60)]
+    [InlineData("set-ups[0].lights[0].offset-back", -40)]
+    [InlineData(Distance, 380)]
+    [InlineData("set-ups[0].lights[1].distance", 600)]
+    [InlineData("set-ups[0].camera-pitch[1]", 50)]
+    [InlineData("panel.width", 640)]
+    [InlineData("panel.depth", 420)]
+    public void A_preview_tells_within_half_a_tenth_of_a_stop_what_a_plan_of_the_changed_kit_tells(string key, double value)
+    {
+        var (plan, studio) = Planned();
+        var framing = studio.Framings[^1].Framing;
+        var edit = Edit(key, $"{value} {(key.Contains("pitch", StringComparison.Ordinal) ? "°" : "mm")}");
+
+        var (previewed, exact) = (Single(Preview(plan, framing, new HandleMove(key, value))), _engine.Plan(edit.Text).Studios[0].Framings.First(other => other.Framing == framing));
+
+        (previewed.Darkest.Stops - exact.Darkest.Stops).Should().BeInRange(-HalfATenth, HalfATenth);
+        (previewed.Brightest.Stops - exact.Brightest.Stops).Should().BeInRange(-HalfATenth, HalfATenth);
+        previewed.Power.Should().Be(exact.Power);
+        previewed.Views.Select(view => view.PitchDegrees).Should().Equal(exact.Views.Select(view => view.PitchDegrees));
+    }
+
+    [Fact]
+    public void A_flash_moved_right_brightens_the_right_of_the_panel_against_its_left()
+    {
+        var (plan, studio) = Planned();
+
+        var margins = Single(Preview(plan, studio.Framings[0].Framing, new HandleMove("set-ups[0].lights[0].offset-right", 100))).Margins;
+
+        margins[studio.Columns - 1].Should().BeGreaterThan(margins[0] + 0.3);
+    }
+
+    [Fact]
+    public void A_flash_moved_through_the_skirts_is_told_as_impossible_and_lights_nothing()
+    {
+        var (plan, studio) = Planned();
+
+        var preview = Preview(plan, studio.Framings[0].Framing, new HandleMove("panel.width", 60));
+
+        preview.Studio!.Framings.Should().BeEmpty();
+        preview.Studio.Problems.Should().ContainMatch("*through a skirt*");
+    }
+
+    [Fact]
+    public void Nothing_is_previewed_of_a_kit_that_was_not_planned() =>
+        _engine.Ask(EngineQuestions.Preview, new PreviewRequest("no such hash", "white", "reed 55 1:4", [])).Studio.Should().BeNull();
+
+    [Fact]
+    public void A_moved_distance_is_written_in_the_unit_that_the_kit_has_it_in_and_its_comments_stay()
+    {
+        var edit = Edit(Distance, "475 mm");
+
+        edit.Refusal.Should().BeEmpty();
+        edit.Text.Should().Be(AskedEngine.FenEdge.Replace("role: below, distance: 45 cm", "role: below, distance: 47.5 cm", StringComparison.Ordinal));
+        (AskedEngine.FenEdge[..edit.Start] + edit.NewText + AskedEngine.FenEdge[(edit.Start + edit.Length)..]).Should().Be(edit.Text);
+    }
+
+    [Fact]
+    public void How_well_a_moved_length_is_known_stays_written_behind_it()
+    {
+        var doubtful = AskedEngine.FenEdge.Replace("role: below, distance: 45 cm", "role: below, distance: 45 cm ± 2 cm", StringComparison.Ordinal);
+
+        _engine.Ask(EngineQuestions.Edit, new EditRequest(doubtful, [new KitChangeLine(Distance, "500 mm")])).Text.Should().Contain("distance: 50 cm ± 2 cm");
+    }
+
+    [Fact]
+    public void Two_values_of_one_move_are_written_together()
+    {
+        var edit = _engine.Ask(EngineQuestions.Edit, new EditRequest(
+            AskedEngine.FenEdge, [new KitChangeLine("set-ups[0].lights[0].offset-right", "35 mm"), new KitChangeLine("set-ups[0].lights[0].offset-back", "-20 mm")]));
+
+        var handles = _engine.Plan(edit.Text).Studios[0].Handles;
+        handles.First(handle => handle.Key.EndsWith("offset-right", StringComparison.Ordinal)).Value.Should().Be(35);
+        handles.First(handle => handle.Key.EndsWith("offset-back", StringComparison.Ordinal)).Value.Should().Be(-20);
+    }
+
+    [Fact]
+    public void A_value_that_has_no_place_is_refused_in_a_sentence_and_nothing_is_written()
+    {
+        var edit = _engine.Ask(EngineQuestions.Edit, new EditRequest(AskedEngine.FenEdge, [new KitChangeLine(Distance, "50 cm"), new KitChangeLine("set-ups[9].distance", "50 cm")]));
+
+        edit.Text.Should().Be(AskedEngine.FenEdge);
+        edit.Refusal.Should().NotBeEmpty();
+    }
+
+    [Fact]
+    public void A_place_in_the_frame_has_the_margin_that_the_map_shows_there_and_an_account_that_comes_to_it()
+    {
+        var (plan, studio) = Planned();
+        var framing = studio.Framings[0];
+
+        var point = _engine.Ask(EngineQuestions.Point, new PointRequest(plan.Hash, studio.SetUp, framing.Framing, framing.Darkest.Place));
+
+        point.Total.Should().Be(framing.Darkest.Text);
+        point.Framings.Select(line => line.Framing).Should().Equal(studio.Framings.Select(seen => seen.Framing));
+        point.Account.Sum(line => double.Parse(line.Stops, System.Globalization.CultureInfo.InvariantCulture)).Should().BeApproximately(framing.Darkest.Stops, 0.005 * point.Account.Count, "each line is rounded to a hundredth");
+    }
+
+    [Fact]
+    public void A_corner_that_no_frame_shows_is_told_to_be_out_of_the_frame()
+    {
+        var (plan, studio) = Planned();
+
+        var point = _engine.Ask(EngineQuestions.Point, new PointRequest(plan.Hash, studio.SetUp, studio.Framings[^1].Framing, new Spot(1, 1)));
+
+        point.Framings[^1].IsSeen.Should().BeFalse();
+        point.Said.Should().Contain("out of the frame");
+    }
+
+    [Fact]
+    public void The_maps_bands_begin_where_the_kit_and_the_plan_say()
+    {
+        var bands = Planned().Studio.Framings[0].Bands;
+
+        bands.Select(band => band.Kind).Should().Equal(MarginBandKind.Grey, MarginBandKind.Tight, MarginBandKind.White, MarginBandKind.Veil);
+        bands[1].From.Should().Be(0);
+        bands[2].From.Should().BeApproximately(1.0 / 3, 1e-9, "the kit asks for a third of a stop");
+    }
+
+    private (PlanAnswer Plan, StudioPicture Studio) Planned()
+    {
+        var plan = _engine.Plan(AskedEngine.FenEdge);
+        return (plan, plan.Studios[0]);
+    }
+
+    private EditAnswer Edit(string key, string value) => _engine.Ask(EngineQuestions.Edit, new EditRequest(AskedEngine.FenEdge, [new KitChangeLine(key, value)]));
+
+    private PreviewAnswer Preview(PlanAnswer plan, string framing, params HandleMove[] moves) =>
+        _engine.Ask(EngineQuestions.Preview, new PreviewRequest(plan.Hash, plan.Studios[0].SetUp, framing, moves));
+
+    private static SeenFraming Single(PreviewAnswer preview) => preview.Studio!.Framings.Should().ContainSingle().Subject;
+}
