@@ -33,10 +33,11 @@ internal sealed class PlannedKits(IProgress<string> progress)
     /// <param name="hash">Hash of its content.</param>
     public PlannedKit? Find(string hash) => _kits.Find(kit => kit.Plan.ContentHash == hash);
 
+    // The same content has the same plan, with all the advice that was worked out for it.
     private PlannedKit Planned(KitReadResult read)
     {
-        var planned = new PlannedKit(read, _session.Plan(read, new Stages(progress)));
-        _kits.RemoveAll(kit => kit.Plan.ContentHash == planned.Plan.ContentHash);
+        var planned = Find(read.ContentHash) ?? new PlannedKit(read, _session.Plan(read, new Stages(progress)));
+        _kits.Remove(planned);
         _kits.Insert(0, planned);
         _kits.RemoveRange(Math.Min(Most, _kits.Count), Math.Max(0, _kits.Count - Most));
         return planned;

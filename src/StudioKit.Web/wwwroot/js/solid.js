@@ -56,9 +56,9 @@ function begin(three, element) {
 
         studio = build(three, picture, coloursOf(element));
         scene.add(studio);
-        const box = new three.Box3().setFromObject(studio);
+        const box = new three.Box3().setFromObject(studio.getObjectByName('built'));
         box.getCenter(eye.centre);
-        eye.far = box.getSize(new three.Vector3()).length() * 1.35;
+        eye.far = box.getSize(new three.Vector3()).length() * 1.6;
         draw();
     };
 
@@ -77,12 +77,16 @@ function coloursOf(element) {
 const toScene = (three, place) => new three.Vector3(place.right, place.up, -place.back);
 
 function build(three, picture, colours) {
+    const whole = new three.Group();
     const group = new three.Group();
+    // The ground lies beyond everything and says nothing about how near to go.
+    group.name = 'built';
+    whole.add(group);
     const middle = picture.panel.length > 0 ? picture.panel[picture.panel.length - 1].x / 2 : 0;
     const ground = new three.Mesh(new three.PlaneGeometry(picture.panelWidth * 3, picture.panelWidth * 3), new three.MeshLambertMaterial({ color: colours.ground, side: three.DoubleSide, transparent: true, opacity: 0.5 }));
     ground.rotation.x = -Math.PI / 2;
     ground.position.set(0, -1, -middle);
-    group.add(ground);
+    whole.add(ground);
     picture.bars.forEach((bar) => group.add(rod(three, toScene(three, bar.from), toScene(three, bar.to), bar.thickness / 2, colours.pipe)));
     group.add(sheet(three, picture, colours));
     picture.lights.forEach((light) => group.add(windowOf(three, light, colours)));
@@ -97,7 +101,7 @@ function build(three, picture, colours) {
     const subject = new three.Mesh(new three.SphereGeometry(10, 16, 12), new three.MeshLambertMaterial({ color: colours.ink }));
     subject.position.copy(toScene(three, picture.subject));
     group.add(subject);
-    return group;
+    return whole;
 }
 
 function rod(three, from, to, radius, colour) {
