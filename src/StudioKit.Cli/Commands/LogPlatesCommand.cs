@@ -118,24 +118,24 @@ internal sealed class LogPlatesCommand
 
     private PlateFigure Figure(PlatePlace place, bool ownScale, List<PlatePicture> broken)
     {
-        var jpeg = PlateImage.Jpeg(place.Picture.Path, place.Width);
-        if (!jpeg.IsSound)
+        var print = PlateImage.Print(place.Picture.Path, place.Width, place.Picture.HasBar ? null : place.Picture.MetresPerPixel);
+        if (!print.IsSound)
         {
-            FieldFaults.Print(_host, jpeg.Diagnostics);
+            FieldFaults.Print(_host, print.Diagnostics);
             broken.Add(place.Picture);
         }
 
         return new PlateFigure
         {
             Place = new Bounds(place.Left, place.Top, place.Left + place.Width, place.Top + place.Height),
-            Jpeg = jpeg.Value,
+            Jpeg = print.Value?.Jpeg,
             CaptionLeft = place.PlaceLeft,
             CaptionWidth = place.PlaceWidth,
             Name = place.Picture.Name,
             IsScientific = place.Picture.IsScientific,
             Caption = place.Picture.Caption,
             BarLength = place.BarWidth,
-            BarLabel = place.Picture.HasBar ? "" : place.Bar.Label,
+            BarLabel = place.Picture.HasBar || print.Value is { HasBar: true } ? "" : place.Bar.Label,
             ScaleText = ownScale ? Times(place.PrintScale) : "",
         };
     }

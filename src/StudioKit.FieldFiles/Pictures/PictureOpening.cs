@@ -13,6 +13,9 @@ internal static class PictureOpening
     // The decoder holds two bytes for each sample of a progressive JPEG.
     private const long MostProgressiveBytes = 400_000_000;
 
+    // Four at a time of those below it take less than one of the largest.
+    private const long LargeProgressiveBytes = 80_000_000;
+
     public static FieldResult<FramePicture> Open(string path)
     {
         var head = FirstBytes(path);
@@ -51,10 +54,11 @@ internal static class PictureOpening
             throw new InvalidDataException("It has no size.");
         }
 
+        long held;
         try
         {
             PictureBounds.Check(codec.Info.Width, codec.Info.Height);
-            CheckProgressive(frame);
+            held = ProgressiveBytes(frame);
         }
         catch
         {
@@ -62,14 +66,14 @@ internal static class PictureOpening
             throw;
         }
 
-        return new FramePicture(path, PictureFormat.Jpeg, new CodecRows(codec), settings, contents) { BrightnessStep = JpegSegment.BrightnessStep(header) };
+        return new FramePicture(path, PictureFormat.Jpeg, new CodecRows(codec, held > LargeProgressiveBytes), settings, contents) { BrightnessStep = JpegSegment.BrightnessStep(header) };
     }
 
-    private static void CheckProgressive(JpegSegment header)
+    private static long ProgressiveBytes(JpegSegment header)
     {
         if (!header.IsProgressive)
         {
-            return;
+            return 0;
         }
 
         var frame = JpegFrame.Read(header.Marker, header.Data);
@@ -79,6 +83,8 @@ internal static class PictureOpening
             throw new NotSupportedException(
                 $"A progressive JPEG can only be read with all of it in memory, and this one would take {bytes / 1_000_000} MB of it, more than {MostProgressiveBytes / 1_000_000}. Save it as a baseline JPEG first.");
         }
+
+        return bytes;
     }
 
     private static FramePicture Png(string path)

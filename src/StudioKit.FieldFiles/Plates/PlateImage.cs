@@ -42,35 +42,43 @@ public static class PlateImage
     /// <summary>Makes the picture ready.</summary>
     /// <param name="path">Picture file.</param>
     /// <param name="width">Width on paper, as seen [mm]; &gt; 0.</param>
-    /// <returns>A JPEG file, or why there is none.</returns>
-    public static FieldResult<byte[]> Jpeg(string path, double width)
+    /// <param name="barScale">Size of a pixel at the subject [m], by which a bar is looked for in the picture; none where it is known whether there is one.</param>
+    /// <returns>The picture for print, or why there is none.</returns>
+    public static FieldResult<PlatePrint> Print(string path, double width, double? barScale = null)
     {
-        return FramePicture.With(path, picture => Jpeg(picture, width));
+        return FramePicture.With(path, picture => Print(picture, width, barScale));
     }
 
-    private static FieldResult<byte[]> Jpeg(FramePicture picture, double width)
+    private static FieldResult<PlatePrint> Print(FramePicture picture, double width, double? barScale)
     {
-        var step = Math.Max(1, (int)(Seen(picture).Width / (width * PixelsPerMillimetre)));
+        // Of a picture a few pixels high something has to stay.
+        var step = Math.Clamp((int)(Seen(picture).Width / (width * PixelsPerMillimetre)), 1, Math.Min(picture.Width, picture.Height));
+        var bars = barScale is { } scale ? BarSearch.In(Seen(picture), scale) : [];
         using var small = new SKBitmap(new SKImageInfo(picture.Width / step, picture.Height / step, SKColorType.Rgba8888, SKAlphaType.Opaque));
-        if (Shrink(picture, small, step) is { } broken)
+        if (Shrink(picture, small, step, bars) is { } broken)
         {
             return broken;
         }
 
         using var seen = Turned(small, picture.Settings.Orientation);
         using var data = seen.Encode(SKEncodedImageFormat.Jpeg, Quality);
-        return data.ToArray();
+        return new PlatePrint(data.ToArray(), bars.Any(bar => bar.IsFound));
     }
 
     private static SeenPicture Seen(FramePicture picture) => new(picture.Settings.Orientation, picture.Width, picture.Height);
 
     // Means of step × step pixels, as the picture streams by: the whole of it is never in memory.
-    private static unsafe FieldDiagnostic? Shrink(FramePicture picture, SKBitmap small, int step)
+    private static unsafe FieldDiagnostic? Shrink(FramePicture picture, SKBitmap small, int step, IReadOnlyList<BarSearch> bars)
     {
         var target = (byte*)small.GetPixels();
         var sums = new int[small.Width * 4];
         return picture.Read(band =>
         {
+            foreach (var bar in bars)
+            {
+                bar.Visit(band);
+            }
+
             for (var row = 0; row < band.Rows; row++)
             {
                 var y = (band.FirstRow + row) / step;

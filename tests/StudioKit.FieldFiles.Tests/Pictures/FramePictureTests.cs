@@ -149,6 +149,24 @@ public sealed class FramePictureTests : IDisposable
     }
 
     [Fact]
+    public async Task Of_large_pictures_that_are_in_memory_as_a_whole_one_is_read_at_a_time()
+    {
+        var jpeg = Path.Combine(AppContext.BaseDirectory, "Data", "photograph.jpg");
+        using var first = new CodecRows(SKCodec.Create(jpeg), isLarge: true);
+        using var second = new CodecRows(SKCodec.Create(jpeg), isLarge: true);
+        using var small = new CodecRows(SKCodec.Create(jpeg));
+        var row = new byte[4 * first.Width];
+        first.Read(row, 1).Should().Be(1);
+        var waiting = Task.Run(() => second.Read(new byte[row.Length], 1));
+
+        small.Read(row, 1).Should().Be(1, "it is read by rows");
+        (await Task.WhenAny(waiting, Task.Delay(200))).Should().NotBe(waiting);
+        first.Dispose();
+
+        (await waiting).Should().Be(1);
+    }
+
+    [Fact]
     public void A_folder_in_place_of_a_picture_is_told_with_the_form_that_works()
     {
         var fault = FramePicture.Open(_scratch.Path).Diagnostics.Should().ContainSingle().Subject;

@@ -6,6 +6,7 @@ using StudioKit.Field.Tests.Log;
 using StudioKit.FieldFiles.Plates;
 using StudioKit.FieldFiles.Scale;
 using StudioKit.FieldFiles.Tests.Pictures;
+using StudioKit.FieldFiles.Tests.Scale;
 
 namespace StudioKit.FieldFiles.Tests.Plates;
 
@@ -29,7 +30,7 @@ public sealed class PlateImageTests : IDisposable
     {
         var path = Quartered(orientation);
 
-        using var seen = SKBitmap.Decode(PlateImage.Jpeg(path, 300).Value!);
+        using var seen = SKBitmap.Decode(PlateImage.Print(path, 300).Value!.Jpeg);
 
         (seen.Width > seen.Height).Should().Be(orientation < 5);
         for (var quarter = 0; quarter < 4; quarter++)
@@ -49,7 +50,7 @@ public sealed class PlateImageTests : IDisposable
         bitmap.Erase(SKColors.White);
         var path = Save(bitmap, "white.png", SKEncodedImageFormat.Png);
 
-        using var seen = SKBitmap.Decode(PlateImage.Jpeg(path, 50).Value!);
+        using var seen = SKBitmap.Decode(PlateImage.Print(path, 50).Value!.Jpeg);
 
         seen.Width.Should().BeInRange(700, 1000, "3000 pixels on 50 mm are four times as many as are printed");
         seen.Pixels.Should().OnlyContain(pixel => pixel.Red == 255 && pixel.Green == 255 && pixel.Blue == 255);
@@ -75,6 +76,57 @@ public sealed class PlateImageTests : IDisposable
         var found = PlateImage.Find(_scratch.Path, LogSamples.Frame with { FileName = Path.GetFileName(path) }).File!;
 
         (found.Recorded is { HasBar: true, MicrometresPerPixel: 12 }).Should().Be(holds);
+    }
+
+    [Theory]
+    [InlineData(1, ScaleBarCorner.BottomRight)]
+    [InlineData(1, ScaleBarCorner.TopLeft)]
+    [InlineData(6, ScaleBarCorner.BottomLeft)]
+    [InlineData(7, ScaleBarCorner.TopRight)]
+    public void The_bar_of_a_copy_that_was_parted_from_its_sidecar_is_found_again(ushort orientation, ScaleBarCorner corner)
+    {
+        var original = Quartered(orientation);
+        var copy = _scratch.File("copies/turned.jpg");
+        var made = Scaled.Make(new ScaleJob(original, copy, new PictureScale(12e-6, new ScaleBasis.Given()), corner)).Value!;
+        File.Delete(made.Sidecar);
+
+        PlateImage.Print(copy, 50, 12e-6).Value!.HasBar.Should().BeTrue();
+        PlateImage.Print(original, 50, 12e-6).Value!.HasBar.Should().BeFalse("there is none in it");
+        PlateImage.Print(copy, 50, 17e-6).Value!.HasBar.Should().BeFalse("at that scale it would have another length");
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(128)]
+    [InlineData(255)]
+    public void No_bar_is_seen_where_all_is_of_one_colour(byte code)
+    {
+        using var bitmap = new SKBitmap(new SKImageInfo(600, 400, SKColorType.Rgba8888, SKAlphaType.Opaque));
+        bitmap.Erase(new SKColor(code, code, code));
+
+        PlateImage.Print(Save(bitmap, "plain.png", SKEncodedImageFormat.Png), 50, 12e-6).Value!.HasBar.Should().BeFalse();
+    }
+
+    [Fact]
+    public void A_picture_a_few_pixels_high_is_printed_all_the_same()
+    {
+        using var bitmap = new SKBitmap(new SKImageInfo(9000, 3, SKColorType.Rgba8888, SKAlphaType.Opaque));
+        bitmap.Erase(SKColors.White);
+
+        using var seen = SKBitmap.Decode(PlateImage.Print(Save(bitmap, "thread.png", SKEncodedImageFormat.Png), 50).Value!.Jpeg);
+
+        seen.Height.Should().Be(1);
+    }
+
+    [Fact]
+    public void What_is_transparent_shows_the_paper()
+    {
+        using var bitmap = new SKBitmap(new SKImageInfo(60, 40, SKColorType.Rgba8888, SKAlphaType.Unpremul));
+        bitmap.Erase(SKColors.Transparent);
+
+        using var seen = SKBitmap.Decode(PlateImage.Print(Save(bitmap, "cut-out.png", SKEncodedImageFormat.Png), 50).Value!.Jpeg);
+
+        seen.Pixels.Should().OnlyContain(pixel => pixel.Red == 255 && pixel.Green == 255 && pixel.Blue == 255);
     }
 
     private string Quartered(ushort orientation)

@@ -2,7 +2,7 @@ using System.Runtime.InteropServices;
 
 namespace StudioKit.FieldFiles.Pictures.Png;
 
-/// <summary>From the samples of a PNG to eight bits each of red, green and blue.</summary>
+/// <summary>From the samples of a PNG to eight bits each of red, green and blue; what an alpha sample or a palette makes transparent lies on white paper.</summary>
 internal sealed class PngColours
 {
     private readonly PngHeader _header;
@@ -15,7 +15,7 @@ internal sealed class PngColours
         _header = file.Header;
         _colours = _header.Samples > 1 || _header.Depth > 8
             ? []
-            : [.. Enumerable.Range(0, _header.Most + 1).Select(value => _header.Colour == PngColour.Palette ? Entry(file.Palette, value) : Grey(value * 255 / _header.Most))];
+            : [.. Enumerable.Range(0, _header.Most + 1).Select(value => _header.Colour == PngColour.Palette ? Entry(file, value) : Grey(value * 255 / _header.Most))];
     }
 
     /// <summary>Puts a row of a pass where its pixels belong.</summary>
@@ -25,6 +25,7 @@ internal sealed class PngColours
     public void Spread(ReadOnlySpan<byte> row, PngPass pass, Span<byte> rgba)
     {
         var pixels = MemoryMarshal.Cast<byte, uint>(rgba);
+        var hasAlpha = _header.Colour is PngColour.GreyAlpha or PngColour.RgbAlpha;
         var columns = pass.Columns(_header.Width);
         if (_colours.Length > 0)
         {
@@ -35,7 +36,7 @@ internal sealed class PngColours
             var step = _header.Samples * _header.Depth / 8;
             for (var (i, x) = (0, pass.Left); i < columns; i++, x += pass.Across)
             {
-                pixels[x] = Grey(row[i * step]);
+                pixels[x] = Grey(hasAlpha ? OnPaper(row[i * step], row[(i * step) + (step / 2)]) : row[i * step]);
             }
         }
         else
@@ -44,7 +45,8 @@ internal sealed class PngColours
             var (size, step) = (_header.Depth / 8, _header.Samples * _header.Depth / 8);
             for (var (i, x) = (0, pass.Left); i < columns * step; i += step, x += pass.Across)
             {
-                pixels[x] = Colour(row[i], row[i + size], row[i + (2 * size)]);
+                var (red, green, blue) = (row[i], row[i + size], row[i + (2 * size)]);
+                pixels[x] = hasAlpha ? Colour(red, green, blue, row[i + (3 * size)]) : Colour(red, green, blue);
             }
         }
     }
@@ -61,9 +63,14 @@ internal sealed class PngColours
     // Bytes in memory go from the low one on.
     private static uint Colour(int red, int green, int blue) => 0xFF000000u | ((uint)blue << 16) | ((uint)green << 8) | (uint)red;
 
+    private static uint Colour(int red, int green, int blue, int alpha) => Colour(OnPaper(red, alpha), OnPaper(green, alpha), OnPaper(blue, alpha));
+
+    // What there is of the colour, and for the rest the paper.
+    private static int OnPaper(int value, int alpha) => 255 - (((255 - value) * alpha) + 127) / 255;
+
     private static uint Grey(int value) => Colour(value, value, value);
 
     // An entry that the palette does not have is black, as other readers take it.
-    private static uint Entry(byte[] palette, int value) =>
-        (3 * value) + 3 <= palette.Length ? Colour(palette[3 * value], palette[(3 * value) + 1], palette[(3 * value) + 2]) : Grey(0);
+    private static uint Entry(PngFile file, int value) => (3 * value) + 3 > file.Palette.Length ? Grey(0) : Colour(
+        file.Palette[3 * value], file.Palette[(3 * value) + 1], file.Palette[(3 * value) + 2], value < file.Transparency.Length ? file.Transparency[value] : 255);
 }
