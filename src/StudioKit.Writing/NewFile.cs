@@ -12,9 +12,14 @@ public static class NewFile
     {
         ArgumentNullException.ThrowIfNull(write);
         var target = new NamedTarget(new FileTarget(path), TargetCheck.FullName(new FileTarget(path)));
-        if (FilePlace.At(target.Full).Kind == FileKind.File)
+        switch (FilePlace.At(target.Full).Kind)
         {
-            return false;
+            case FileKind.File:
+                return false;
+            case FileKind.Other:
+                throw new FileWritingException($"{path} is a device or a pipe, not a file; nothing was written.");
+            case FileKind.Nothing when FilePlace.IsLink(target.Full):
+                throw new FileWritingException($"cannot create {path}: it is a link that leads nowhere; nothing was written.");
         }
 
         try

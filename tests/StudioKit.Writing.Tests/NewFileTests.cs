@@ -72,9 +72,18 @@ public sealed class NewFileTests : IDisposable
     {
         File.CreateSymbolicLink(_scratch.File("field.log"), _scratch.File("elsewhere"));
 
-        FluentActions.Invoking(() => NewFile.TryCreate(_scratch.File("field.log"), Text)).Should().Throw<FileWritingException>().WithMessage("cannot create *");
+        FluentActions.Invoking(() => NewFile.TryCreate(_scratch.File("field.log"), Text)).Should().Throw<FileWritingException>().WithMessage("cannot create *a link that leads nowhere*");
 
         File.Exists(_scratch.File("elsewhere")).Should().BeFalse();
+    }
+
+    [Fact]
+    public void A_device_is_no_place_for_a_file()
+    {
+        if (OperatingSystem.IsLinux())
+        {
+            FluentActions.Invoking(() => NewFile.TryCreate("/dev/null", Text)).Should().Throw<FileWritingException>().WithMessage("/dev/null is a device or a pipe, not a file; nothing was written.");
+        }
     }
 
     [Theory]

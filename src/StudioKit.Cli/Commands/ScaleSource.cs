@@ -1,5 +1,6 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
+using StudioKit.Cli.Usage;
 using StudioKit.Field;
 using StudioKit.Field.Pictures;
 using StudioKit.Field.Scale;
@@ -51,6 +52,12 @@ internal sealed class ScaleSource(CommandHost host)
     /// <returns>What is wrong with them, already printed; none where all is well.</returns>
     public ExitCode? Read(ParseResult parsed)
     {
+        if (Fault(parsed) is { } fault)
+        {
+            host.Report(UsageCodes.BadUsage, fault);
+            return ExitCode.BadInput;
+        }
+
         _making = new PictureMaking { IsCropped = parsed.GetValue(_cropped), ResizedFrom = parsed.GetValue(_resizedFrom) };
         if (parsed.GetValue(_pixel) > Length.Zero)
         {
@@ -68,14 +75,23 @@ internal sealed class ScaleSource(CommandHost host)
             return FromKit(parsed, kit);
         }
 
-        if (parsed.GetValue(_sensor) <= Length.Zero || parsed.GetValue(_magnification).Value <= 0)
-        {
-            host.Error.WriteLine("studiokit: give --kit and --framing, or --sensor and --magnification, or --rule, or --pixel-size.");
-            return ExitCode.BadInput;
-        }
-
         _reference = ScaleReference.OfFraming(parsed.GetValue(_sensor).Meters, parsed.GetValue(_magnification).Value, parsed.GetValue(_cameraPixels));
         return null;
+    }
+
+    // Which of two would be taken is a riddle, and the scale is wrong if it is guessed wrongly.
+    private string? Fault(ParseResult parsed)
+    {
+        var given = new Option[] { _pixel, _rule, _kit, _sensor }.Where(option => parsed.GetResult(option) is { Implicit: false }).Select(option => option.Name).ToList();
+        return given switch
+        {
+            [] => "give --kit and --framing, or --sensor and --magnification, or --rule, or --pixel-size.",
+            [var first, var second, ..] => $"{first} and {second} each say what the scale is: give one of them.",
+            ["--pixel-size"] when parsed.GetValue(_pixel) <= Length.Zero => "--pixel-size must be more than nothing, e.g. \"5.6 um\".",
+            ["--sensor"] when parsed.GetValue(_sensor) <= Length.Zero => "--sensor must be more than nothing, e.g. \"36 mm\".",
+            ["--sensor"] when parsed.GetValue(_magnification).Value <= 0 => "--sensor goes with --magnification, e.g. --magnification 1:2.",
+            _ => null,
+        };
     }
 
     /// <summary>Scale of a picture, and the name that its copy gets.</summary>

@@ -57,7 +57,7 @@ public static class ScaledCopy
         var white = ScaleBarPlace.IsWhiteOn(copy.Brightness);
         if (job.IsClean && new FileInfo(job.Source).Length > LargestClean)
         {
-            return new FieldDiagnostic("FLD372", job.Source, FormattableString.Invariant($"The picture is larger than {LargestClean / 1_000_000} MB, too large to be cleaned."));
+            return new FieldDiagnostic("FLD372", job.Source, FormattableString.Invariant($"The picture is larger than {LargestClean / 1_000_000} MB, too large to be cleaned."), "Save it as a JPEG first, which is far smaller.");
         }
 
         files.Write(job.Target, target => Write(job, copy, ScaleBarImage.Draw(seen, place, white), target));

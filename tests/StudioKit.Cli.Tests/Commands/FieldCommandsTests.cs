@@ -68,6 +68,23 @@ public sealed class FieldCommandsTests : IDisposable
         File.Exists(_folder.File("scaled/spider.jpg.xmp")).Should().BeTrue();
     }
 
+    [Theory]
+    [InlineData("--pixel-size=-5 um", "--pixel-size must be more than nothing", "5.6 um")]
+    [InlineData("--pixel-size=0 um", "--pixel-size must be more than nothing", "5.6 um")]
+    [InlineData("--sensor=0 mm --magnification=1:2", "--sensor must be more than nothing", "36 mm")]
+    [InlineData("--sensor=36 mm", "--sensor goes with --magnification", "1:2")]
+    [InlineData("--pixel-size=5 um --sensor=36 mm --magnification=1:2", "--pixel-size and --sensor each say what the scale is", "give one of them")]
+    [InlineData("--rule=rule.jpg --kit=fen.yaml", "--rule and --kit each say what the scale is", "give one of them")]
+    [InlineData("--magnification=1:2", "give --kit and --framing", "--pixel-size")]
+    public void A_scale_comes_from_one_place_and_is_more_than_nothing(string options, string sentence, string form)
+    {
+        var run = CommandRun.Of(["scale", Picture("spider.jpg", 240), "--out", _folder.File("scaled"), .. options.Replace(" --", "\n--", StringComparison.Ordinal).Split('\n')]);
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain(sentence).And.Contain(form);
+        Directory.Exists(_folder.File("scaled")).Should().BeFalse();
+    }
+
     [Fact]
     public void Scale_without_a_scale_is_bad_usage() =>
         CommandRun.Of("scale", Picture("spider.jpg", 240), "--out", _folder.File("scaled")).ExitCode.Should().Be(2);

@@ -17,6 +17,16 @@ public sealed class LogRescueTests : IDisposable
     public void Dispose() => _scratch.Dispose();
 
     /// <summary>SQLite reads the same file by its own code.</summary>
+    /// <summary>null(4) and zero(4): the device gives bytes without end.</summary>
+    [Fact]
+    public void What_gives_bytes_without_end_is_no_log()
+    {
+        if (OperatingSystem.IsLinux())
+        {
+            LogRescue.Read("/dev/zero").Diagnostics.Should().ContainSingle().Which.Code.Should().Be("FLD460");
+        }
+    }
+
     [Fact]
     public void A_sound_log_is_read_as_SQLite_reads_it()
     {

@@ -63,7 +63,15 @@ internal sealed class LogPages
     /// <summary>Reads a file with its journal, where there is one.</summary>
     /// <exception cref="IOException">A file cannot be read.</exception>
     /// <exception cref="UnauthorizedAccessException">A file may not be read.</exception>
-    public static LogPages Read(string path) => new(File.ReadAllBytes(path), File.Exists(path + "-wal") ? File.ReadAllBytes(path + "-wal") : null);
+    public static LogPages Read(string path) => new(Contents(path), File.Exists(path + "-wal") ? Contents(path + "-wal") : null);
+
+    // As much as the file says that it holds: what gives bytes without end says that it holds none.
+    private static byte[] Contents(string path)
+    {
+        using var stream = File.OpenRead(path);
+        var contents = new byte[stream.CanSeek ? stream.Length : 0];
+        return contents[..stream.ReadAtLeast(contents, contents.Length, throwOnEndOfStream: false)];
+    }
 
     private static int SizeOf(byte[] file)
     {
