@@ -26,6 +26,9 @@ public sealed class FieldLog : IDisposable
         _history = new LogHistory(connection, time, path);
     }
 
+    /// <summary>Called whenever a change has been written for good; nothing happens where nobody asks.</summary>
+    public Action Written { get; set; } = () => { };
+
     /// <summary>Opens a log, or starts one where there is no file. A log of an earlier version is brought to this one.</summary>
     /// <param name="path">File.</param>
     /// <param name="time">Clock that holds and dates are judged by.</param>
@@ -263,7 +266,13 @@ public sealed class FieldLog : IDisposable
     {
         try
         {
-            return change() is { } refusal ? [refusal] : [];
+            if (change() is { } refusal)
+            {
+                return [refusal];
+            }
+
+            Written();
+            return [];
         }
         catch (SqliteException error)
         {
