@@ -49,6 +49,7 @@ public sealed class EditedKitTests
 
     [Theory]
     [InlineData("flashes[0].zoom", "35 mm", "± 0.3 stop\n", "± 0.3 stop\n    zoom: 35 mm\n")]
+    [InlineData("flashes[0].beam-width", "60°", "    lowest-power: 1/128\n    power-step: third\n    head: 70", "    lowest-power: 1/128\n    beam-width: 60°\n    power-step: third\n    head: 70")]
     [InlineData("camera.clip-point", "+1/3", "  iso: 100 to 6400\n", "  iso: 100 to 6400\n  clip-point: +1/3\n")]
     [InlineData("set-ups[0].lights[0].zoom", "24 mm", "role: below, distance: 45 cm}", "role: below, distance: 45 cm, zoom: 24 mm}")]
     [InlineData("set-ups[0].lights[0].modifier", "dome", "role: below, distance: 45 cm}", "role: below, modifier: dome, distance: 45 cm}")]
@@ -184,6 +185,7 @@ public sealed class EditedKitTests
         Fen.Insert("lenses", 0, KitValue.SectionOf(("name", "rush"), ("focal-length", "90 mm"))).After.Text.Should().Be(Replaced(Fen.Text, "  # The workhorse", "  - name: rush\n    focal-length: 90 mm\n\n  # The workhorse"));
         Fen.Insert("pack.people", 1, KitValue.SectionOf(("name", "Cy"), ("body-mass", "70 kg"))).After.Text.Should().Be(Replaced(Fen.Text, "    - {name: Bo,", "    - {name: Cy, body-mass: 70 kg}\n    - {name: Bo,"));
         Fen.Insert("set-ups[0].camera-pitch", 3, KitValue.Of("0°")).After.Text.Should().Be(Replaced(Fen.Text, "[30°, 60°, 90°]", "[30°, 60°, 90°, 0°]"));
+        Fen.Insert("set-ups[0].camera-pitch", 1, KitValue.Of("0°")).After.Text.Should().Be(Replaced(Fen.Text, "[30°, 60°, 90°]", "[30°, 0°, 60°, 90°]"));
         Fen.Insert("set-ups[1].camera-pitch", 1, KitValue.Of("10°")).After.Text.Should().Be(Replaced(Fen.Text, "camera-pitch: 20°", "camera-pitch: [20°, 10°]"));
         Fen.Insert("set-ups[0].lenses", 0, KitValue.Of("reed 55")).After.Text.Should().Be(Replaced(Fen.Text, "    kind: white-background\n", "    kind: white-background\n    lenses: [\"reed 55\"]\n".Replace("\"", "", StringComparison.Ordinal)));
         KitText.Of("flashes: []  # none yet\n").Insert("flashes", 0, KitValue.SectionOf(("name", "rush"))).After.Text.Should().Be("flashes:  # none yet\n  - name: rush\n");
