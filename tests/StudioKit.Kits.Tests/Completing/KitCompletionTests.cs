@@ -138,7 +138,7 @@ public sealed class KitCompletionTests
         foreach (var line in Enumerable.Range(0, text.Length).Where(at => text[at] == '\n').Select(at => at + 1))
         {
             var blank = text.Insert(line, "      \n");
-            foreach (var candidate in KitCompletion.At(blank, line + 6).Where(one => one.Kind == KitCandidateKind.Key && one.Edit.NewText.EndsWith(' ')).Take(3))
+            foreach (var candidate in KitCompletion.At(blank, line + 6).Where(one => one.Kind == KitCandidateKind.Key && one.Edit.NewText.EndsWith(' ')).Take(1))
             {
                 var after = new TextEdit(0, 0, "").ApplyTo(candidate.Edit.ApplyTo(blank).Insert(candidate.Edit.Start + candidate.Edit.NewText.Length, "x"));
                 KitReader.Parse(after, "kit.yaml", PartsLibrary.Embedded).Diagnostics.Select(fault => fault.Code).Should().NotContain([DiagnosticCodes.Syntax, DiagnosticCodes.UnknownKey, DiagnosticCodes.DuplicateKey], $"{candidate} in\n{after}");
