@@ -1,6 +1,6 @@
 using System.CommandLine;
-using StudioKit.Cli.Commands;
 using StudioKit.Cli.Files;
+using StudioKit.Field.Advice;
 using StudioKit.Kits;
 using StudioKit.Planning;
 using StudioKit.Planning.Expected;
@@ -34,7 +34,7 @@ internal sealed class PlanOptions
 
     /// <summary>Reads and plans the kit, where one is named.</summary>
     /// <returns>Whether all is well; nothing is planned where no kit is named.</returns>
-    public bool TryRead(ParseResult parsed, CommandHost host, out PhotoPlan? plan)
+    public bool TryRead(ParseResult parsed, CommandHost host, out TestFramePlan? plan)
     {
         plan = null;
         if (parsed.GetValue(_kit) is not { } path)
@@ -48,7 +48,7 @@ internal sealed class PlanOptions
     }
 
     /// <summary>The plan with what the options pick out of it.</summary>
-    public PhotoPlan Of(ParseResult parsed, Plan plan) => new(
+    public TestFramePlan Of(ParseResult parsed, Plan plan) => new(
         plan, new ExpectedLight(plan), parsed.GetRequiredValue(_setUp), parsed.GetRequiredValue(_framing),
         parsed.GetValue(_pitch) is var pitch && pitch > Angle.Zero ? pitch : null);
 }

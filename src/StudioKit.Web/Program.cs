@@ -20,4 +20,7 @@ builder.Services.AddSingleton(TimeProvider.System);
 builder.Services.AddSingleton<IDevice, Device>();
 builder.Services.AddSingleton<HoldTimer>();
 builder.Services.AddSingleton<Desk>();
+builder.Services.AddSingleton<IPicturePicker, PicturePicker>();
+builder.Services.AddSingleton<FrameTable>();
+builder.Services.AddSingleton<Corrections>();
 await builder.Build().RunAsync();

@@ -11,7 +11,7 @@ public sealed class ProjectTableTests
         { "Kits", ["Physics"], ["YamlDotNet"] },
         { "Planning", ["Kits", "Physics"], [] },
         { "Cutting", ["Planning"], ["Google.OrTools"] },
-        { "Sheets", ["Planning", "Typefaces"], ["OxyPlot.Core", "PDFsharp", "QRCoder"] },
+        { "Sheets", ["Field", "Planning", "Typefaces"], ["OxyPlot.Core", "PDFsharp", "QRCoder"] },
         { "Field", ["Planning"], [] },
         {
             "FieldFiles", ["Field", "Typefaces", "Writing"],

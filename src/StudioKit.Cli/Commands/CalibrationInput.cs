@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using StudioKit.Cli.Files;
 using StudioKit.Field;
+using StudioKit.Field.Advice;
 using StudioKit.Field.Calibration;
 using StudioKit.Field.Calibration.Drift;
 using StudioKit.Field.Pictures;
@@ -100,7 +101,7 @@ internal sealed class CalibrationInput(CommandHost host)
         return faults.Count > 0 ? null : readings;
     }
 
-    private static void AddFrame(string path, PhotoPlan part, ShotSettings shot, ToneCurve? curve, DateOnly day, List<DatedReading> readings, List<FieldDiagnostic> faults)
+    private static void AddFrame(string path, TestFramePlan part, ShotSettings shot, ToneCurve? curve, DateOnly day, List<DatedReading> readings, List<FieldDiagnostic> faults)
     {
         var frame = TestFrameFile.AnalyseBarePanel(path, curve);
         var place = frame.IsSound ? part.ViewOf(frame.Value) : null;

@@ -2,12 +2,10 @@ using System.CommandLine;
 using StudioKit.Cli.Files;
 using StudioKit.Cli.Tables;
 using StudioKit.Cli.Usage;
-using StudioKit.Field;
 using StudioKit.Field.Advice;
 using StudioKit.Field.Analysis;
 using StudioKit.FieldFiles.Frames;
 using StudioKit.Kits;
-using StudioKit.Physics.Exposure;
 using StudioKit.Sheets.Json;
 
 namespace StudioKit.Cli.Commands;
@@ -104,7 +102,7 @@ internal sealed class PhotoCommand
         return code;
     }
 
-    private FrameReport Report(ParseResult parsed, FrameAnalysis frame, PhotoPlan? plan, ref ExitCode code)
+    private FrameReport Report(ParseResult parsed, FrameAnalysis frame, TestFramePlan? plan, ref ExitCode code)
     {
         if (plan is null)
         {
@@ -122,24 +120,7 @@ internal sealed class PhotoCommand
             return new FrameReport(frame, FrameFinding.Of(frame, new FrameLimits()));
         }
 
-        if (plan.FlashAt(place.Value, _options.Shot(parsed), parsed.GetValue(_options.Nearest)) is not { } flash)
-        {
-            code = _options.NoPower();
-            return new FrameReport(frame, FrameFinding.Of(frame, new FrameLimits()));
-        }
-
-        return Report(frame, plan, place.Value, flash, parsed.GetValue(_options.Target));
-    }
-
-    private static FrameReport Report(FrameAnalysis frame, PhotoPlan plan, PlanPlace place, BeneathFlash flash, Stops? target)
-    {
-        var darkest = frame is { Doubt: null, StopsMissing: > 0 } ? new Stops(-frame.StopsMissing) : (Stops?)null;
-        var planned = frame.Doubt is null ? plan.Advice(place, frame.Settings, flash, darkest, new Stops(frame.UnevennessStops), target) : null;
-        var limits = new FrameLimits { VeilLimit = place.SetUp.VeilLimit, GlareIndex = plan.Plan.Kit.Camera.VeilingGlare, Flash = flash, Planned = planned };
-        return new FrameReport(frame, FrameFinding.Of(frame, limits))
-        {
-            Planned = planned,
-            Differences = [.. SettingsDifference.Of(frame.Settings, plan.ExposureAt(place))],
-        };
+        var flash = plan.FlashAt(place.Value, _options.Shot(parsed), parsed.GetValue(_options.Nearest));
+        return plan.Report(frame, place.Value, flash, parsed.GetValue(_options.Target));
     }
 }

@@ -15,7 +15,7 @@ namespace StudioKit.Cli.Commands;
 internal sealed class PhotoLadder(CommandHost host, PhotoOptions options)
 {
     /// <summary>Measures and prints.</summary>
-    public ExitCode Run(ParseResult parsed, List<FrameAnalysis> frames, string[] powers, PhotoPlan? plan)
+    public ExitCode Run(ParseResult parsed, List<FrameAnalysis> frames, string[] powers, TestFramePlan? plan)
     {
         var rungs = Rungs(frames, powers);
         if (!rungs.IsSound)
@@ -42,7 +42,7 @@ internal sealed class PhotoLadder(CommandHost host, PhotoOptions options)
     private static FieldResult<IReadOnlyList<LadderFrame>> Rungs(List<FrameAnalysis> frames, string[] powers) =>
         powers is ["names"] ? LadderPowers.OfNames(frames) : LadderPowers.AsNamed(frames, powers);
 
-    private void Keep(ParseResult parsed, MeasuredMarginMap map, PhotoPlan plan)
+    private void Keep(ParseResult parsed, MeasuredMarginMap map, TestFramePlan plan)
     {
         var (path, kit) = (options.Plan.KitPath(parsed)!, plan.Plan.Kit.Name);
         var kept = CorrectionFile.Of(path, kit) ?? new KitCorrection { Kit = kit, Date = DateOnly.FromDateTime(host.Clock.GetLocalNow().Date) };
@@ -55,7 +55,7 @@ internal sealed class PhotoLadder(CommandHost host, PhotoOptions options)
         return Finish(parsed, new LadderReport(map, flash.Mark) { Advice = TestFrameAdvice.After(map, flash, options.TargetOf(parsed, null)) });
     }
 
-    private ExitCode Compare(ParseResult parsed, MeasuredMarginMap map, FrameAnalysis frame, PhotoPlan plan)
+    private ExitCode Compare(ParseResult parsed, MeasuredMarginMap map, FrameAnalysis frame, TestFramePlan plan)
     {
         var place = plan.ViewOf(frame);
         if (!place.IsSound)
@@ -63,11 +63,7 @@ internal sealed class PhotoLadder(CommandHost host, PhotoOptions options)
             return FieldFaults.Print(host, place.Diagnostics);
         }
 
-        if (plan.FlashAt(place.Value, options.Shot(parsed), parsed.GetValue(options.Nearest)) is not { } flash)
-        {
-            return options.NoPower();
-        }
-
+        var flash = plan.FlashAt(place.Value, options.Shot(parsed), parsed.GetValue(options.Nearest));
         var compared = MarginComparison.Of(map, frame, place.Value, flash, plan.Expected);
         if (!compared.IsSound)
         {

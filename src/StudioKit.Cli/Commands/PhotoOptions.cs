@@ -1,6 +1,7 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
 using StudioKit.Field;
+using StudioKit.Field.Advice;
 using StudioKit.Field.Pictures;
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
@@ -84,15 +85,8 @@ internal sealed class PhotoOptions(CommandHost host)
     }
 
     /// <summary>Tone curve that is kept for the kit's camera; none where no kit is named or none was learnt.</summary>
-    public ToneCurve? KeptCurve(ParseResult parsed, PhotoPlan? plan) =>
+    public ToneCurve? KeptCurve(ParseResult parsed, TestFramePlan? plan) =>
         plan is null || Plan.KitPath(parsed) is not { } path ? null : CorrectionFile.Of(path, plan.Plan.Kit.Name)?.ToneCurve;
-
-    /// <summary>Says that the plan leaves the power open.</summary>
-    public ExitCode NoPower()
-    {
-        host.Error.WriteLine("studiokit: the plan finds no power for the lower flash here; say what was set with --power.");
-        return ExitCode.BadInput;
-    }
 
     private BeneathFlash Beneath(ParseResult parsed, FlashPower power, Length distance, Length nearest) =>
         new(power, ThirdStopSeries.FromMark(parsed.GetValue(LowestPower)), distance, nearest) { PowerStep = parsed.GetValue(PowerStep) };

@@ -2,6 +2,7 @@ using System.Globalization;
 using StudioKit.Field.Calibration;
 using StudioKit.Kits;
 using StudioKit.Sheets.Json;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Cli.Tables;
 
@@ -12,7 +13,7 @@ internal static class CalibrationReport
     {
         List<(string, string)> lines =
         [
-            .. correction.Values(kit).Select(value => (value.Quantity, Value(value))),
+            .. correction.Values(kit).Select(value => (value.Quantity, CorrectionText.Value(value))),
             ("cards", Summary(cards)),
             .. Changed(cards).Select(card => ($"  {card.SetUp}, {card.Framing}", Change(card))),
             ("readings", Agreement(result.Fit)),
@@ -55,12 +56,7 @@ internal static class CalibrationReport
 
     private static string Residual(CalibrationResidual residual) => residual.IsImpossible
         ? Text($"LEFT OUT: {residual.Before:+0.0;-0.0} stops off, more than the kit's figures can be wrong by")
-        : Text($"{Rounded.Signed(residual.Before, 2)} stop off before, {Rounded.Signed(residual.After, 2)} after{(residual.Disagrees ? ": DISAGREES with the others" : "")}");
-
-    /// <summary>Before, after and how sure.</summary>
-    public static string Value(MeasuredCorrection value) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"{value.Before:0.##} -> {value.After:0.##} {value.Unit} ({Rounded.Signed(value.Correction.Value, 2)} ± {value.PlusMinus.Value:0.00} stop)").Replace("  ", " ", StringComparison.Ordinal);
+        : Text($"{Rounded.WithSign(residual.Before, 2)} stop off before, {Rounded.WithSign(residual.After, 2)} after{(residual.Disagrees ? ": DISAGREES with the others" : "")}");
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

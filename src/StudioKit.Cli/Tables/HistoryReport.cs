@@ -3,6 +3,7 @@ using StudioKit.Field.Calibration;
 using StudioKit.Field.Calibration.Drift;
 using StudioKit.Kits;
 using StudioKit.Sheets.Json;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Cli.Tables;
 
@@ -46,7 +47,7 @@ internal static class HistoryReport
     private static string Drift(QuantityDrift drift) => drift switch
     {
         { Stops: { } stops, PlusMinus: { } interval } => Text(
-            $"{Rounded.Signed(stops, 2)} ± {interval:0.00} stop over {drift.Outings.Count} outings: {(drift.IsSignificant ? Text($"DRIFTS, {Rounded.Signed(drift.PerYear!.Slope, 2)} stop a year") : "no significant drift")}"),
+            $"{Rounded.WithSign(stops, 2)} ± {interval:0.00} stop over {drift.Outings.Count} outings: {(drift.IsSignificant ? Text($"DRIFTS, {Rounded.WithSign(drift.PerYear!.Slope, 2)} stop a year") : "no significant drift")}"),
         _ => Text($"told apart by {drift.Outings.Count} outing{(drift.Outings.Count == 1 ? "" : "s")} only, of three that a drift takes"),
     };
 

@@ -1,10 +1,10 @@
-using System.Globalization;
 using StudioKit.Field.Advice;
 using StudioKit.Field.Ladders;
 using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning.Advising;
 using StudioKit.Sheets.Json;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Cli.Tables;
 
@@ -22,12 +22,12 @@ internal sealed record LadderReport(MeasuredMarginMap Map, DialMark Power)
     /// <summary>The map beside the plan's; none without a kit.</summary>
     public MarginComparison? Compared { get; init; }
 
-    private IEnumerable<string> Turns => Planned is { } planned ? FrameWords.Turns(planned) : Advice?.Sentences ?? [];
+    private IEnumerable<string> Turns => Planned is { } planned ? TestFrameText.Turns(planned) : Advice?.Sentences ?? [];
 
     public string Lines() => string.Join(
         Environment.NewLine,
         [
-            Verdict(), .. Turns, .. Compared is null ? Array.Empty<string>() : [Against(Compared)], "",
+            LadderText.Verdict(Map, Power), .. Turns, .. Compared is null ? Array.Empty<string>() : [LadderText.Against(Compared)], "",
             $"White margin at {Power}, top of the frame above:", .. MarginPicture.Of(Map.Columns, Map.Rows, Map.MarginsAt(Power.Power)), MarginPicture.Legend, "", .. Map.Caveats,
         ]);
 
@@ -47,18 +47,4 @@ internal sealed record LadderReport(MeasuredMarginMap Map, DialMark Power)
         PhotoReport.Write(json, Advice, Planned, [.. Turns]);
         json.Texts("caveats", Map.Caveats);
     }
-
-    private string Verdict() => Map.DarkestAt(Power.Power) switch
-    {
-        null => "NOTHING TO TELL: no cell was seen between black and clipping.",
-        { Stops: < 0, IsLeast: false } dark => Text($"NOT WHITE at {Power}: the darkest cell lies {Rounded.Stops(dark.Stops, 1)} under clipping."),
-        { IsLeast: true } least => Text($"WHITE at {Power}: the darkest cell lies at least {Rounded.SignedStops(least.Stops, 1)} over clipping."),
-        { } white => Text($"WHITE at {Power}: the darkest cell lies {Rounded.SignedStops(white.Stops, 1)} over clipping."),
-    };
-
-    private static string Against(MarginComparison compared) => double.IsFinite(compared.MeanStops)
-        ? Text($"On average {Rounded.SignedStops(compared.MeanStops, 2)} against the plan (light, sheet or clip point: calibrate), and {Rounded.Stops(compared.SpreadStops, 2)} about that (place or beam of the flash).")
-        : "Nothing could be compared with the plan: no cell was seen under clipping.";
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,30 +1,27 @@
-using System.Globalization;
 using StudioKit.Field.Advice;
-using StudioKit.Field.Analysis;
-using StudioKit.Field.Pictures;
 using StudioKit.Kits;
 using StudioKit.Planning;
 using StudioKit.Planning.Advising;
 using StudioKit.Planning.Changes;
 using StudioKit.Sheets.Json;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Cli.Tables;
 
 /// <summary>What test frames say, as text and as JSON: the verdict and what to turn first.</summary>
 internal static class PhotoReport
 {
-    // What is nearer to clipping than this rounds to nothing.
-    private const double Visible = 0.05;
+    private const string HowToSay = "--power, and --distance or --kit";
 
     public static string Lines(FrameReport report)
     {
         var frame = report.Frame;
-        string[] first = [frame.Path, FrameWords.Verdict(report), .. FrameWords.Turns(report)];
+        string[] first = [frame.Path, TestFrameText.Verdict(report), .. TestFrameText.Turns(report, HowToSay)];
 
         // Figures that mean nothing are not printed.
         return report.Finding.Verdict == FrameVerdict.Doubtful
             ? string.Join(Environment.NewLine, [.. first, .. frame.Caveats])
-            : string.Join(Environment.NewLine, [.. first, "", TextLines.Of([.. Figures(frame)], frame.Caveats)]);
+            : string.Join(Environment.NewLine, [.. first, "", TextLines.Of(TestFrameFigures.Of(frame, "a ladder with --learn-curve learns the camera's"), frame.Caveats)]);
     }
 
     public static void Write(JsonReport json, FrameReport report)
@@ -44,7 +41,7 @@ internal static class PhotoReport
                 .Text("name", region.Name).Number("clippedShare", region.ClippedShare).Number("missingStops", region.StopsMissing))
             .Section("sharpness", () => json
                 .Count("columns", frame.Sharpness.Columns).Count("rows", frame.Sharpness.Rows).Numbers("relative", frame.Sharpness.Relative));
-        Write(json, report.Advice, report.Planned, [.. FrameWords.Turns(report)]);
+        Write(json, report.Advice, report.Planned, TestFrameText.Turns(report, HowToSay));
         json.Number("nextFrameStopsLower", report.Finding.Next?.StopsLower).Text("nextFramePowerMark", report.Finding.Next?.Mark?.Nominal)
             .Texts("caveats", frame.Caveats);
     }
@@ -63,42 +60,4 @@ internal static class PhotoReport
     }
 
     private static bool IsBelow(LightPlan light) => light.Role == Kits.SetUps.LightRole.Below;
-
-    private static IEnumerable<(string Label, string Value)> Figures(FrameAnalysis frame)
-    {
-        yield return ("background", Text($"{Rounded.Percent(frame.BackgroundShare)} of the frame, {Rounded.Percent(frame.ClippedShare)} of it white{(frame.DoubtfulShare > 0 ? Text($"; {Rounded.Percent(frame.DoubtfulShare)} of the frame could be either") : "")}"));
-        yield return ("missing", Missing(frame));
-        yield return ("unevenness", Text($"{Rounded.Stops(frame.UnevennessStops, 1)}{(frame.UnevennessIsLeast ? " or more" : "")}"));
-        foreach (var region in frame.Regions.Where(region => region.StopsMissing >= Visible))
-        {
-            yield return ("  " + region.Name, Text($"{Rounded.Percent(region.ClippedShare)} white, {Rounded.Stops(region.StopsMissing, 1)} under"));
-        }
-
-        if (frame.Tint is { } tint)
-        {
-            yield return ("tint", $"red {Rounded.SignedStops(tint.RedStops, 2)}, blue {Rounded.SignedStops(tint.BlueStops, 2)} against green");
-        }
-
-        if (frame is { Veil: { } veil, Tones: { } tones })
-        {
-            yield return ("darkest of subject", Text($"{Rounded.Percent(veil.ShareOfSaturation)} of white, {Rounded.Stops(veil.StopsUnderClipping, 1)} under; the veil is at most that"));
-            yield return ("middle of subject", Text($"{Rounded.Stops(tones.MiddleStops, 1)} under white, where a mid-tone lies 3.0{(tones.ClippedShare > 0.0005 ? $"; {Rounded.Percent(tones.ClippedShare)} of it is white itself" : "")}"));
-        }
-
-        yield return ("tone curve", Curve(frame.Curve));
-    }
-
-    private static string Curve(ToneCurve curve) => ReferenceEquals(curve, ToneCurve.Standard)
-        ? "the standard one is assumed; a ladder with --learn-curve learns the camera's"
-        : curve.IsStandard ? "the standard one, as a ladder of this camera found" : Text($"the camera's own, kept (± {curve.PlusMinus:0.00} stop)");
-
-    private static string Missing(FrameAnalysis frame) => (frame.StopsMissing, frame.ClippedShare) switch
-    {
-        (0, >= 0.9995) => "nothing: all of it is white",
-        (0, _) => Text($"less than can be seen: {Rounded.Percent(1 - frame.ClippedShare)} of it lies just under clipping"),
-        ( < Visible, _) => Text($"under 0.05 stop at the darkest"),
-        _ => $"{Rounded.Stops(frame.StopsMissing, 1)} at the darkest",
-    };
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -45,7 +45,7 @@ internal static class PlanTables
             var table = TableConsole.Table(FormattableString.Invariant($"Measured corrections of {corrections.Date:yyyy-MM-dd}"), "", "");
             foreach (var value in corrections.Values)
             {
-                table.AddRow(Markup.Escape(value.Quantity), Markup.Escape(CalibrationReport.Value(value)));
+                table.AddRow(Markup.Escape(value.Quantity), Markup.Escape(CorrectionText.Value(value)));
             }
 
             console.Write(table);

@@ -44,6 +44,9 @@ public sealed class Desk(IEngine engine)
         return PlanAsync();
     }
 
+    /// <summary>Plans the same text again, as when a correction of it was kept or removed.</summary>
+    public Task PlanAgainAsync() => Kit is null ? Task.CompletedTask : PlanAsync();
+
     private async Task PlanAsync()
     {
         var text = Kit!.Text;

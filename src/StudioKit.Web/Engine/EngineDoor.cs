@@ -7,7 +7,7 @@ namespace StudioKit.Web.Engine;
 [SupportedOSPlatform("browser")]
 internal static partial class EngineDoor
 {
-    private static readonly EngineRoom Room = new(new ReportedSteps());
+    private static readonly EngineRoom Room = new(new ReportedSteps(), new BrowserPicture());
 
     /// <summary>Answers a question.</summary>
     /// <param name="kind">Kind of the question.</param>

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using StudioKit.Web.Engine.Frames;
 using StudioKit.Web.Results;
 
 namespace StudioKit.Web.Engine;
@@ -6,11 +7,16 @@ namespace StudioKit.Web.Engine;
 /// <summary>Everything the worker can answer, by the kind of the question.</summary>
 internal sealed class EngineRoom
 {
+    // How the map over a test frame is asked for.
+    private const string MapOf = "map:";
+
     private readonly Dictionary<string, Func<string, string>> _answers = new(StringComparer.Ordinal);
     private readonly PrintedKits _prints;
+    private readonly Lazy<FrameDesk> _frames;
 
     /// <param name="progress">Told each step of a longer answer.</param>
-    public EngineRoom(IProgress<string> progress)
+    /// <param name="picture">The picture that a question brings along; none where nobody hands in pictures.</param>
+    public EngineRoom(IProgress<string> progress, IDecodedPicture? picture = null)
     {
         var plans = new PlannedKits(progress);
         _prints = new PrintedKits(plans);
@@ -24,6 +30,17 @@ internal sealed class EngineRoom
         Answers(EngineQuestions.SceneLight, new SceneLights(plans).Answer);
         Answers(EngineQuestions.Solid, new Solids(plans).Answer);
         Answers(EngineQuestions.Point, new Points(plans).Answer);
+
+        // What test frames need is loaded with the first question about them.
+        _frames = new Lazy<FrameDesk>(() => new FrameDesk(plans, picture ?? new NoPicture()));
+        Answers(EngineQuestions.Read, request => _frames.Value.Read(request));
+        Answers(EngineQuestions.Frame, request => _frames.Value.Frame(request));
+        Answers(EngineQuestions.Ladder, request => _frames.Value.Ladder(request));
+        Answers(EngineQuestions.Correct, request =>
+        {
+            _prints.Forget();
+            return _frames.Value.Correct(request);
+        });
     }
 
     /// <summary>Answers a question.</summary>
@@ -37,7 +54,7 @@ internal sealed class EngineRoom
     /// <summary>Hands over a file that was made of the last kit.</summary>
     /// <param name="name">Its name.</param>
     /// <exception cref="ArgumentException">No such file was made.</exception>
-    public byte[] Take(string name) => _prints.Take(name);
+    public byte[] Take(string name) => name.StartsWith(MapOf, StringComparison.Ordinal) ? _frames.Value.Map(name[MapOf.Length..]) : _prints.Take(name);
 
     private void Answers<TRequest, TAnswer>(EngineQuestion<TRequest, TAnswer> question, Func<TRequest, TAnswer> answer) =>
         _answers.Add(question.Kind, request => JsonSerializer.Serialize(answer(Read(question, request)), question.Answer));

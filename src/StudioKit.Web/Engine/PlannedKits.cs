@@ -14,6 +14,7 @@ internal sealed class PlannedKits(IProgress<string> progress)
 
     private readonly PlanSession _session = new();
     private readonly List<PlannedKit> _kits = [];
+    private Func<KitReadResult, KitReadResult> _corrected = read => read;
 
     /// <summary>Reads a kit and plans it.</summary>
     public PlanAnswer Answer(PlanRequest request)
@@ -26,7 +27,7 @@ internal sealed class PlannedKits(IProgress<string> progress)
     public (KitReadResult Read, Plan? Plan) Of(string text, string fileName)
     {
         var read = KitReader.Parse(text, fileName, PartsLibrary.Embedded);
-        return (read, read.HasErrors ? null : Planned(read).Plan);
+        return (read, read.HasErrors ? null : PlanOf(_corrected(read)));
     }
 
     /// <summary>A kit that was planned lately; none where it was not.</summary>
@@ -42,6 +43,20 @@ internal sealed class PlannedKits(IProgress<string> progress)
         _kits.RemoveRange(Math.Min(Most, _kits.Count), Math.Max(0, _kits.Count - Most));
         return planned;
     }
+
+    /// <summary>A kit as it was read, and its plan without any correction that was measured for it.</summary>
+    public (KitReadResult Read, Plan? Plan) AsWritten(string text, string fileName)
+    {
+        var read = KitReader.Parse(text, fileName, PartsLibrary.Embedded);
+        return (read, read.HasErrors ? null : PlanOf(read));
+    }
+
+    /// <summary>The plan of a kit that was read without errors.</summary>
+    public Plan PlanOf(KitReadResult read) => Planned(read).Plan;
+
+    /// <summary>Plans with corrections from now on.</summary>
+    /// <param name="corrected">Puts into a kit what was measured for it.</param>
+    public void CorrectBy(Func<KitReadResult, KitReadResult> corrected) => _corrected = corrected;
 
     private sealed class Stages(IProgress<string> progress) : IProgress<PlanStage>
     {

@@ -72,6 +72,13 @@ internal sealed class PrintedKits(PlannedKits plans)
         return new SheetPages([.. pages.Select(page => Encoding.UTF8.GetString(page.Content.Span))]);
     }
 
+    /// <summary>Forgets what was made, as plans are made otherwise from now on.</summary>
+    public void Forget()
+    {
+        _made.Clear();
+        _madeFor = null;
+    }
+
     private void KeepOnlyWhatIsMadeLike(SheetsRequest request)
     {
         if (_madeFor != request with { Group = "" })

@@ -32,4 +32,16 @@ public static class EngineQuestions
 
     /// <summary>A planned studio in space.</summary>
     public static EngineQuestion<SolidRequest, SolidAnswer> Solid { get; } = new("solid", ResultsJson.Default.SolidRequest, ResultsJson.Default.SolidAnswer, "solid");
+
+    /// <summary>Reads the pixels of a test frame that was handed to the worker.</summary>
+    public static EngineQuestion<PictureRequest, ReadPicture> Read { get; } = new("read-frame", ResultsJson.Default.PictureRequest, ResultsJson.Default.ReadPicture);
+
+    /// <summary>What a test frame that was read comes to, and what to turn.</summary>
+    public static EngineQuestion<FrameRequest, FrameAnswer> Frame { get; } = new("frame", ResultsJson.Default.FrameRequest, ResultsJson.Default.FrameAnswer);
+
+    /// <summary>What the frames of a power ladder measure.</summary>
+    public static EngineQuestion<LadderRequest, LadderAnswer> Ladder { get; } = new("ladder", ResultsJson.Default.LadderRequest, ResultsJson.Default.LadderAnswer, "ladder");
+
+    /// <summary>Plans with these corrections from now on.</summary>
+    public static EngineQuestion<CorrectionTexts, KeptCorrections> Correct { get; } = new("correct", ResultsJson.Default.CorrectionTexts, ResultsJson.Default.KeptCorrections);
 }

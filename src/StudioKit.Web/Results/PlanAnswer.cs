@@ -7,6 +7,9 @@ namespace StudioKit.Web.Results;
 /// <param name="Faults">Everything wrong with the text, in order of place.</param>
 public sealed record PlanAnswer(string Hash, string KitName, VerdictLine Verdict, IReadOnlyList<Fault> Faults)
 {
+    /// <summary>Measured corrections that it was made with, in words; empty where there are none.</summary>
+    public string Corrections { get; init; } = "";
+
     /// <summary>The figures that a change is judged by.</summary>
     public IReadOnlyList<Measure> Measures { get; init; } = [];
 

@@ -21,4 +21,12 @@ namespace StudioKit.Web.Results;
 [JsonSerializable(typeof(PointRequest))]
 [JsonSerializable(typeof(PointAnswer))]
 [JsonSerializable(typeof(IReadOnlyList<HandleMove>))]
+[JsonSerializable(typeof(PictureRequest))]
+[JsonSerializable(typeof(ReadPicture))]
+[JsonSerializable(typeof(FrameRequest))]
+[JsonSerializable(typeof(FrameAnswer))]
+[JsonSerializable(typeof(LadderRequest))]
+[JsonSerializable(typeof(LadderAnswer))]
+[JsonSerializable(typeof(CorrectionTexts))]
+[JsonSerializable(typeof(KeptCorrections))]
 public sealed partial class ResultsJson : JsonSerializerContext;

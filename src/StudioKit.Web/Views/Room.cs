@@ -11,4 +11,7 @@ public enum Room
 
     /// <summary>Stand outdoors with the card for the animal at hand.</summary>
     Field,
+
+    /// <summary>Look at test frames, and learn from them.</summary>
+    TestFrames,
 }

@@ -10,6 +10,7 @@ internal static class Rooms
         Room.Light => "Light",
         Room.CarryAndPrint => "Carry and print",
         Room.Field => "In the field",
+        Room.TestFrames => "Test frames",
         _ => throw new ArgumentOutOfRangeException(nameof(room), room, "A room without a name."),
     };
 }

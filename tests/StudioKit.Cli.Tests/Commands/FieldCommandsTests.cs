@@ -2,8 +2,8 @@ using System.CommandLine;
 using System.Text.Json;
 using SkiaSharp;
 using StudioKit.Cli.Commands;
-using StudioKit.Cli.Tables;
 using StudioKit.Kits;
+using StudioKit.Sheets.Wording;
 using UglyToad.PdfPig;
 
 namespace StudioKit.Cli.Tests.Commands;
@@ -302,7 +302,7 @@ public sealed class FieldCommandsTests : IDisposable
     [InlineData(-0.004, "0.00")]
     [InlineData(-0.006, "-0.01")]
     [InlineData(0.5, "+0.50")]
-    public void What_rounds_to_nothing_has_no_sign(double stops, string printed) => Rounded.Signed(stops, 2).Should().Be(printed);
+    public void What_rounds_to_nothing_has_no_sign(double stops, string printed) => Rounded.WithSign(stops, 2).Should().Be(printed);
 
     [Theory]
     [InlineData(0.9996, "over 99.9 %")]

@@ -8,8 +8,9 @@ namespace StudioKit.Web.Tests.Engine;
 internal sealed class Asked
 {
     private readonly EngineRoom _room;
+    private readonly Hand _hand = new();
 
-    public Asked() => _room = new EngineRoom(new Kept(Steps));
+    public Asked() => _room = new EngineRoom(new Kept(Steps), _hand);
 
     /// <summary>Steps that were reported.</summary>
     public List<string> Steps { get; } = [];
@@ -20,6 +21,13 @@ internal sealed class Asked
         JsonSerializer.Deserialize(_room.Answer(question.Kind, JsonSerializer.Serialize(request, question.Request)), question.Answer)!;
 
     public PlanAnswer Plan(string text) => For(EngineQuestions.Plan, new PlanRequest(text, "kit.yaml"));
+
+    /// <summary>Hands in a picture and has it read.</summary>
+    public ReadPicture Read(IDecodedPicture picture, PictureRequest request)
+    {
+        _hand.Picture = picture;
+        return For(EngineQuestions.Read, request);
+    }
 
     public byte[] Take(string name) => _room.Take(name);
 
@@ -32,6 +40,19 @@ internal sealed class Asked
         }
 
         return folder;
+    }
+
+    private sealed class Hand : IDecodedPicture
+    {
+        public IDecodedPicture? Picture { get; set; }
+
+        public int Width => Picture!.Width;
+
+        public int Height => Picture!.Height;
+
+        public byte[] Head => Picture!.Head;
+
+        public void Copy(int first, Span<byte> rgba) => Picture!.Copy(first, rgba);
     }
 
     private sealed class Kept(List<string> steps) : IProgress<string>

@@ -21,12 +21,17 @@ internal static class PlanTelling
     /// <summary>The plan of a kit.</summary>
     public static PlanAnswer Of(KitReadResult read, Plan plan) => new(plan.ContentHash, plan.Kit.Name, Verdict(plan), Faults(read))
     {
+        Corrections = CorrectionWords(plan),
         Measures = MeasureTelling.Of(plan),
         Checks = [.. plan.Checks.Select(check => Check(check, plan))],
         Studios = StudioTelling.Of(plan),
         Cards = [.. plan.Exposures.Select(CardTelling.Of)],
         Animals = AnimalTelling.Of(plan),
     };
+
+    private static string CorrectionWords(Plan plan) => plan.Corrections is { } corrections
+        ? FormattableString.Invariant($"with the corrections of {corrections.Date:yyyy-MM-dd}: {string.Join(", ", corrections.Values.Select(value => value.Quantity))}")
+        : "";
 
     private static VerdictLine Verdict(Plan plan)
     {

@@ -30,11 +30,11 @@ worker.onerror = (event) => {
     waiting.clear();
 };
 
-export function ask(kind, lane, request, progress) {
+export function ask(kind, lane, request, progress, file) {
     const number = ++last;
     return new Promise((resolve, reject) => {
         waiting.set(number, { resolve, reject, progress });
-        worker.postMessage({ number, kind, lane, request });
+        worker.postMessage({ number, kind, lane, request, file });
     });
 }
 

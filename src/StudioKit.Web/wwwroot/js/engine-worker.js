@@ -1,5 +1,7 @@
 // The worker: a runtime of its own that holds the core. It answers one question after the other; of those in one lane that have not been begun only the newest counts.
 // The loader takes a worker for a thread of its own where it finds no handler of messages, so the handler is set before it is loaded.
+import { begin, copyRows, end, firstBytes, forget, pixelsAcross, pixelsDown, put } from './pictures.js';
+
 const queue = [];
 let ready = false;
 let answering = false;
@@ -18,7 +20,8 @@ const core = [
 
 // What only some questions need is loaded when the first of them comes.
 const printing = ['PdfSharp', 'PdfSharp.System', 'PdfSharp.Shared', 'OxyPlot', 'QRCoder', 'StudioKit.Typefaces', 'System.Private.Xml', 'System.IO.Compression', 'System.Runtime.Numerics'];
-const needs = { sheets: printing, pages: printing, zip: printing };
+const field = ['StudioKit.Field'];
+const needs = { sheets: printing, pages: printing, zip: printing, 'read-frame': field, frame: field, ladder: field, correct: field };
 const loaded = new Map();
 
 let runtime;
@@ -37,7 +40,7 @@ function load(names) {
 async function start() {
     const { dotnet } = await import('../_framework/dotnet.js');
     runtime = await dotnet.create();
-    runtime.setModuleImports('engine', { report: (step) => self.postMessage({ number: current, step }) });
+    runtime.setModuleImports('engine', { report: (step) => self.postMessage({ number: current, step }), pixelsAcross, pixelsDown, firstBytes, copyRows });
     await load(core);
     room = (await runtime.getAssemblyExports('StudioKit.Web')).StudioKit.Web.Engine.EngineDoor;
     ready = true;
@@ -64,7 +67,7 @@ async function answerAll() {
     answering = false;
 }
 
-async function answer({ number, kind, request }) {
+async function answer({ number, kind, request, file }) {
     current = number;
     try {
         await load(needs[kind] ?? []);
@@ -74,9 +77,20 @@ async function answer({ number, kind, request }) {
             return;
         }
 
+        if (kind === 'hand' || kind === 'forget') {
+            self.postMessage({ number, answer: kind === 'hand' ? put(request, file) : forget(request) });
+            return;
+        }
+
+        if (kind === 'read-frame') {
+            await begin(JSON.parse(request).picture);
+        }
+
         self.postMessage({ number, answer: room.Answer(kind, request) });
     } catch (fault) {
         self.postMessage({ number, fault: String(fault.message ?? fault) });
+    } finally {
+        end();
     }
 }
 

@@ -1,14 +1,14 @@
 using System.Globalization;
 
-namespace StudioKit.Cli.Tables;
+namespace StudioKit.Sheets.Wording;
 
 /// <summary>Figures as they are printed.</summary>
-internal static class Rounded
+public static class Rounded
 {
     /// <summary>A figure with its sign; none before what rounds to nothing.</summary>
     /// <param name="value">The figure.</param>
     /// <param name="digits">Digits after the point.</param>
-    public static string Signed(double value, int digits)
+    public static string WithSign(double value, int digits)
     {
         var places = new string('0', digits);
         return Math.Round(value, digits, MidpointRounding.AwayFromZero).ToString($"+0.{places};-0.{places};0.{places}", CultureInfo.InvariantCulture);
@@ -22,7 +22,7 @@ internal static class Rounded
     /// <summary>Stops with their sign, and the word for so many of them.</summary>
     /// <param name="stops">The stops [1].</param>
     /// <param name="digits">Digits after the point.</param>
-    public static string SignedStops(double stops, int digits) => WithWord(Signed(stops, digits), stops, digits);
+    public static string SignedStops(double stops, int digits) => WithWord(WithSign(stops, digits), stops, digits);
 
     /// <summary>A share in percent; never all where something is missing, nor nothing where something is there.</summary>
     /// <param name="share">The share [1].</param>

@@ -1,13 +1,12 @@
-using StudioKit.Field.Advice;
 using StudioKit.Field.Analysis;
 using StudioKit.Planning.Advising;
 
-namespace StudioKit.Cli.Tables;
+namespace StudioKit.Field.Advice;
 
 /// <summary>One test frame with what it comes to and what to turn.</summary>
 /// <param name="Frame">The frame.</param>
 /// <param name="Finding">What it comes to.</param>
-internal sealed record FrameReport(FrameAnalysis Frame, FrameFinding Finding)
+public sealed record FrameReport(FrameAnalysis Frame, FrameFinding Finding)
 {
     /// <summary>What to turn where no kit tells of the flash; none where a plan advises, or where nothing is known.</summary>
     public WhiteAdvice? Advice { get; init; }

@@ -4,48 +4,65 @@ using StudioKit.Field.Analysis;
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning;
 using StudioKit.Planning.Advising;
-using StudioKit.Sheets.Wording;
 
-namespace StudioKit.Cli.Tables;
+namespace StudioKit.Sheets.Wording;
 
 /// <summary>What a test frame comes to and what to turn, in words.</summary>
-internal static class FrameWords
+public static class TestFrameText
 {
     /// <summary>The verdict, as a sentence.</summary>
-    public static string Verdict(FrameReport report) => report.Finding.Verdict switch
+    /// <param name="report">The frame.</param>
+    public static string Verdict(FrameReport report)
     {
-        FrameVerdict.Doubtful => $"DOUBTFUL: {report.Frame.Doubt}",
-        FrameVerdict.NotWhite => Text($"NOT WHITE: {Under(report.Frame.StopsMissing)} under clipping at the darkest, {Darkest(report.Frame).Name}."),
-        FrameVerdict.Right => "RIGHT: white all over, and the veil on the subject is within its limit.",
-        FrameVerdict.TooBright => $"TOO BRIGHT: white all over, {Lifted(report)}.",
-        _ => $"WHITE all over, {Open(report)}.",
-    };
+        ArgumentNullException.ThrowIfNull(report);
+        return report.Finding.Verdict switch
+        {
+            FrameVerdict.Doubtful => $"DOUBTFUL: {report.Frame.Doubt}",
+            FrameVerdict.NotWhite => Text($"NOT WHITE: {Under(report.Frame.StopsMissing)} under clipping at the darkest, {Darkest(report.Frame).Name}."),
+            FrameVerdict.Right => "RIGHT: white all over, and the veil on the subject is within its limit.",
+            FrameVerdict.TooBright => $"TOO BRIGHT: white all over, {Lifted(report)}.",
+            _ => $"WHITE all over, {Open(report)}.",
+        };
+    }
 
     /// <summary>What to turn, best first.</summary>
-    public static IEnumerable<string> Turns(FrameReport report) =>
-    [
-        .. report.Planned is { } planned ? Turns(planned) : IsOpen(report.Finding) ? [] : report.Advice?.Sentences ?? Asked(report),
-        .. report.Finding.Next is { } next ? new[] { Next(next) } : [],
-        .. report.Differences,
-    ];
+    /// <param name="report">The frame.</param>
+    /// <param name="asked">How to say how the lower flash was set, where that would tell what to turn.</param>
+    public static IReadOnlyList<string> Turns(FrameReport report, string asked)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        return
+        [
+            .. report.Planned is { } planned ? Turns(planned) : IsOpen(report.Finding) ? [] : report.Advice?.Sentences ?? Asked(report, asked),
+            .. report.Finding.Next is { } next ? new[] { Next(next) } : [],
+            .. report.Differences,
+        ];
+    }
 
     // How far it is from white the frame tells; what to turn depends on how the flash stood.
-    private static string[] Asked(FrameReport report) => report is { Frame.Doubt: null, Finding.Verdict: FrameVerdict.NotWhite }
-        ? ["To be told what to turn, say how the lower flash was set: --power, and --distance or --kit."]
+    private static string[] Asked(FrameReport report, string asked) => report is { Frame.Doubt: null, Finding.Verdict: FrameVerdict.NotWhite }
+        ? [$"To be told what to turn, say how the lower flash was set: {asked}."]
         : [];
 
     /// <summary>What a plan makes of a frame, best first.</summary>
-    public static IEnumerable<string> Turns(FrameAdvice planned)
+    /// <param name="planned">What it makes of it.</param>
+    public static IReadOnlyList<string> Turns(FrameAdvice planned)
+    {
+        ArgumentNullException.ThrowIfNull(planned);
+        return [.. Sentences(planned)];
+    }
+
+    private static IEnumerable<string> Sentences(FrameAdvice planned)
     {
         if (planned.IsSetOtherwise)
         {
-            yield return Text($"It lies {Rounded.Signed(planned.Gives!.Value.Value, 1)} stops from what the plan expects for what was set: check power, distance, f-number and ISO speed. No advice from it.");
+            yield return Text($"It lies {Rounded.WithSign(planned.Gives!.Value.Value, 1)} stops from what the plan expects for what was set: check power, distance, f-number and ISO speed. No advice from it.");
             yield break;
         }
 
         if (planned.Gives is not { } gives)
         {
-            yield return Text($"For what was set the plan expects {Rounded.Signed(planned.Expected.Value, 1)} stops at the darkest place{(planned.Expected.Value < 0 ? ", so there is at least that much more light than planned" : "")}.");
+            yield return Text($"For what was set the plan expects {Rounded.WithSign(planned.Expected.Value, 1)} stops at the darkest place{(planned.Expected.Value < 0 ? ", so there is at least that much more light than planned" : "")}.");
             yield break;
         }
 
@@ -94,7 +111,7 @@ internal static class FrameWords
 
     private static string Under(double stops) => stops < 0.05 ? "under 0.05 stop" : Rounded.Stops(stops, 1);
 
-    private static string Stops(Stops? stops) => stops is { } value ? Rounded.Signed(value.Value, 1) : "?";
+    private static string Stops(Stops? stops) => stops is { } value ? Rounded.WithSign(value.Value, 1) : "?";
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,0 +1,71 @@
+using System.Text.Json;
+using StudioKit.Web.Engine;
+using StudioKit.Web.Outdoors;
+using StudioKit.Web.Results;
+
+namespace StudioKit.Web.Editing;
+
+/// <summary>The measured corrections that are kept on this device, one for a kit; plans are made with them, and the kits' own texts stay as they are.</summary>
+/// <param name="engine">Where plans are made.</param>
+/// <param name="device">Where they are kept.</param>
+/// <param name="desk">The kit in hand.</param>
+public sealed class Corrections(IEngine engine, IDevice device, Desk desk)
+{
+    private const string Note = "corrections";
+
+    private KeptCorrections _kept = new([], []);
+
+    /// <summary>What cannot be used of what was kept.</summary>
+    public IReadOnlyList<string> Faults => _kept.Faults;
+
+    /// <summary>What is kept for a kit; none where nothing is.</summary>
+    /// <param name="kitName">The kit's name.</param>
+    public KeptCorrection? Of(string kitName) => _kept.Kits.FirstOrDefault(kept => kept.KitName == kitName);
+
+    /// <summary>Takes up what was kept on an earlier visit; a first plan without any does not wait for it.</summary>
+    public async Task RestoreAsync()
+    {
+        if (await device.KeptAsync(Note) is { Length: > 0 } note)
+        {
+            await CorrectAsync(Texts(note));
+        }
+    }
+
+    /// <summary>Keeps a correction in place of the one before, and plans with it.</summary>
+    /// <param name="text">Text of its file.</param>
+    public async Task KeepAsync(string text)
+    {
+        await CorrectAsync([.. _kept.Kits.Select(kept => kept.Text), text]);
+        await RememberAsync();
+    }
+
+    /// <summary>Removes the correction of a kit, and plans without it.</summary>
+    /// <param name="kitName">The kit's name.</param>
+    public async Task RemoveAsync(string kitName)
+    {
+        await CorrectAsync([.. _kept.Kits.Where(kept => kept.KitName != kitName).Select(kept => kept.Text)]);
+        await RememberAsync();
+    }
+
+    private async Task CorrectAsync(IReadOnlyList<string> texts) => _kept = await engine.AskAsync(EngineQuestions.Correct, new CorrectionTexts(texts)) ?? _kept;
+
+    private async Task RememberAsync()
+    {
+        var texts = new CorrectionTexts([.. _kept.Kits.Select(kept => kept.Text)]);
+        await device.KeepAsync(Note, texts.Texts.Count == 0 ? "" : JsonSerializer.Serialize(texts, ResultsJson.Default.CorrectionTexts));
+        await desk.PlanAgainAsync();
+    }
+
+    // Somebody else's note under the same name is nothing to stumble over.
+    private static IReadOnlyList<string> Texts(string note)
+    {
+        try
+        {
+            return JsonSerializer.Deserialize(note, ResultsJson.Default.CorrectionTexts)?.Texts ?? [];
+        }
+        catch (JsonException)
+        {
+            return [];
+        }
+    }
+}
