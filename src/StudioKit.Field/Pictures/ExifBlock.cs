@@ -64,8 +64,8 @@ internal sealed class ExifBlock
                 return;
             }
 
-            var (type, count) = (Half(entry + 2), Whole(entry + 4));
-            var bytes = (long)Math.Max(count, 0) * (type switch { 3 => 2, 4 or 9 => 4, 5 or 10 => 8, _ => 1 });
+            var (type, count) = (Half(entry + 2), Math.Max(0, Whole(entry + 4)));
+            var bytes = (long)count * (type switch { 3 => 2, 4 or 9 => 4, 5 or 10 => 8, _ => 1 });
             var place = bytes <= 4 ? entry + 8 : Whole(entry + 8);
             if (place >= 0 && place + bytes <= _block.Length)
             {
