@@ -21,7 +21,7 @@ const core = [
 // What only some questions need is loaded when the first of them comes.
 const printing = ['PdfSharp', 'PdfSharp.System', 'PdfSharp.Shared', 'OxyPlot', 'QRCoder', 'StudioKit.Typefaces', 'System.Private.Xml', 'System.IO.Compression', 'System.Runtime.Numerics'];
 const field = ['StudioKit.Field'];
-const needs = { sheets: printing, pages: printing, zip: printing, 'read-frame': field, frame: field, ladder: field, correct: field };
+const needs = { sheets: printing, pages: printing, zip: printing, 'read-frame': field, frame: field, ladder: [...field, 'System.Runtime.Numerics'], correct: field };
 const loaded = new Map();
 
 let runtime;
