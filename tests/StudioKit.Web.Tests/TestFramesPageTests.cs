@@ -1,3 +1,4 @@
+using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
 namespace StudioKit.Web.Tests;
@@ -24,6 +25,8 @@ public sealed class TestFramesPageTests(ServedPage served) : IClassFixture<Serve
         (await card.Locator(".bands").TextContentAsync()).Should().Contain("60 %");
         (await card.Locator(".turns li").CountAsync()).Should().BeGreaterThan(0);
         (await card.Locator("canvas").EvaluateAsync<int>("c => c.width")).Should().BeGreaterThan(0);
+        (await visit.Page.RunAxe()).Violations.Select(violation => $"{violation.Id}: {violation.Help}").Should().BeEmpty();
+        (await visit.Page.EvaluateAsync<int>("document.documentElement.scrollWidth")).Should().Be(390, "nothing is to be wider than the phone");
         // What the question about frames needs of the page itself is fetched from it; pictures go nowhere.
         sent.Should().OnlyContain(asked => asked.StartsWith($"GET {served.Address}", StringComparison.Ordinal));
         visit.Complaints.Should().BeEmpty();
@@ -44,6 +47,9 @@ public sealed class TestFramesPageTests(ServedPage served) : IClassFixture<Serve
             }));
 
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Measure the panel" }).ClickAsync();
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Keep it and plan with it" }).WaitForAsync();
+        var axe = await visit.Page.RunAxe();
+        axe.Violations.Select(violation => $"{violation.Id}: {violation.Help}").Should().BeEmpty();
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Keep it and plan with it" }).ClickAsync();
         var corrected = await visit.PlannedAsync(asWritten);
         await visit.Page.ReloadAsync();
