@@ -58,9 +58,15 @@ internal static class FrameTelling
 
     private static double Under(FrameCell cell) => Math.Max(0, -Math.Log2(Math.Max(cell.Light, 1.0 / 65535)));
 
+    // In the region that the verdict names, where several are as dark.
     private static Spot Darkest(FrameAnalysis frame)
     {
-        var at = Enumerable.Range(0, frame.Cells.Count).Where(i => frame.Cells[i].IsMostlyBackground).DefaultIfEmpty(0).MinBy(i => frame.Cells[i].Light);
+        var named = frame.Regions.ToList().IndexOf(frame.Regions.MaxBy(region => region.StopsMissing)!);
+        var at = Enumerable.Range(0, frame.Cells.Count)
+            .Where(i => frame.Cells[i].BackgroundShare > 0 && RegionOf(i % frame.CellColumns, i / frame.CellColumns, frame) == named)
+            .DefaultIfEmpty(0).MinBy(i => frame.Cells[i].Light);
         return new Spot(((at % frame.CellColumns) + 0.5) / frame.CellColumns, ((at / frame.CellColumns) + 0.5) / frame.CellRows);
     }
+
+    private static int RegionOf(int column, int row, FrameAnalysis frame) => (row * 3 / frame.CellRows * 3) + (column * 3 / frame.CellColumns);
 }
