@@ -129,6 +129,7 @@ public sealed class TestFramesTests : IDisposable
 
         var kept = _asked.For(EngineQuestions.Correct, new CorrectionTexts([Ladder().Correction]));
         var with = _asked.Plan(Asked.Demo());
+        var again = Ladder().Correction;
         _asked.For(EngineQuestions.Correct, new CorrectionTexts([]));
         var without = _asked.Plan(Asked.Demo());
 
@@ -137,6 +138,8 @@ public sealed class TestFramesTests : IDisposable
         with.Corrections.Should().StartWith("with the corrections of 2027-05-14");
         with.Hash.Should().NotBe(before.Hash);
         without.Should().BeEquivalentTo(before);
+        // The same frames say the same of the kit as written, whatever was kept of it.
+        kept.Kits[0].Text.Should().Be(again);
     }
 
     [Fact]
