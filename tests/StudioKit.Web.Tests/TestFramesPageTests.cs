@@ -1,5 +1,6 @@
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
+using SkiaSharp;
 
 namespace StudioKit.Web.Tests;
 
@@ -60,6 +61,41 @@ public sealed class TestFramesPageTests(ServedPage served) : IClassFixture<Serve
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Remove it and plan without it" }).ClickAsync();
         (await visit.PlannedAsync(corrected)).Should().Be(asWritten);
         visit.Complaints.Should().BeEmpty();
+    }
+
+    [BrowserFact]
+    public async Task A_picture_that_was_taken_upright_is_seen_upright_with_the_settings_in_its_file()
+    {
+        await using var visit = await served.VisitAsync(width: 390, height: 844);
+        await visit.PlannedAsync();
+        await OpenAsync(visit);
+        await visit.Page.GetByLabel("Bare panel").CheckAsync();
+
+        await visit.Page.GetByLabel("Choose pictures").SetInputFilesAsync(new FilePayload { Name = "upright.jpg", MimeType = "image/jpeg", Buffer = Turned() });
+
+        var card = visit.Page.GetByRole(AriaRole.Region, new() { Name = "upright.jpg" });
+        await card.GetByText("400 × 600 pixels; f/11, ISO 200").WaitForAsync();
+        // Turned clockwise, the dark rows at the bottom come to lie on the left.
+        await card.GetByText("left").First.WaitForAsync();
+        (await card.GetByText("The frame was taken at f/11").CountAsync()).Should().Be(1);
+        visit.Complaints.Should().BeEmpty();
+    }
+
+    // 600 by 400 pixels stored, the lower two fifths of the rows one stop under; orientation 6 (CIPA DC-008): first row right, first column on top.
+    private static byte[] Turned()
+    {
+        using var bitmap = new SKBitmap(new SKImageInfo(600, 400, SKColorType.Rgba8888, SKAlphaType.Opaque));
+        bitmap.Erase(SKColors.White);
+        bitmap.Erase(new SKColor(188, 188, 188), SKRectI.Create(0, 240, 600, 160));
+        using var data = bitmap.Encode(SKEncodedImageFormat.Jpeg, 95);
+        byte[] exif =
+        [
+            .. "Exif\0\0II*\0"u8, 8, 0, 0, 0,
+            2, 0, 0x12, 0x01, 3, 0, 1, 0, 0, 0, 6, 0, 0, 0, 0x69, 0x87, 4, 0, 1, 0, 0, 0, 38, 0, 0, 0, 0, 0, 0, 0,
+            2, 0, 0x9D, 0x82, 5, 0, 1, 0, 0, 0, 68, 0, 0, 0, 0x27, 0x88, 3, 0, 1, 0, 0, 0, 200, 0, 0, 0, 0, 0, 0, 0,
+            11, 0, 0, 0, 1, 0, 0, 0,
+        ];
+        return [0xFF, 0xD8, 0xFF, 0xE1, 0, (byte)(exif.Length + 2), .. exif, .. data.ToArray()[2..]];
     }
 
     private static Task OpenAsync(Visit visit) => visit.Page.GetByRole(AriaRole.Button, new() { Name = "Test frames" }).ClickAsync();

@@ -87,8 +87,16 @@ public static class TestFrameText
     private static string Piece(ExposurePlan shot, Advice piece)
     {
         var turn = AdviceText.Of(shot, piece);
-        return Text($"{(turn.Length == 0 ? "Leave all as it is" : char.ToUpperInvariant(turn[0]) + turn[1..])}: darkest {Stops(piece.Promise.WhiteMargin)}, brightest {Stops(piece.Promise.BrightestMargin)} stops over clipping, where the veil allows {Stops(piece.Promise.HighestMargin)}.");
+        return Text($"{Begun(turn)}: darkest {Stops(piece.Promise.WhiteMargin)}, brightest {Stops(piece.Promise.BrightestMargin)} stops over clipping, where the veil allows {Stops(piece.Promise.HighestMargin)}.");
     }
+
+    // An f-number keeps its small letter.
+    private static string Begun(string turn) => turn switch
+    {
+        "" => "Leave all as it is",
+        ['f', '/', ..] => $"Set {turn}",
+        _ => char.ToUpperInvariant(turn[0]) + turn[1..],
+    };
 
     private static string Next(LowerFrame next) => next.Mark is { } mark
         ? Text($"To know, take one {next.StopsLower:0} stops lower, at {mark.Nominal}: it shows margins of this frame from 0 to {next.ReadsTo:0.0} stops.")
