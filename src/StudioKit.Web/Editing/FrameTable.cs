@@ -9,9 +9,13 @@ namespace StudioKit.Web.Editing;
 /// <param name="desk">The kit in hand.</param>
 /// <param name="picker">Where pictures come from.</param>
 /// <param name="clock">For the day of frames that do not name their own.</param>
-public sealed class FrameTable(IEngine engine, Desk desk, IPicturePicker picker, TimeProvider clock)
+public sealed class FrameTable(IEngine engine, Desk desk, IPicturePicker picker, TimeProvider clock) : IDisposable
 {
     private readonly List<TakenFrame> _frames = [];
+
+    // One thing after the other: what was asked of one state of the table says nothing of the next.
+    private readonly SemaphoreSlim _turn = new(1);
+    private int _waiting;
 
     /// <summary>Something on the table changed.</summary>
     public event EventHandler? Changed;
@@ -37,6 +41,9 @@ public sealed class FrameTable(IEngine engine, Desk desk, IPicturePicker picker,
     /// <summary>What the frames measure as a power ladder; none before it was asked.</summary>
     public LadderAnswer? Ladder { get; private set; }
 
+    /// <summary>Whether something is being done, or waits to be.</summary>
+    public bool IsBusy => _waiting > 0;
+
     /// <summary>Whether the frames can be asked as a ladder: three or more, each with its power.</summary>
     public bool IsLadder => _frames.Count(frame => frame.Read is not null && frame.Power.Length > 0) >= 3;
 
@@ -47,8 +54,7 @@ public sealed class FrameTable(IEngine engine, Desk desk, IPicturePicker picker,
     {
         var frame = new TakenFrame(key, name);
         _frames.Add(frame);
-        Ladder = null;
-        return ReadAsync(frame);
+        return InTurnAsync(() => ReadAsync(frame));
     }
 
     /// <summary>Takes a picture off the table.</summary>
@@ -63,42 +69,44 @@ public sealed class FrameTable(IEngine engine, Desk desk, IPicturePicker picker,
     }
 
     /// <summary>Reads all pictures again, as when they turn out to show the bare panel.</summary>
-    public async Task ReadAllAsync()
-    {
-        Ladder = null;
-        foreach (var frame in _frames.ToList())
-        {
-            await ReadAsync(frame);
-        }
-    }
+    public Task ReadAllAsync() => InTurnAsync(ReadEachAsync);
 
     /// <summary>Tells of all frames again, as when the framing was another one.</summary>
-    public async Task TellAllAsync()
+    public Task TellAllAsync() => InTurnAsync(async () =>
     {
-        Ladder = null;
         foreach (var frame in _frames.Where(frame => frame.Read is not null).ToList())
         {
-            await TellAsync(frame);
+            await AdviseAsync(frame);
         }
-    }
+    });
 
     /// <summary>Tells of one frame again, as when its power was another one.</summary>
     /// <param name="frame">The frame.</param>
     public Task TellAsync(TakenFrame frame)
     {
         ArgumentNullException.ThrowIfNull(frame);
+        return InTurnAsync(() => AdviseAsync(frame));
+    }
+
+    /// <summary>Measures the panel from the frames as a power ladder.</summary>
+    public Task MeasureAsync() => InTurnAsync(MeasureEachAsync);
+
+    /// <inheritdoc/>
+    public void Dispose() => _turn.Dispose();
+
+    private Task AdviseAsync(TakenFrame frame)
+    {
         Ladder = null;
         return AskAsync($"Working out what to turn from the plan after {frame.Name}.", async kit =>
             frame.Told = await engine.AskAsync(EngineQuestions.Frame, new FrameRequest(kit.Text, kit.FileName, frame.Key, SetUp, Framing, frame.Power.Trim())) ?? frame.Told, frame);
     }
 
-    /// <summary>Measures the panel from the frames as a power ladder.</summary>
-    public async Task MeasureAsync()
+    private async Task MeasureEachAsync()
     {
         if (!AreBare)
         {
             AreBare = true;
-            await ReadAllAsync();
+            await ReadEachAsync();
         }
 
         var rungs = _frames.Where(frame => frame.Read is not null && frame.Power.Length > 0).Select(frame => new LadderRung(frame.Key, frame.Power.Trim())).ToList();
@@ -107,8 +115,33 @@ public sealed class FrameTable(IEngine engine, Desk desk, IPicturePicker picker,
             Ladder = await engine.AskAsync(EngineQuestions.Ladder, new LadderRequest(kit.Text, kit.FileName, SetUp, Framing, PitchDegrees, rungs, day)) ?? Ladder);
     }
 
+    private async Task ReadEachAsync()
+    {
+        foreach (var frame in _frames.ToList())
+        {
+            await ReadAsync(frame);
+        }
+    }
+
+    private async Task InTurnAsync(Func<Task> work)
+    {
+        _waiting++;
+        await _turn.WaitAsync();
+        try
+        {
+            await work();
+        }
+        finally
+        {
+            _waiting--;
+            _turn.Release();
+            Say("");
+        }
+    }
+
     private async Task ReadAsync(TakenFrame frame)
     {
+        Ladder = null;
         (frame.Read, frame.Told, frame.Faults) = (null, null, []);
         await AskAsync($"Reading {frame.Name}.", async _ =>
         {
@@ -119,7 +152,7 @@ public sealed class FrameTable(IEngine engine, Desk desk, IPicturePicker picker,
         if (frame.Read is not null)
         {
             frame.Power = frame.Power.Length > 0 ? frame.Power : frame.Read.Power;
-            await TellAsync(frame);
+            await AdviseAsync(frame);
         }
     }
 
