@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using StudioKit.Cli.Serving;
 using StudioKit.Cli.Usage;
 using StudioKit.Kits;
 
@@ -30,6 +31,9 @@ internal sealed record CommandHost
 
     /// <summary>Opens what comes in where a file is named <c>-</c>.</summary>
     public Func<Stream> OpenInput { get; init; } = Console.OpenStandardInput;
+
+    /// <summary>Opens an address in a browser, and says whether that could be done.</summary>
+    public Func<Uri, bool> OpenBrowser { get; init; } = BrowserWindow.Open;
 
     /// <summary>What was found wrong so far, for a program that asked for JSON.</summary>
     public IList<ReportedFault> Faults { get; init; } = [];

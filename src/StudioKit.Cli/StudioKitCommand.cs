@@ -32,6 +32,7 @@ internal static class StudioKitCommand
         ("calibrate", CalibrateCommand.Create),
         ("scale", ScaleCommand.Create),
         ("log", LogCommand.Create),
+        ("web", WebCommand.Create),
         ("help", host => HelpCommand.Create(host, () => BuildAll(host))),
         ("completion", CompletionCommand.Create),
     ];

@@ -21,7 +21,7 @@ public sealed class ServedPage : IAsyncLifetime
     {
         if (Browser.Program is { } program)
         {
-            _server = await PageServer.StartAsync(Folder, port: 0);
+            _server = await PageServer.StartAsync(PageFolder.In(Folder), port: 0);
             _playwright = await Playwright.CreateAsync();
             _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = program, Args = Browser.Switches });
         }

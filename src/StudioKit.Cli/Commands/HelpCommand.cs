@@ -9,7 +9,7 @@ internal static class HelpCommand
 {
     private const string Text =
         """
-        Prints the help of a command, or what there is to know about a topic: exit-codes, json, quantities, files.
+        Prints the help of a command, or what there is to know about a topic: exit-codes, json, quantities, files, page.
 
         Example: studiokit help exit-codes
         Example: studiokit help log session

@@ -20,20 +20,31 @@ internal sealed class PageServer : IAsyncDisposable
     public Uri Address { get; }
 
     /// <summary>Starts serving.</summary>
-    /// <param name="folder">Folder of the published page.</param>
+    /// <param name="page">The published page.</param>
     /// <param name="port">Port of the loopback interface; 0 for any that is free.</param>
-    /// <exception cref="IOException">The port is taken.</exception>
-    public static async Task<PageServer> StartAsync(string folder, int port)
+    /// <exception cref="IOException">The port is taken, or a file of the page cannot be read.</exception>
+    /// <exception cref="UnauthorizedAccessException">A folder of the page cannot be read.</exception>
+    /// <exception cref="System.Net.Sockets.SocketException">The port may not be used.</exception>
+    public static async Task<PageServer> StartAsync(PageFolder page, int port)
     {
+        var files = new PageFiles(page.Path);
         var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions());
         builder.Logging.ClearProviders();
         builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel => Listen(kestrel, port));
         var application = builder.Build();
-        var files = new PageFiles(folder);
-        application.Run(files.AnswerAsync);
-        await application.StartAsync();
-        var address = application.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
-        return new PageServer(application, new Uri(address));
+        try
+        {
+            var visitors = new VisitorRules(page.Policy);
+            application.Run(context => visitors.Admit(context) ? files.AnswerAsync(context) : Task.CompletedTask);
+            await application.StartAsync();
+            var address = application.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
+            return new PageServer(application, new Uri(address));
+        }
+        catch
+        {
+            await application.DisposeAsync();
+            throw;
+        }
     }
 
     /// <inheritdoc/>

@@ -52,5 +52,14 @@ internal static class HelpTopics
 
             Files are written whole or not at all. A file that StudioKit did not write, or that was changed since, stays as it is unless --force is given.
             """),
+        ("page", "The planner in the browser, and where its kits are.",
+            """
+            'studiokit web' serves the planner as a page to the browser of this machine. It plans there by the same rules as this command, and a kit has the same hash in both.
+
+            After the first visit the browser has a copy of the whole page, which works without the command and without a network. It can be installed as an app from the browser's menu.
+
+            Kits are kept by the browser, for the address of the page: http://127.0.0.1:18611/ unless --port says another. Nothing is sent anywhere. To hand a kit on, or to read it with this
+            command, save it as a file there; 'Export everything' writes all kits into one file that the page can read again. Clearing the browser's data clears the kits, too.
+            """),
     ];
 }
