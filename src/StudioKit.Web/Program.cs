@@ -14,7 +14,14 @@ if (!OperatingSystem.IsBrowser())
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
 builder.RootComponents.Add<Page>("#page");
 builder.Services.AddSingleton(new HttpClient { BaseAddress = new Uri(builder.HostEnvironment.BaseAddress) });
-builder.Services.AddSingleton<IKitFiles, KitFiles>();
+builder.Services.AddSingleton<IDemoKits, DemoKits>();
+builder.Services.AddSingleton<IKitStore, KitStore>();
+builder.Services.AddSingleton<IKitTabs, KitTabs>();
+builder.Services.AddSingleton<IDeviceFiles, DeviceFiles>();
+builder.Services.AddSingleton<IPageCopy, PageCopy>();
+builder.Services.AddSingleton<ILooks, Looks>();
+builder.Services.AddSingleton<KitKeeper>();
+builder.Services.AddSingleton<KitDoor>();
 builder.Services.AddSingleton<IEngine, WorkerEngine>();
 builder.Services.AddSingleton(TimeProvider.System);
 builder.Services.AddSingleton<IDevice, Device>();

@@ -28,17 +28,21 @@ public sealed class ServedPage : IAsyncLifetime
     }
 
     /// <summary>A visitor whose device knows nothing of the page yet.</summary>
+    /// <param name="address">Where the page is visited; at its own server where left out.</param>
     /// <param name="width">Width of the screen in pixels.</param>
     /// <param name="height">Height of the screen in pixels.</param>
-    public async Task<Visit> VisitAsync(int width = 1024, int height = 768)
+    /// <param name="blockCopy">Whether the browser keeps no copy of the page.</param>
+    /// <param name="before">What is done at the page's address before the page itself is opened there.</param>
+    public async Task<Visit> VisitAsync(Uri? address = null, int width = 1024, int height = 768, bool blockCopy = false, Func<IPage, Task>? before = null)
     {
         _browser.Should().NotBeNull("this machine is to have a Chromium");
-        var context = await _browser!.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height } });
-        return await Visit.BeginAsync(context, Address);
+        var context = await _browser!.NewContextAsync(new()
+        {
+            ViewportSize = new() { Width = width, Height = height },
+            ServiceWorkers = blockCopy ? ServiceWorkerPolicy.Block : ServiceWorkerPolicy.Allow,
+        });
+        return await Visit.BeginAsync(context, address ?? Address, before);
     }
-
-    /// <summary>Stops serving, as when the network is gone.</summary>
-    public async Task StopServingAsync() => await _server!.DisposeAsync();
 
     public async Task DisposeAsync()
     {

@@ -89,6 +89,9 @@ internal sealed class WebCommand
         var ended = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
         await using var heard = _host.Stop.Register(ended.SetResult);
         await ended.Task;
+
+        // Who ends the serving is told so here, and not that a piece of work was broken off.
+        Interlocked.Exchange(ref _host.Stopped.Value, 1);
         _host.Error.WriteLine("The page is no longer served; a browser that opened it works on from its own copy.");
     }
 

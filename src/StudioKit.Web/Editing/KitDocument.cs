@@ -12,7 +12,7 @@ public sealed class KitDocument
     public KitDocument(string fileName, string text) => (FileName, Text) = (fileName, text);
 
     /// <summary>Name of its file.</summary>
-    public string FileName { get; }
+    public string FileName { get; private set; }
 
     /// <summary>The text.</summary>
     public string Text { get; private set; }
@@ -22,6 +22,10 @@ public sealed class KitDocument
 
     /// <summary>Whether a change that was taken back can be made again.</summary>
     public bool CanRedo => _after.Count > 0;
+
+    /// <summary>Gives its file another name.</summary>
+    /// <param name="fileName">The name.</param>
+    public void Rename(string fileName) => FileName = fileName;
 
     /// <summary>Puts a changed text in place of the text.</summary>
     /// <param name="text">The changed text; the same one changes nothing.</param>

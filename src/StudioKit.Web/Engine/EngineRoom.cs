@@ -41,6 +41,8 @@ internal sealed class EngineRoom
             _prints.Forget();
             return _frames.Value.Correct(request);
         });
+        Answers(EngineQuestions.Open, OpenedKits.Answer);
+        Answers(EngineQuestions.Starter, OpenedKits.Starter);
     }
 
     /// <summary>Answers a question.</summary>

@@ -44,4 +44,10 @@ public static class EngineQuestions
 
     /// <summary>Plans with these corrections from now on.</summary>
     public static EngineQuestion<CorrectionTexts, KeptCorrections> Correct { get; } = new("correct", ResultsJson.Default.CorrectionTexts, ResultsJson.Default.KeptCorrections);
+
+    /// <summary>Takes a file for a kit.</summary>
+    public static EngineQuestion<OpenRequest, OpenAnswer> Open { get; } = new("open", ResultsJson.Default.OpenRequest, ResultsJson.Default.OpenAnswer);
+
+    /// <summary>Gives the commented kit to begin with.</summary>
+    public static EngineQuestion<StarterRequest, OpenAnswer> Starter { get; } = new("starter", ResultsJson.Default.StarterRequest, ResultsJson.Default.OpenAnswer);
 }

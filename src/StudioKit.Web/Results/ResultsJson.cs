@@ -29,4 +29,7 @@ namespace StudioKit.Web.Results;
 [JsonSerializable(typeof(LadderAnswer))]
 [JsonSerializable(typeof(CorrectionTexts))]
 [JsonSerializable(typeof(KeptCorrections))]
+[JsonSerializable(typeof(OpenRequest))]
+[JsonSerializable(typeof(OpenAnswer))]
+[JsonSerializable(typeof(StarterRequest))]
 public sealed partial class ResultsJson : JsonSerializerContext;

@@ -14,4 +14,7 @@ public enum Room
 
     /// <summary>Look at test frames, and learn from them.</summary>
     TestFrames,
+
+    /// <summary>Open, keep and hand on kits.</summary>
+    Kits,
 }

@@ -11,6 +11,7 @@ internal static class Rooms
         Room.CarryAndPrint => "Carry and print",
         Room.Field => "In the field",
         Room.TestFrames => "Test frames",
+        Room.Kits => "Kits",
         _ => throw new ArgumentOutOfRangeException(nameof(room), room, "A room without a name."),
     };
 }

@@ -1,0 +1,66 @@
+using System.Runtime.InteropServices.JavaScript;
+using System.Runtime.Versioning;
+using System.Text.Json;
+
+namespace StudioKit.Web.Storage;
+
+/// <summary>Files of this device as the browser lets a page have them.</summary>
+[SupportedOSPlatform("browser")]
+internal sealed partial class DeviceFiles : IDeviceFiles
+{
+    private const string Module = "kit-files";
+
+    /// <inheritdoc/>
+    bool IDeviceFiles.CanChoosePlace => CanChoosePlace();
+
+    /// <inheritdoc/>
+    public async Task ListenAsync(Action<IReadOnlyList<OpenedFile>> dropped)
+    {
+        await JSHost.ImportAsync(Module, "../js/kit-files.js");
+        Listen(files => dropped(Read(files)));
+    }
+
+    /// <inheritdoc/>
+    public async Task<IReadOnlyList<OpenedFile>> PickAsync() => Read(await Pick());
+
+    /// <inheritdoc/>
+    void IDeviceFiles.Download(string name, string text) => Download(name, text);
+
+    /// <inheritdoc/>
+    public Task<bool> SaveInPlaceAsync(string name, string text) => Ask(() => SaveInPlace(name, text));
+
+    /// <inheritdoc/>
+    public Task<int> DownloadAllAsync(string name) => Ask(() => DownloadAll(name));
+
+    private static async Task<T> Ask<T>(Func<Task<T>> ask)
+    {
+        try
+        {
+            return await ask();
+        }
+        catch (JSException fault)
+        {
+            throw new KeepingException(fault.Message, fault);
+        }
+    }
+
+    private static IReadOnlyList<OpenedFile> Read(string json) => JsonSerializer.Deserialize(json, StorageJson.Default.IReadOnlyListOpenedFile) ?? [];
+
+    [JSImport("listen", Module)]
+    private static partial void Listen([JSMarshalAs<JSType.Function<JSType.String>>] Action<string> dropped);
+
+    [JSImport("pick", Module)]
+    private static partial Task<string> Pick();
+
+    [JSImport("download", Module)]
+    private static partial void Download(string name, string text);
+
+    [JSImport("canChoosePlace", Module)]
+    private static partial bool CanChoosePlace();
+
+    [JSImport("saveInPlace", Module)]
+    private static partial Task<bool> SaveInPlace(string name, string text);
+
+    [JSImport("downloadAll", Module)]
+    private static partial Task<int> DownloadAll(string name);
+}

@@ -1,0 +1,34 @@
+namespace StudioKit.Web.Storage;
+
+/// <summary>Files of this device.</summary>
+public interface IDeviceFiles
+{
+    /// <summary>Begins to wait for files that are dropped on the page.</summary>
+    /// <param name="dropped">Given what was dropped.</param>
+    public Task ListenAsync(Action<IReadOnlyList<OpenedFile>> dropped);
+
+    /// <summary>Lets the user pick files.</summary>
+    /// <returns>The files, those of archives one by one; none where nothing was picked.</returns>
+    public Task<IReadOnlyList<OpenedFile>> PickAsync();
+
+    /// <summary>Writes a file into the browser's folder for downloads.</summary>
+    /// <param name="name">File name.</param>
+    /// <param name="text">What is written.</param>
+    public void Download(string name, string text);
+
+    /// <summary>Whether the user can choose where a file is written.</summary>
+    public bool CanChoosePlace { get; }
+
+    /// <summary>Writes a file where the user chooses.</summary>
+    /// <param name="name">Suggested file name.</param>
+    /// <param name="text">What is written.</param>
+    /// <returns>Whether it was written.</returns>
+    /// <exception cref="KeepingException">It could not be written.</exception>
+    public Task<bool> SaveInPlaceAsync(string name, string text);
+
+    /// <summary>Writes all kits on this device into one archive.</summary>
+    /// <param name="name">File name.</param>
+    /// <returns>How many kits are in it.</returns>
+    /// <exception cref="KeepingException">They could not be read.</exception>
+    public Task<int> DownloadAllAsync(string name);
+}

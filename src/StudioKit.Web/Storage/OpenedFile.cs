@@ -1,0 +1,7 @@
+namespace StudioKit.Web.Storage;
+
+/// <summary>A file that the user opened, as it is.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Base64">Its bytes, or as many as tell that they are too many.</param>
+/// <param name="Trouble">Why it could not be read; empty where it could.</param>
+public sealed record OpenedFile(string Name, string Base64, string Trouble);

@@ -1,0 +1,11 @@
+using System.Text.Json.Serialization;
+
+namespace StudioKit.Web.Storage;
+
+/// <summary>How what is kept passes between the page and its scripts.</summary>
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
+[JsonSerializable(typeof(KeptKit))]
+[JsonSerializable(typeof(IReadOnlyList<KeptKitLine>))]
+[JsonSerializable(typeof(StorageRoom))]
+[JsonSerializable(typeof(IReadOnlyList<OpenedFile>))]
+internal sealed partial class StorageJson : JsonSerializerContext;

@@ -1,0 +1,118 @@
+// Files of this device: opened by the picker or dropped on the page, written as downloads or where the user chooses.
+import { texts } from './kit-store.js';
+import { pack, unpack } from './zip.js';
+
+// A little more than the reader of kits takes; it says itself that it is too much.
+const MOST_BYTES = 1_000_001;
+const MOST_FILES = 1000;
+const MOST_ARCHIVE_BYTES = 50_000_000;
+
+let dropped = () => { };
+
+// Waits for files that are dropped on the page.
+export function listen(told) {
+    dropped = told;
+}
+
+addEventListener('dragover', (event) => {
+    if ([...event.dataTransfer?.types ?? []].includes('Files')) {
+        event.preventDefault();
+        event.dataTransfer.dropEffect = 'copy';
+    }
+});
+
+addEventListener('drop', async (event) => {
+    const files = [...event.dataTransfer?.files ?? []];
+    if (files.length > 0) {
+        event.preventDefault();
+        dropped(await readAll(files));
+    }
+});
+
+// Lets the user pick files; none where nothing was picked.
+export function pick() {
+    return new Promise((resolve) => {
+        const input = Object.assign(document.createElement('input'), { type: 'file', multiple: true, accept: '.yaml,.yml,.zip,text/yaml,application/zip' });
+        input.oncancel = () => resolve('[]');
+        input.onchange = () => resolve(readAll([...input.files]));
+        input.click();
+    });
+}
+
+// Writes a file into the browser's folder for downloads.
+export function download(name, text) {
+    offer(name, new Blob([text], { type: 'text/yaml' }));
+}
+
+export function canChoosePlace() {
+    return 'showSaveFilePicker' in globalThis;
+}
+
+// Writes a file where the user chooses; says whether that was done.
+export async function saveInPlace(name, text) {
+    let handle;
+    try {
+        handle = await globalThis.showSaveFilePicker({ suggestedName: name, types: [{ description: 'Kit', accept: { 'text/yaml': ['.yaml'] } }] });
+    } catch (fault) {
+        if (fault.name === 'AbortError') {
+            return false;
+        }
+
+        throw fault;
+    }
+
+    // What was in the file stays until all of the new is written.
+    const file = await handle.createWritable();
+    await file.write(text);
+    await file.close();
+    return true;
+}
+
+// Packs all kits into one file that any unpacking program reads, and this page again; says how many they are.
+export async function downloadAll(name) {
+    const files = await texts();
+    offer(name, new Blob([pack(files)], { type: 'application/zip' }));
+    return files.length;
+}
+
+function offer(name, blob) {
+    const link = Object.assign(document.createElement('a'), { href: URL.createObjectURL(blob), download: name });
+    link.click();
+    // The browser has taken the file over by then.
+    setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}
+
+async function readAll(files) {
+    const read = [];
+    for (const file of files.slice(0, MOST_FILES)) {
+        read.push(...await readOne(file));
+    }
+
+    return JSON.stringify(read);
+}
+
+async function readOne(file) {
+    try {
+        if (/\.zip$/i.test(file.name)) {
+            if (file.size > MOST_ARCHIVE_BYTES) {
+                throw new Error('It is larger than any archive of kits.');
+            }
+
+            const entries = await unpack(new Uint8Array(await file.arrayBuffer()), MOST_FILES, MOST_BYTES);
+            return await Promise.all(entries.filter(({ name }) => /\.ya?ml$/i.test(name)).map(async ({ name, bytes }) => ({ name, base64: await base64(new Blob([bytes])), trouble: '' })));
+        }
+
+        return [{ name: file.name, base64: await base64(file.slice(0, MOST_BYTES)), trouble: '' }];
+    } catch (fault) {
+        return [{ name: file.name, base64: '', trouble: String(fault.message ?? fault) }];
+    }
+}
+
+function base64(blob) {
+    return new Promise((resolve, reject) => {
+        const reader = new FileReader();
+        reader.onload = () => resolve(reader.result.slice(reader.result.indexOf(',') + 1));
+        reader.onerror = () => reject(reader.error);
+        reader.readAsDataURL(blob);
+    });
+}

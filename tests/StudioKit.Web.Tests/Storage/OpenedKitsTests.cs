@@ -1,0 +1,56 @@
+using System.Text;
+using StudioKit.Web.Engine;
+using StudioKit.Web.Results;
+
+namespace StudioKit.Web.Tests.Storage;
+
+/// <summary>What can be a kit is told from what cannot by the reader's limits: UTF-8 text of at most 1,000,000 bytes without control characters.</summary>
+public sealed class OpenedKitsTests
+{
+    private const int FiveMegabytes = 5_000_000;
+
+    public static TheoryData<string, byte[], string> Hostile => new()
+    {
+        { "too large", Filled(FiveMegabytes, (byte)'a'), "at most 1000 kB" },
+        { "one byte too large", Filled(1_000_001, (byte)'\n'), "at most 1000 kB" },
+        { "not UTF-8", [.. "name: fen "u8, 0xC3, 0x28], "not UTF-8" },
+        { "an overlong slash", [0xC0, 0xAF], "not UTF-8" },
+        { "a picture", [0x89, .. "PNG\r\n"u8, 0x1A, 0x0A, 0, 0, 0, 13], "not UTF-8" },
+        { "binary", Filled(1000, 0), "control character" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Hostile))]
+    public void A_file_that_cannot_be_a_kits_is_refused_in_a_sentence(string kind, byte[] bytes, string sentence)
+    {
+        var answer = OpenedKits.Answer(new OpenRequest(Convert.ToBase64String(bytes), $"{kind}.yaml"));
+
+        answer.Text.Should().BeNull();
+        answer.Problem.Should().Contain(sentence);
+    }
+
+    [Theory]
+    [InlineData("name: fen\r\nset-ups: []\r\n")]
+    [InlineData("# Moor äöü 蛾\nname: fen")]
+    [InlineData("")]
+    public void A_text_comes_in_as_it_was_written(string text) =>
+        OpenedKits.Answer(new OpenRequest(Convert.ToBase64String(Encoding.UTF8.GetBytes(text)), "fen.yaml")).Should().Be(new OpenAnswer(text, ""));
+
+    [Fact]
+    public void A_byte_order_mark_is_no_part_of_the_text() =>
+        OpenedKits.Answer(new OpenRequest(Convert.ToBase64String([0xEF, 0xBB, 0xBF, .. "name: fen"u8]), "fen.yaml")).Text.Should().Be("name: fen");
+
+    [Fact]
+    public void The_kit_to_begin_with_can_be_planned()
+    {
+        var room = new EngineRoom(new Progress<string>());
+        var starter = OpenedKits.Starter(new StarterRequest()).Text!;
+        var request = System.Text.Json.JsonSerializer.Serialize(new PlanRequest(starter, "my-kit.yaml"), ResultsJson.Default.PlanRequest);
+
+        var plan = System.Text.Json.JsonSerializer.Deserialize(room.Answer("plan", request), ResultsJson.Default.PlanAnswer);
+
+        plan!.Verdict.Standing.Should().NotBe(Standing.Unread);
+    }
+
+    private static byte[] Filled(int count, byte value) => [.. Enumerable.Repeat(value, count)];
+}
