@@ -60,15 +60,10 @@ public sealed class KeepingTests(ServedPage served) : IClassFixture<ServedPage>
     [BrowserFact]
     public async Task Where_the_browser_has_no_room_the_kit_stays_in_hand_and_can_be_saved_as_a_file()
     {
-        await using var visit = await served.VisitAsync();
-        var hash = await visit.PlannedAsync();
-        await visit.CopiedAsync();
-        await visit.GiveRoomAsync(bytes: 1000);
-        await visit.RoomAsync("Kits");
-        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Begin with the commented kit" }).ClickAsync();
+        await using var visit = await served.VisitAsync(blockCopy: true, room: 1000);
+        await visit.PlannedAsync();
         await visit.KeptAsync("NotSaved");
         (await visit.Page.GetByRole(AriaRole.Alert).TextContentAsync()).Should().Contain("no more room");
-        await visit.PlannedAsync(hash);
 
         var download = await visit.Page.RunAndWaitForDownloadAsync(() => visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save as a file", Exact = true }).First.ClickAsync());
         var saved = await File.ReadAllTextAsync((await download.PathAsync())!);
@@ -76,9 +71,10 @@ public sealed class KeepingTests(ServedPage served) : IClassFixture<ServedPage>
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Try again" }).ClickAsync();
         await visit.KeptAsync("Saved");
 
-        download.SuggestedFilename.Should().Be("my-kit.yaml");
-        saved.Should().Be(StarterKit.Text);
-        (await visit.KeptTextAsync("my-kit.yaml")).Should().Be(StarterKit.Text);
+        var demo = await File.ReadAllTextAsync(Path.Combine(ServedPage.Folder, "kits", "fen-edge.yaml"));
+        download.SuggestedFilename.Should().Be("fen-edge.yaml");
+        saved.Should().Be(demo);
+        (await visit.KeptTextAsync("fen-edge.yaml")).Should().Be(demo);
         visit.Complaints.Should().BeEmpty();
     }
 

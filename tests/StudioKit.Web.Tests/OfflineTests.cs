@@ -34,7 +34,8 @@ public sealed partial class OfflineTests(ServedPage served) : IClassFixture<Serv
     [BrowserFact]
     public async Task The_page_can_be_installed()
     {
-        await using var visit = await served.VisitAsync();
+        var folder = Directory.CreateTempSubdirectory("studiokit-visit-");
+        await using var visit = await served.RememberedVisitAsync(folder.FullName);
         await visit.CopiedAsync();
         var tools = await visit.ToolsAsync();
 
@@ -44,6 +45,8 @@ public sealed partial class OfflineTests(ServedPage served) : IClassFixture<Serv
         manifest.GetProperty("errors").GetArrayLength().Should().Be(0, "{0}", manifest.GetProperty("errors"));
         errors.GetProperty("installabilityErrors").EnumerateArray().Select(error => error.GetProperty("errorId").GetString())
             .Should().BeEmpty();
+        await visit.DisposeAsync();
+        folder.Delete(recursive: true);
     }
 
     [BrowserFact]

@@ -32,8 +32,9 @@ public sealed class ServedPage : IAsyncLifetime
     /// <param name="width">Width of the screen in pixels.</param>
     /// <param name="height">Height of the screen in pixels.</param>
     /// <param name="blockCopy">Whether the browser keeps no copy of the page.</param>
+    /// <param name="room">Bytes that the browser lets the page keep; as many as any page where left out.</param>
     /// <param name="before">What is done at the page's address before the page itself is opened there.</param>
-    public async Task<Visit> VisitAsync(Uri? address = null, int width = 1024, int height = 768, bool blockCopy = false, Func<IPage, Task>? before = null)
+    public async Task<Visit> VisitAsync(Uri? address = null, int width = 1024, int height = 768, bool blockCopy = false, int? room = null, Func<IPage, Task>? before = null)
     {
         _browser.Should().NotBeNull("this machine is to have a Chromium");
         var context = await _browser!.NewContextAsync(new()
@@ -41,7 +42,15 @@ public sealed class ServedPage : IAsyncLifetime
             ViewportSize = new() { Width = width, Height = height },
             ServiceWorkers = blockCopy ? ServiceWorkerPolicy.Block : ServiceWorkerPolicy.Allow,
         });
-        return await Visit.BeginAsync(context, address ?? Address, before);
+        return await Visit.BeginAsync(context, address ?? Address, room, before);
+    }
+
+    /// <summary>A visitor whose browser remembers, as a window that leaves no traces installs nothing.</summary>
+    /// <param name="folder">Where it keeps what it remembers.</param>
+    public async Task<Visit> RememberedVisitAsync(string folder)
+    {
+        var context = await _playwright!.Chromium.LaunchPersistentContextAsync(folder, new() { ExecutablePath = Browser.Program, Args = Browser.Switches });
+        return await Visit.BeginAsync(context, Address);
     }
 
     public async Task DisposeAsync()

@@ -21,10 +21,15 @@ public sealed class Visit : IAsyncDisposable
     /// <summary>Errors on the console, failures of scripts, and requests to other origins.</summary>
     public IReadOnlyList<string> Complaints => _complaints;
 
-    internal static async Task<Visit> BeginAsync(IBrowserContext context, Uri address, Func<IPage, Task>? before = null)
+    internal static async Task<Visit> BeginAsync(IBrowserContext context, Uri address, int? room = null, Func<IPage, Task>? before = null)
     {
         context.SetDefaultTimeout(Patience);
         var page = await context.NewPageAsync();
+        if (room is not null)
+        {
+            await new Visit(context, page, address).GiveRoomAsync(room);
+        }
+
         if (before is not null)
         {
             // A file of the page's that runs nothing.
@@ -129,7 +134,7 @@ public sealed class Visit : IAsyncDisposable
     private static async Task<Visit> OpenAsync(IBrowserContext context, IPage page, Uri address)
     {
         var visit = new Visit(context, page, address);
-        page.Console += (_, said) => visit.Keep(said.Type is "error" or "warning", said.Text);
+        page.Console += (_, said) => visit.Keep(said.Type is "error" or "warning" && !said.Text.Contains("blocked by Playwright", StringComparison.Ordinal), said.Text);
         page.PageError += (_, error) => visit.Keep(true, error);
         context.Request += (_, asked) => visit.Keep(IsForeign(asked.Url, address), $"asked {asked.Url}");
         await page.GotoAsync(address.AbsoluteUri);

@@ -10,13 +10,16 @@ internal sealed partial class DeviceFiles : IDeviceFiles
 {
     private const string Module = "kit-files";
 
+    private bool _isLoaded;
+
     /// <inheritdoc/>
-    bool IDeviceFiles.CanChoosePlace => CanChoosePlace();
+    bool IDeviceFiles.CanChoosePlace => _isLoaded && CanChoosePlace();
 
     /// <inheritdoc/>
     public async Task ListenAsync(Action<IReadOnlyList<OpenedFile>> dropped)
     {
         await JSHost.ImportAsync(Module, "../js/kit-files.js");
+        _isLoaded = true;
         Listen(files => dropped(Read(files)));
     }
 
