@@ -50,4 +50,6 @@ internal sealed class OpenTab : IEngine
         PlanRequest plan => Task.FromResult((TAnswer?)(object)new PlanAnswer(plan.Text, "", new VerdictLine(Standing.Stands, "", "", ""), [])),
         _ => Task.FromResult<TAnswer?>(null),
     };
+
+    public Task SaveAsync(string name) => Task.CompletedTask;
 }
