@@ -25,7 +25,7 @@ async function keep() {
     const cache = await caches.open(kept);
     try {
         const known = await knownFiles();
-        await Promise.all(files.map(async ({ url, hash }) => {
+        const copied = await Promise.allSettled(files.map(async ({ url, hash }) => {
             const request = new Request(url, { integrity: hash, cache: 'no-cache' });
             const answer = known.get(`${hash} ${url}`) ?? await fetch(request);
             if (!answer.ok) {
@@ -34,9 +34,14 @@ async function keep() {
 
             await cache.put(url, answer);
         }));
+        const failed = copied.find(({ reason }) => reason);
+        if (failed) {
+            throw failed.reason;
+        }
+
         await cache.put(list, new Response(JSON.stringify(files)));
     } catch (fault) {
-        // Half a copy is none.
+        // Half a copy is none. All of it has come to an end by now, so that nothing is written behind this.
         await caches.delete(kept);
         throw fault;
     }
