@@ -44,12 +44,12 @@ internal sealed class OpenTab : IEngine
 
     public Task<TAnswer?> AskAsync<TRequest, TAnswer>(EngineQuestion<TRequest, TAnswer> question, TRequest request, IProgress<string>? progress = null)
         where TAnswer : class => (object?)request switch
-    {
-        // A page that dies never gets its answer.
-        PlanRequest { Text: Deadly } => new TaskCompletionSource<TAnswer?>().Task,
-        PlanRequest plan => Task.FromResult((TAnswer?)(object)new PlanAnswer(plan.Text, "", new VerdictLine(Standing.Stands, "", "", ""), [])),
-        _ => Task.FromResult<TAnswer?>(null),
-    };
+        {
+            // A page that dies never gets its answer.
+            PlanRequest { Text: Deadly } => new TaskCompletionSource<TAnswer?>().Task,
+            PlanRequest plan => Task.FromResult((TAnswer?)(object)new PlanAnswer(plan.Text, "", new VerdictLine(Standing.Stands, "", "", ""), [])),
+            _ => Task.FromResult<TAnswer?>(null),
+        };
 
     public Task SaveAsync(string name) => Task.CompletedTask;
 }
