@@ -9,7 +9,7 @@ internal static class OpenedKits
     /// <summary>A file as text, or why it is none.</summary>
     public static OpenAnswer Answer(OpenRequest request)
     {
-        var decoded = KitText.Decode(Convert.FromBase64String(request.Base64), request.FileName);
+        var decoded = DecodedKit.Decode(Convert.FromBase64String(request.Base64), request.FileName);
         return decoded.Problem is { } problem ? new OpenAnswer(null, $"{problem.Message} {problem.Hint}".TrimEnd()) : new OpenAnswer(decoded.Text, "");
     }
 
