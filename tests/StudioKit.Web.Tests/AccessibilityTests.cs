@@ -1,0 +1,72 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+
+namespace StudioKit.Web.Tests;
+
+/// <summary>Every view by the rules of an accessibility engine (WCAG 2.2 A and AA and the engine's own good practice).</summary>
+public sealed class AccessibilityTests(ServedPage served) : IClassFixture<ServedPage>
+{
+    private static readonly AxeRunOptions ContrastAlone = new() { RunOnly = new RunOnlyOptions { Type = "rule", Values = ["color-contrast"] } };
+
+    [BrowserTheory]
+    [InlineData(390)]
+    [InlineData(1024)]
+    public async Task Every_view_can_be_used_by_everybody(int width)
+    {
+        await using var visit = await served.VisitAsync(width: width);
+        await visit.PlannedAsync();
+        foreach (var room in await visit.RoomsAsync())
+        {
+            await visit.RoomAsync(room);
+
+            Complaints(await visit.Page.RunAxe()).Should().BeEmpty($"'{room}' is for everybody at {width} wide");
+        }
+
+        visit.Complaints.Should().BeEmpty();
+    }
+
+    /// <summary>A look changes colours alone, so contrast is what it can break.</summary>
+    [BrowserTheory]
+    [InlineData("Dark")]
+    [InlineData("Sun")]
+    public async Task Every_look_can_be_read_in_every_view_and_is_remembered(string look)
+    {
+        await using var visit = await served.VisitAsync(width: 390);
+        await visit.PlannedAsync();
+        await visit.Page.GetByLabel("Look").SelectOptionAsync(look);
+        await visit.Page.ReloadAsync();
+        await visit.PlannedAsync();
+        (await visit.Page.GetByLabel("Look").InputValueAsync()).Should().Be(look);
+        foreach (var room in await visit.RoomsAsync())
+        {
+            await visit.RoomAsync(room);
+
+            Complaints(await visit.Page.RunAxe(ContrastAlone)).Should().BeEmpty($"'{room}' can be read in the look '{look}'");
+        }
+
+        visit.Complaints.Should().BeEmpty();
+    }
+
+    /// <summary>44 by 44 CSS pixels, as WCAG 2.2 has it in success criterion 2.5.5.</summary>
+    [BrowserFact]
+    public async Task Whatever_is_pressed_is_large_enough_for_a_thumb()
+    {
+        await using var visit = await served.VisitAsync(width: 390);
+        await visit.PlannedAsync();
+        foreach (var room in await visit.RoomsAsync())
+        {
+            await visit.RoomAsync(room);
+
+            (await visit.Page.EvaluateAsync<string[]>("""
+                () => [...document.querySelectorAll('button, select, summary, input:not([type=hidden])')]
+                    .filter((each) => each.getClientRects().length > 0)
+                    .filter((each) => each.getBoundingClientRect().height < 43.5)
+                    .map((each) => `${each.outerHTML.slice(0, 120)} ${each.getBoundingClientRect().height}`)
+                """)).Should().BeEmpty($"'{room}' is used with thumbs");
+            (await visit.Page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - innerWidth")).Should().BeLessThanOrEqualTo(0, $"'{room}' fits a phone");
+        }
+    }
+
+    private static IEnumerable<string> Complaints(AxeResult result) => result.Violations
+        .Select(violation => $"{violation.Id}: {violation.Help}: {string.Join(", ", violation.Nodes.Select(node => node.Html).Take(3))}");
+}
