@@ -12,7 +12,7 @@ public sealed partial class OfflineTests(ServedPage served) : IClassFixture<Serv
     public async Task A_page_that_was_visited_once_works_on_after_its_server_has_gone()
     {
         var host = await PlainHost.StartAsync();
-        await using var visit = await served.VisitAsync(host.Address);
+        await using var visit = await served.VisitAsync(address: host.Address);
         var hash = await visit.PlannedAsync();
         await visit.CopiedAsync();
         await host.DisposeAsync();
@@ -53,7 +53,7 @@ public sealed partial class OfflineTests(ServedPage served) : IClassFixture<Serv
     public async Task A_newer_page_waits_until_it_is_whole_and_asked_for_and_leaves_the_kits_alone()
     {
         await using var host = await PlainHost.StartAsync();
-        await using var visit = await served.VisitAsync(host.Address);
+        await using var visit = await served.VisitAsync(address: host.Address);
         await visit.PlannedAsync();
         await visit.CopiedAsync();
         await visit.RoomAsync("Kits");

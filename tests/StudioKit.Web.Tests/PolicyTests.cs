@@ -52,7 +52,7 @@ public sealed partial class PolicyTests(ServedPage served) : IClassFixture<Serve
     public async Task The_core_is_loaded_once_and_by_the_worker_alone()
     {
         await using var host = await PlainHost.StartAsync();
-        await using var visit = await served.VisitAsync(host.Address, blockCopy: true);
+        await using var visit = await served.VisitAsync(address: host.Address, blockCopy: true);
         await visit.PlannedAsync();
 
         var loadedByPage = await visit.Page.EvaluateAsync<string[]>("() => performance.getEntriesByType('resource').map((entry) => entry.name)");

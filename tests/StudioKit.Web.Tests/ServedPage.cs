@@ -28,13 +28,13 @@ public sealed class ServedPage : IAsyncLifetime
     }
 
     /// <summary>A visitor whose device knows nothing of the page yet.</summary>
-    /// <param name="address">Where the page is visited; at its own server where left out.</param>
     /// <param name="width">Width of the screen in pixels.</param>
     /// <param name="height">Height of the screen in pixels.</param>
+    /// <param name="address">Where the page is visited; at its own server where left out.</param>
     /// <param name="blockCopy">Whether the browser keeps no copy of the page.</param>
     /// <param name="room">Bytes that the browser lets the page keep; as many as any page where left out.</param>
     /// <param name="before">What is done at the page's address before the page itself is opened there.</param>
-    public async Task<Visit> VisitAsync(Uri? address = null, int width = 1024, int height = 768, bool blockCopy = false, int? room = null, Func<IPage, Task>? before = null)
+    public async Task<Visit> VisitAsync(int width = 1024, int height = 768, Uri? address = null, bool blockCopy = false, int? room = null, Func<IPage, Task>? before = null)
     {
         _browser.Should().NotBeNull("this machine is to have a Chromium");
         var context = await _browser!.NewContextAsync(new()
