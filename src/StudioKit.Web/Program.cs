@@ -30,4 +30,6 @@ builder.Services.AddSingleton<Desk>();
 builder.Services.AddSingleton<IPicturePicker, PicturePicker>();
 builder.Services.AddSingleton<FrameTable>();
 builder.Services.AddSingleton<Corrections>();
+builder.Services.AddSingleton<FormDesk>();
+builder.Services.AddSingleton<Pins>();
 await builder.Build().RunAsync();

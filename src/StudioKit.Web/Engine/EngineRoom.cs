@@ -43,6 +43,12 @@ internal sealed class EngineRoom
         });
         Answers(EngineQuestions.Open, OpenedKits.Answer);
         Answers(EngineQuestions.Starter, OpenedKits.Starter);
+        var forms = new KitForms();
+        Answers(EngineQuestions.Form, forms.Answer);
+        Answers(EngineQuestions.FormEdit, KitForms.Edit);
+        Answers(EngineQuestions.FieldCheck, forms.Check);
+        Answers(EngineQuestions.Parts, new PartSearch().Answer);
+        Answers(EngineQuestions.Compare, new Comparisons(plans).Answer);
     }
 
     /// <summary>Answers a question.</summary>

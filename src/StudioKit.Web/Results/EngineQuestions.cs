@@ -50,4 +50,19 @@ public static class EngineQuestions
 
     /// <summary>Gives the commented kit to begin with.</summary>
     public static EngineQuestion<StarterRequest, OpenAnswer> Starter { get; } = new("starter", ResultsJson.Default.StarterRequest, ResultsJson.Default.OpenAnswer);
+
+    /// <summary>One half of a kit as a form.</summary>
+    public static EngineQuestion<FormRequest, FormAnswer> Form { get; } = new("form", ResultsJson.Default.FormRequest, ResultsJson.Default.FormAnswer, "form");
+
+    /// <summary>Changes a kit's text as a form does.</summary>
+    public static EngineQuestion<FormEditRequest, FormEditAnswer> FormEdit { get; } = new("form-edit", ResultsJson.Default.FormEditRequest, ResultsJson.Default.FormEditAnswer);
+
+    /// <summary>What something typed into a field would mean.</summary>
+    public static EngineQuestion<FieldCheckRequest, FieldCheckAnswer> FieldCheck { get; } = new("field-check", ResultsJson.Default.FieldCheckRequest, ResultsJson.Default.FieldCheckAnswer);
+
+    /// <summary>Parts of the library.</summary>
+    public static EngineQuestion<PartsRequest, PartsAnswer> Parts { get; } = new("parts", ResultsJson.Default.PartsRequest, ResultsJson.Default.PartsAnswer, "parts");
+
+    /// <summary>Two states of a kit side by side.</summary>
+    public static EngineQuestion<CompareRequest, CompareAnswer> Compare { get; } = new("compare", ResultsJson.Default.CompareRequest, ResultsJson.Default.CompareAnswer, "compare");
 }

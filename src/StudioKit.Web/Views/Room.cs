@@ -3,6 +3,12 @@ namespace StudioKit.Web.Views;
 /// <summary>What there is to do on the page.</summary>
 public enum Room
 {
+    /// <summary>Say what is carried.</summary>
+    Gear,
+
+    /// <summary>Say which animals, how they are lit, and how the day goes.</summary>
+    Animals,
+
     /// <summary>See and move the light.</summary>
     Light,
 

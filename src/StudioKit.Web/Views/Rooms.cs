@@ -7,6 +7,8 @@ internal static class Rooms
 
     public static string Name(Room room) => room switch
     {
+        Room.Gear => "Gear",
+        Room.Animals => "Animals",
         Room.Light => "Light",
         Room.CarryAndPrint => "Carry and print",
         Room.Field => "In the field",

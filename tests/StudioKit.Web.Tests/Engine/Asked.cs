@@ -31,7 +31,7 @@ internal sealed class Asked
 
     public byte[] Take(string name) => _room.Take(name);
 
-    private static string Repository()
+    public static string Repository()
     {
         var folder = AppContext.BaseDirectory;
         while (!File.Exists(Path.Combine(folder, "StudioKit.sln")))

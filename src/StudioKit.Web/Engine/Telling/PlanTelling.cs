@@ -48,9 +48,5 @@ internal static class PlanTelling
         CheckText.Name(check), check.Passed, CheckText.Demand(check), CheckText.Capacity(check),
         CheckText.Remedy(check), CheckText.Keys(check, plan), Bibliography.Cite(check.SourceKey, CheckText.Locator(check)));
 
-    private static IReadOnlyList<Fault> Faults(KitReadResult read) =>
-    [
-        .. read.Diagnostics.Select(found => new Fault(
-            found.Line, found.Column, found.Severity == DiagnosticSeverity.Error, found.Code, found.Message, found.Hint ?? "")),
-    ];
+    private static IReadOnlyList<Fault> Faults(KitReadResult read) => [.. read.Diagnostics.Select(FaultTelling.Of)];
 }

@@ -1,0 +1,43 @@
+using System.Runtime.InteropServices.JavaScript;
+using System.Runtime.Versioning;
+
+namespace StudioKit.Web.Editing;
+
+/// <summary>What only a script can do for editing: keys of the whole page, and places in a text.</summary>
+[SupportedOSPlatform("browser")]
+internal static partial class EditingScripts
+{
+    private const string Module = "editing";
+
+    private static readonly Lazy<Task> Loaded = new(() => JSHost.ImportAsync(Module, "../js/editing.js"));
+
+    /// <summary>Listens for the keys that take a change back (false) and make it again (true), outside of fields.</summary>
+    public static async Task ListenAsync(Action<bool> pressed)
+    {
+        await Loaded.Value;
+        Listen(pressed);
+    }
+
+    /// <summary>Lets a text's line numbers follow it.</summary>
+    public static async Task FollowAsync(string id)
+    {
+        await Loaded.Value;
+        Follow(id);
+    }
+
+    /// <summary>Puts the caret at a line and column, counted from 1.</summary>
+    public static async Task GoToAsync(string id, int line, int column)
+    {
+        await Loaded.Value;
+        GoTo(id, line, column);
+    }
+
+    [JSImport("listen", Module)]
+    private static partial void Listen([JSMarshalAs<JSType.Function<JSType.Boolean>>] Action<bool> pressed);
+
+    [JSImport("follow", Module)]
+    private static partial void Follow(string id);
+
+    [JSImport("goTo", Module)]
+    private static partial void GoTo(string id, int line, int column);
+}

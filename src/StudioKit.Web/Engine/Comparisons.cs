@@ -1,0 +1,65 @@
+using StudioKit.Kits;
+using StudioKit.Planning;
+using StudioKit.Sheets.Wording;
+using StudioKit.Web.Engine.Telling;
+using StudioKit.Web.Results;
+
+namespace StudioKit.Web.Engine;
+
+/// <summary>Two states of a kit side by side.</summary>
+/// <param name="plans">Where plans come from.</param>
+internal sealed class Comparisons(PlannedKits plans)
+{
+    private const int MostKept = 4;
+    private const string None = "–";
+
+    // Newest last: a state that was looked at is most likely looked at again beside another one.
+    private readonly List<(string Text, KitReadResult Read, Plan? Plan)> _kept = [];
+
+    /// <summary>How they differ.</summary>
+    public CompareAnswer Answer(CompareRequest request)
+    {
+        var (first, second) = (Of(request.First, request.FileName), Of(request.Second, request.FileName));
+        var verdicts = new StatePair("verdict", Verdict(first), Verdict(second));
+        var measures = Measures(first.Plan, second.Plan);
+        return first.Plan is { } before && second.Plan is { } after
+            ? Compared(new PlanComparison(before, after), verdicts, measures)
+            : new CompareAnswer(verdicts, measures, "", []);
+    }
+
+    private static CompareAnswer Compared(PlanComparison comparison, StatePair verdicts, IReadOnlyList<StatePair> measures) => new(
+        verdicts, measures, MassText(comparison),
+        [.. ComparisonText.Lines(comparison).Where(line => line.Differs).Select(line => new StatePair(line.Subject, line.First, line.Second))]);
+
+    private static string MassText(PlanComparison comparison) => comparison.MassDifference.Grams switch
+    {
+        0 => "Both weigh the same.",
+        > 0 => $"The second is {PlanFormat.Mass(comparison.MassDifference)} heavier.",
+        _ => $"The second is {PlanFormat.Mass(-comparison.MassDifference)} lighter.",
+    };
+
+    private static string Verdict((string Text, KitReadResult Read, Plan? Plan) state)
+    {
+        var verdict = (state.Plan is { } plan ? PlanTelling.Of(state.Read, plan) : PlanTelling.Unread(state.Read)).Verdict;
+        return $"{verdict.Text} {verdict.FirstFailing}".TrimEnd();
+    }
+
+    private static IReadOnlyList<StatePair> Measures(Plan? first, Plan? second)
+    {
+        var (before, after) = (Texts(first), Texts(second));
+        return [.. before.Keys.Concat(after.Keys).Distinct(StringComparer.Ordinal).Select(name => new StatePair(name, before.GetValueOrDefault(name, None), after.GetValueOrDefault(name, None)))];
+
+        static Dictionary<string, string> Texts(Plan? plan) =>
+            plan is null ? [] : MeasureTelling.Of(plan).ToDictionary(measure => measure.Name, measure => measure.Value, StringComparer.Ordinal);
+    }
+
+    private (string Text, KitReadResult Read, Plan? Plan) Of(string text, string fileName)
+    {
+        var place = _kept.FindIndex(kept => kept.Text == text);
+        var (read, plan) = place < 0 ? plans.Of(text, fileName) : (_kept[place].Read, _kept[place].Plan);
+        _kept.RemoveAll(kept => kept.Text == text);
+        _kept.Add((text, read, plan));
+        _kept.RemoveRange(0, Math.Max(0, _kept.Count - MostKept));
+        return _kept[^1];
+    }
+}

@@ -1,0 +1,41 @@
+// Keys and carets: what the page's own runtime cannot do without asking for every key that is pressed.
+let pressed;
+
+// A field has an undo of its own, for what is being typed in it.
+const isTyped = (target) => target.matches('textarea, input:not([type=checkbox], [type=radio], [type=range], [type=button]), [contenteditable]');
+
+document.addEventListener('keydown', (event) => {
+    const key = event.key.toLowerCase();
+    if (!pressed || !(event.ctrlKey || event.metaKey) || event.altKey || (key !== 'z' && key !== 'y') || isTyped(event.target)) {
+        return;
+    }
+
+    event.preventDefault();
+    pressed(key === 'y' || event.shiftKey);
+});
+
+export function listen(action) {
+    pressed = action;
+}
+
+export function follow(id) {
+    const text = document.getElementById(id);
+    const numbers = text?.previousElementSibling;
+    if (numbers) {
+        text.addEventListener('scroll', () => { numbers.scrollTop = text.scrollTop; });
+    }
+}
+
+export function goTo(id, line, column) {
+    const text = document.getElementById(id);
+    if (!text) {
+        return;
+    }
+
+    const before = text.value.split('\n').slice(0, line - 1);
+    const place = before.reduce((sum, one) => sum + one.length + 1, 0) + column - 1;
+    text.focus();
+    text.setSelectionRange(place, place);
+    const height = parseFloat(getComputedStyle(text).lineHeight);
+    text.scrollTop = Math.max(0, (line - 1) * height - text.clientHeight / 3);
+}
