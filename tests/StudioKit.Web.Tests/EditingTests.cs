@@ -24,7 +24,7 @@ public sealed class EditingTests(ServedPage served) : IClassFixture<ServedPage>
         await visit.Page.GetByRole(AriaRole.Heading, new() { Name = "Gear", Exact = true }).ClickAsync();
         await visit.Page.EvaluateAsync("document.activeElement.blur()");
         await visit.Page.Keyboard.PressAsync("Control+z");
-        await visit.Page.WaitForFunctionAsync("() => document.getElementById('kit-text').value.includes('width: 600 mm')");
+        await visit.Page.Locator(".cm-content").GetByText("width: 600 mm").WaitForAsync();
         (await TextAsync(visit)).Should().Be(Fen);
         (await visit.PlannedAsync("none")).Should().NotBeEmpty();
         visit.Complaints.Should().BeEmpty();
@@ -55,10 +55,10 @@ public sealed class EditingTests(ServedPage served) : IClassFixture<ServedPage>
     {
         await using var visit = await served.VisitAsync();
         await GearAsync(visit);
-        await TextAsync(visit);
+        var text = await PlainFieldAsync(visit);
         var line = Fen[..Fen.IndexOf("width: 600 mm", StringComparison.Ordinal)].Count(letter => letter == '\n') + 1;
 
-        await visit.Page.Locator("#kit-text").FillAsync(Fen.Replace("width: 600 mm", "width: 600", StringComparison.Ordinal));
+        await text.FillAsync(Fen.Replace("width: 600 mm", "width: 600", StringComparison.Ordinal));
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Show where" }).ClickAsync();
 
         await visit.Page.WaitForFunctionAsync("() => document.activeElement.id === 'panel.width'");
@@ -94,14 +94,39 @@ public sealed class EditingTests(ServedPage served) : IClassFixture<ServedPage>
         var before = await GearAsync(visit);
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Pin this state" }).ClickAsync();
         await visit.Page.GetByText("Both weigh the same.").WaitForAsync();
-        await TextAsync(visit);
+        var text = await PlainFieldAsync(visit);
 
-        await visit.Page.Locator("#kit-text").FillAsync(Fen.Replace("{name: water, mass: 1 kg, count: 2", "{name: water, mass: 1 kg, count: 3", StringComparison.Ordinal));
+        await text.FillAsync(Fen.Replace("{name: water, mass: 1 kg, count: 2", "{name: water, mass: 1 kg, count: 3", StringComparison.Ordinal));
         await visit.PlannedAsync(before);
 
         // One more bottle of 1 kg.
         await visit.Page.GetByText("The second is 1.00 kg heavier.").WaitForAsync();
         (await visit.Page.Locator(".whatif tr.differs th").AllTextContentsAsync()).Should().Contain(subject => subject.Contains("carried"));
+        visit.Complaints.Should().BeEmpty();
+    }
+
+    [BrowserFact]
+    public async Task The_text_is_completed_and_underlined_by_the_planners_own_reader()
+    {
+        await using var visit = await served.VisitAsync();
+        var before = await GearAsync(visit);
+        await TextAsync(visit);
+
+        await visit.Page.Locator(".cm-content").FocusAsync();
+        await visit.Page.Keyboard.PressAsync("Control+End");
+        await visit.Page.Keyboard.TypeAsync("  kilt");
+        await visit.Page.Locator(".cm-lintRange-error").First.WaitForAsync();
+        for (var letter = 0; letter < 4; letter++)
+        {
+            await visit.Page.Keyboard.PressAsync("Backspace");
+        }
+
+        await visit.Page.Keyboard.TypeAsync("stud");
+        await visit.Page.Locator(".cm-tooltip-autocomplete").GetByText("studios").ClickAsync();
+
+        (await TextAsync(visit)).Should().StartWith(Fen + "  studios: ");
+        (await visit.Page.Locator("style").CountAsync()).Should().Be(0);
+        before.Should().NotBeEmpty();
         visit.Complaints.Should().BeEmpty();
     }
 
@@ -113,14 +138,22 @@ public sealed class EditingTests(ServedPage served) : IClassFixture<ServedPage>
         return planned;
     }
 
-    // Opens the text where it is not open.
+    // Opens the text where it is not open; the editor draws only what is in sight, so it is asked for all.
     private static async Task<string> TextAsync(Visit visit)
     {
-        if (await visit.Page.Locator("#kit-text").CountAsync() == 0)
+        if (await visit.Page.Locator(".textpane").CountAsync() == 0)
         {
             await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Text", Exact = true }).ClickAsync();
         }
 
-        return await visit.Page.Locator("#kit-text").InputValueAsync();
+        await visit.Page.Locator(".cm-content").WaitForAsync();
+        return await visit.Page.EvaluateAsync<string>("async () => (await import(new URL('js/text-editor.js', document.baseURI).href)).text()");
+    }
+
+    private static async Task<ILocator> PlainFieldAsync(Visit visit)
+    {
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Text", Exact = true }).ClickAsync();
+        await visit.Page.GetByLabel("As a plain field").CheckAsync();
+        return visit.Page.Locator("#kit-text");
     }
 }

@@ -48,6 +48,7 @@ internal sealed class EngineRoom
         Answers(EngineQuestions.FormEdit, KitForms.Edit);
         Answers(EngineQuestions.FieldCheck, forms.Check);
         Answers(EngineQuestions.Parts, new PartSearch().Answer);
+        Answers(EngineQuestions.Complete, Completions.Answer);
         Answers(EngineQuestions.Compare, new Comparisons(plans).Answer);
     }
 

@@ -65,4 +65,7 @@ public static class EngineQuestions
 
     /// <summary>Two states of a kit side by side.</summary>
     public static EngineQuestion<CompareRequest, CompareAnswer> Compare { get; } = new("compare", ResultsJson.Default.CompareRequest, ResultsJson.Default.CompareAnswer, "compare");
+
+    /// <summary>What could stand at a place of a text.</summary>
+    public static EngineQuestion<CompleteRequest, CompleteAnswer> Complete { get; } = new("complete", ResultsJson.Default.CompleteRequest, ResultsJson.Default.CompleteAnswer, "complete");
 }

@@ -42,4 +42,7 @@ namespace StudioKit.Web.Results;
 [JsonSerializable(typeof(PartsAnswer))]
 [JsonSerializable(typeof(CompareRequest))]
 [JsonSerializable(typeof(CompareAnswer))]
+[JsonSerializable(typeof(CompleteRequest))]
+[JsonSerializable(typeof(CompleteAnswer))]
+[JsonSerializable(typeof(Fault[]))]
 public sealed partial class ResultsJson : JsonSerializerContext;

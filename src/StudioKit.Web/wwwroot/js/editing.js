@@ -2,11 +2,11 @@
 let pressed;
 
 // A field has an undo of its own, for what is being typed in it.
-const isTyped = (target) => target.matches('textarea, input:not([type=checkbox], [type=radio], [type=range], [type=button]), [contenteditable]');
+const isTyped = (target) => target.matches?.('textarea, input:not([type=checkbox], [type=radio], [type=range], [type=button]), [contenteditable]');
 
 document.addEventListener('keydown', (event) => {
     const key = event.key.toLowerCase();
-    if (!pressed || !(event.ctrlKey || event.metaKey) || event.altKey || (key !== 'z' && key !== 'y') || isTyped(event.target)) {
+    if (!pressed || !(event.ctrlKey || event.metaKey) || event.altKey || (key !== 'z' && key !== 'y') || isTyped(event.composedPath()[0])) {
         return;
     }
 
