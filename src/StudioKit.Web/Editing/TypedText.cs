@@ -16,7 +16,7 @@ public static class TypedText
         }
 
         var before = Lines(text);
-        var now = typed.ReplaceLineEndings("\n").Split('\n');
+        var now = typed.Split('\n');
         var most = Math.Min(before.Count, now.Length);
         var head = Enumerable.Range(0, most).TakeWhile(line => before[line].Content == now[line]).Count();
         var tail = Enumerable.Range(1, most - head).TakeWhile(line => before[^line].Content == now[^line]).Count();

@@ -1,4 +1,3 @@
-using CsCheck;
 using StudioKit.Web.Editing;
 
 namespace StudioKit.Web.Tests.Editing;
@@ -16,8 +15,7 @@ public sealed class TypedTextTests
 
     [Fact]
     public void A_field_in_which_nothing_was_typed_gives_the_very_text_back() =>
-        Gen.OneOf(Gen.Const("\r\n"), Gen.Const("\n"), Gen.Char["ab: "].Select(letter => letter.ToString())).Array[0, 30].Select(string.Concat)
-            .Where(text => !System.Text.RegularExpressions.Regex.IsMatch(text, "\r(?!\n)"))
+        Gen.OneOf(Gen.Const("\r\n"), Gen.Const("\n"), Gen.Const("a"), Gen.Const("b: ")).Array[0, 30].Select(string.Concat)
             .Sample(text => TypedText.Into(text, text.ReplaceLineEndings("\n")) == text, iter: 100);
 
     [Fact]
