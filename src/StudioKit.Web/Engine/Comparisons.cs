@@ -10,16 +10,12 @@ namespace StudioKit.Web.Engine;
 /// <param name="plans">Where plans come from.</param>
 internal sealed class Comparisons(PlannedKits plans)
 {
-    private const int MostKept = 4;
     private const string None = "–";
-
-    // Newest last: a state that was looked at is most likely looked at again beside another one.
-    private readonly List<(string Text, KitReadResult Read, Plan? Plan)> _kept = [];
 
     /// <summary>How they differ.</summary>
     public CompareAnswer Answer(CompareRequest request)
     {
-        var (first, second) = (Of(request.First, request.FileName), Of(request.Second, request.FileName));
+        var (first, second) = (plans.Of(request.First, request.FileName), plans.Of(request.Second, request.FileName));
         var verdicts = new StatePair("verdict", Verdict(first), Verdict(second));
         var measures = Measures(first.Plan, second.Plan);
         return first.Plan is { } before && second.Plan is { } after
@@ -38,7 +34,7 @@ internal sealed class Comparisons(PlannedKits plans)
         _ => $"The second is {PlanFormat.Mass(-comparison.MassDifference)} lighter.",
     };
 
-    private static string Verdict((string Text, KitReadResult Read, Plan? Plan) state)
+    private static string Verdict((KitReadResult Read, Plan? Plan) state)
     {
         var verdict = (state.Plan is { } plan ? PlanTelling.Of(state.Read, plan) : PlanTelling.Unread(state.Read)).Verdict;
         return $"{verdict.Text} {verdict.FirstFailing}".TrimEnd();
@@ -51,15 +47,5 @@ internal sealed class Comparisons(PlannedKits plans)
 
         static Dictionary<string, string> Texts(Plan? plan) =>
             plan is null ? [] : MeasureTelling.Of(plan).ToDictionary(measure => measure.Name, measure => measure.Value, StringComparer.Ordinal);
-    }
-
-    private (string Text, KitReadResult Read, Plan? Plan) Of(string text, string fileName)
-    {
-        var place = _kept.FindIndex(kept => kept.Text == text);
-        var (read, plan) = place < 0 ? plans.Of(text, fileName) : (_kept[place].Read, _kept[place].Plan);
-        _kept.RemoveAll(kept => kept.Text == text);
-        _kept.Add((text, read, plan));
-        _kept.RemoveRange(0, Math.Max(0, _kept.Count - MostKept));
-        return _kept[^1];
     }
 }
