@@ -60,6 +60,7 @@ public sealed class AccessibilityTests(ServedPage served) : IClassFixture<Served
             (await visit.Page.EvaluateAsync<string[]>("""
                 () => [...document.querySelectorAll('button, select, summary, input:not([type=hidden])')]
                     .filter((each) => each.getClientRects().length > 0)
+                    .map((each) => each.type === 'checkbox' ? each.closest('label') ?? each : each)
                     .filter((each) => each.getBoundingClientRect().height < 43.5)
                     .map((each) => `${each.outerHTML.slice(0, 120)} ${each.getBoundingClientRect().height}`)
                 """)).Should().BeEmpty($"'{room}' is used with thumbs");
