@@ -17,7 +17,7 @@ public sealed class ProjectTableTests
             "FieldFiles", ["Field", "Typefaces", "Writing"],
             ["BitMiracle.LibJpeg.NET", "BitMiracle.LibTiff.NET", "MetadataExtractor", "Microsoft.Data.Sqlite", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"]
         },
-        { "Web", ["Kits", "Physics", "Planning", "Sheets", "Field"], ["Microsoft.AspNetCore.Components.WebAssembly", "Microsoft.AspNetCore.Components.WebAssembly.DevServer"] },
+        { "Web", ["Kits", "Physics", "Planning", "Sheets", "Field"], ["Microsoft.AspNetCore.Components.WebAssembly"] },
         { "Cli", ["Cutting", "Field", "FieldFiles", "Kits", "Physics", "Planning", "Sheets", "Writing"], ["Spectre.Console", "System.CommandLine"] },
     };
 

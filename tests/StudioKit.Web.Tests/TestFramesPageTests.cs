@@ -44,7 +44,9 @@ public sealed class TestFramesPageTests(ServedPage served) : IClassFixture<Serve
         await visit.Page.GetByLabel("Choose pictures").SetInputFilesAsync(
             new[] { (1 / 32.0, 2.0), (1 / 16.0, 1.0), (1 / 8.0, 0.0) }.Select(rung => new FilePayload
             {
-                Name = $"panel-1-{1 / rung.Item1}.png", MimeType = "image/png", Buffer = new TakenPicture(600, 400, (x, y) => rung.Item2 + 0.05 + (0.0005 * (x + y))).Png(),
+                Name = $"panel-1-{1 / rung.Item1}.png",
+                MimeType = "image/png",
+                Buffer = new TakenPicture(600, 400, (x, y) => rung.Item2 + 0.05 + (0.0005 * (x + y))).Png(),
             }));
 
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Measure the panel" }).ClickAsync();

@@ -3,7 +3,7 @@ using System.Text.Json.Serialization;
 namespace StudioKit.Web.Results;
 
 /// <summary>How everything that passes between page and worker is written; generated, as trimmed code has no reflection to lean on.</summary>
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, UseStringEnumConverter = true)]
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, UseStringEnumConverter = true, GenerationMode = JsonSourceGenerationMode.Metadata)]
 [JsonSerializable(typeof(PlanRequest))]
 [JsonSerializable(typeof(PlanAnswer))]
 [JsonSerializable(typeof(SheetsRequest))]

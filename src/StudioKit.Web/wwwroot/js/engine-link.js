@@ -2,6 +2,10 @@
 const worker = new Worker(new URL('engine-worker.js', import.meta.url), { type: 'module', name: 'engine' });
 const waiting = new Map();
 let last = 0;
+let tellPlanned;
+
+// When the first plan is there, or has failed.
+export const planned = new Promise((resolve) => { tellPlanned = resolve; });
 
 worker.onmessage = ({ data }) => {
     const asked = waiting.get(data.number);
@@ -15,6 +19,10 @@ worker.onmessage = ({ data }) => {
     }
 
     waiting.delete(data.number);
+    if (asked.kind === 'plan') {
+        tellPlanned();
+    }
+
     if ('fault' in data) {
         asked.reject(new Error(data.fault));
     } else {
@@ -33,7 +41,7 @@ worker.onerror = (event) => {
 export function ask(kind, lane, request, progress, file) {
     const number = ++last;
     return new Promise((resolve, reject) => {
-        waiting.set(number, { resolve, reject, progress });
+        waiting.set(number, { kind, resolve, reject, progress });
         worker.postMessage({ number, kind, lane, request, file });
     });
 }
