@@ -33,28 +33,12 @@ public static class SheetSet
         return
         [
             .. SheetChapters.Of(plan, options, stamp).Select(named =>
-                new SheetGroup(named.FileName, named.Kind, () => [Pdf(named.FileName, named.Chapter.Alone(stamp))]) { Document = named }),
+                new SheetGroup(named.FileName, named.Kind, () => [Pdf(named.FileName, named.Chapter.Alone(stamp))], () => Pages(named, stamp))),
             .. plan.Frame is { } frame ? (SheetGroup[])[Svgs("build-drawings", () => Drawings(plan, frame, options))] : [],
             Svgs("plots", () => PlanPlots.Of(plan).Select(plot => new NamedDrawing(plot.Name, plot.Drawing))),
             .. plan.PanelLights.Count > 0 ? (SheetGroup[])[Svgs("light-drawings", () => LightDrawings.Of(plan))] : [],
-            new SheetGroup("tables", SheetGroupKind.Tables, () => Tables(plan)),
+            new SheetGroup("tables", SheetGroupKind.Tables, () => Tables(plan), () => []),
         ];
-    }
-
-    /// <summary>The pages of a printed document as pictures, to look at before it is printed.</summary>
-    /// <param name="group">One of the groups; drawings are pictures already, tables none.</param>
-    /// <param name="plan">The plan that it belongs to.</param>
-    /// <param name="options">The options that it was made with.</param>
-    /// <returns>An SVG file for each page; none for what is no document.</returns>
-    public static IReadOnlyList<SheetFile> Pages(SheetGroup group, Plan plan, SheetOptions options)
-    {
-        ArgumentNullException.ThrowIfNull(group);
-        ArgumentNullException.ThrowIfNull(plan);
-        ArgumentNullException.ThrowIfNull(options);
-        return group.Document is { } document
-            ? [.. document.Chapter.Alone(StampOf(plan, options)).Document.Pages.Select((page, i) =>
-                new SheetFile(FormattableString.Invariant($"{group.Name}-{i + 1}.svg"), SvgWriter.Write(page), []))]
-            : [];
     }
 
     /// <summary>Binds every printed sheet into one file, behind a cover and a table of contents; of the cards, those of the first template only.</summary>
@@ -78,7 +62,16 @@ public static class SheetSet
 
     private static SheetFile Pdf(string name, LaidDocument laid) => new(name, PdfWriter.Write(laid.Document), laid.Problems);
 
-    private static SheetGroup Svgs(string name, Func<IEnumerable<NamedDrawing>> drawings) => new(name, SheetGroupKind.Drawings, () => [.. drawings().Select(named => Svg(named.Name, named.Drawing))]);
+    private static IReadOnlyList<SheetFile> Pages(NamedChapter named, Stamp stamp) =>
+        [.. named.Chapter.Alone(stamp).Document.Pages.Select((page, i) => new SheetFile(FormattableString.Invariant($"{named.FileName}-{i + 1}.svg"), SvgWriter.Write(page), []))];
+
+    // Drawings are pictures already.
+    private static SheetGroup Svgs(string name, Func<IEnumerable<NamedDrawing>> drawings)
+    {
+        return new SheetGroup(name, SheetGroupKind.Drawings, Files, Files);
+
+        IReadOnlyList<SheetFile> Files() => [.. drawings().Select(named => Svg(named.Name, named.Drawing))];
+    }
 
     private static IReadOnlyList<SheetFile> Tables(Plan plan) =>
     [

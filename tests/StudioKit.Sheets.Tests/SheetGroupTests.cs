@@ -29,7 +29,7 @@ public sealed class SheetGroupTests
     {
         var group = Groups.Value.Single(each => each.Name == "pack-list.pdf");
 
-        var pages = SheetSet.Pages(group, SamplePlan.Plan, Options);
+        var pages = group.Pages();
 
         using var printed = PdfDocument.Open(group.Write()[0].Content.ToArray());
         pages.Should().HaveCount(printed.NumberOfPages);
@@ -45,7 +45,7 @@ public sealed class SheetGroupTests
 
     [Fact]
     public void Tables_have_no_pages_to_look_at() =>
-        SheetSet.Pages(Groups.Value.Single(group => group.Kind == SheetGroupKind.Tables), SamplePlan.Plan, Options).Should().BeEmpty();
+        Groups.Value.Single(group => group.Kind == SheetGroupKind.Tables).Pages().Should().BeEmpty();
 
     // The order in which marks are written may differ, and a PDF keeps no blanks at line ends.
     private static string Letters(string text) => new([.. text.Where(letter => !char.IsWhiteSpace(letter)).Order()]);

@@ -11,7 +11,7 @@ internal static partial class MovingMarks
 {
     private const string Module = "moving";
 
-    private static readonly Lazy<Task> Loaded = new(() => JSHost.ImportAsync(Module, "../js/moving.js"));
+    private static readonly Lazy<Task> Loaded = PageScript.Of(Module);
 
     /// <summary>Tells what happens to a drawing's marks from now on; once for each drawing.</summary>
     /// <param name="drawing">Id of the drawing.</param>

@@ -11,7 +11,7 @@ internal static partial class SolidView
 {
     private const string Module = "solid";
 
-    private static readonly Lazy<Task> Loaded = new(() => JSHost.ImportAsync(Module, "../js/solid.js"));
+    private static readonly Lazy<Task> Loaded = PageScript.Of(Module);
 
     /// <summary>Draws a studio, in place of what was drawn there before.</summary>
     /// <param name="canvas">Id of the canvas.</param>

@@ -9,7 +9,7 @@ internal static partial class EditingScripts
 {
     private const string Module = "editing";
 
-    private static readonly Lazy<Task> Loaded = new(() => JSHost.ImportAsync(Module, "../js/editing.js"));
+    private static readonly Lazy<Task> Loaded = PageScript.Of(Module);
 
     /// <summary>Listens for the keys that take a change back (false) and make it again (true), outside of fields.</summary>
     public static async Task ListenAsync(Action<bool> pressed)

@@ -9,7 +9,7 @@ internal static partial class TextEditor
 {
     private const string Module = "text-editor";
 
-    private static readonly Lazy<Task> Loaded = new(() => JSHost.ImportAsync(Module, "../js/text-editor.js"));
+    private static readonly Lazy<Task> Loaded = PageScript.Of(Module);
 
     /// <summary>Opens a text in an element; what is typed is told at each pause.</summary>
     /// <exception cref="JSException">The editor cannot be loaded.</exception>

@@ -36,7 +36,7 @@ internal sealed class Comparisons(PlannedKits plans)
 
     private static string Verdict((KitReadResult Read, Plan? Plan) state)
     {
-        var verdict = (state.Plan is { } plan ? PlanTelling.Of(state.Read, plan) : PlanTelling.Unread(state.Read)).Verdict;
+        var verdict = PlanTelling.Verdict(state.Read, state.Plan);
         return $"{verdict.Text} {verdict.FirstFailing}".TrimEnd();
     }
 

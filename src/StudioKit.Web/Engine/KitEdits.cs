@@ -1,4 +1,5 @@
 using StudioKit.Kits.Editing;
+using StudioKit.Web.Engine.Telling;
 using StudioKit.Web.Results;
 
 namespace StudioKit.Web.Engine;
@@ -16,7 +17,7 @@ internal static class KitEdits
             var made = text.Set(change.Key, value);
             if (made.Refusal is { } refusal)
             {
-                return new EditAnswer(request.Text, 0, 0, "", $"{refusal.Message} {refusal.Hint}".TrimEnd());
+                return new EditAnswer(request.Text, 0, 0, "", ProblemText.Of(refusal.Message, refusal.Hint));
             }
 
             text = made.After;

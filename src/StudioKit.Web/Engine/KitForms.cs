@@ -25,7 +25,7 @@ internal sealed class KitForms
     {
         var form = _last is { } last && last.Text == request.Text ? last.Form : Of(request.Text, AnyName);
         var check = form.Check(request.Path, request.Typed);
-        var problem = check.IsGood || check.Diagnostics.Count == 0 ? "" : $"{check.Diagnostics[0].Message} {check.Diagnostics[0].Hint}".TrimEnd();
+        var problem = check.IsGood || check.Diagnostics.Count == 0 ? "" : ProblemText.Of(check.Diagnostics[0].Message, check.Diagnostics[0].Hint);
         return new FieldCheckAnswer(request.Typed, check.Meaning ?? "", problem);
     }
 
@@ -41,7 +41,7 @@ internal sealed class KitForms
             FormEditKind.Move => text.Move(request.Path, request.Place),
             _ => throw new ArgumentOutOfRangeException(nameof(request), request.Kind, "No change of a form."),
         };
-        return new FormEditAnswer(made.After.Text, made.Refusal is { } refusal ? $"{refusal.Message} {refusal.Hint}".TrimEnd() : "");
+        return new FormEditAnswer(made.After.Text, made.Refusal is { } refusal ? ProblemText.Of(refusal.Message, refusal.Hint) : "");
     }
 
     private static KitValue Value(FormEditRequest request) => request.Values is [{ Key.Length: 0 } single]
@@ -50,7 +50,7 @@ internal sealed class KitForms
 
     // A text that is no YAML has no fields; the editor says why.
     private static string Obstacle(KitForm form, string fileName) =>
-        form.Elsewhere.Any(found => found.File == fileName) && form.Text.Set("kit", "kit").Refusal is { } refusal ? $"{refusal.Message} {refusal.Hint}".TrimEnd() : "";
+        form.Elsewhere.Any(found => found.File == fileName) && form.Text.Set("kit", "kit").Refusal is { } refusal ? ProblemText.Of(refusal.Message, refusal.Hint) : "";
 
     private KitForm Of(string text, string fileName)
     {

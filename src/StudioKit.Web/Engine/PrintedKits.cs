@@ -28,7 +28,7 @@ internal sealed class PrintedKits(PlannedKits plans)
     /// <exception cref="ArgumentException">The kit has no such group.</exception>
     public MadeFiles Make(SheetsRequest request)
     {
-        var files = Group(request).Group.Write();
+        var files = Group(request).Write();
         KeepOnlyWhatIsMadeLike(request);
         foreach (var file in files)
         {
@@ -65,12 +65,7 @@ internal sealed class PrintedKits(PlannedKits plans)
 
     /// <summary>The pages of one group to look at.</summary>
     /// <exception cref="ArgumentException">The kit has no such group.</exception>
-    public SheetPages Pages(SheetsRequest request)
-    {
-        var (group, plan) = Group(request);
-        var pages = group.Kind == SheetGroupKind.Drawings ? group.Write() : SheetSet.Pages(group, plan, Options(request));
-        return new SheetPages([.. pages.Select(page => Encoding.UTF8.GetString(page.Content.Span))]);
-    }
+    public SheetPages Pages(SheetsRequest request) => new([.. Group(request).Pages().Select(page => Encoding.UTF8.GetString(page.Content.Span))]);
 
     /// <summary>Forgets what was made, as plans are made otherwise from now on.</summary>
     public void Forget()
@@ -88,12 +83,11 @@ internal sealed class PrintedKits(PlannedKits plans)
         }
     }
 
-    private (SheetGroup Group, Plan Plan) Group(SheetsRequest request)
+    private SheetGroup Group(SheetsRequest request)
     {
         var plan = Planned(request) ?? throw new ArgumentException("The kit cannot be read.", nameof(request));
-        var group = SheetSet.Groups(plan, Options(request)).FirstOrDefault(group => group.Name == request.Group)
+        return SheetSet.Groups(plan, Options(request)).FirstOrDefault(group => group.Name == request.Group)
             ?? throw new ArgumentException($"The kit has no sheets '{request.Group}'.", nameof(request));
-        return (group, plan);
     }
 
     private Plan? Planned(SheetsRequest request) => plans.Of(request.Text, request.FileName).Plan;

@@ -11,7 +11,7 @@ internal sealed partial class WorkerEngine : IEngine
 {
     private const string Module = "engine-link";
 
-    private readonly Lazy<Task> _loaded = new(() => JSHost.ImportAsync(Module, "../js/engine-link.js"));
+    private readonly Lazy<Task> _loaded = PageScript.Of(Module);
 
     /// <inheritdoc/>
     public async Task<TAnswer?> AskAsync<TRequest, TAnswer>(EngineQuestion<TRequest, TAnswer> question, TRequest request, IProgress<string>? progress = null)

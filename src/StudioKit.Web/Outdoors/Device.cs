@@ -9,7 +9,7 @@ internal sealed partial class Device : IDevice
 {
     private const string Module = "device";
 
-    private readonly Lazy<Task> _loaded = new(() => JSHost.ImportAsync(Module, "../js/device.js"));
+    private readonly Lazy<Task> _loaded = PageScript.Of(Module);
 
     /// <inheritdoc/>
     public async Task KeepAsync(string name, string note)

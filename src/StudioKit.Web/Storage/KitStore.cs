@@ -11,7 +11,7 @@ internal sealed partial class KitStore : IKitStore
 {
     private const string Module = "kit-store";
 
-    private readonly Lazy<Task> _loaded = new(() => JSHost.ImportAsync(Module, "../js/kit-store.js"));
+    private readonly Lazy<Task> _loaded = PageScript.Of(Module);
 
     /// <inheritdoc/>
     public Task<IReadOnlyList<KeptKitLine>> ListAsync() => Ask(async () => Read(await List(), StorageJson.Default.IReadOnlyListKeptKitLine));

@@ -9,7 +9,7 @@ internal sealed partial class PicturePicker : IPicturePicker
 {
     private const string Module = "picture-picker";
 
-    private readonly Lazy<Task> _loaded = new(() => JSHost.ImportAsync(Module, "../js/picture-picker.js"));
+    private readonly Lazy<Task> _loaded = PageScript.Of(Module);
 
     /// <inheritdoc/>
     public async Task WatchAsync(string place, Action<string, string> picked)

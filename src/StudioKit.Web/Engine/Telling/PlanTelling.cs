@@ -10,13 +10,7 @@ namespace StudioKit.Web.Engine.Telling;
 internal static class PlanTelling
 {
     /// <summary>What is said of a text that cannot be read.</summary>
-    public static PlanAnswer Unread(KitReadResult read)
-    {
-        var faults = Faults(read);
-        var errors = faults.Count(fault => fault.IsError);
-        var text = errors == 1 ? "One thing in the kit's text cannot be read." : FormattableString.Invariant($"{errors} things in the kit's text cannot be read.");
-        return new PlanAnswer("", "", new VerdictLine(Standing.Unread, text, faults.FirstOrDefault(fault => fault.IsError)?.Message ?? "", ""), faults);
-    }
+    public static PlanAnswer Unread(KitReadResult read) => new("", "", Verdict(read), Faults(read));
 
     /// <summary>The plan of a kit.</summary>
     public static PlanAnswer Of(KitReadResult read, Plan plan) => new(plan.ContentHash, plan.Kit.Name, Verdict(plan), Faults(read))
@@ -32,6 +26,16 @@ internal static class PlanTelling
     private static string CorrectionWords(Plan plan) => plan.Corrections is { } corrections
         ? FormattableString.Invariant($"with the corrections of {corrections.Date:yyyy-MM-dd}: {string.Join(", ", corrections.Values.Select(value => value.Quantity))}")
         : "";
+
+    /// <summary>The verdict on a kit, planned or not.</summary>
+    public static VerdictLine Verdict(KitReadResult read, Plan? plan) => plan is null ? Verdict(read) : Verdict(plan);
+
+    private static VerdictLine Verdict(KitReadResult read)
+    {
+        var errors = read.Diagnostics.Where(found => found.Severity == DiagnosticSeverity.Error).ToList();
+        var text = errors.Count == 1 ? "One thing in the kit's text cannot be read." : FormattableString.Invariant($"{errors.Count} things in the kit's text cannot be read.");
+        return new VerdictLine(Standing.Unread, text, errors.Count > 0 ? errors[0].Message : "", "");
+    }
 
     private static VerdictLine Verdict(Plan plan)
     {

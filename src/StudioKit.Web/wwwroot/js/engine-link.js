@@ -1,4 +1,6 @@
 // The page's end of the line to the worker: each question has a number, and its answer comes back with it.
+import { handOver } from './hand-over.js';
+
 const worker = new Worker(new URL('engine-worker.js', import.meta.url), { type: 'module', name: 'engine' });
 const waiting = new Map();
 let last = 0;
@@ -51,10 +53,5 @@ const kinds = { pdf: 'application/pdf', svg: 'image/svg+xml', csv: 'text/csv', z
 // A file goes from the worker to the visitor without passing through the page's own runtime.
 export async function save(name) {
     const bytes = await ask('take', null, name, () => { });
-    const address = URL.createObjectURL(new Blob([bytes], { type: kinds[name.split('.').pop()] ?? 'application/octet-stream' }));
-    const link = document.createElement('a');
-    link.href = address;
-    link.download = name;
-    link.click();
-    setTimeout(() => URL.revokeObjectURL(address), 60_000);
+    handOver(name, new Blob([bytes], { type: kinds[name.split('.').pop()] ?? 'application/octet-stream' }));
 }

@@ -1,4 +1,5 @@
 // Files of this device: opened by the picker or dropped on the page, written as downloads or where the user chooses.
+import { handOver } from './hand-over.js';
 import { texts } from './kit-store.js';
 import { pack, unpack } from './zip.js';
 
@@ -41,7 +42,7 @@ export function pick() {
 
 // Writes a file into the browser's folder for downloads.
 export function download(name, text) {
-    offer(name, new Blob([text], { type: 'text/yaml' }));
+    handOver(name, new Blob([text], { type: 'text/yaml' }));
 }
 
 export function canChoosePlace() {
@@ -71,15 +72,8 @@ export async function saveInPlace(name, text) {
 // Packs all kits into one file that any unpacking program reads, and this page again; says how many they are.
 export async function downloadAll(name) {
     const files = await texts();
-    offer(name, new Blob([pack(files)], { type: 'application/zip' }));
+    handOver(name, new Blob([pack(files)], { type: 'application/zip' }));
     return files.length;
-}
-
-function offer(name, blob) {
-    const link = Object.assign(document.createElement('a'), { href: URL.createObjectURL(blob), download: name });
-    link.click();
-    // The browser has taken the file over by then.
-    setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
 }
 
 async function readAll(files) {

@@ -1,4 +1,5 @@
 // Pictures that the visitor picks, takes or drops. Only the worker gets to see a file, and only on this device.
+import { handOver } from './hand-over.js';
 import { ask } from './engine-link.js';
 
 let last = 0;
@@ -48,10 +49,5 @@ export async function paint(canvas, key, width, height) {
 
 // Saves a text as a file.
 export function saveText(name, text) {
-    const address = URL.createObjectURL(new Blob([text], { type: 'application/yaml' }));
-    const link = document.createElement('a');
-    link.href = address;
-    link.download = name;
-    link.click();
-    setTimeout(() => URL.revokeObjectURL(address), 60_000);
+    handOver(name, new Blob([text], { type: 'application/yaml' }));
 }
