@@ -57,7 +57,7 @@ public sealed class MovingTheLightTests(ServedPage served) : IClassFixture<Serve
 
         after.Should().Be(HashOf(AskedEngine.FenEdge.Replace("role: below, distance: 45 cm", "role: below, distance: 43 cm", StringComparison.Ordinal)));
         await Assertions.Expect(mark).ToHaveAttributeAsync("aria-valuetext", "430 mm under the panel");
-        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Take the last change back" }).ClickAsync();
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
         (await visit.PlannedAsync(after)).Should().Be(before);
         visit.Complaints.Should().BeEmpty();
     }

@@ -1,7 +1,7 @@
 namespace StudioKit.Web.Drawing;
 
 /// <summary>How far a move has come.</summary>
-internal enum MovePhase
+public enum MovePhase
 {
     /// <summary>The hand still moves it.</summary>
     Moving,

@@ -6,17 +6,27 @@ namespace StudioKit.Web.Storage;
 /// Keeps the kit on the desk on this device: every change is saved as it is made, unless another tab works on the same kit. Nothing of another tab is ever replaced, and nothing of this
 /// one is given up: where the two went different ways, what was changed here becomes a kit of its own.
 /// </summary>
-/// <param name="desk">Where the kit is changed.</param>
-/// <param name="store">The kits on this device.</param>
-/// <param name="tabs">The other tabs.</param>
-public sealed class KitKeeper(Desk desk, IKitStore store, IKitTabs tabs)
+public sealed class KitKeeper
 {
-    private KitDocument? _document;
+    private readonly Desk _desk;
+    private readonly IKitStore _store;
+    private readonly IKitTabs _tabs;
+    private readonly KitInHand _hand;
+    private readonly KitSaving _saving;
+    private readonly TabTalk _talk;
 
-    // The text that this device has for sure, and the one last handed over to be saved.
-    private string _kept = "";
-    private string _asked = "";
-    private Task _saving = Task.CompletedTask;
+    /// <summary>Keeps what lies on a desk.</summary>
+    /// <param name="desk">Where the kit is changed.</param>
+    /// <param name="store">The kits on this device.</param>
+    /// <param name="tabs">The other tabs.</param>
+    public KitKeeper(Desk desk, IKitStore store, IKitTabs tabs)
+    {
+        (_desk, _store, _tabs) = (desk, store, tabs);
+        _hand = new KitInHand(desk, store, tabs);
+        _saving = new KitSaving(desk, _hand, store, tabs);
+        _talk = new TabTalk(_hand, _saving, tabs);
+        _hand.Changed += (_, change) => Changed?.Invoke(this, change);
+    }
 
     /// <summary>How the kit is kept changed.</summary>
     public event EventHandler? Changed;
@@ -25,22 +35,26 @@ public sealed class KitKeeper(Desk desk, IKitStore store, IKitTabs tabs)
     public event EventHandler? ListChanged;
 
     /// <summary>Tells the user something that happened without being asked for.</summary>
-    public Action<KeepingNotice>? Noticed { get; set; }
+    public Action<KeepingNotice>? Noticed
+    {
+        get => _saving.Noticed;
+        set => _saving.Noticed = value;
+    }
 
     /// <summary>How the kit in hand is kept.</summary>
-    public KeepingState State { get; private set; }
+    public KeepingState State => _hand.State;
 
     /// <summary>Why it cannot be saved, where it cannot.</summary>
-    public KeepingTrouble Trouble { get; private set; }
+    public KeepingTrouble Trouble => _hand.Trouble;
 
     /// <summary>What the kit in hand is kept under; empty where it is not kept.</summary>
-    public string Id { get; private set; } = "";
+    public string Id => _hand.Id;
 
     /// <summary>Name of the kit in hand; empty where there is none.</summary>
-    public string Name => desk.Kit?.FileName ?? "";
+    public string Name => _desk.Kit?.FileName ?? "";
 
     /// <summary>Whether something of the kit in hand would be lost with the tab.</summary>
-    public bool IsUnsaved => desk.Kit is { } kit && kit.Text != _kept;
+    public bool IsUnsaved => _hand.IsUnsaved;
 
     /// <summary>Begins to keep: opens the kit that was open last, or a newcomer's first one.</summary>
     /// <param name="first">A newcomer's first kit.</param>
@@ -48,14 +62,14 @@ public sealed class KitKeeper(Desk desk, IKitStore store, IKitTabs tabs)
     public async Task<KeepingNotice?> StartAsync(Func<Task<(string Name, string Text)>> first)
     {
         ArgumentNullException.ThrowIfNull(first);
-        desk.Changed += (_, _) => Follow();
-        await tabs.ListenAsync(news => _ = HearAsync(news));
+        _desk.Changed += (_, _) => Follow();
+        await _tabs.ListenAsync(news => _ = HearAsync(news));
         try
         {
             var id = await LastAsync();
-            if (tabs.MarkedOpening() is { Length: > 0 } marked && await store.LoadAsync(marked) is { } died)
+            if (_tabs.MarkedOpening() is { Length: > 0 } marked && await _store.LoadAsync(marked) is { } died)
             {
-                tabs.MarkOpening("");
+                _tabs.MarkOpening("");
                 return new KeepingNotice(KeepingNoticeKind.DiedOver, died.Name, Id: died.Id);
             }
 
@@ -69,10 +83,10 @@ public sealed class KitKeeper(Desk desk, IKitStore store, IKitTabs tabs)
                 await AddAsync(name, text);
             }
         }
-        catch (KeepingException trouble) when (desk.Kit is null)
+        catch (KeepingException trouble) when (_desk.Kit is null)
         {
             var (name, text) = await first();
-            await WithoutKeeping(name, text, trouble.Trouble);
+            await _hand.ShowUnkeptAsync(name, text, trouble.Trouble);
         }
 
         return null;
@@ -83,10 +97,10 @@ public sealed class KitKeeper(Desk desk, IKitStore store, IKitTabs tabs)
     /// <exception cref="KeepingException">It cannot be read.</exception>
     public async Task OpenAsync(string id)
     {
-        var isFree = await tabs.HoldAsync(id);
-        if (await store.LoadAsync(id) is { } kit)
+        var isFree = await _tabs.HoldAsync(id);
+        if (await _store.LoadAsync(id) is { } kit)
         {
-            await ShowAsync(kit, isFree ? KeepingState.Saved : KeepingState.Elsewhere);
+            await _hand.ShowAsync(kit, isFree ? KeepingState.Saved : KeepingState.Elsewhere);
         }
     }
 
@@ -94,35 +108,21 @@ public sealed class KitKeeper(Desk desk, IKitStore store, IKitTabs tabs)
     /// <param name="name">The name that it would have best.</param>
     /// <param name="text">Its text.</param>
     /// <returns>The name that it has.</returns>
-    public async Task<string> AddAsync(string name, string text)
-    {
-        try
-        {
-            var kit = await store.AddAsync(name, text);
-            await tabs.HoldAsync(kit.Id);
-            await ShowAsync(kit, KeepingState.Saved);
-            return kit.Name;
-        }
-        catch (KeepingException trouble)
-        {
-            await WithoutKeeping(name, text, trouble.Trouble);
-            return name;
-        }
-    }
+    public Task<string> AddAsync(string name, string text) => _saving.AddAsync(name, text);
 
     /// <summary>Tries once more to save what could not be saved.</summary>
-    public Task RetryAsync() => _saving = SaveAsync();
+    public Task RetryAsync() => _saving.Begin();
 
     /// <summary>Works on the kit here, where another tab had it.</summary>
-    public Task TakeOverAsync() => TryAsync(async () =>
+    public Task TakeOverAsync() => _hand.TryAsync(async () =>
     {
-        await tabs.TakeOverAsync(Id);
-        await ReconcileAsync();
+        await _tabs.TakeOverAsync(Id);
+        await _saving.ReconcileAsync();
     });
 
     /// <summary>Works on with a copy, and leaves the kit to the other tab.</summary>
     /// <returns>The copy's name.</returns>
-    public Task<string> CopyAsync() => AddAsync(Name, desk.Kit!.Text);
+    public Task<string> CopyAsync() => AddAsync(Name, _desk.Kit!.Text);
 
     /// <summary>Gives a kit another name.</summary>
     /// <param name="id">What it is kept under.</param>
@@ -130,11 +130,11 @@ public sealed class KitKeeper(Desk desk, IKitStore store, IKitTabs tabs)
     /// <exception cref="KeepingException">It cannot be kept.</exception>
     public async Task RenameAsync(string id, string name)
     {
-        var given = await store.RenameAsync(id, name);
+        var given = await _store.RenameAsync(id, name);
         if (id == Id)
         {
-            desk.Kit?.Rename(given);
-            Say(State);
+            _desk.Kit?.Rename(given);
+            _hand.Say(State);
         }
     }
 
@@ -143,133 +143,36 @@ public sealed class KitKeeper(Desk desk, IKitStore store, IKitTabs tabs)
     /// <exception cref="KeepingException">It cannot be done.</exception>
     public async Task ThrowAwayAsync(string id)
     {
-        await store.ThrowAwayAsync(id);
+        await _store.ThrowAwayAsync(id);
         if (id == Id)
         {
-            Say(KeepingState.ThrownAway);
+            _hand.Say(KeepingState.ThrownAway);
         }
     }
 
     /// <summary>Takes a kit back that was thrown away.</summary>
     /// <param name="id">What it is kept under.</param>
-    public Task TakeBackAsync(string id) => TryAsync(async () =>
+    public Task TakeBackAsync(string id) => _hand.TryAsync(async () =>
     {
-        await store.TakeBackAsync(id);
+        await _store.TakeBackAsync(id);
         if (id == Id)
         {
-            Say(KeepingState.Saved);
+            _hand.Say(KeepingState.Saved);
         }
     });
 
     private async Task<string> LastAsync()
     {
-        await store.ClearOutAsync();
-        var (last, kits) = (await store.LastAsync(), (await store.ListAsync()).Where(kit => !kit.IsThrownAway).ToList());
+        await _store.ClearOutAsync();
+        var (last, kits) = (await _store.LastAsync(), (await _store.ListAsync()).Where(kit => !kit.IsThrownAway).ToList());
         return (kits.Find(kit => kit.Id == last) ?? kits.FirstOrDefault())?.Id ?? "";
-    }
-
-    // The kit is marked until it is planned: a page that dies over it is not to die again at the next start.
-    private async Task ShowAsync(KeptKit kit, KeepingState state)
-    {
-        (Id, _kept, _asked, _document) = (kit.Id, kit.Text, kit.Text, new KitDocument(kit.Name, kit.Text));
-        store.SetLast(kit.Id);
-        tabs.MarkOpening(kit.Id);
-        Say(state);
-        await desk.OpenAsync(_document);
-        if (Id == kit.Id)
-        {
-            tabs.MarkOpening("");
-        }
-    }
-
-    private Task WithoutKeeping(string name, string text, KeepingTrouble trouble)
-    {
-        (Id, _kept, _asked, _document) = ("", "", text, new KitDocument(name, text));
-        Trouble = trouble;
-        Say(KeepingState.NotSaved);
-        return desk.OpenAsync(_document);
     }
 
     private void Follow()
     {
-        if (desk.Kit is not { } kit)
+        if (_hand.IsNews())
         {
-            return;
-        }
-
-        if (!ReferenceEquals(kit, _document))
-        {
-            (Id, _kept, _asked, _document) = ("", "", kit.Text, kit);
-            _saving = SaveAsync();
-        }
-        else if (kit.Text != _asked)
-        {
-            _asked = kit.Text;
-            _saving = SaveAsync();
-        }
-    }
-
-    private async Task SaveAsync()
-    {
-        if (State == KeepingState.Elsewhere)
-        {
-            Say(KeepingState.Elsewhere);
-            return;
-        }
-
-        var (kit, text) = (desk.Kit!, desk.Kit!.Text);
-        Say(KeepingState.Saving);
-        await TryAsync(async () =>
-        {
-            switch (Id.Length == 0 ? SaveOutcome.Gone : await store.SaveAsync(Id, text))
-            {
-                case SaveOutcome.Saved:
-                    Keep(kit, text);
-                    break;
-                case SaveOutcome.Newer:
-                    await ReconcileAsync();
-                    break;
-                default:
-                    await KeepAnewAsync(kit, text);
-                    break;
-            }
-        });
-    }
-
-    // What cannot be kept stays in hand, and is said.
-    private async Task TryAsync(Func<Task> deed)
-    {
-        try
-        {
-            await deed();
-        }
-        catch (KeepingException trouble)
-        {
-            Trouble = trouble.Trouble;
-            Say(KeepingState.NotSaved);
-        }
-    }
-
-    private void Keep(KitDocument kit, string text)
-    {
-        if (ReferenceEquals(kit, desk.Kit))
-        {
-            _kept = text;
-            Say(kit.Text == text ? KeepingState.Saved : KeepingState.Saving);
-        }
-    }
-
-    private async Task KeepAnewAsync(KitDocument kit, string text)
-    {
-        var kept = await store.AddAsync(kit.FileName, text);
-        (Id, _kept) = (kept.Id, text);
-        kit.Rename(kept.Name);
-        store.SetLast(Id);
-        await tabs.HoldAsync(Id);
-        Say(kit.Text == text ? KeepingState.Saved : KeepingState.Saving);
-        if (kit.Text != text)
-        {
-            await SaveAsync();
+            _ = _saving.Begin();
         }
     }
 
@@ -277,75 +180,12 @@ public sealed class KitKeeper(Desk desk, IKitStore store, IKitTabs tabs)
     {
         if (news.Id == Id)
         {
-            await TryAsync(() => HearOwnAsync(news.Kind));
+            await _talk.HeedAsync(news.Kind);
         }
 
         if (news.Kind == TabNewsKind.Changed)
         {
             ListChanged?.Invoke(this, EventArgs.Empty);
         }
-    }
-
-    private async Task HearOwnAsync(TabNewsKind kind)
-    {
-        switch (kind)
-        {
-            case TabNewsKind.Changed when State == KeepingState.Elsewhere && !IsUnsaved:
-                await ShowNewestAsync(KeepingState.Elsewhere);
-                break;
-            case TabNewsKind.Asked when State != KeepingState.Elsewhere:
-                await _saving;
-                tabs.HandOver(Id);
-                Say(KeepingState.Elsewhere);
-                break;
-            case TabNewsKind.Lost:
-                Say(KeepingState.Elsewhere);
-                break;
-            case TabNewsKind.Gained:
-                await ReconcileAsync();
-                break;
-        }
-    }
-
-    private async Task ShowNewestAsync(KeepingState state)
-    {
-        if (await store.LoadAsync(Id) is { } newest && newest.Text != desk.Kit?.Text)
-        {
-            await ShowAsync(newest, state);
-        }
-        else
-        {
-            Say(state);
-        }
-    }
-
-    // The kit is in this tab's hand now, or proved to be newer than was known here.
-    private async Task ReconcileAsync()
-    {
-        var (mine, wasKept) = (desk.Kit!.Text, _kept);
-        if (mine == wasKept)
-        {
-            await ShowNewestAsync(KeepingState.Saved);
-            return;
-        }
-
-        var newest = await store.LoadAsync(Id);
-        if (newest is null || newest.Text == wasKept)
-        {
-            Say(KeepingState.Saving);
-            await SaveAsync();
-            return;
-        }
-
-        var name = Name;
-        var copy = await AddAsync(name, mine);
-        Noticed?.Invoke(new KeepingNotice(KeepingNoticeKind.KeptAsCopy, name, copy));
-    }
-
-    private void Say(KeepingState state)
-    {
-        State = state;
-        tabs.Guard(state is KeepingState.NotSaved || (state is KeepingState.Elsewhere && IsUnsaved));
-        Changed?.Invoke(this, EventArgs.Empty);
     }
 }
