@@ -31,6 +31,8 @@ public sealed record BoxObstacle : Obstacle
     /// <summary>How it lies.</summary>
     public Orientation Orientation { get; }
 
+    internal override ObstacleHull Hull => new(Centre, Orientation.Across, Orientation.Along, Orientation.Axis, (_halfWidth, _halfHeight, _halfDepth));
+
     internal override Obstacle Spread(double across, double along) => new BoxObstacle(
         Centre with { X = Centre.X * across, Y = Centre.Y * along }, Orientation,
         Length.FromMeters(2 * _halfWidth), Length.FromMeters(2 * _halfHeight), Length.FromMeters(2 * _halfDepth));

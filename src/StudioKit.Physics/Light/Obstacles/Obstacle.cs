@@ -10,6 +10,9 @@ public abstract record Obstacle
     // Takes the box that holds the whole body, its sides along the studio's axes.
     private protected Obstacle(Position least, Position most) => (_least, _most) = (least, most);
 
+    /// <summary>The box along its own axes that holds it.</summary>
+    internal abstract ObstacleHull Hull { get; }
+
     internal bool Blocks(Position from, Position to) => Near(from, to) && Cuts(from, to);
 
     internal static bool AnyBlocks(ReadOnlySpan<Obstacle> obstacles, Position from, Position to)

@@ -28,6 +28,17 @@ public sealed record PipeObstacle : Obstacle
     /// <summary>Outside diameter.</summary>
     public Length Diameter => Length.FromMeters(2 * _radius);
 
+    internal override ObstacleHull Hull
+    {
+        get
+        {
+            var length = Start.DistanceTo(End);
+            var axis = length > 0 ? Direction.From(Start, End) : Direction.Up;
+            var across = axis.Cross(Math.Abs(axis.Z) < 0.5 ? Direction.Up : Direction.Right);
+            return new ObstacleHull(Position.Between(Start, End, 0.5), across, axis.Cross(across), axis, (_radius, _radius, _radius + (length / 2)));
+        }
+    }
+
     internal override Obstacle Spread(double across, double along) => new PipeObstacle(
         Start with { X = Start.X * across, Y = Start.Y * along }, End with { X = End.X * across, Y = End.Y * along }, Diameter);
 

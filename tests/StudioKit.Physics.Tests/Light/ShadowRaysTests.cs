@@ -1,0 +1,94 @@
+using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Obstacles;
+using StudioKit.Physics.Light.Solving;
+using UnitsNet;
+
+namespace StudioKit.Physics.Tests.Light;
+
+/// <summary>Rays that are seen at a glance to pass an obstacle by are those that pass it by: the independent route asks the obstacle ray by ray.</summary>
+public sealed class ShadowRaysTests
+{
+    private static readonly Gen<Position> AnyPlace =
+        Gen.Select(Gen.Double[-0.6, 0.6], Gen.Double[-0.5, 0.5], Gen.Double[0, 0.6], (x, y, z) => new Position(x, y, z));
+
+    private static readonly Gen<Obstacle> AnyPipe = Gen.Select(AnyPlace, AnyPlace, Gen.Double[0.001, 0.1], Gen.Int[0, 3], (start, end, diameter, lie) =>
+        (Obstacle)new PipeObstacle(start, Lying(start, end, lie), Length.FromMeters(diameter)));
+
+    private static readonly Gen<Obstacle> AnyBox = Gen.Select(AnyPlace, AnyPlace, Gen.Double[0.01, 0.3], (centre, aim, size) =>
+        (Obstacle)new BoxObstacle(centre, Orientation.AimedAt(centre, aim), Length.FromMeters(size), Length.FromMeters(size / 2), Length.FromMeters(size / 3)));
+
+    private static readonly Gen<Obstacle> AnyObstacle = Gen.OneOf(AnyPipe, AnyBox);
+
+    [Fact]
+    public void A_glance_hides_no_ray_that_meets_the_obstacle_and_lets_none_through_that_does_not() =>
+        Gen.Select(AnyObstacle, AnyPlace.Array[40]).Sample((obstacle, places) =>
+        {
+            var sighted = new SightedPlaces(obstacle, places);
+            return Pairs(places.Length).All(pair =>
+                obstacle.Blocks(places[pair.I], places[pair.J]) == ((sighted.Sides[pair.I] & sighted.Sides[pair.J]) == 0 && sighted.IsBetween(pair.I, pair.J)));
+        });
+
+    [Fact]
+    public void A_ray_along_a_pipe_or_touching_its_round_end_is_judged_by_the_pipe_itself()
+    {
+        var pipe = new PipeObstacle(new(0, 0, 0.1), new(0, 0, 0.4), Length.FromMillimeters(20));
+        Position[] places = [new(0, 0, 0), new(0, 0, 0.5), new(0.0099999, 0, 0), new(0.0099999, 0, 0.5), new(0.0100001, 0, 0), new(0.0100001, 0, 0.5), new(-0.3, 0, 0.41), new(0.3, 0, 0.4099)];
+        var sighted = new SightedPlaces(pipe, places);
+        Pairs(places.Length).Should().AllSatisfy(pair => pipe.Blocks(places[pair.I], places[pair.J])
+            .Should().Be((sighted.Sides[pair.I] & sighted.Sides[pair.J]) == 0 && sighted.IsBetween(pair.I, pair.J)));
+    }
+
+    // Seven patches a side leave rows that do not fill whole words.
+    [Theory]
+    [InlineData(3)]
+    [InlineData(7)]
+    public void The_shadow_of_an_obstacle_is_what_its_rays_say_one_by_one(int perSide)
+    {
+        var panel = Studio.Panel();
+        var mesh = new PatchMesh(panel, Studio.WhiteSkirts, perSide);
+        var points = LightBox.GridPoints(panel, new PanelGrid(6, 5));
+        var rays = new ShadowRays(mesh, points);
+        AnyObstacle.Sample(
+            obstacle =>
+            {
+                var shadow = rays.Of(obstacle);
+                shadow.Exchange.Order().Should().Equal(Exchange(mesh, obstacle).Order());
+                shadow.Gather.Order().Should().Equal(Gather(mesh, points, obstacle).Order());
+            },
+            iter: 30);
+    }
+
+    private static IEnumerable<int> Exchange(PatchMesh mesh, Obstacle obstacle)
+    {
+        var stride = VectorMath.Padded(mesh.Patches.Length);
+        return from pair in Pairs(mesh.Patches.Length)
+               where pair.I < pair.J && obstacle.Blocks(At(mesh, pair.I, pair.I + pair.J), At(mesh, pair.J, pair.I + (3 * pair.J)))
+               from place in new[] { (pair.I * stride) + pair.J, (pair.J * stride) + pair.I }
+               select place;
+    }
+
+    private static IEnumerable<int> Gather(PatchMesh mesh, ReceiverSet points, Obstacle obstacle) =>
+        from i in Enumerable.Range(0, points.Count)
+        from j in Enumerable.Range(0, mesh.SenderCount)
+        where obstacle.Blocks(points.Place(i), At(mesh, j, i + j))
+        select (i * VectorMath.Padded(mesh.SenderCount)) + j;
+
+    private static Position At(PatchMesh mesh, int patch, int turn) => (turn % 4) switch
+    {
+        0 => mesh.Patches[patch].At(0.25, 0.25),
+        1 => mesh.Patches[patch].At(0.75, 0.75),
+        2 => mesh.Patches[patch].At(0.75, 0.25),
+        _ => mesh.Patches[patch].At(0.25, 0.75),
+    };
+
+    private static IEnumerable<(int I, int J)> Pairs(int count) => from i in Enumerable.Range(0, count) from j in Enumerable.Range(0, count) where i != j select (i, j);
+
+    // Frames have pipes along the axes, upright and of no length too.
+    private static Position Lying(Position start, Position end, int lie) => lie switch
+    {
+        0 => start with { Z = end.Z },
+        1 => start with { X = end.X },
+        2 => start,
+        _ => end,
+    };
+}
