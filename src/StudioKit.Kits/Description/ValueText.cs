@@ -8,8 +8,6 @@ namespace StudioKit.Kits.Description;
 /// <summary>Reads one value with its uncertainty and bounds, and reports what is wrong with it.</summary>
 internal static class ValueText
 {
-    private static readonly string[] PlusMinus = ["±", "+/-"];
-
     public static bool TryRead<T>(ValueKind<T> kind, ValueBounds bounds, YamlNode node, string path, ReadContext context, [MaybeNullWhen(false)] out T value, bool mayBeList = false)
     {
         value = default;
@@ -18,7 +16,7 @@ internal static class ValueText
             return false;
         }
 
-        var (text, spread) = kind.ReadMeasure is null ? (scalar.Text, null) : Split(scalar.Text);
+        var (text, _, spread) = kind.ReadMeasure is null ? (scalar.Text, null, null) : PlusMinus.Split(scalar.Text);
         var reading = kind.Read(text);
         value = reading.Value;
         if (!reading.IsGood)
@@ -58,20 +56,6 @@ internal static class ValueText
         };
         Report(DiagnosticCodes.WrongShape, node, $"'{Last(path)}' takes {kind.Noun}, not {found}.", $"Write for example '{Last(path)}: {kind.Example}'.", context);
         return null;
-    }
-
-    private static (string Text, string? Spread) Split(string text)
-    {
-        foreach (var mark in PlusMinus)
-        {
-            var at = text.IndexOf(mark, StringComparison.Ordinal);
-            if (at >= 0)
-            {
-                return (text[..at].Trim(), text[(at + mark.Length)..].Trim());
-            }
-        }
-
-        return (text.Trim(), null);
     }
 
     private static bool TryNoteUncertainty(ValueKind kind, double widest, string spread, ScalarNode scalar, string path, ReadContext context)

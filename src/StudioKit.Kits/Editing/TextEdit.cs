@@ -33,8 +33,13 @@ public sealed record TextEdit(int Start, int Length, string NewText)
     }
 
     /// <summary>The smallest change that makes one text of another.</summary>
-    internal static TextEdit Between(string before, string after)
+    /// <param name="before">The one.</param>
+    /// <param name="after">The other.</param>
+    /// <exception cref="ArgumentNullException">There is no text.</exception>
+    public static TextEdit Between(string before, string after)
     {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(after);
         var shorter = Math.Min(before.Length, after.Length);
         var head = before.AsSpan().CommonPrefixLength(after);
         var tail = 0;

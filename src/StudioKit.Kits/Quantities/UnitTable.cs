@@ -69,6 +69,10 @@ internal static class UnitTable
         return best;
     }
 
+    /// <summary>The longest symbol of a dimension that a text ends with; none where it ends with none.</summary>
+    public static Unit? AtEnd(string text, UnitDimension dimension) =>
+        All.Where(unit => unit.Dimension == dimension && text.EndsWith(unit.Symbol, StringComparison.Ordinal)).MaxBy(unit => unit.Symbol.Length);
+
     /// <summary>Every symbol of a dimension, the one that a bare number most likely stands for first.</summary>
     public static IEnumerable<string> Symbols(UnitDimension dimension) =>
         All.Where(unit => unit.Dimension == dimension).Select(unit => unit.Symbol).Prepend(dimension.Guess).Distinct(StringComparer.Ordinal);

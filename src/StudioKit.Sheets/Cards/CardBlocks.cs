@@ -113,7 +113,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
     private static IEnumerable<Block> Flash(LightPlan light, CardType type) =>
     [
         new DividingLine(Stroke.Thin),
-        new FlashRow(LightNames.Role(light.Role), Name(light, type), light, (PlanFormat.CentimetreFigure(light.Distance), "cm"), type),
+        new FlashRow(RoleText.Title(light.Role), Name(light, type), light, (PlanFormat.CentimetreFigure(light.Distance), "cm"), type),
     ];
 
     // That nobody knows a zoom is nothing to set: the fullest cards leave it to the tables.
@@ -122,14 +122,14 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
 
     private SideBySide Budget(CardType type) => new(
         [
-            .. Exposure.Lights.Select(light => ((Block)new BudgetColumn($"{LightNames.Role(light.Role)}: light budget", light.Budget, type.Small) { Sum = BudgetSum(light) }, 1.0)),
+            .. Exposure.Lights.Select(light => ((Block)new BudgetColumn($"{RoleText.Title(light.Role)}: light budget", light.Budget, type.Small) { Sum = BudgetSum(light) }, 1.0)),
             .. Exposure.Lights.Count == 1 ? new (Block, double)[] { (new Spacer(0), 0.6) } : [],
         ],
         4);
 
     private Stack BudgetInBrief(CardType type) => new(
         [.. Exposure.Lights.Select(light => new Paragraph(
-            $"{LightNames.Role(light.Role)}: light budget, stops: {string.Join(", ", light.Budget.Lines.Select(line => $"{line.Item} {line.Stops}"))}; {BudgetSum(light)} {light.Budget.Total}",
+            $"{RoleText.Title(light.Role)}: light budget, stops: {string.Join(", ", light.Budget.Lines.Select(line => $"{line.Item} {line.Stops}"))}; {BudgetSum(light)} {light.Budget.Total}",
             type.Small))],
         0.6);
 

@@ -3,6 +3,7 @@ using StudioKit.Planning.Advising;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Sheets.Cards;
 
@@ -25,7 +26,7 @@ internal sealed record DistancePowerTable(LightDistances Distances, double SizeP
         ]);
     }
 
-    private string Role => LightNames.Role(Distances.Light.Role);
+    private string Role => RoleText.Title(Distances.Light.Role);
 
     private IEnumerable<Primitive> Row((string Distance, string Power, bool IsPlanned)[] row, double top, double name, double cell)
     {

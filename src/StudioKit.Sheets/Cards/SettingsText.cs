@@ -1,5 +1,6 @@
 using StudioKit.Planning;
 using StudioKit.Sheets.Layout;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Sheets.Cards;
 
@@ -12,7 +13,7 @@ internal static class SettingsText
             $"{exposure.SetUp}, {exposure.Framing.Name}",
             $"{exposure.Aperture.Nominal}, {exposure.Shutter.Nominal}, {exposure.Iso.Nominal}",
             .. exposure.Lights.Select(light =>
-                $"{LightNames.Role(light.Role)}: {LightNames.WithModifier(light)}, {(light.Zoom is null ? "" : $"{PlanFormat.Zoom(light.Zoom)}, ")}{light.PowerMark} at {PlanFormat.Centimetres(light.Distance)}"),
+                $"{RoleText.Title(light.Role)}: {LightNames.WithModifier(light)}, {(light.Zoom is null ? "" : $"{PlanFormat.Zoom(light.Zoom)}, ")}{light.PowerMark} at {PlanFormat.Centimetres(light.Distance)}"),
             $"{stamp.KitName}, {stamp.Origin}",
         ]);
 }

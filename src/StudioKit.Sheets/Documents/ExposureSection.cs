@@ -39,7 +39,7 @@ internal static class ExposureSection
                     exposure.Framing.Name, exposure.Aperture.Nominal, exposure.EffectiveAperture.Nominal, exposure.Shutter.Nominal,
                     exposure.Iso.Mark,
                     !exposure.IsUsable ? VerdictText.Missed(exposure) : string.Join("; ", exposure.Lights.Select(light =>
-                        $"{LightNames.Role(light.Role).ToLowerInvariant()} {light.PowerText} at {PlanFormat.Centimetres(light.Distance)}, {PlanFormat.Zoom(light.Zoom)}")),
+                        $"{RoleText.Word(light.Role)} {light.PowerText} at {PlanFormat.Centimetres(light.Distance)}, {PlanFormat.Zoom(light.Zoom)}")),
                     .. white ? (string[])[exposure.WhiteMargin?.Nominal ?? ""] : [], "±" + exposure.Uncertainty.Nominal.TrimStart('+', '-'), VerdictText.FirstFrame(exposure),
                 ]))],
             TypeScale.Small);
@@ -52,7 +52,7 @@ internal static class ExposureSection
         var items = lights.SelectMany(one => one.Budget.Lines.Select(line => line.Item)).Distinct();
         return new Stack(
             [
-                new Paragraph($"Light budget, {LightNames.Role(lights[0].Role).ToLowerInvariant()}: {string.Join("; ", names)}. Stops.", TypeScale.Small, Fonts.TextWeight.Bold),
+                new Paragraph($"Light budget, {RoleText.Word(lights[0].Role)}: {string.Join("; ", names)}. Stops.", TypeScale.Small, Fonts.TextWeight.Bold),
                 new Table(
                     [new Column("Gain or loss"), .. exposures.Select(exposure => new Column(exposure.Framing.Name, ColumnKind.Right))],
                     [

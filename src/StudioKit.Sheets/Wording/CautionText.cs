@@ -50,7 +50,7 @@ internal static class CautionText
         + $"{(caution.Guys ? "a bright rag on every cord" : "a bright rag on every peg")}, the way in left free, and no animal carried {(caution.Guys ? "under or over a cord" : "between them")}.";
 
     private static string Cleaning(PlanCaution caution) =>
-        $"{Capital(caution.Material!)} {(caution.Bent ? "held bent" : "under its clips")} crazes or clouds from {Listing([.. caution.Harms.Select(Harm)])}: none of {(caution.Harms.Count == 1 ? "it" : "them")} on the sheet. "
+        $"{Sentence.Begin(caution.Material!)} {(caution.Bent ? "held bent" : "under its clips")} crazes or clouds from {Listing([.. caution.Harms.Select(Harm)])}: none of {(caution.Harms.Count == 1 ? "it" : "them")} on the sheet. "
         + "Water with a little mild, neutral soap, a soft cloth, then rinse with water. Disinfect it only with what its maker allows, as the authority of the place says, rinse well, let it dry.";
 
     private static string Harm(SheetHarm harm) => harm switch
@@ -64,7 +64,7 @@ internal static class CautionText
     private static string Places(IReadOnlyList<FlashUnderSheet> flashes) => string.Join(' ', flashes.Select(Place));
 
     private static string Place(FlashUnderSheet flash) =>
-        $"{Capital(flash.Flash)} {Held(flash.Support)} {PlanFormat.Centimetres(flash.BelowPanel)} under the sheet in {Listing(flash.SetUps)}.";
+        $"{Sentence.Begin(flash.Flash)} {Held(flash.Support)} {PlanFormat.Centimetres(flash.BelowPanel)} under the sheet in {Listing(flash.SetUps)}.";
 
     private static string Held(FlashSupport? support) => support switch
     {
@@ -78,8 +78,6 @@ internal static class CautionText
     private static string Field(PlanCaution caution) => FormattableString.Invariant($"{caution.Day!.Value.Hours:0.#} hours in the field");
 
     private static string Listing(IReadOnlyList<string> items) => items.Count < 2 ? string.Join("", items) : $"{string.Join(", ", items.SkipLast(1))} and {items[^1]}";
-
-    private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
     private static ArgumentOutOfRangeException Wordless(CautionKind kind) => new(nameof(kind), kind, "A caution without words.");
 }

@@ -20,7 +20,7 @@ internal static class CheckNames
         PlanCheckKind.Exposure => $"Exposure, {check.Parts[0]}",
         PlanCheckKind.Stock => "Everything can be cut from stock",
         PlanCheckKind.LongestPiece => "Longest piece of the frame",
-        PlanCheckKind.LongThing => $"{Capital(check.Parts[0])} on {check.Parts[1]}",
+        PlanCheckKind.LongThing => $"{Sentence.Begin(check.Parts[0])} on {check.Parts[1]}",
         PlanCheckKind.Places => "Everything has its place",
         PlanCheckKind.BagMass => $"Load of {check.Parts[0]}",
         PlanCheckKind.BagRoom => $"Room in {check.Parts[0]}",
@@ -49,6 +49,4 @@ internal static class CheckNames
         PlanCheckKind.Sliding => "Sliding in the gust",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "A check without a name."),
     };
-
-    private static string Capital(string name) => $"{char.ToUpperInvariant(name[0])}{name[1..]}";
 }

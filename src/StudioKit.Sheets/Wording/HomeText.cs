@@ -28,7 +28,7 @@ internal static class HomeText
     {
         var lost = step.Lost.Count == 0 ? "no framing lost" : $"lost: {string.Join("; ", step.Lost)}";
         var margin = step.MarginChange is { } change ? FormattableString.Invariant($", white margin {change.Value:+0.00;-0.00;±0} stop") : "";
-        return $"{char.ToUpperInvariant(Of(step.Change)[0])}{Of(step.Change)[1..]}: {PlanFormat.Mass(step.Saved)} less, {lost}{margin}.";
+        return $"{Sentence.Begin(Of(step.Change))}: {PlanFormat.Mass(step.Saved)} less, {lost}{margin}.";
     }
 
     private static string Left(LeaveAtHomePlan home)

@@ -95,7 +95,7 @@ public static class TestFrameText
     {
         "" => "Leave all as it is",
         ['f', '/', ..] => $"Set {turn}",
-        _ => char.ToUpperInvariant(turn[0]) + turn[1..],
+        _ => Sentence.Begin(turn),
     };
 
     private static string Next(LowerFrame next) => next.Mark is { } mark

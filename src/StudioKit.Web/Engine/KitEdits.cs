@@ -1,3 +1,4 @@
+using StudioKit.Kits;
 using StudioKit.Kits.Editing;
 using StudioKit.Web.Engine.Telling;
 using StudioKit.Web.Results;
@@ -13,7 +14,7 @@ internal static class KitEdits
         var text = KitText.Of(request.Text);
         foreach (var change in request.Changes)
         {
-            var value = text.Find(change.Key) is { Value: KitValue.Scalar written } ? LengthInStyle.Of(written.Text, change.Value) : change.Value;
+            var value = text.Find(change.Key) is { Value: KitValue.Scalar written } ? WrittenQuantity.Like(written.Text, change.Value) : change.Value;
             var made = text.Set(change.Key, value);
             if (made.Refusal is { } refusal)
             {
@@ -23,19 +24,8 @@ internal static class KitEdits
             text = made.After;
         }
 
-        return Between(request.Text, text.Text);
-    }
-
-    // Several edits are told as the one stretch that holds them all.
-    private static EditAnswer Between(string before, string after)
-    {
-        var head = before.AsSpan().CommonPrefixLength(after);
-        var tail = 0;
-        while (tail < Math.Min(before.Length, after.Length) - head && before[^(tail + 1)] == after[^(tail + 1)])
-        {
-            tail++;
-        }
-
-        return new EditAnswer(after, head, before.Length - head - tail, after[head..^tail], "");
+        // Several edits are told as the one stretch that holds them all.
+        var edit = TextEdit.Between(request.Text, text.Text);
+        return new EditAnswer(text.Text, edit.Start, edit.Length, edit.NewText, "");
     }
 }

@@ -1,4 +1,3 @@
-using StudioKit.Kits.SetUps;
 using StudioKit.Planning;
 using StudioKit.Sheets.Wording;
 using StudioKit.Web.Results;
@@ -17,7 +16,7 @@ internal static class CardTelling
         Math.Round(exposure.Framing.FieldWidth.Millimeters, 1), exposure.Subjects,
         PlanFormat.GiveOrTake(exposure.Framing.WorkingDistance, exposure.Framing.WorkingDistanceUncertainty), [.. exposure.TestSteps.Select(step => TestStepText.Of([step]))]);
 
-    private static CardLight Light(LightPlan light) => new(light.Flash, Role(light.Role), light.PowerText, PlanFormat.Centimetres(light.Distance), light.Modifier ?? "");
+    private static CardLight Light(LightPlan light) => new(light.Flash, RoleText.Word(light.Role), light.PowerText, PlanFormat.Centimetres(light.Distance), light.Modifier ?? "");
 
     /// <summary>Whether an exposure holds.</summary>
     public static Standing StandingOf(ExposurePlan exposure) => exposure.Verdict.Verdict switch
@@ -25,15 +24,5 @@ internal static class CardTelling
         Verdict.Works => Standing.Stands,
         Verdict.AtTheEdge => Standing.AtTheEdge,
         _ => Standing.Fails,
-    };
-
-    /// <summary>What a flash does, in a word.</summary>
-    public static string Role(LightRole role) => role switch
-    {
-        LightRole.Below => "below",
-        LightRole.Above => "above",
-        LightRole.Key => "key",
-        LightRole.Fill => "fill",
-        _ => "rim",
     };
 }

@@ -3,6 +3,7 @@ using StudioKit.Kits.SetUps;
 using StudioKit.Planning;
 using StudioKit.Planning.Changes;
 using StudioKit.Planning.Studio;
+using StudioKit.Sheets.Wording;
 using StudioKit.Web.Results;
 using UnitsNet;
 
@@ -67,7 +68,7 @@ internal static class StudioHandles
         var spec = setUp.Lights[place];
         return new StudioHandle(
             new Handle(
-                $"{key}.distance", HandleKind.UpperDistance, $"{spec.Flash} {CardTelling.Role(spec.Role)}, to the subject", spec.Distance.Millimeters, Nearest, Math.Max(FurthestAbove, spec.Distance.Millimeters),
+                $"{key}.distance", HandleKind.UpperDistance, $"{spec.Flash} {RoleText.Word(spec.Role)}, to the subject", spec.Distance.Millimeters, Nearest, Math.Max(FurthestAbove, spec.Distance.Millimeters),
                 SheetStep, "mm", $"{PlanFormat.Millimetres(spec.Distance)} from the subject"),
             mm => new KitChange.Move(setUp.Name, place, Length.FromMillimeters(mm)));
     }

@@ -41,7 +41,7 @@ internal static class StudioTelling
         .Where(pair => pair.light.Role != Kits.SetUps.LightRole.Below)
         .Select(pair => new UpperLight(
             pair.light.Flash, FormattableString.Invariant($"{key}.lights[{pair.place}]"),
-            string.Join(", ", new[] { $"{pair.light.Flash} {CardTelling.Role(pair.light.Role)}", pair.light.Modifier }.OfType<string>()),
+            string.Join(", ", new[] { $"{pair.light.Flash} {RoleText.Word(pair.light.Role)}", pair.light.Modifier }.OfType<string>()),
             pair.light.Distance.Millimeters, PlanFormat.Centimetres(pair.light.Distance)));
 
     private static SideBar Bar(SidePipe pipe) => new(SpotOf(pipe.From), SpotOf(pipe.To), pipe.Diameter.Millimeters);
