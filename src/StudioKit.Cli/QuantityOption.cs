@@ -1,4 +1,5 @@
 using System.CommandLine;
+using StudioKit.Cli.Files;
 using StudioKit.Field.Pictures;
 using StudioKit.Kits.Quantities;
 using StudioKit.Physics.Exposure;
@@ -15,7 +16,7 @@ internal static class QuantityOption
         (typeof(Length), "length"), (typeof(PixelDimensions), "pixels"), (typeof((Length, Length)), "size"), (typeof(Angle), "angle"), (typeof(Duration), "time"), (typeof(Mass), "mass"),
         (typeof(FNumber), "f-number"), (typeof(FlashPower), "power"), (typeof(IsoSpeed), "speed"), (typeof(ShutterSpeed), "time"), (typeof(Stops), "stops"),
         (typeof(GuideNumber), "guide-number"), (typeof(ExposureValue), "brightness"), (typeof(Magnification), "magnification"), (typeof(PowerStep), "step"),
-        (typeof(double), "number"), (typeof(int), "count"),
+        (typeof(double), "number"), (typeof(int), "count"), (typeof(TextPlace), "line:column"),
     ];
 
     /// <summary>An option that must be given.</summary>

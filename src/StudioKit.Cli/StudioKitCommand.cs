@@ -20,6 +20,7 @@ internal static class StudioKitCommand
         ("new", NewCommand.Create),
         ("check", CheckCommand.Create),
         ("schema", SchemaCommand.Create),
+        ("complete", CompleteCommand.Create),
         ("parts", PartsCommand.Create),
         ("words", WordsCommand.Create),
         ("plan", PlanCommand.Create),

@@ -24,6 +24,7 @@ public sealed class HostileLinesTests
         ["parts", "pvc", "--kind", "pipes", "--json"],
         ["words", "light", "--json"],
         ["check", "nowhere.yaml", "--json"],
+        ["complete", Repository.Kit("fen-edge.yaml"), "--at", "12:9", "--columns", "bytes", "--beside", "nowhere.yaml", "--json"],
         ["plan", "nowhere.yaml", "--why", "reed", "--set-up", "white"],
         ["help", "plan"],
     ];

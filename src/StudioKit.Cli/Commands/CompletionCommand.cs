@@ -28,7 +28,7 @@ internal static class CompletionCommand
     private const string Fish =
         """
         complete -f -c studiokit -a '(set -l line (commandline -cp); studiokit "[suggest:"(string length -- $line)"]" "$line" 2>/dev/null)'
-        complete -F -c studiokit -n '__fish_seen_subcommand_from check plan sheets light'
+        complete -F -c studiokit -n '__fish_seen_subcommand_from check complete plan sheets light'
         """;
 
     private const string PowerShell =

@@ -1,3 +1,4 @@
+using StudioKit.Kits;
 using StudioKit.Kits.Completing;
 using StudioKit.Web.Results;
 
@@ -10,15 +11,5 @@ internal static class Completions
     public static CompleteAnswer Answer(CompleteRequest request) => new(
         [.. KitCompletion.At(request.Text, request.Position).Select(found => new Candidate(found.Label, Word(found.Kind), found.Help, found.Edit.Start, found.Edit.Length, found.Edit.NewText))]);
 
-    private static string Word(KitCandidateKind kind) => kind switch
-    {
-        KitCandidateKind.Key => "key",
-        KitCandidateKind.Word => "word",
-        KitCandidateKind.Part => "part",
-        KitCandidateKind.Name => "name",
-        KitCandidateKind.Unit => "unit",
-        KitCandidateKind.Default => "taken otherwise",
-        KitCandidateKind.Example => "example",
-        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No kind of candidate."),
-    };
+    private static string Word(KitCandidateKind kind) => kind == KitCandidateKind.Default ? "taken otherwise" : MemberText.Of(kind);
 }
