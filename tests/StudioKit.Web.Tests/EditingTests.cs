@@ -65,7 +65,7 @@ public sealed class EditingTests(ServedPage served) : IClassFixture<ServedPage>
         (await visit.Page.Locator(".field.wrong .fault").TextContentAsync()).Should().Contain($"Line {line}");
         (await visit.Page.Locator(".numbers").TextContentAsync()).Should().Contain($"✕ {line}\n");
         await visit.Page.Locator(".field.wrong .fault button").ClickAsync();
-        (await visit.Page.EvaluateAsync<int>("() => { const t = document.getElementById('kit-text'); return t.value.slice(0, t.selectionStart).split('\\n').length; }")).Should().Be(line);
+        await visit.Page.WaitForFunctionAsync("line => { const t = document.getElementById('kit-text'); return t.value.slice(0, t.selectionStart).split('\\n').length === line; }", line);
         visit.Complaints.Should().BeEmpty();
     }
 
