@@ -72,6 +72,9 @@ public sealed record ExposurePlan
     /// <summary>How sharp it is.</summary>
     public required SharpnessPlan Sharpness { get; init; }
 
+    /// <summary>Smear of each subject of the set-up that has a feature to be seen; empty where the kit names none.</summary>
+    public ValueList<SubjectSmear> FeatureSmears { get; init; } = [];
+
     /// <summary>Blur over the f-numbers of the lens; none where no subject fits the frame.</summary>
     public SharpnessCurve? SharpnessCurve { get; init; }
 

@@ -5,6 +5,7 @@ using StudioKit.Kits.Lighting;
 using StudioKit.Kits.Session;
 using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Studio;
+using StudioKit.Kits.Subjects;
 using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using UnitsNet;
@@ -35,6 +36,19 @@ internal static class KitSlice
         Lenses = [.. kit.Lenses.Select(lens => lens with { Mass = null })],
         Accessories = kit.Accessories with { Filters = [], RailPitch = null },
     };
+
+    /// <summary>Camera, lenses, and the features that decide what a subject is.</summary>
+    public static KitSpec ForFeatures(KitSpec kit)
+    {
+        var framings = ForFramings(kit);
+        return framings with
+        {
+            Camera = framings.Camera with { PixelsWide = kit.Camera.PixelsWide },
+            Subjects = [.. kit.Subjects
+                .Where(subject => subject.Feature is not null)
+                .Select(subject => new SubjectSpec { Name = subject.Name, Group = default, Length = Length.Zero, Feature = subject.Feature })],
+        };
+    }
 
     /// <summary>The sheet, and from where it is looked at.</summary>
     public static KitSpec ForPanel(KitSpec kit) => Nothing with

@@ -3,6 +3,7 @@ using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning.Advising;
 using StudioKit.Planning.Cautions;
+using StudioKit.Planning.Features;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Handling;
 using StudioKit.Planning.Studio.Lights;
@@ -32,6 +33,9 @@ public sealed record Plan
 
     /// <summary>What is advised for each exposure; worked out when it is asked for.</summary>
     public AdviceBook Advice { get; init; } = new(new Dictionary<(string SetUp, string Framing), CardAdvice>());
+
+    /// <summary>Whether the features that decide what subjects are can be seen, in each exposure that shows one whole; empty where the kit names none.</summary>
+    public IReadOnlyList<FeaturePlan> Features { get; init; } = [];
 
     /// <summary>Depth of field against magnification, for the f-numbers in use.</summary>
     public IReadOnlyList<DepthCurve> DepthCurves { get; init; } = [];

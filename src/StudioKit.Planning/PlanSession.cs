@@ -3,6 +3,7 @@ using StudioKit.Physics;
 using StudioKit.Physics.Packing;
 using StudioKit.Planning.Advising;
 using StudioKit.Planning.Cutting;
+using StudioKit.Planning.Features;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Handling;
 using StudioKit.Planning.Packing;
@@ -30,6 +31,7 @@ public sealed class PlanSession
     private readonly Kept<SharedOut, BagAssignmentResult?> _shares = new();
     private readonly Kept<(ExposureInputs Inputs, ValueList<ExposurePlan> Exposures), LightBearing?> _bearings = new(64);
     private readonly Kept<(KitSpec Kit, ValueList<ExposurePlan> Exposures, ValueList<LightBearing> Bearings), SessionPlan?> _sessions = new();
+    private readonly Kept<(KitSpec Kit, IReadOnlyList<PlannedFraming> Framings, ValueList<ExposurePlan> Exposures), ValueList<FeaturePlan>> _features = new();
 
     /// <summary>Starts a session.</summary>
     /// <param name="services">Cut planners; the plain ones where none are given.</param>
@@ -91,6 +93,7 @@ public sealed class PlanSession
             PanelLights = panelLights,
             Exposures = exposures,
             Advice = new AdviceBook(new Replanner(read, framings, panel, frame, light), exposures),
+            Features = _features.Get((KitSlice.ForFeatures(kit), framings, [.. exposures]), static of => PlanStages.Features(of.Kit, of.Framings, of.Exposures)),
             DepthCurves = DepthCurves.Of(kit, exposures),
             Frame = frame,
             Pack = pack,

@@ -1,7 +1,9 @@
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
+using StudioKit.Physics;
 using StudioKit.Planning.Cautions;
 using StudioKit.Planning.Checks;
+using StudioKit.Planning.Features;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Packing;
 using StudioKit.Planning.Session;
@@ -104,6 +106,13 @@ public static class PlanStages
     /// <param name="bearings">What light they bear.</param>
     /// <returns>The session; none where no subject can be photographed whole.</returns>
     public static SessionPlan? Session(KitSpec kit, IReadOnlyList<ExposurePlan> exposures, IReadOnlyList<LightBearing> bearings) => SessionPlanner.Plan(kit, exposures, bearings);
+
+    /// <summary>Whether the features that decide what subjects are can be seen.</summary>
+    /// <param name="kit">The kit.</param>
+    /// <param name="framings">Its framings.</param>
+    /// <param name="exposures">Its exposures.</param>
+    /// <returns>One for each exposure that shows a subject with a feature whole.</returns>
+    public static ValueList<FeaturePlan> Features(KitSpec kit, IReadOnlyList<PlannedFraming> framings, IReadOnlyList<ExposurePlan> exposures) => FeaturePlanner.Of(kit, framings, exposures);
 
     /// <summary>Everything that a plan is checked for.</summary>
     /// <param name="plan">The plan, without its checks.</param>

@@ -37,4 +37,7 @@ public sealed record SubjectSpec
 
     /// <summary>Whether a focus stack is taken too, where one frame is not deep enough.</summary>
     public bool Stack { get; init; }
+
+    /// <summary>The feature that decides what it is; none where no one is named.</summary>
+    public FeatureSpec? Feature { get; init; }
 }

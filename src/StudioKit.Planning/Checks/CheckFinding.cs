@@ -2,6 +2,7 @@ using StudioKit.Physics.Light;
 using StudioKit.Physics.Optics;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Cutting;
+using StudioKit.Planning.Features;
 using StudioKit.Planning.Packing;
 
 namespace StudioKit.Planning.Checks;
@@ -20,6 +21,10 @@ public abstract record CheckFinding
     /// <summary>An exposure that does not work, or only at the edge.</summary>
     /// <param name="Exposure">The exposure with its verdict.</param>
     public sealed record OfExposure(ExposurePlan Exposure) : CheckFinding;
+
+    /// <summary>A feature that no exposure shows, as it is seen best.</summary>
+    /// <param name="Feature">As the plan has it.</param>
+    public sealed record OfFeature(FeaturePlan Feature) : CheckFinding;
 
     /// <summary>Why no frame can be drawn.</summary>
     /// <param name="Obstacle">As the frame has it.</param>

@@ -6,6 +6,9 @@ public enum CheckRemedyKind
     /// <summary>A lower magnification, a shorter tube or a longer lens.</summary>
     LowerMagnification,
 
+    /// <summary>The magnification given or more; parts: the lens and the set-up.</summary>
+    ShowLarger,
+
     /// <summary>A panel of at least the amount given, or without the framings named.</summary>
     LargerPanel,
 

@@ -31,6 +31,9 @@ public enum PlanCheckKind
     /// <summary>An exposure for every framing; part: the set-up.</summary>
     Exposure,
 
+    /// <summary>A feature that decides what a subject is, seen in one exposure at least; parts: the subject and the feature.</summary>
+    Feature,
+
     /// <summary>Pipes that fill their sockets.</summary>
     FrameFit,
 

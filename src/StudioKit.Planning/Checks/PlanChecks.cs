@@ -19,6 +19,7 @@ internal static class PlanChecks
         .. plan.Frame is null && NeedsPanel(plan) && FramePlanner.Obstacle(plan.Kit, plan.Panel) is { } obstacle ? new[] { FrameChecks.Room(obstacle) } : [],
         .. GuideNumberChecks.Of(plan.Exposures),
         .. plan.Exposures.GroupBy(exposure => exposure.SetUp).Select(Exposure),
+        .. FeatureChecks.Of(plan),
         .. plan.Frame is { } frame ? FrameChecks.Of(frame).Append(Stock(frame)).Concat(StructureChecks.Of(plan, frame)) : [],
         .. PackChecks.Of(plan),
         .. plan.Session is { } session ? SessionChecks.Of(session) : [],

@@ -32,7 +32,8 @@ internal static class FramingPlanner
     private static IEnumerable<Magnification> Magnifications(LensSpec lens) =>
         lens.Magnifications.Count > 0 ? lens.Magnifications.Distinct() : [lens.LargestMagnification];
 
-    private static PlannedFraming Frame(KitSpec kit, LensSpec lens, Magnification magnification)
+    /// <summary>A lens at a magnification, with what is on hand.</summary>
+    public static PlannedFraming Frame(KitSpec kit, LensSpec lens, Magnification magnification)
     {
         var reach = FramingReach.Find(BareStack(kit.Camera, lens), kit.Accessories, magnification);
         var focused = reach.Stack;

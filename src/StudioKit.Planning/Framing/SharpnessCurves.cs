@@ -38,7 +38,8 @@ internal static class SharpnessCurves
         return new ApertureBlur(aperture, blur.Nearest.Total / m, blur.Middle.Total / m, blur.Farthest.Total / m);
     }
 
-    private static IEnumerable<FNumber> Marks(LensSpec lens)
+    /// <summary>Every third-stop f-number of a lens, widest first.</summary>
+    public static IEnumerable<FNumber> Marks(LensSpec lens)
     {
         var widest = Mark(ThirdStopSeries.FromMark(lens.WidestAperture));
         var smallest = Mark(ThirdStopSeries.FromMark(lens.SmallestAperture));

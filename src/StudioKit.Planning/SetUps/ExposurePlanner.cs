@@ -49,6 +49,7 @@ internal static class ExposurePlanner
             Ambient = at.Ambient,
             IsoAboveBase = result.IsoAboveBase,
             Sharpness = sharpness,
+            FeatureSmears = [.. at.SubjectsWithFeatures.Select(subject => new SubjectSmear(subject.Name, sharpness.AtSubject(SharpnessPlanner.SmearOf(at.Kit, at.Framing, exposed, subject).Pixels)))],
             SharpnessCurve = SharpnessCurves.Of(at.Framing, at.MainSubject, result.Camera.Aperture),
             Uncertainty = uncertainty,
             Bracket = result.Lights.Count == 0 ? [] : BracketOf(result.Lights[0]),

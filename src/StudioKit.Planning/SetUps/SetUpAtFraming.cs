@@ -30,6 +30,9 @@ internal sealed record SetUpAtFraming(KitSpec Kit, SetUpSpec SetUp, PlannedFrami
             .Where(subject => subject.Length <= Framing.Plan.FieldWidth)
             .OrderByDescending(subject => subject.Length)];
 
+    /// <summary>Subjects of the set-up that have a feature to be seen, whether they fit whole or not.</summary>
+    public IEnumerable<SubjectSpec> SubjectsWithFeatures => Kit.Subjects.Where(subject => subject.Feature is not null && (SetUp.Subjects.Count == 0 || SetUp.Subjects.Contains(subject.Name)));
+
     /// <summary>The subject that fills the field best; none where none fits.</summary>
     public SubjectSpec? MainSubject => SubjectsThatFit.Count > 0 ? SubjectsThatFit[0] : null;
 

@@ -2,6 +2,7 @@ using StudioKit.Kits.Cards;
 using StudioKit.Kits.SetUps;
 using StudioKit.Planning;
 using StudioKit.Planning.Advising;
+using StudioKit.Planning.Features;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
@@ -12,6 +13,9 @@ namespace StudioKit.Sheets.Cards;
 /// <summary>What each block of a card's template becomes for one exposure.</summary>
 internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, CardPlace Place, Stamp Stamp)
 {
+    /// <summary>Whether the features that decide what its subjects are can be seen.</summary>
+    public IReadOnlyList<FeaturePlan> Features { get; init; } = [];
+
     /// <summary>True for a back, whose head only says which card it is.</summary>
     public bool IsBack { get; init; }
 
@@ -59,7 +63,11 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
         CardBlock.Check => [new BoxedText("Check", TestStepText.Of(Exposure.TestSteps), type.Text)],
         CardBlock.Remedies => Advice.Symptoms.Count == 0 ? [] : [new SymptomTable([.. Advice.Symptoms.Select(symptom => (AdviceText.Seen(symptom), AdviceText.Turn(Exposure, symptom, inShort: true)))], type.Text)],
         CardBlock.LightBudget => Exposure.Lights.Count == 0 ? [] : [type.IsBrief ? BudgetInBrief(type) : Budget(type)],
-        CardBlock.Sharpness => [new Paragraph(SharpnessText.Of(Exposure.Sharpness), type.Small)],
+        CardBlock.Sharpness =>
+        [
+            new Paragraph(SharpnessText.Of(Exposure.Sharpness), type.Small),
+            .. Features.Count == 0 ? (Block[])[] : [new Paragraph(FeatureText.OfCard(Features), type.Small)],
+        ],
         CardBlock.Bracket => Exposure.Bracket.Count == 0 || Exposure.Lights.Count == 0 ? [] : [new Paragraph(Bracket(), type.Small)],
         CardBlock.DistancePowers => [.. Advice.Distances.Select(distances => new DistancePowerTable(distances, type.Small))],
         CardBlock.LightChanges => Advice.WhenLightChanges.Count == 0 ? [] : [LightChanges.Of(Exposure, Advice.WhenLightChanges, type.Small)],

@@ -1,6 +1,7 @@
 using StudioKit.Kits.Cards;
 using StudioKit.Planning;
 using StudioKit.Planning.Advising;
+using StudioKit.Planning.Features;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;
 
@@ -23,15 +24,12 @@ internal sealed class ExposureCard
     private readonly ExposurePlan _exposure;
     private readonly CardBlocks _blocks;
 
-    private ExposureCard(ExposurePlan exposure, CardAdvice advice, CardTemplate template, Stamp stamp, CardPlace place)
-    {
-        (_exposure, _template, _stamp) = (exposure, template, stamp);
-        _blocks = new CardBlocks(exposure, advice, place, stamp);
-    }
+    private ExposureCard(CardBlocks blocks, CardTemplate template) => (_blocks, _exposure, _template, _stamp) = (blocks, blocks.Exposure, template, blocks.Stamp);
 
-    public static (Card Card, IReadOnlyList<string> Problems) Make(ExposurePlan exposure, CardAdvice advice, CardTemplate template, Stamp stamp, CardPlace place)
+    public static (Card Card, IReadOnlyList<string> Problems) Make(
+        ExposurePlan exposure, CardAdvice advice, CardTemplate template, Stamp stamp, CardPlace place, IReadOnlyList<FeaturePlan>? features = null)
     {
-        var card = new ExposureCard(exposure, advice, template, stamp, place);
+        var card = new ExposureCard(new CardBlocks(exposure, advice, place, stamp) { Features = features ?? [] }, template);
         return exposure.IsUsable ? card.Settings() : card.Impossible();
     }
 

@@ -1,4 +1,5 @@
 using StudioKit.Planning;
+using StudioKit.Planning.Features;
 using StudioKit.Sheets.Cards;
 using StudioKit.Sheets.Layout;
 using StudioKit.Sheets.Wording;
@@ -11,12 +12,17 @@ internal static class ExposureSection
     // More framings than this beside each other leave no room for their names.
     private const int WidestBudget = 6;
 
-    public static IEnumerable<Block> Of(IReadOnlyList<ExposurePlan> setUp)
+    public static IEnumerable<Block> Of(IReadOnlyList<ExposurePlan> setUp, IReadOnlyList<FeaturePlan> features)
     {
         yield return new Heading(setUp[0].SetUp, 3);
         yield return new Paragraph($"Made for {AmbientText.Of(setUp[0].Ambient)}; the cards say what to set in other light.");
         yield return Settings(setUp);
         yield return SharpnessTable.Of(setUp);
+        foreach (var block in FeatureTable.Of(features))
+        {
+            yield return block;
+        }
+
         foreach (var some in setUp.Where(exposure => exposure.Lights.Count > 0).Chunk(WidestBudget))
         {
             for (var i = 0; i < some.Max(exposure => exposure.Lights.Count); i++)

@@ -1,5 +1,6 @@
 using StudioKit.Physics.Sources;
 using StudioKit.Planning;
+using StudioKit.Planning.Features;
 using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
 using StudioKit.Sheets.Plots;
@@ -23,7 +24,7 @@ internal static class PlanReport
             .. Panel(plan.Panel),
             .. Framings(plan.Framings),
             .. plan.PanelLights.SelectMany(light => LightSection.Of(plan, light)),
-            .. Exposures(plan.Exposures),
+            .. Exposures(plan.Exposures, plan.Features),
             .. Plots(plan),
             .. Checks(plan),
             .. plan.Corrections is null ? (Block[])[] : [.. CorrectionSection.Of(plan.Corrections)],
@@ -77,11 +78,11 @@ internal static class PlanReport
         }
     }
 
-    private static IEnumerable<Block> Exposures(IReadOnlyList<ExposurePlan> exposures)
+    private static IEnumerable<Block> Exposures(IReadOnlyList<ExposurePlan> exposures, IReadOnlyList<FeaturePlan> features)
     {
         yield return new Heading("Starting exposures", 2);
         yield return new Caution(UsualCautions.Flash);
-        foreach (var block in exposures.GroupBy(exposure => exposure.SetUp).SelectMany(setUp => ExposureSection.Of([.. setUp])))
+        foreach (var block in exposures.GroupBy(exposure => exposure.SetUp).SelectMany(setUp => ExposureSection.Of([.. setUp], [.. features.Where(feature => feature.SetUp == setUp.Key)])))
         {
             yield return block;
         }

@@ -19,6 +19,9 @@ internal static class FindingJson
             case CheckFinding.OutOfReach { Limit: var limit }:
                 Write(json, limit);
                 break;
+            case CheckFinding.OfFeature { Feature: var feature }:
+                json.Section("feature", () => FeatureJson.Write(json, feature));
+                break;
             case CheckFinding.OfNoFrame none:
                 json.Text("kind", MemberText.Of(none.Obstacle.Kind)).Millimetres("size", none.Obstacle.Size);
                 break;

@@ -27,6 +27,7 @@ public static class PlanJson
         json.List("framings", plan.Framings, framing => WriteFraming(json, framing));
         json.List("panelLights", plan.PanelLights, light => PanelLightJson.Write(json, light, withGrids: false));
         json.List("exposures", plan.Exposures, exposure => WriteExposure(json, exposure, plan.Advice));
+        json.List("features", plan.Features, feature => FeatureJson.Write(json, feature));
         json.List("depthCurves", plan.DepthCurves, curve => json
             .Text("aperture", curve.Aperture.Nominal)
             .List("points", curve.Points, point => json

@@ -27,6 +27,7 @@ internal static class AmountText
 
     private static string Of(IQuantity quantity) => quantity switch
     {
+        Length { Unit: UnitsNet.Units.LengthUnit.Micrometer } length => PlanFormat.Micrometres(length),
         Length length => PlanFormat.Millimetres(length),
         Duration duration => PlanFormat.Minutes(duration),
         Mass mass => PlanFormat.Mass(mass),

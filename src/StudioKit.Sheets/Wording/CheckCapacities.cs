@@ -19,6 +19,7 @@ internal static class CheckCapacities
         PlanCheckKind.CameraAngles => $"none for {string.Join(", ", check.Parts)}",
         PlanCheckKind.GuideNumberAtZoom => $"made from another zoom's, {AmountText.Of(check.Capacity)}",
         PlanCheckKind.Exposure => $"{AmountText.Of(check.Capacity)} can be exposed",
+        PlanCheckKind.Feature => $"{AmountText.Of(check.Capacity)} told apart at best, in focus",
         PlanCheckKind.Stock => check.Passed ? "all pieces" : FindingText.Of(check),
         PlanCheckKind.Places => $"{AmountText.Of(check.Capacity)} in or on a bag",
         PlanCheckKind.Cells when check.Capacity is CheckAmount.CellSets cells =>

@@ -17,6 +17,7 @@ internal static class CheckDemands
         PlanCheckKind.Cradle => $"held by the frame {AmountText.Of(check.Demand)} below the panel",
         PlanCheckKind.GuideNumberAtZoom => $"known to {AmountText.Of(check.Demand)}",
         PlanCheckKind.Exposure => $"{AmountText.Of(check.Demand)} framings",
+        PlanCheckKind.Feature => $"{AmountText.Of(check.Demand)} from one to the next",
         PlanCheckKind.Stock => "all pieces",
         PlanCheckKind.Places => $"{AmountText.Of(check.Demand)} lines",
         PlanCheckKind.Cells when check.Demand is CheckAmount.CellSets cells =>

@@ -18,6 +18,7 @@ internal static class CheckNames
         PlanCheckKind.Cradle => $"Cradle of {check.Parts[0]}, {string.Join(", ", check.Parts.Skip(1))}",
         PlanCheckKind.GuideNumberAtZoom => $"Guide number of {check.Parts[0]} at its zoom",
         PlanCheckKind.Exposure => $"Exposure, {check.Parts[0]}",
+        PlanCheckKind.Feature => $"Feature of {check.Parts[0]}: {check.Parts[1]}",
         PlanCheckKind.Stock => "Everything can be cut from stock",
         PlanCheckKind.LongestPiece => "Longest piece of the frame",
         PlanCheckKind.LongThing => $"{Sentence.Begin(check.Parts[0])} on {check.Parts[1]}",

@@ -14,6 +14,7 @@ internal static class CheckRemedies
     private static string Of(CheckRemedy remedy) => remedy.Kind switch
     {
         CheckRemedyKind.LowerMagnification => "Take a lower magnification, a shorter tube or a longer lens.",
+        CheckRemedyKind.ShowLarger => $"Take {string.Join(" in ", remedy.Parts)} at {AmountText.Of(remedy.Amount)} or closer; it may then show a part of the subject only.",
         CheckRemedyKind.LargerPanel => $"Cut the panel to {AmountText.Of(remedy.Amount)}, or leave out {string.Join(", ", remedy.Parts)} or its low camera angle.",
         CheckRemedyKind.FlashNearerPanel => $"Bring {Flash(remedy)} {AmountText.Of(remedy.Amount)} nearer the panel, or make the frame higher by as much.",
         CheckRemedyKind.FlashFurtherFromPanel => $"Move {Flash(remedy)} {AmountText.Of(remedy.Amount)} further from the panel, or tilt it less.",

@@ -11,6 +11,7 @@ internal static class FindingText
     public static string Of(CheckFinding finding) => finding switch
     {
         CheckFinding.OutOfReach of => ReachText.Of(of.Limit),
+        CheckFinding.OfFeature { Feature: var feature } => $"{feature.SetUp}, {feature.Framing}: {FeatureText.Cause(feature.Limit!.Value)}.",
         CheckFinding.OfNoFrame none => FrameText.Of(none.Obstacle),
         CheckFinding.OfFrame frame => FrameText.Of(frame.Problem),
         CheckFinding.OfCradle cradle => $"{CradleText.Clause(cradle.Fault)}.",

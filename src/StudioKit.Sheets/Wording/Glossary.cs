@@ -20,6 +20,7 @@ public static class Glossary
         new("effective f-number", "The f-number that exposure and diffraction go by close up: N·(1 + m/p), with the magnification m and the pupil ratio p. At 1:1 a symmetric lens is two stops darker than its ring says."),
         new("exposure value (EV)", "Brightness of a scene in stops, at ISO 100: EV 0 is one second at f/1, and one more is twice as bright."),
         new("extension tube", "A hollow ring between camera and lens, by which the lens focuses closer."),
+        new("feature", "What a subject is told from its like by: hairs, veins, facets. It counts as seen when as much of its contrast is left as Rayleigh's criterion leaves of black and white."),
         new("fill", "Flash that lightens the shadows of a scene that daylight exposes."),
         new("framing", "One combination of lens and accessories at one magnification."),
         new("guide number", "How strong a flash is: distance times f-number for a right exposure at full power, at ISO 100. It holds for one zoom setting, and mostly indoors, where walls help."),

@@ -67,6 +67,11 @@ public sealed class PlanSessionTests
         ("{length: 2 m, price: 3.20}", "{length: 2 m, price: 9.20}"),
         ("magnifications: [1:4, 1:2, 1:1]   #", "magnifications: [1:3, 1:1]   #"),
         ("length: 27.5 mm", "length: 30 mm"),
+        ("spacing: 60 µm", "spacing: 80 µm"),
+        ("size: 300 µm", "spacing: 300 µm"),
+        ("relief: 0.3 mm", "relief: 0.4 mm"),
+        ("contrast: 0.4}", "contrast: 0.5}"),
+        ("name: an eye", "name: the eyes"),
     ];
 
     private static readonly string Text = File.ReadAllText(Path.Combine(Checkout(), "kits", "fen-edge.yaml"));
@@ -110,6 +115,7 @@ public sealed class PlanSessionTests
             Frame = frame,
             Light = light,
             Exposures = exposures,
+            Features = PlanStages.Features(kit, framings, exposures),
             PanelLights = PlanStages.PanelLights(kit, panel, frame, light, framings, exposures),
             Pack = PlanStages.Pack(kit, panel, frame, exposures),
             Session = PlanStages.Session(kit, exposures, PlanStages.Bearings(kit, read.Uncertainties, framings, light, exposures)),
