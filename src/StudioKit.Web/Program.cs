@@ -32,4 +32,5 @@ builder.Services.AddSingleton<FrameTable>();
 builder.Services.AddSingleton<Corrections>();
 builder.Services.AddSingleton<FormDesk>();
 builder.Services.AddSingleton<Pins>();
+builder.Services.AddSingleton<MendDesk>();
 await builder.Build().RunAsync();

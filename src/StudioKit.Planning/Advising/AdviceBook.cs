@@ -8,6 +8,7 @@ public sealed class AdviceBook
     private readonly Replanner? _replanner;
     private readonly IReadOnlyList<ExposurePlan> _exposures;
     private readonly Dictionary<(string SetUp, string Framing), CardAdvice> _kept = [];
+    private readonly Dictionary<(string SetUp, string Framing), IReadOnlyList<Advice>> _mending = [];
 
     internal AdviceBook(Replanner replanner, IReadOnlyList<ExposurePlan> exposures) => (_replanner, _exposures) = (replanner, exposures);
 
@@ -64,7 +65,22 @@ public sealed class AdviceBook
 
     /// <summary>Changes that make an exposure work, without the rest of its advice.</summary>
     /// <param name="exposure">The exposure.</param>
-    public IReadOnlyList<Advice> Mending(ExposurePlan exposure) => PartOf<IReadOnlyList<Advice>>(exposure, card => card.Mending, adviser => adviser.Mending());
+    public IReadOnlyList<Advice> Mending(ExposurePlan exposure)
+    {
+        ArgumentNullException.ThrowIfNull(exposure);
+        lock (_kept)
+        {
+            // Asked for by the check, by its keys, and by whoever looks for what mends it.
+            var card = (exposure.SetUp, exposure.Framing.Name);
+            if (!_mending.TryGetValue(card, out var mending))
+            {
+                mending = PartOf<IReadOnlyList<Advice>>(exposure, found => found.Mending, adviser => adviser.Mending());
+                _mending.Add(card, mending);
+            }
+
+            return mending;
+        }
+    }
 
     // Read from the card where it has been worked out; else no more is worked out than is asked for.
     private TPart PartOf<TPart>(ExposurePlan exposure, Func<CardAdvice, TPart> read, Func<CardAdviser, TPart> work)

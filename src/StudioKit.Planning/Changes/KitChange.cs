@@ -7,7 +7,7 @@ namespace StudioKit.Planning.Changes;
 
 /// <summary>One change of a kit, made to its value in memory; one of the forms below.</summary>
 /// <remarks>What is advised is such a change, so that whoever doubts it can write it into the kit and plan again.</remarks>
-public abstract record KitChange
+public abstract partial record KitChange
 {
     /// <summary>Key of the kit that it changes, as a path of sections.</summary>
     public abstract string Key { get; }

@@ -26,7 +26,7 @@ internal static class StructureChecks
         });
     }
 
-    private static PlanCheckKind KindOf(StructuralCheckKind kind) => kind switch
+    internal static PlanCheckKind KindOf(StructuralCheckKind kind) => kind switch
     {
         StructuralCheckKind.PanelSag => PlanCheckKind.PanelSag,
         StructuralCheckKind.PanelStress => PlanCheckKind.PanelStress,

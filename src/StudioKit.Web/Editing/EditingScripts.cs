@@ -32,6 +32,17 @@ internal static partial class EditingScripts
         GoTo(id, line, column);
     }
 
+    /// <summary>Takes the field, list or group of a path in hand, and brings it into sight.</summary>
+    /// <returns>Whether it is there.</returns>
+    public static async Task<bool> TakeAsync(string path)
+    {
+        await Loaded.Value;
+        return Take(path);
+    }
+
+    [JSImport("take", Module)]
+    private static partial bool Take(string path);
+
     [JSImport("listen", Module)]
     private static partial void Listen([JSMarshalAs<JSType.Function<JSType.Boolean>>] Action<bool> pressed);
 

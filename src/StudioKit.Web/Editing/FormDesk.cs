@@ -24,6 +24,9 @@ public sealed class FormDesk
     /// <summary>Something of the form changed.</summary>
     public event EventHandler? Changed;
 
+    /// <summary>Somebody wants to see a place of the form, wherever they are now.</summary>
+    public event EventHandler? Called;
+
     /// <summary>Whether somebody looks at the form, so that it has to follow.</summary>
     public bool IsOpen { get; set; }
 
@@ -80,6 +83,20 @@ public sealed class FormDesk
         }
 
         return ShowAsync(found.Room, found.Group, "", found.Path);
+    }
+
+    /// <summary>Goes to where the form has a key of the kit; to the text where no form can be shown.</summary>
+    /// <param name="place">The place.</param>
+    public async Task GoToAsync(FieldPlace place)
+    {
+        ArgumentNullException.ThrowIfNull(place);
+        await ShowAsync(place.Room, place.Group, place.Adding, place.Path);
+        if (Form is { Obstacle.Length: > 0 })
+        {
+            ShowText(null);
+        }
+
+        Called?.Invoke(this, EventArgs.Empty);
     }
 
     /// <summary>Shows the first thing that keeps the kit from being read, or the first that is wrong.</summary>

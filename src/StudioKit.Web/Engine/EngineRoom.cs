@@ -29,6 +29,7 @@ internal sealed class EngineRoom
         Answers(EngineQuestions.Edit, KitEdits.Answer);
         Answers(EngineQuestions.SceneLight, new SceneLights(plans).Answer);
         Answers(EngineQuestions.Solid, new Solids(plans).Answer);
+        Answers(EngineQuestions.Mend, new Mends(plans).Answer);
         Answers(EngineQuestions.Point, new Points(plans).Answer);
 
         // What test frames need is loaded with the first question about them.

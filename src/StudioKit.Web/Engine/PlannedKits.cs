@@ -51,6 +51,14 @@ internal sealed class PlannedKits(IProgress<string> progress)
         return (read, read.HasErrors ? null : PlanOf(read));
     }
 
+    /// <summary>The plan of a text that somebody only tries: nothing is told of it, and it takes no other's place.</summary>
+    /// <returns>The plan; none where the text cannot be read.</returns>
+    public Plan? Tried(string text, string fileName)
+    {
+        var read = KitReader.Parse(text, fileName, PartsLibrary.Embedded);
+        return read.HasErrors ? null : _session.Plan(_corrected(read));
+    }
+
     /// <summary>The plan of a kit that was read without errors.</summary>
     public Plan PlanOf(KitReadResult read) => Planned(read).Plan;
 

@@ -24,6 +24,9 @@ public static class EngineQuestions
     /// <summary>Writes values into a kit's text; comments, order and line ends stay.</summary>
     public static EngineQuestion<EditRequest, EditAnswer> Edit { get; } = new("edit", ResultsJson.Default.EditRequest, ResultsJson.Default.EditAnswer);
 
+    /// <summary>A change that mends a check, step by step.</summary>
+    public static EngineQuestion<MendRequest, MendAnswer> Mend { get; } = new("mend", ResultsJson.Default.MendRequest, ResultsJson.Default.MendAnswer);
+
     /// <summary>What is known of a place of the panel.</summary>
     public static EngineQuestion<PointRequest, PointAnswer> Point { get; } = new("point", ResultsJson.Default.PointRequest, ResultsJson.Default.PointAnswer, "point");
 

@@ -14,6 +14,8 @@ namespace StudioKit.Web.Results;
 [JsonSerializable(typeof(PreviewAnswer))]
 [JsonSerializable(typeof(EditRequest))]
 [JsonSerializable(typeof(EditAnswer))]
+[JsonSerializable(typeof(MendRequest))]
+[JsonSerializable(typeof(MendAnswer))]
 [JsonSerializable(typeof(SceneLightRequest))]
 [JsonSerializable(typeof(SceneLightAnswer))]
 [JsonSerializable(typeof(SolidRequest))]

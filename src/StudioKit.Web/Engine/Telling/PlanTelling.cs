@@ -1,6 +1,6 @@
 using StudioKit.Kits;
-using StudioKit.Physics.Sources;
 using StudioKit.Planning;
+using StudioKit.Planning.Checks;
 using StudioKit.Sheets.Wording;
 using StudioKit.Web.Results;
 
@@ -17,7 +17,7 @@ internal static class PlanTelling
     {
         Corrections = CorrectionWords(plan),
         Measures = MeasureTelling.Of(plan),
-        Checks = [.. plan.Checks.Select(check => Check(check, plan))],
+        Checks = [.. plan.Checks.Select(check => CheckTelling.Of(check, plan))],
         Studios = StudioTelling.Of(plan),
         Cards = [.. plan.Exposures.Select(CardTelling.Of)],
         Animals = AnimalTelling.Of(plan),
@@ -41,16 +41,17 @@ internal static class PlanTelling
     {
         var verdict = StudioVerdict.Of(plan);
         var first = verdict.InTheWay.Count > 0 ? verdict.InTheWay[0] : null;
+        var about = first ?? plan.Checks.FirstOrDefault(check => check is { Kind: PlanCheckKind.Exposure, Findings.Count: > 0 });
         var standing = first is not null ? Standing.Fails : verdict.AtTheEdge > 0 ? Standing.AtTheEdge : Standing.Stands;
         return new VerdictLine(
             standing, StudioVerdictText.Of(verdict),
             first is null ? "" : $"{CheckText.Name(first)}: {CheckText.Shortfall(first)}",
-            first is null ? "" : CheckText.Remedy(first));
+            first is null ? "" : CheckText.Remedy(first))
+        {
+            Check = about is null ? "" : CheckTelling.Id(about),
+            Places = about is null ? [] : CheckTelling.Places(about, plan),
+        };
     }
-
-    private static CheckLine Check(PlanCheck check, Plan plan) => new(
-        CheckText.Name(check), check.Passed, CheckText.Demand(check), CheckText.Capacity(check),
-        CheckText.Remedy(check), CheckText.Keys(check, plan), Bibliography.Cite(check.SourceKey, CheckText.Locator(check)));
 
     private static IReadOnlyList<Fault> Faults(KitReadResult read) => [.. read.Diagnostics.Select(FaultTelling.Of)];
 }

@@ -39,3 +39,12 @@ export function goTo(id, line, column) {
     const height = parseFloat(getComputedStyle(text).lineHeight);
     text.scrollTop = Math.max(0, (line - 1) * height - text.clientHeight / 3);
 }
+
+// A field is known by its path, its first value by the path with a place, a group and a list by their headings.
+export function take(path) {
+    const found = [path, `${path}[0]`, `group-${path}`, `list-${path}`].map((id) => document.getElementById(id)).find((one) => one);
+    const control = found?.matches('input, select, textarea, button') ? found : found?.closest('.field')?.querySelector('input, select, button:not(.why)');
+    control?.scrollIntoView({ block: 'center' });
+    control?.focus();
+    return Boolean(control);
+}

@@ -1,0 +1,44 @@
+using StudioKit.Planning.Checks;
+
+namespace StudioKit.Planning.Mending;
+
+/// <summary>Finds a check of one plan again in the plan of a changed kit.</summary>
+public static class CheckLikeness
+{
+    /// <summary>Whether two checks ask the same of the same thing.</summary>
+    /// <param name="one">A check.</param>
+    /// <param name="other">A check of another plan.</param>
+    public static bool IsSame(PlanCheck one, PlanCheck other)
+    {
+        ArgumentNullException.ThrowIfNull(one);
+        ArgumentNullException.ThrowIfNull(other);
+        return one.Kind == other.Kind && one.Kind switch
+        {
+            PlanCheckKind.Magnification => one.Parts.SequenceEqual(other.Parts) && one.Demand == other.Demand,
+            PlanCheckKind.RoomBeforeLens or PlanCheckKind.GuideNumberAtZoom or PlanCheckKind.Exposure or PlanCheckKind.BagMass or PlanCheckKind.BagRoom or PlanCheckKind.Burden
+                or PlanCheckKind.HoldTime or PlanCheckKind.Cells or PlanCheckKind.Hours => one.Parts.SequenceEqual(other.Parts),
+
+            // What it is about; the others say where.
+            PlanCheckKind.Cradle or PlanCheckKind.LongThing => one.Parts[0] == other.Parts[0],
+            _ => true,
+        };
+    }
+
+    /// <summary>Whether a check passes in another plan; one that is no longer asked for does.</summary>
+    /// <param name="check">The check.</param>
+    /// <param name="plan">The other plan.</param>
+    public static bool PassesIn(PlanCheck check, Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return plan.Checks.All(found => found.Passed || !IsSame(check, found));
+    }
+
+    /// <summary>Checks of a plan that fail and do not in the one before.</summary>
+    /// <param name="before">The plan before.</param>
+    /// <param name="after">The plan after.</param>
+    public static IReadOnlyList<PlanCheck> Broken(Plan before, Plan after)
+    {
+        ArgumentNullException.ThrowIfNull(after);
+        return [.. after.Checks.Where(check => !check.Passed && PassesIn(check, before))];
+    }
+}

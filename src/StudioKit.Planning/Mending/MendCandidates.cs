@@ -1,0 +1,33 @@
+using StudioKit.Physics;
+using StudioKit.Planning.Changes;
+using StudioKit.Planning.Checks;
+
+namespace StudioKit.Planning.Mending;
+
+/// <summary>Changes of the kit that may make a check pass, the least trouble first.</summary>
+internal static class MendCandidates
+{
+    public static IEnumerable<ValueList<KitChange>> For(PlanCheck check, Plan plan) => check.Kind switch
+    {
+        PlanCheckKind.Magnification => FramingMends.WithinReach(check, plan),
+        PlanCheckKind.RoomBeforeLens => FramingMends.OffTheGlass(check, plan),
+        PlanCheckKind.GuideNumberAtZoom => LightMends.KnownZoom(check, plan),
+        PlanCheckKind.Exposure => LightMends.Exposed(check, plan),
+        PlanCheckKind.FlashBelow => LightMends.FlashPlaced(check, plan),
+        PlanCheckKind.Cradle => LightMends.Carried(check, plan),
+        PlanCheckKind.PanelSize => StudioMends.LargerPanel(plan),
+        PlanCheckKind.LowCameraAngles => StudioMends.Swept(plan),
+        PlanCheckKind.CameraAngles => StudioMends.SteeperCamera(plan),
+        PlanCheckKind.FrameRoom => FrameMends.Drawn(check, plan),
+        PlanCheckKind.FrameFit => FrameMends.Fitting(check, plan),
+        PlanCheckKind.LongestPiece or PlanCheckKind.LongThing => FrameMends.Shorter(check, plan),
+        PlanCheckKind.TargetMass => DayMends.Lighter(check),
+        PlanCheckKind.HoldTime => DayMends.HeldShorter(check, plan),
+        PlanCheckKind.Cells => DayMends.MoreCells(check, plan),
+        PlanCheckKind.Hours => DayMends.FewerRounds(check, plan),
+
+        // What nobody has, no change of the kit brings: more stock, a larger bag, another back to carry it.
+        PlanCheckKind.Stock or PlanCheckKind.Places or PlanCheckKind.BagMass or PlanCheckKind.BagRoom or PlanCheckKind.Burden => [],
+        _ => FrameMends.Strong(check, plan),
+    };
+}

@@ -1,0 +1,36 @@
+using StudioKit.Physics.Sources;
+using StudioKit.Planning;
+using StudioKit.Planning.Checks;
+using StudioKit.Sheets.Wording;
+using StudioKit.Web.Results;
+
+namespace StudioKit.Web.Engine.Telling;
+
+/// <summary>Tells a check.</summary>
+internal static class CheckTelling
+{
+    /// <summary>A check as the page lists it.</summary>
+    public static CheckLine Of(PlanCheck check, Plan plan) => new(
+        CheckText.Name(check), check.Passed, CheckText.Demand(check), CheckText.Capacity(check),
+        CheckText.Remedy(check), CheckText.Keys(check, plan), Bibliography.Cite(check.SourceKey, CheckText.Locator(check)))
+    {
+        Id = Id(check),
+        Places = Places(check, plan),
+    };
+
+    /// <summary>Fields that decide a check that fails, or that holds at the edge.</summary>
+    public static IReadOnlyList<FieldPlace> Places(PlanCheck check, Plan plan) =>
+        [.. CheckKeys.Of(check.Passed && check.Findings.Count > 0 ? check with { Passed = false } : check, plan).SelectMany(key => PlaceTelling.Of(key, check, plan)).DistinctBy(place => place.Path)];
+
+    /// <summary>What a check is known by in every plan of a kit.</summary>
+    public static string Id(PlanCheck check) => string.Join('/', Steps(check));
+
+    private static IEnumerable<string> Steps(PlanCheck check) => check.Kind switch
+    {
+        PlanCheckKind.Magnification => [check.Kind.ToString(), .. check.Parts, CheckText.Demand(check)],
+        PlanCheckKind.RoomBeforeLens or PlanCheckKind.GuideNumberAtZoom or PlanCheckKind.Exposure or PlanCheckKind.BagMass or PlanCheckKind.BagRoom or PlanCheckKind.Burden
+            or PlanCheckKind.HoldTime or PlanCheckKind.Cells or PlanCheckKind.Hours => [check.Kind.ToString(), .. check.Parts],
+        PlanCheckKind.Cradle or PlanCheckKind.LongThing => [check.Kind.ToString(), check.Parts[0]],
+        _ => [check.Kind.ToString()],
+    };
+}
