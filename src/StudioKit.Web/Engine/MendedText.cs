@@ -37,7 +37,7 @@ internal static class MendedText
     {
         (null, null) => new KitEditResult(text, text, TextEdit.None, null),
         (null, _) => text.Remove(setting.Path),
-        (KitValue.Scalar to, { Value: KitValue.Scalar now }) => text.Set(setting.Path, LengthInStyle.Of(now.Text, to.Text)),
+        (KitValue.Scalar to, { Value: KitValue.Scalar now }) => text.Set(setting.Path, WrittenQuantity.Like(now.Text, to.Text)),
         (KitValue.Section entry, null) when setting.Path.EndsWith(']') => Added(text, setting.Path, entry),
         _ => text.Set(setting.Path, setting.Value),
     };
