@@ -62,6 +62,12 @@ public sealed record FramingPlan
     /// <summary>Height of the field at the subject.</summary>
     public required Length FieldHeight { get; init; }
 
+    /// <summary>Longest animal that it shows whole, lying along the frame.</summary>
+    public Length LongestWhole => FieldWidth;
+
+    /// <summary>Animal that fills the frame: with a tenth of it clear at either end (common practice, no source).</summary>
+    public Length FillsFrame => FieldWidth * 0.8;
+
     /// <summary>What had to be assumed of the lens, with its uncertainty.</summary>
     public ValueList<LensAssumption> Assumptions { get; init; } = [];
 

@@ -37,6 +37,9 @@ public sealed record Plan
     /// <summary>Whether the features that decide what subjects are can be seen, in each exposure that shows one whole; empty where the kit names none.</summary>
     public IReadOnlyList<FeaturePlan> Features { get; init; } = [];
 
+    /// <summary>From an animal's length to the cards that show it whole and largest, shortest animals first.</summary>
+    public IReadOnlyList<AnimalRung> AnimalLadder { get; init; } = [];
+
     /// <summary>Depth of field against magnification, for the f-numbers in use.</summary>
     public IReadOnlyList<DepthCurve> DepthCurves { get; init; } = [];
 

@@ -94,6 +94,7 @@ public sealed class PlanSession
             Exposures = exposures,
             Advice = new AdviceBook(new Replanner(read, framings, panel, frame, light), exposures),
             Features = _features.Get((KitSlice.ForFeatures(kit), framings, [.. exposures]), static of => PlanStages.Features(of.Kit, of.Framings, of.Exposures)),
+            AnimalLadder = AnimalLadder.Of(exposures),
             DepthCurves = DepthCurves.Of(kit, exposures),
             Frame = frame,
             Pack = pack,

@@ -27,7 +27,7 @@ internal sealed record SetUpAtFraming(KitSpec Kit, SetUpSpec SetUp, PlannedFrami
     public IReadOnlyList<SubjectSpec> SubjectsThatFit { get; } =
         [.. Kit.Subjects
             .Where(subject => SetUp.Subjects.Count == 0 || SetUp.Subjects.Contains(subject.Name))
-            .Where(subject => subject.Length <= Framing.Plan.FieldWidth)
+            .Where(subject => subject.Length <= Framing.Plan.LongestWhole)
             .OrderByDescending(subject => subject.Length)];
 
     /// <summary>Subjects of the set-up that have a feature to be seen, whether they fit whole or not.</summary>

@@ -79,7 +79,8 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
     private Stack Framing(CardType type)
     {
         var with = Exposure.Framing.Accessories.Concat(Exposure.Filter is null ? [] : [Exposure.Filter]).ToList();
-        var distance = $"glass to subject {PlanFormat.GiveOrTake(Exposure.Framing.WorkingDistance, Exposure.Framing.WorkingDistanceUncertainty)}";
+        var distance = $"glass to subject {PlanFormat.GiveOrTake(Exposure.Framing.WorkingDistance, Exposure.Framing.WorkingDistanceUncertainty)}; "
+            + (type.IsBrief ? "" : $"animals of {AnimalText.Millimetres(Exposure.Framing.FillsFrame)} mm fill it, ") + $"up to {AnimalText.Millimetres(Exposure.Framing.LongestWhole)} mm whole";
         return new Stack(
             [
                 new Paragraph(Exposure.Framing.Name, type.Framing, TextWeight.Bold),

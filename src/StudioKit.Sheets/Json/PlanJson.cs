@@ -28,6 +28,10 @@ public static class PlanJson
         json.List("panelLights", plan.PanelLights, light => PanelLightJson.Write(json, light, withGrids: false));
         json.List("exposures", plan.Exposures, exposure => WriteExposure(json, exposure, plan.Advice));
         json.List("features", plan.Features, feature => FeatureJson.Write(json, feature));
+        json.List("animalLadder", plan.AnimalLadder, rung => json
+            .Millimetres("over", rung.Over)
+            .Millimetres("upTo", rung.UpTo)
+            .List("cards", rung.Cards, card => json.Text("setUp", card.SetUp).Text("framing", card.Framing)));
         json.List("depthCurves", plan.DepthCurves, curve => json
             .Text("aperture", curve.Aperture.Nominal)
             .List("points", curve.Points, point => json
@@ -95,6 +99,8 @@ public static class PlanJson
         .Stops("exposureUncertainty", framing.ExposureUncertainty)
         .Number("pupilRatio", framing.PupilRatio)
         .List("assumptions", framing.Assumptions, assumption => LensAssumptionJson.Write(json, assumption))
+        .Millimetres("longestWhole", framing.LongestWhole)
+        .Millimetres("fillsFrame", framing.FillsFrame)
         .Millimetres("fieldWidth", framing.FieldWidth)
         .Millimetres("fieldHeight", framing.FieldHeight)
         .Texts("caveats", framing.Caveats);

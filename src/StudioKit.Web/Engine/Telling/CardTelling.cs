@@ -13,7 +13,7 @@ internal static class CardTelling
         [.. exposure.Lights.Select(Light)],
         StandingOf(exposure), VerdictText.FirstFrame(exposure), VerdictText.Missed(exposure),
         exposure is { WhiteMargin: { } darkest, BrightestMargin: { } brightest } ? $"{darkest.Nominal} to {brightest.Nominal} stop" : "",
-        Math.Round(exposure.Framing.FieldWidth.Millimeters, 1), exposure.Subjects,
+        Math.Round(exposure.Framing.LongestWhole.Millimeters, 1), exposure.Subjects,
         PlanFormat.GiveOrTake(exposure.Framing.WorkingDistance, exposure.Framing.WorkingDistanceUncertainty), [.. exposure.TestSteps.Select(step => TestStepText.Of([step]))]);
 
     private static CardLight Light(LightPlan light) => new(light.Flash, RoleText.Word(light.Role), light.PowerText, PlanFormat.Centimetres(light.Distance), light.Modifier ?? "");
