@@ -41,7 +41,7 @@ internal sealed record CommandHost
     /// <summary>Prints what is wrong with a kit, template or table, and keeps it in <see cref="Faults"/>.</summary>
     public void Report(Diagnostic diagnostic)
     {
-        Error.WriteLine(diagnostic.Format());
+        Error.WriteLine(CommandHints.On(diagnostic).Format());
         Faults.Add(FaultDocument.Of(diagnostic));
     }
 

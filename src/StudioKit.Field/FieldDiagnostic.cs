@@ -7,6 +7,9 @@ namespace StudioKit.Field;
 /// <param name="Hint">What would be accepted; empty where there is nothing to add.</param>
 public sealed record FieldDiagnostic(string Code, string Subject, string Message, string Hint = "")
 {
+    /// <summary>Where there is more to be had against it.</summary>
+    public FieldHelp Help { get; init; }
+
     /// <summary>The diagnostic on one line, the way a compiler prints it.</summary>
     public override string ToString() =>
         Hint.Length == 0 ? $"{Subject}: {Code}: {Message}" : $"{Subject}: {Code}: {Message} {Hint}";

@@ -15,6 +15,9 @@ namespace StudioKit.Kits;
 public sealed record Diagnostic(
     string Code, DiagnosticSeverity Severity, string File, int Line, int Column, string Message, string? Hint, string SourceLine)
 {
+    /// <summary>Where there is more to be had against it.</summary>
+    public DiagnosticHelp Help { get; init; }
+
     // What fits on a terminal of 100 columns with the indent.
     private const int ExcerptWidth = 90;
 

@@ -17,7 +17,7 @@ internal static class FieldFaults
     public static ExitCode Print(CommandHost host, IEnumerable<FieldDiagnostic> diagnostics)
     {
         var code = ExitCode.Done;
-        foreach (var diagnostic in diagnostics)
+        foreach (var diagnostic in diagnostics.Select(CommandHints.On))
         {
             host.Error.WriteLine(diagnostic.ToString());
             host.Faults.Add(new ReportedFault(diagnostic.Code, "error", diagnostic.Message)

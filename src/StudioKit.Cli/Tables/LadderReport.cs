@@ -27,7 +27,7 @@ internal sealed record LadderReport(MeasuredMarginMap Map, DialMark Power)
     public string Lines() => string.Join(
         Environment.NewLine,
         [
-            LadderText.Verdict(Map, Power), .. Turns, .. Compared is null ? Array.Empty<string>() : [LadderText.Against(Compared)], "",
+            LadderText.Verdict(Map, Power), .. Turns, .. Compared is null ? Array.Empty<string>() : [LadderText.Against(Compared, "calibrate")], "",
             $"White margin at {Power}, top of the frame above:", .. MarginPicture.Of(Map.Columns, Map.Rows, Map.MarginsAt(Power.Power)), MarginPicture.Legend, "", .. Map.Caveats,
         ]);
 

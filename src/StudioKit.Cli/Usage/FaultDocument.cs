@@ -68,6 +68,6 @@ internal static class FaultDocument
         File = diagnostic.File,
         Line = diagnostic.Line,
         Column = diagnostic.Column,
-        Hint = diagnostic.Hint,
+        Hint = CommandHints.On(diagnostic).Hint,
     };
 }

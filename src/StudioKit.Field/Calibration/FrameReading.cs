@@ -36,7 +36,7 @@ public static class FrameReading
         var set = shot with { Aperture = shot.Aperture ?? frame.Settings.MarkedAperture, Iso = shot.Iso ?? frame.Settings.MarkedIso };
         if (expected.OnSensor(place.SetUp, place.Framing, place.Pitch, frame.Height > frame.Width, set) is not { } planned)
         {
-            return new FieldDiagnostic("FLD209", frame.Path, "The plan has no light map for this: its geometry is impossible, or the frame misses the panel.", "Run plan to see why.");
+            return new FieldDiagnostic("FLD209", frame.Path, "The plan has no light map for this: its geometry is impossible, or the frame misses the panel.") { Help = FieldHelp.Plan };
         }
 
         var grid = planned.MarginsAt(frame.CellColumns, frame.CellRows);

@@ -58,7 +58,7 @@ public static class KitCalibration
     {
         if (readings.Count == 0)
         {
-            yield return new FieldDiagnostic("FLD201", "calibration", "There is no reading to calibrate from.");
+            yield return new FieldDiagnostic("FLD201", "calibration", "There is no reading to learn from.");
         }
 
         foreach (var reading in readings)

@@ -72,7 +72,7 @@ public static class KitCorrectionFile
         // The YAML reader meets some damage with exceptions of its own making.
         catch (Exception error) when (error is YamlDotNet.Core.YamlException or FormatException or KeyNotFoundException or InvalidCastException or ArgumentException or InvalidOperationException)
         {
-            return new FieldDiagnostic("FLD211", path, "This correction file cannot be used: " + error.Message, "Run the calibration again, or delete the file.");
+            return new FieldDiagnostic("FLD211", path, "This correction file cannot be used: " + error.Message, "Measure again, or do without the file.");
         }
     }
 

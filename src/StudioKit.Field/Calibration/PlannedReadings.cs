@@ -38,7 +38,7 @@ public sealed class PlannedReadings(Plan plan)
             _ => _expected.OfCard(found.Value.SetUp, found.Value.Framing, found.Value.Light, reading.Reflectance, reading.Shot).Value,
         };
         return double.IsNaN(planned)
-            ? new FieldDiagnostic("FLD209", reading.Place, "The plan has no light map for this: its geometry is impossible, or the frame misses the panel.", "Run plan to see why.")
+            ? new FieldDiagnostic("FLD209", reading.Place, "The plan has no light map for this: its geometry is impossible, or the frame misses the panel.") { Help = FieldHelp.Plan }
             : new CalibrationReading(reading.Name, reading.Kind, found.Value.Light.Flash, planned, reading.Measured, reading.Uncertainty);
     }
 

@@ -22,7 +22,7 @@ public static partial class LadderPowers
         powers = [.. powers.SelectMany(text => text.Split(',', StringSplitOptions.TrimEntries))];
         if (frames.Count != powers.Count)
         {
-            return new FieldDiagnostic("FLD106", "power ladder", $"{Counted(frames.Count, "frame")} but {Counted(powers.Count, "power")}.", "Name one power for each frame, in the same order, e.g. --ladder 1/32 --ladder 1/16 --ladder 1/8.");
+            return new FieldDiagnostic("FLD106", "power ladder", $"{Counted(frames.Count, "frame")} but {Counted(powers.Count, "power")}.", "Name one power for each frame, in the same order.") { Help = FieldHelp.Powers };
         }
 
         var rungs = new List<LadderFrame>();
@@ -46,7 +46,7 @@ public static partial class LadderPowers
         ArgumentNullException.ThrowIfNull(frames);
         var powers = frames.Select(frame => Of(frame.Settings.Description) ?? Of(Path.GetFileNameWithoutExtension(frame.Path))).ToList();
         var faults = frames.Zip(powers).Where(pair => pair.Second is null).Select(pair => new FieldDiagnostic(
-            "FLD107", pair.First.Path, "Neither its description nor its name tells one power.", "Name it like panel-1-16.jpg, or name the powers with --ladder 1/16 for each frame.")).ToList();
+            "FLD107", pair.First.Path, "Neither its description nor its name tells one power.", "Name it like panel-1-16.jpg, or give the power of each frame.") { Help = FieldHelp.Powers }).ToList();
         return faults.Count > 0
             ? FieldResult<IReadOnlyList<LadderFrame>>.Refused(faults)
             : FieldResult<IReadOnlyList<LadderFrame>>.Sound([.. frames.Zip(powers, (frame, power) => new LadderFrame(power!.Value, frame))], []);

@@ -38,7 +38,7 @@ public sealed record MarginComparison(
         var shot = new ShotSettings(flash.Power, flash.Distance, frame.Settings.MarkedAperture, frame.Settings.MarkedIso);
         return expected.OnSensor(place.SetUp, place.Framing, place.Pitch, frame.Height > frame.Width, shot) is { } planned
             ? Of(measured, flash.Power, planned.MarginsAt(measured.Columns, measured.Rows))
-            : new FieldDiagnostic("FLD209", frame.Path, "The plan has no light map for this: its geometry is impossible, or the frame misses the panel.", "Run plan to see why.");
+            : new FieldDiagnostic("FLD209", frame.Path, "The plan has no light map for this: its geometry is impossible, or the frame misses the panel.") { Help = FieldHelp.Plan };
     }
 
     /// <summary>Lays a simulated map over a measured one.</summary>

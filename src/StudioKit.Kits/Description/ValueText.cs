@@ -22,7 +22,7 @@ internal static class ValueText
         if (!reading.IsGood)
         {
             var hint = mayBeList && text.Contains(',', StringComparison.Ordinal) ? $"Put several values between square brackets: '[{Excerpt.Short(text)}]'." : reading.Hint;
-            Report(DiagnosticCodes.UnreadableValue, scalar, Excerpted(reading.Problem!, text), hint, context);
+            Report(DiagnosticCodes.UnreadableValue, scalar, Excerpted(reading.Problem!, text), hint, context, HelpWith(kind));
             return false;
         }
 
@@ -71,8 +71,10 @@ internal static class ValueText
         return true;
     }
 
-    private static void Report(string code, YamlNode at, string message, string? hint, ReadContext context) =>
-        context.Diagnostics.Error(code, at, message, hint);
+    private static DiagnosticHelp HelpWith(ValueKind kind) => kind == Kinds.ExposureValue ? DiagnosticHelp.UsualLight : DiagnosticHelp.None;
+
+    private static void Report(string code, YamlNode at, string message, string? hint, ReadContext context, DiagnosticHelp help = DiagnosticHelp.None) =>
+        context.Diagnostics.Error(code, at, message, hint, help);
 
     private static string Excerpted(string problem, string text) =>
         text.Length == 0 ? problem : problem.Replace(text, Excerpt.Short(text), StringComparison.Ordinal);

@@ -145,7 +145,7 @@ internal static class LightText
 
         if (!text.Any(char.IsAsciiDigit))
         {
-            return Reading<double>.Bad($"'{text}' does not say how bright it is.", "Write for example 'EV 12' or '10000 lx'; 'studiokit words light' has a table.");
+            return Reading<double>.Bad($"'{text}' does not say how bright it is.", "Write for example 'EV 12' or '10000 lx'.");
         }
 
         return NumberText.Quantity(text, UnitDimension.Illuminance).Then(lux => lux > 0

@@ -12,10 +12,10 @@ internal sealed class DiagnosticList(string kitFile)
 
     public int Errors { get; private set; }
 
-    public void Error(string code, PlacedText at, string message, string? hint) => Error(code, at.Source, at.Line, at.Column, message, hint);
+    public void Error(string code, PlacedText at, string message, string? hint, DiagnosticHelp help = DiagnosticHelp.None) => Error(code, at.Source, at.Line, at.Column, message, hint, help);
 
-    public void Error(string code, SourceText source, int line, int column, string message, string? hint) =>
-        Add(DiagnosticSeverity.Error, code, source, line, column, message, hint);
+    public void Error(string code, SourceText source, int line, int column, string message, string? hint, DiagnosticHelp help = DiagnosticHelp.None) =>
+        Add(DiagnosticSeverity.Error, code, source, line, column, message, hint, help);
 
     public void Warn(string code, PlacedText at, string message, string? hint) =>
         Add(DiagnosticSeverity.Warning, code, at.Source, at.Line, at.Column, message, hint);
@@ -24,7 +24,7 @@ internal sealed class DiagnosticList(string kitFile)
     public ValueList<Diagnostic> InOrder() =>
         [.. _all.OrderBy(fault => _files.IndexOf(fault.File)).ThenBy(fault => fault.Line).ThenBy(fault => fault.Column)];
 
-    private void Add(DiagnosticSeverity severity, string code, SourceText source, int line, int column, string message, string? hint)
+    private void Add(DiagnosticSeverity severity, string code, SourceText source, int line, int column, string message, string? hint, DiagnosticHelp help = DiagnosticHelp.None)
     {
         Errors += severity == DiagnosticSeverity.Error ? 1 : 0;
         if (IsFull)
@@ -38,7 +38,7 @@ internal sealed class DiagnosticList(string kitFile)
         }
 
         // A part that serves twice would report its faults twice.
-        var fault = new Diagnostic(code, severity, source.File, line, column, message, hint, source.Line(line));
+        var fault = new Diagnostic(code, severity, source.File, line, column, message, hint, source.Line(line)) { Help = help };
         if (_all.Contains(fault))
         {
             return;

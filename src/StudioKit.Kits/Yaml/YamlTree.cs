@@ -257,7 +257,7 @@ internal sealed class YamlTree
 
     private YamlNode? Nothing()
     {
-        _diagnostics.Error(DiagnosticCodes.Empty, _source, 1, 1, "The file holds no values.", "'studiokit new' writes a commented file to start from.");
+        _diagnostics.Error(DiagnosticCodes.Empty, _source, 1, 1, "The file holds no values.", null, DiagnosticHelp.StarterKit);
         return null;
     }
 

@@ -24,11 +24,12 @@ public static class LadderText
 
     /// <summary>The measured map against the plan's, as a sentence.</summary>
     /// <param name="compared">The comparison.</param>
-    public static string Against(MarginComparison compared)
+    /// <param name="mends">What mends a difference of the whole, where it is said.</param>
+    public static string Against(MarginComparison compared, string mends)
     {
         ArgumentNullException.ThrowIfNull(compared);
         return double.IsFinite(compared.MeanStops)
-            ? Text($"On average {Rounded.SignedStops(compared.MeanStops, 2)} against the plan (light, sheet or clip point: calibrate), and {Rounded.Stops(compared.SpreadStops, 2)} about that (place or beam of the flash).")
+            ? Text($"On average {Rounded.SignedStops(compared.MeanStops, 2)} against the plan (light, sheet or clip point: {mends}), and {Rounded.Stops(compared.SpreadStops, 2)} about that (place or beam of the flash).")
             : "Nothing could be compared with the plan: no cell was seen under clipping.";
     }
 

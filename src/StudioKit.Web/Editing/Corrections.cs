@@ -35,19 +35,29 @@ public sealed class Corrections(IEngine engine, IDevice device, Desk desk)
     /// <param name="text">Text of its file.</param>
     public async Task KeepAsync(string text)
     {
-        await CorrectAsync([.. _kept.Kits.Select(kept => kept.Text), text]);
-        await RememberAsync();
+        if (await CorrectAsync([.. _kept.Kits.Select(kept => kept.Text), text]))
+        {
+            await RememberAsync();
+        }
     }
 
     /// <summary>Removes the correction of a kit, and plans without it.</summary>
     /// <param name="kitName">The kit's name.</param>
     public async Task RemoveAsync(string kitName)
     {
-        await CorrectAsync([.. _kept.Kits.Where(kept => kept.KitName != kitName).Select(kept => kept.Text)]);
-        await RememberAsync();
+        if (await CorrectAsync([.. _kept.Kits.Where(kept => kept.KitName != kitName).Select(kept => kept.Text)]))
+        {
+            await RememberAsync();
+        }
     }
 
-    private async Task CorrectAsync(IReadOnlyList<string> texts) => _kept = await engine.AskAsync(EngineQuestions.Correct, new CorrectionTexts(texts)) ?? _kept;
+    // A worker that fails at it keeps what it had; what was asked for is not forgotten on the device.
+    private async Task<bool> CorrectAsync(IReadOnlyList<string> texts)
+    {
+        var (kept, fault) = await engine.TryAsync(EngineQuestions.Correct, new CorrectionTexts(texts));
+        _kept = kept ?? _kept with { Faults = [fault] };
+        return kept is not null;
+    }
 
     private async Task RememberAsync()
     {

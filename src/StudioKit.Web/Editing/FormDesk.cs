@@ -148,6 +148,10 @@ public sealed class FormDesk
         {
             return await MakeAsync(kind, path, values, place, opened);
         }
+        catch (EngineFaultException fault)
+        {
+            return $"Not written: the planner stumbled. {fault.Message}";
+        }
         finally
         {
             done.SetResult();

@@ -108,10 +108,11 @@ public sealed class MovedStudio(IEngine engine, Desk desk)
         }
 
         var round = _round;
-        var preview = await engine.AskAsync(EngineQuestions.Preview, new PreviewRequest(_hash, Planned!.SetUp, PlannedFraming?.Framing ?? "", _moves, Mark));
-        if (preview is not null && round == _round)
+        var (preview, fault) = await engine.TryAsync(EngineQuestions.Preview, new PreviewRequest(_hash, Planned!.SetUp, PlannedFraming?.Framing ?? "", _moves, Mark));
+        if (round == _round && (preview is not null || fault.Length > 0))
         {
-            Show(preview);
+            Refusal = fault.Length > 0 ? fault : Refusal;
+            Show(preview ?? _preview);
         }
     }
 
@@ -128,10 +129,10 @@ public sealed class MovedStudio(IEngine engine, Desk desk)
         }
 
         var text = kit.Text;
-        var edit = await engine.AskAsync(EngineQuestions.Edit, new EditRequest(text, lines));
+        var (edit, fault) = await engine.TryAsync(EngineQuestions.Edit, new EditRequest(text, lines));
         if (edit is not { Refusal.Length: 0 } || kit != desk.Kit || kit.Text != text)
         {
-            await LetGoAsync(edit?.Refusal ?? "");
+            await LetGoAsync(edit?.Refusal ?? fault);
             return;
         }
 

@@ -25,7 +25,7 @@ internal sealed class KitForms
     {
         var form = _last is { } last && last.Text == request.Text ? last.Form : Of(request.Text, AnyName);
         var check = form.Check(request.Path, request.Typed);
-        var problem = check.IsGood || check.Diagnostics.Count == 0 ? "" : ProblemText.Of(check.Diagnostics[0].Message, check.Diagnostics[0].Hint);
+        var problem = check.IsGood || check.Diagnostics.Count == 0 ? "" : ProblemText.Of(check.Diagnostics[0].Message, PageHints.Of(check.Diagnostics[0]));
         return new FieldCheckAnswer(request.Typed, check.Meaning ?? "", problem);
     }
 

@@ -11,7 +11,7 @@ internal static class OpenedKits
     public static OpenAnswer Answer(OpenRequest request)
     {
         var decoded = DecodedKit.Decode(Convert.FromBase64String(request.Base64), request.FileName);
-        return decoded.Problem is { } problem ? new OpenAnswer(null, ProblemText.Of(problem.Message, problem.Hint)) : new OpenAnswer(decoded.Text, "");
+        return decoded.Problem is { } problem ? new OpenAnswer(null, ProblemText.Of(problem.Message, PageHints.Of(problem))) : new OpenAnswer(decoded.Text, "");
     }
 
     /// <summary>The commented kit to begin with.</summary>

@@ -7,5 +7,5 @@ namespace StudioKit.Web.Engine.Telling;
 internal static class FaultTelling
 {
     public static Fault Of(Diagnostic found) =>
-        new(found.Line, found.Column, found.Severity == DiagnosticSeverity.Error, found.Code, found.Message, found.Hint ?? "");
+        new(found.Line, found.Column, found.Severity == DiagnosticSeverity.Error, found.Code, found.Message, PageHints.Of(found));
 }

@@ -10,7 +10,7 @@ namespace StudioKit.Web.Engine.Telling;
 internal static class LadderTelling
 {
     public static LadderAnswer Of(MeasuredMarginMap map, DialMark power, FrameAdvice? planned, MarginComparison compared) => new(
-        LadderText.Verdict(map, power), planned is null ? [] : TestFrameText.Turns(planned), LadderText.Against(compared), [])
+        LadderText.Verdict(map, power), planned is null ? [] : TestFrameText.Turns(planned), LadderText.Against(compared, "keep the correction"), [])
     {
         Columns = map.Columns,
         Rows = map.Rows,

@@ -26,7 +26,7 @@ internal static class PictureTelling
     };
 
     /// <summary>What is wrong, one sentence each.</summary>
-    public static IReadOnlyList<string> Faults(IEnumerable<FieldDiagnostic> faults) => [.. faults.Select(fault => ProblemText.Of($"{fault.Subject}: {fault.Message}", fault.Hint))];
+    public static IReadOnlyList<string> Faults(IEnumerable<FieldDiagnostic> faults) => [.. faults.Select(fault => ProblemText.Of($"{fault.Subject}: {fault.Message}", PageHints.Of(fault)))];
 
     private static string Settings(FrameSettings settings) => string.Join(
         ", ",
