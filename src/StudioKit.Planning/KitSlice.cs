@@ -96,7 +96,7 @@ internal static class KitSlice
         Accessories = new AccessoriesSpec { Filters = kit.Accessories.Filters, RailPitch = kit.Accessories.RailPitch },
         Flashes = kit.Flashes,
         Modifiers = kit.Modifiers,
-        Panel = new PanelSpec { Transmittance = kit.Panel.Transmittance },
+        Panel = new PanelSpec { Transmittance = kit.Panel.Transmittance, UndersideReflectance = kit.Panel.UndersideReflectance },
         Site = new SiteSpec { Ambient = kit.Site.Ambient, HandSpeed = kit.Site.HandSpeed, OutdoorCorrection = kit.Site.OutdoorCorrection },
         Subjects = kit.Subjects,
         Session = kit.Session,

@@ -29,6 +29,9 @@ public sealed record FlashSpec
     /// <summary>Lowest power setting.</summary>
     public FlashPower LowestPower { get; init; } = new(1.0 / 128);
 
+    /// <summary>Whether the camera can meter it through the lens, so that a compensation may be dialled instead of a power.</summary>
+    public bool Metered { get; init; }
+
     /// <summary>Full width of the bare beam across at half intensity; follows from the zoom where the kit gives none.</summary>
     public Angle? BeamWidth { get; init; }
 

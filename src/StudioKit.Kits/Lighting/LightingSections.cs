@@ -33,6 +33,8 @@ internal static class LightingSections
             .Choice<PowerStep>("a power step", (flash, value) => flash with { PowerStep = value }, flash => flash.PowerStep)
         .Optional("lowest-power", "Lowest power setting.", "1/4096", "1/1")
             .Power((flash, value) => flash with { LowestPower = value }, flash => flash.LowestPower)
+        .Optional("metered", "Whether the camera can meter it through the lens; cards then name the compensation beside the power.")
+            .YesNo((flash, value) => flash with { Metered = value }, flash => flash.Metered)
         .Optional("beam-width", "Full width of the bare beam at half intensity; else it follows from the zoom.", "1°", "179°")
             .Angle((flash, value) => flash with { BeamWidth = value })
         .Optional("beam-height", "Full height of the bare beam at half intensity.", "1°", "179°")

@@ -64,6 +64,10 @@ internal static class SetUpSections
             .Stops((setUp, value) => setUp with { RimLevel = value }, setUp => setUp.RimLevel)
         .Optional("background-distance", "Subject to background.", "1 cm", "1000 m")
             .Length((setUp, value) => setUp with { BackgroundDistance = value }, setUp => setUp.BackgroundDistance)
+        .Optional("background-reflectance", "Mean reflectance of the background as a flash meter sees it; before the panel it is the panel's own.", "0.001", "1")
+            .Ratio((setUp, value) => setUp with { BackgroundReflectance = value }, setUp => setUp.BackgroundReflectance)
+        .Optional("metered-share", "Share of the metered frame that the subject covers, e.g. '30 %'; else from its length.", "0.01", "1")
+            .Ratio((setUp, value) => setUp with { MeteredShare = value })
         .Reference("filter", "filters", "Name of the filter before the lens.", (setUp, value) => setUp with { Filter = value })
         .Check(SetUpLights.Check)
         .Check(LightOutsideWindow);

@@ -72,6 +72,12 @@ public sealed record SetUpSpec
     /// <summary>Subject to background.</summary>
     public Length BackgroundDistance { get; init; } = Length.FromMeters(1);
 
+    /// <summary>Mean reflectance of the background, as a flash meter sees it [1]; above 0, at most 1. A mid-tone is common practice, no source.</summary>
+    public double BackgroundReflectance { get; init; } = 0.18;
+
+    /// <summary>Share of the metered frame that the subject covers [1]; from its length where the kit gives none.</summary>
+    public double? MeteredShare { get; init; }
+
     /// <summary>Name of the filter before the lens; none where the kit gives none.</summary>
     public string? Filter { get; init; }
 }

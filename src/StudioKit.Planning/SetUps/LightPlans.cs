@@ -62,6 +62,7 @@ internal static class LightPlans
             Power = solution.Power.Power,
             PowerStep = flash.PowerStep,
             ExactPower = solution.Power.ExactStops,
+            Metered = MeteredFlashes.Of(at, light, solution),
             Budget = solution.Budget,
             FlashDuration = solution.FlashDuration,
             RecycleTime = solution.RecycleTime,

@@ -122,7 +122,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
     private static IEnumerable<Block> Flash(LightPlan light, CardType type) =>
     [
         new DividingLine(Stroke.Thin),
-        new FlashRow(RoleText.Title(light.Role), Name(light, type), light, (PlanFormat.CentimetreFigure(light.Distance), "cm"), type),
+        new FlashRow(RoleText.Title(light.Role), Name(light, type) + MeteredText.Behind(light), light, (PlanFormat.CentimetreFigure(light.Distance), "cm"), type),
     ];
 
     // That nobody knows a zoom is nothing to set: the fullest cards leave it to the tables.

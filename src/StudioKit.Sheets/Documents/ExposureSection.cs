@@ -23,6 +23,11 @@ internal static class ExposureSection
             yield return block;
         }
 
+        foreach (var block in MeteredTable.Of(setUp))
+        {
+            yield return block;
+        }
+
         foreach (var some in setUp.Where(exposure => exposure.Lights.Count > 0).Chunk(WidestBudget))
         {
             for (var i = 0; i < some.Max(exposure => exposure.Lights.Count); i++)

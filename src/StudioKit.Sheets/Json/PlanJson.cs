@@ -169,6 +169,16 @@ public static class PlanJson
             .Number("levelStops", light.Budget.Total.Value)
             .Number("uncertaintyStops", light.Budget.Uncertainty.Value)
             .Number("bracketStops", light.Budget.Bracket(light.PowerStep).Value);
+        if (light.Metered is { } metered)
+        {
+            json.Section("metered", () => json
+                .Stops("compensation", metered.Compensation)
+                .Number("subjectShare", metered.SubjectShare)
+                .Number("subjectReflectance", metered.SubjectReflectance)
+                .Number("backgroundReflectance", metered.BackgroundReflectance)
+                .Stops("backgroundLevel", metered.BackgroundLevel));
+        }
+
         WriteBudget(json, light.Budget);
     }
 
