@@ -42,6 +42,13 @@ public sealed record PanelLightPlan
     /// <summary>Where the flashes are fixed.</summary>
     public required IReadOnlyList<FlashBelowPlan> Flashes { get; init; }
 
+    /// <summary>Where the sheet lies right over pipes of the frame, in whose shadow it stays dark whatever the power.</summary>
+    public IReadOnlyList<CoveredStrip> Covered { get; init; } = [];
+
+    /// <summary>Whether a place of the sheet lies right over a pipe of the frame.</summary>
+    /// <param name="place">The place.</param>
+    public bool IsOverPipe(PanelPlace place) => Covered.Any(strip => strip.Holds(place));
+
     /// <summary>Every framing that sees the panel; empty where there are problems.</summary>
     public IReadOnlyList<FramingLightPlan> Framings { get; init; } = [];
 

@@ -1,4 +1,5 @@
 using Spectre.Console;
+using StudioKit.Physics.Light;
 using StudioKit.Planning;
 using StudioKit.Planning.Studio.Lights;
 using StudioKit.Sheets.Wording;
@@ -82,7 +83,7 @@ internal static class PanelLightTables
             ["", .. columns.Select(column => Whole(framing.Grid.FromLeft(column, light.PanelWidth).Millimeters))]);
         foreach (var row in Spread(framing.Grid.Rows, MapRows).Reverse())
         {
-            table.AddRow([Whole(framing.Grid.FromFront(row, light.PanelDepth).Millimeters), .. columns.Select(column => Tenths(framing.Grid.At(column, row).Value))]);
+            table.AddRow([Whole(framing.Grid.FromFront(row, light.PanelDepth).Millimeters), .. columns.Select(column => MarginText.InMap(light, PlaceOf(light, framing.Grid, column, row), framing.Grid.At(column, row)))]);
         }
 
         foreach (var column in table.Columns)
@@ -91,14 +92,15 @@ internal static class PanelLightTables
         }
 
         console.Write(table);
+        TableConsole.Notes(console, light.Covered.Count > 0 ? [$"pipe: {MarginText.DarkOverPipe}."] : []);
     }
+
+    private static PanelPlace PlaceOf(PanelLightPlan light, MarginGrid grid, int column, int row) =>
+        new(grid.FromLeft(column, light.PanelWidth) - (light.PanelWidth / 2), grid.FromFront(row, light.PanelDepth));
 
     private static int[] Spread(int count, int wanted) => [.. Enumerable.Range(0, wanted).Select(i => i * (count - 1) / (wanted - 1))];
 
     private static string Whole(double value) => FormattableString.Invariant($"{value:0}");
-
-    // So far under clipping, as behind a rail, the number says nothing more.
-    private static string Tenths(double value) => value < -9.9 ? "dark" : FormattableString.Invariant($"{value:+0.0;-0.0;0.0}");
 
     private static string Hundredths(double value) => FormattableString.Invariant($"{value:+0.00;-0.00;0.00}");
 }

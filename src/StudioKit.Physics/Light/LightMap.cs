@@ -128,7 +128,8 @@ public sealed class LightMap
     /// <summary>Whether another map has the same flashes in the same places, at whatever intensities.</summary>
     internal bool DiffersOnlyInIntensity(LightMap other) => ReferenceEquals(_flashes, other._flashes);
 
-    // Between the four nearest points by straight lines, carried on beyond the outermost ones.
+    // Between the four nearest points by straight lines, carried on beyond the outermost ones: there light that falls off goes on by equal shares, as straight lines would soon
+    // come to less than none where the outermost points lie in the shadow of a rail. What falls to under half within half a cell is such a shadow, and no slope that goes on.
     private GridCell Cell(double x, double s)
     {
         var (column, right) = Split(((x / _surface.Width) + 0.5) * Grid.Columns, Grid.Columns);
@@ -147,13 +148,23 @@ public sealed class LightMap
 
     private readonly record struct GridCell(int First, int StepRight, int StepUp, double Right, double Up)
     {
+        private const double Shadow = 0.5;
+
         public double Of(double[] values)
         {
             var near = Mix(values[First], values[First + StepRight], Right);
             var far = Mix(values[First + StepUp], values[First + StepUp + StepRight], Right);
-            return Math.Max(0, Mix(near, far, Up));
+            return Mix(near, far, Up);
         }
 
-        private static double Mix(double from, double to, double share) => from + ((to - from) * share);
+        private static double Mix(double from, double to, double share) => share switch
+        {
+            < 0 => Beyond(from, to, -share),
+            > 1 => Beyond(to, from, share - 1),
+            _ => from + ((to - from) * share),
+        };
+
+        private static double Beyond(double outer, double inner, double share) =>
+            outer < inner ? outer * Math.Max(Shadow, Math.Pow(outer / inner, share)) : outer + ((outer - inner) * share);
     }
 }

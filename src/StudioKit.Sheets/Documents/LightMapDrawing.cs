@@ -47,7 +47,7 @@ internal sealed class LightMapDrawing
             FormattableString.Invariant($"White margin at {_shown.Mark.Nominal} power for {_shown.Framing}, scale 1:{_scale:0}"),
             $"Stops above clipping over the panel of the set-up {_light.SetUp}, from {_shown.Darkest.Margin} to {_shown.Brightest.Margin} where {_shown.Framing} looks, with the outline of what each framing sees",
             [
-                .. bands, .. lines.Where(mark => mark is Polyline), .. patches.Where(mark => mark is Polygon), .. Flashes(),
+                .. bands, .. lines.Where(mark => mark is Polyline), .. patches.Where(mark => mark is Polygon), .. Covered(), .. Flashes(),
                 .. lines.Where(mark => mark is not Polyline), .. patches.Where(mark => mark is not Polygon), .. Spots(), .. Frame(),
                 .. new LightMapLegend(_light, _shown).Marks(Sheet.Right / 2, Sheet.Bottom + 17),
             ]);
@@ -136,6 +136,8 @@ internal sealed class LightMapDrawing
             yield return mark;
         }
     }
+
+    private IEnumerable<Primitive> Covered() => _light.Covered.Select(strip => new Polygon([.. strip.Corners.Select(At)], Stroke.Centre));
 
     private IEnumerable<Primitive> Flashes() => _light.Flashes.SelectMany(flash =>
     {

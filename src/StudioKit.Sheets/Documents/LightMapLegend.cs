@@ -3,6 +3,7 @@ using StudioKit.Planning.Studio.Lights;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
+using StudioKit.Sheets.Wording;
 
 namespace StudioKit.Sheets.Documents;
 
@@ -77,7 +78,12 @@ internal sealed class LightMapLegend(PanelLightPlan light, FramingLightPlan show
             yield return (at => Swatch(at, Fill.Hatch), $"over the veil's limit of {highest} stops");
         }
 
-        yield return (Darkest, $"darkest visible point, {shown.Darkest.Margin} stops");
+        if (light.Covered.Count > 0)
+        {
+            yield return (at => [Polygon.Rectangle(new Bounds(at.X - 3, at.Y - 1.2, at.X + 3, at.Y + 1.2), Stroke.Centre)], MarginText.DarkOverPipe);
+        }
+
+        yield return (Darkest, $"darkest visible point, {shown.Darkest.Margin} stops{(light.IsOverPipe(shown.Darkest.Place) ? $", {MarginText.OverPipe}" : "")}");
         yield return (Brightest, $"brightest visible point, {shown.Brightest.Margin} stops");
         yield return (Subject, "subject's foot");
         yield return (at => [Polygon.Rectangle(new Bounds(at.X - 3, at.Y - 1.2, at.X + 3, at.Y + 1.2), Stroke.Hidden)], "flash window below");

@@ -25,6 +25,7 @@ public static class PanelLightJson
             .Millimetres("subjectFromFront", light.SubjectFromFront)
             .Stops("targetMargin", light.TargetMargin)
             .List("flashes", light.Flashes, flash => WriteFlash(json, flash))
+            .List("overPipes", light.Covered, strip => WritePlaces(json.Millimetres("width", strip.Width), "outline", strip.Corners))
             .List("framings", light.Framings, framing => WriteFraming(json, framing, withGrids))
             .Texts("caveats", light.Caveats);
     }

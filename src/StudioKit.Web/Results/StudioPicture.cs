@@ -22,6 +22,12 @@ public sealed record StudioPicture(
     /// <summary>What can be moved.</summary>
     public IReadOnlyList<Handle> Handles { get; init; } = [];
 
+    /// <summary>Outlines of where the sheet lies over pipes of the frame and stays dark, seen from above.</summary>
+    public IReadOnlyList<IReadOnlyList<Spot>> Covered { get; init; } = [];
+
+    /// <summary>What is said of them; empty where there are none.</summary>
+    public string CoveredWords { get; init; } = "";
+
     /// <summary>The flashes above and beside.</summary>
     public IReadOnlyList<UpperLight> UpperLights { get; init; } = [];
 

@@ -62,6 +62,10 @@ public sealed class PanelLightPlanTests
         }
     }
 
+    [Fact]
+    public void A_sheet_that_is_swept_further_than_it_is_deep_is_planned_without_strips_over_pipes() =>
+        LightKit.Plan(LightKit.Yaml().Replace("frame: {height: 500 mm}", "frame: {height: 500 mm, kind: swept-table}", StringComparison.Ordinal)).PanelLights[0].Covered.Should().BeEmpty();
+
     /// <summary>Linearity: two like flashes on one spot give twice the light, one stop.</summary>
     [Fact]
     public void A_second_flash_beside_the_first_saves_about_a_stop_of_power()
@@ -171,6 +175,48 @@ public sealed class PanelLightPlanTests
         views.Should().NotBeEmpty().And.OnlyContain(view => (view.Darkest!.Margin.Value >= 0) == (view.ClippedFraction >= view.PanelFraction));
         views.Should().OnlyContain(view => (view.Brightest!.Margin.Value >= 0) == (view.ClippedFraction > 0));
         views.Exists(view => view.Brightest!.Margin.Value < 0).Should().Be(target < 0, "under white some view clips nowhere, over it all do");
+    }
+
+    /// <summary>The panel's edges are flush with rails of 25 mm pipe, so what is nearer to an edge than that lies over one.</summary>
+    [Fact]
+    public void The_sheet_is_over_a_pipe_as_far_from_its_edges_as_the_rails_are_thick()
+    {
+        var light = KitText.Demo("fen-edge.yaml").PanelLights[0];
+
+        Gen.Select(Gen.Double[-300, 300], Gen.Double[0, 400]).Where((x, y) => Math.Abs(FromEdge(x, y) - 25) > 0.01).Sample((x, y) =>
+            light.IsOverPipe(new PanelPlace(Length.FromMillimeters(x), Length.FromMillimeters(y))) == FromEdge(x, y) < 25);
+
+        static double FromEdge(double x, double y) => Math.Min(300 - Math.Abs(x), Math.Min(y, 400 - y));
+    }
+
+    /// <summary>The other route: a black rail between the flash and the sheet leaves nothing straight right over its middle.</summary>
+    [Fact]
+    public void Without_skirts_the_middle_of_every_strip_over_a_pipe_is_black_and_is_called_covered()
+    {
+        var plan = LightKit.Plan(LightKit.Yaml());
+        var light = plan.PanelLights[0];
+
+        light.Covered.Should().HaveCount(4);
+        foreach (var strip in light.Covered)
+        {
+            var middle = new PanelPlace((strip.From.Across + strip.To.Across) / 2, (strip.From.AlongSheet + strip.To.AlongSheet) / 2);
+            light.IsOverPipe(middle).Should().BeTrue();
+            light.Framings[0].Grid.Margins.Min().Should().BeLessThan(-20, "nothing is thrown back in this studio");
+        }
+    }
+
+    /// <summary>Behind the flat part a swept sheet rises from the frame, so no strip reaches there.</summary>
+    [Fact]
+    public void A_swept_sheet_is_over_pipes_on_its_flat_part_alone()
+    {
+        var plan = LightKit.Plan(LightKit.Yaml()
+            .Replace("frame: {height: 500 mm}", "frame: {height: 500 mm, kind: swept-table}", StringComparison.Ordinal)
+            .Replace("depth: 400 mm", "depth: 800 mm, sweep-radius: 1 m, sweep-angle: 22.9°", StringComparison.Ordinal));
+        var light = plan.PanelLights[0];
+
+        light.SweptLength.Millimeters.Should().BeApproximately(400, 1, "an arc of 22.9° about 1 m");
+        light.Covered.Should().NotBeEmpty().And.AllSatisfy(strip => strip.Corners.Should().AllSatisfy(corner =>
+            corner.AlongSheet.Meters.Should().BeLessThanOrEqualTo(light.FlatDepth.Meters + (strip.Width.Meters / 2))));
     }
 
     private static double AtFullPower(Plan plan)

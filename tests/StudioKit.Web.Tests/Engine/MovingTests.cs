@@ -53,7 +53,9 @@ public sealed class MovingTests
 
         var margins = Single(Preview(plan, studio.Framings[0].Framing, new HandleMove("set-ups[0].lights[0].offset-right", 100))).Margins;
 
-        margins[studio.Columns - 1].Should().BeGreaterThan(margins[0] + 0.3);
+        // Midway to the back, two points in from the edges, which lie on the rails.
+        var row = studio.Rows / 2 * studio.Columns;
+        margins[row + studio.Columns - 3].Should().BeGreaterThan(margins[row + 2] + 0.3);
     }
 
     [Fact]
@@ -79,6 +81,27 @@ public sealed class MovingTests
         edit.Refusal.Should().BeEmpty();
         edit.Text.Should().Be(AskedEngine.FenEdge.Replace("role: below, distance: 45 cm", "role: below, distance: 47.5 cm", StringComparison.Ordinal));
         (AskedEngine.FenEdge[..edit.Start] + edit.NewText + AskedEngine.FenEdge[(edit.Start + edit.Length)..]).Should().Be(edit.Text);
+    }
+
+    [Theory]
+    [InlineData("", "    camera-pitch: 50°\n")]
+    [InlineData("    camera-pitch: [60°] # as on the test day\n", "    camera-pitch: [50°] # as on the test day\n")]
+    [InlineData("    camera-pitch: 60 deg # as on the test day\n", "    camera-pitch: 50 deg # as on the test day\n")]
+    [InlineData("    camera-pitch:\n      - 60° # as on the test day\n", "    camera-pitch:\n      - 50° # as on the test day\n")]
+    public void A_first_move_of_the_camera_writes_its_angle_where_the_kit_leaves_it_to_its_default_and_touches_nothing_else(string before, string after)
+    {
+        const string Written = "    camera-pitch: [30°, 60°, 90°]\n";
+        AskedEngine.FenEdge.Should().Contain(Written);
+        var text = AskedEngine.FenEdge.Replace(Written, before, StringComparison.Ordinal);
+        var studio = _engine.Plan(text).Studios[0];
+        var handle = studio.Handles.Should().ContainSingle(handle => handle.Kind == HandleKind.CameraPitch).Subject;
+        handle.Value.Should().Be(60);
+
+        var edit = _engine.Ask(EngineQuestions.Edit, new EditRequest(text, [new KitChangeLine(handle.Key, "50°")]));
+
+        edit.Refusal.Should().BeEmpty();
+        edit.Text.Should().Be(AskedEngine.FenEdge.Replace(Written, after, StringComparison.Ordinal));
+        _engine.Plan(edit.Text).Studios[0].Handles.Should().ContainSingle(handle => handle.Kind == HandleKind.CameraPitch).Which.Value.Should().Be(50);
     }
 
     [Fact]
@@ -131,6 +154,32 @@ public sealed class MovingTests
 
         point.Framings[^1].IsSeen.Should().BeFalse();
         point.Said.Should().Contain("out of the frame");
+    }
+
+    // The rails of fen-edge are pipes of 25 mm along the panel's edges.
+    [Theory]
+    [InlineData(1, 200, true)]
+    [InlineData(24, 200, true)]
+    [InlineData(300, 399, true)]
+    [InlineData(30, 200, false)]
+    [InlineData(300, 200, false)]
+    public void A_place_over_a_rail_is_told_to_be_dark_at_any_power(double fromLeft, double fromFront, bool isOverRail)
+    {
+        var (plan, studio) = Planned();
+
+        var point = _engine.Ask(EngineQuestions.Point, new PointRequest(plan.Hash, studio.SetUp, studio.Framings[0].Framing, new Spot(fromLeft, fromFront)));
+
+        point.Said.Contains("over a pipe of the frame: dark there at any power", StringComparison.Ordinal).Should().Be(isOverRail);
+        point.Total.EndsWith("over a pipe of the frame", StringComparison.Ordinal).Should().Be(isOverRail);
+    }
+
+    [Fact]
+    public void The_panel_from_above_shows_where_it_lies_on_its_four_rails()
+    {
+        var studio = Planned().Studio;
+
+        studio.Covered.Should().HaveCount(4);
+        studio.Covered.Should().ContainSingle(strip => strip.Max(corner => corner.X) == 25).Which.Should().BeEquivalentTo(new Spot[] { new(0, 0), new(25, 0), new(0, 400), new(25, 400) });
     }
 
     [Fact]

@@ -38,6 +38,7 @@ internal sealed class PanelLightPlanner(KitSpec kit, PanelPlan panel, StudioLigh
             SubjectFromFront = panel.SubjectFromFront,
             TargetMargin = setUp.TargetWhiteMargin,
             Flashes = [.. PanelScene.Below(setUp).Zip(scene.Emitters, section.FlashAt)],
+            Covered = CoveredStrips.Of(scene),
             Framings = light.Of(setUp).Map is { } map
                 ? [.. exposures.Select(exposure => Of(setUp, framings.First(framing => framing.Plan.Name == exposure.Framing.Name), exposure, map, section)).OfType<FramingLightPlan>()]
                 : [],

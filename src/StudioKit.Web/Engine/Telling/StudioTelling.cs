@@ -28,6 +28,8 @@ internal static class StudioTelling
             [.. light.Framings.Select(framing => Framing(kit, framing, light))], [.. LightProblemText.Of(light)])
         {
             Handles = [.. StudioHandles.Of(kit, light, place).Select(handle => handle.Told)],
+            Covered = [.. light.Covered.Select(strip => Spots(strip.Corners, light.PanelWidth))],
+            CoveredWords = light.Covered.Count > 0 ? MarginText.DarkOverPipe : "",
             UpperLights = [.. Upper(kit.SetUps[place], key)],
             Subject = Rounded(light.SubjectFromFront, light.PanelHeight),
         };
@@ -60,20 +62,20 @@ internal static class StudioTelling
 
     private static SeenFraming Framing(KitSpec kit, FramingLightPlan framing, PanelLightPlan light) => new(
         framing.Framing, framing.Mark.Nominal, framing.IsUsable, Spots(framing.Outline, light.PanelWidth),
-        Point(framing.Darkest, light.PanelWidth), Point(framing.Brightest, light.PanelWidth),
+        Point(framing.Darkest, light), Point(framing.Brightest, light),
         [.. framing.Grid.Margins.Select(stops => Math.Round(stops, 3))],
-        [.. framing.Views.Select(view => View(view, light.PanelWidth))])
+        [.. framing.Views.Select(view => View(view, light))])
     {
         Bands = [.. BandTelling.Of(light.TargetMargin, framing.HighestMargin)],
         Dial = DialTelling.Of(kit, framing, light),
         Comes = DialTelling.Comes(framing, light.TargetMargin),
     };
 
-    private static SeenView View(ViewLightPlan view, Length width) => new(
-        view.Pitch.Degrees, view.Roll.Degrees != 0, Spots(view.Patch, width), SpotOf(view.Sight.Pupil), SpotOf(view.Sight.Aim),
-        view.Darkest is { } darkest ? Point(darkest, width) : null);
+    private static SeenView View(ViewLightPlan view, PanelLightPlan light) => new(
+        view.Pitch.Degrees, view.Roll.Degrees != 0, Spots(view.Patch, light.PanelWidth), SpotOf(view.Sight.Pupil), SpotOf(view.Sight.Aim),
+        view.Darkest is { } darkest ? Point(darkest, light) : null);
 
-    private static MarginPoint Point(PlannedPoint point, Length width) => new(SpotOf(point.Place, width), Math.Round(point.Margin.Value, 3), $"{point.Margin.Nominal} stop");
+    private static MarginPoint Point(PlannedPoint point, PanelLightPlan light) => new(SpotOf(point.Place, light.PanelWidth), Math.Round(point.Margin.Value, 3), MarginText.At(light, point.Place, point.Margin));
 
     private static IReadOnlyList<Spot> Spots(IEnumerable<SidePoint> points) => [.. points.Select(SpotOf)];
 
