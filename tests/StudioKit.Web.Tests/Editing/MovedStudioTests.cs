@@ -90,6 +90,22 @@ public sealed class MovedStudioTests
     }
 
     [Fact]
+    public async Task The_first_move_of_a_camera_at_its_default_is_written_and_one_undo_takes_the_key_away_again()
+    {
+        var bare = AskedEngine.FenEdge.Replace("    camera-pitch: [30°, 60°, 90°]\n", "", StringComparison.Ordinal);
+        var (desk, moved) = await OpenAsync(_previews, bare);
+        var camera = moved.Planned!.Handles.Single(handle => handle.Kind == HandleKind.CameraPitch);
+
+        await moved.MoveAsync(MovePhase.Moving, [new HandleMove(camera.Key, 48)]);
+        moved.Framing!.Views.Should().ContainSingle().Which.PitchDegrees.Should().Be(48);
+        await moved.MoveAsync(MovePhase.Dropped, [new HandleMove(camera.Key, 48)]);
+
+        desk.Kit!.Text.Should().Be(AskedEngine.FenEdge.Replace("    camera-pitch: [30°, 60°, 90°]\n", "    camera-pitch: 48°\n", StringComparison.Ordinal));
+        desk.Kit.Undo();
+        desk.Kit.Text.Should().Be(bare);
+    }
+
+    [Fact]
     public async Task A_mark_let_go_where_it_stood_changes_nothing()
     {
         var (desk, moved) = await OpenAsync(_previews);
@@ -116,10 +132,10 @@ public sealed class MovedStudioTests
         desk.Kit!.CanUndo.Should().BeFalse("a power is set on the flash and not written");
     }
 
-    private static async Task<(Desk Desk, MovedStudio Moved)> OpenAsync(WaitingEngine engine)
+    private static async Task<(Desk Desk, MovedStudio Moved)> OpenAsync(WaitingEngine engine, string? text = null)
     {
         var desk = new Desk(engine);
-        await desk.OpenAsync(new KitDocument("fen-edge.yaml", AskedEngine.FenEdge));
+        await desk.OpenAsync(new KitDocument("fen-edge.yaml", text ?? AskedEngine.FenEdge));
         var moved = new MovedStudio(engine, desk);
         moved.Follow(desk.Plan!.Hash, desk.Plan.Studios[0]);
         return (desk, moved);
