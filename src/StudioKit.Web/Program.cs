@@ -13,7 +13,6 @@ if (!OperatingSystem.IsBrowser())
 
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
 builder.RootComponents.Add<Page>("#page");
-builder.Services.AddSingleton(new HttpClient { BaseAddress = new Uri(builder.HostEnvironment.BaseAddress) });
 builder.Services.AddSingleton<IDemoKits, DemoKits>();
 builder.Services.AddSingleton<IKitStore, KitStore>();
 builder.Services.AddSingleton<IKitTabs, KitTabs>();

@@ -8,5 +8,6 @@ public interface IDemoKits
 
     /// <summary>Text of one of them.</summary>
     /// <param name="name">File name.</param>
+    /// <exception cref="IOException">It could not be fetched.</exception>
     public Task<string> TextAsync(string name);
 }

@@ -64,7 +64,7 @@ public sealed class KitDoor(KitKeeper keeper, IKitStore store, IDemoKits demos, 
         {
             return await open();
         }
-        catch (Exception fault) when (fault is EngineFaultException or HttpRequestException)
+        catch (Exception fault) when (fault is EngineFaultException or IOException)
         {
             return new KeepingNotice(KeepingNoticeKind.NotOpened, name, fault.Message);
         }

@@ -2,7 +2,11 @@
 import { planned } from './engine-link.js';
 import { keep } from './page-copy.js';
 
+const pause = (milliseconds) => new Promise((resolve) => setTimeout(resolve, milliseconds));
+
 await globalThis.Blazor.start();
-// The copy is made when the first plan is there, so that the two do not wait for each other; where there is no kit to plan, after a while.
-await Promise.race([planned, new Promise((resolve) => setTimeout(resolve, 20_000))]);
+// The copy is made when the first plan is there and has been drawn, so that they do not wait for each other; where there is no kit to plan, after a while.
+await Promise.race([planned, pause(20_000)]);
+await pause(1000);
+await new Promise((resolve) => (globalThis.requestIdleCallback ?? resolve)(resolve, { timeout: 5000 }));
 await keep();
