@@ -5,14 +5,14 @@ public sealed class ProjectTableTests
     /// <summary>The design's table: what each project may lean on, projects first, then packages.</summary>
     public static TheoryData<string, string[], string[]> Table => new()
     {
-        { "Physics", [], ["MathNet.Numerics", "UnitsNet"] },
+        { "Physics", [], ["UnitsNet"] },
         { "Writing", [], [] },
         { "Typefaces", [], [] },
         { "Kits", ["Physics"], ["YamlDotNet"] },
         { "Planning", ["Kits", "Physics"], [] },
         { "Cutting", ["Planning"], ["Google.OrTools"] },
         { "Sheets", ["Field", "Planning", "Typefaces"], ["OxyPlot.Core", "PDFsharp", "QRCoder"] },
-        { "Field", ["Planning"], [] },
+        { "Field", ["Planning"], ["MathNet.Numerics"] },
         {
             "FieldFiles", ["Field", "Typefaces", "Writing"],
             ["BitMiracle.LibJpeg.NET", "BitMiracle.LibTiff.NET", "MetadataExtractor", "Microsoft.Data.Sqlite", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"]

@@ -1,4 +1,3 @@
-using MathNet.Numerics.Distributions;
 using StudioKit.Physics.Sources;
 
 namespace StudioKit.Physics.Exposure;
@@ -18,7 +17,7 @@ public static class Likelihood
     {
         var sigma = Guard.NonNegative(uncertainty.Value, nameof(uncertainty));
         var over = level.Value - limit.Value;
-        return sigma > 0 ? Normal.CDF(0, 1, over / sigma) : over >= 0 ? 1 : 0;
+        return sigma > 0 ? NormalDistribution.Below(over / sigma) : over >= 0 ? 1 : 0;
     }
 
     /// <summary>Probability that a change common to a range of levels keeps its lowest above one limit and its highest under another.</summary>

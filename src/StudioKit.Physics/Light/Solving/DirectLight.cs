@@ -1,5 +1,4 @@
 using System.Numerics;
-using MathNet.Numerics.Integration;
 using StudioKit.Physics.Light.Obstacles;
 using StudioKit.Physics.Sources;
 
@@ -22,12 +21,12 @@ internal sealed class DirectLight
         (_emitter, _obstacles) = (emitter, [.. obstacles]);
         var across = Rule(emitter.Width.Meters, nearest);
         var along = Rule(emitter.Height.Meters, nearest);
-        var points = from j in Enumerable.Range(0, along.Order)
-                     from i in Enumerable.Range(0, across.Order)
+        var points = from row in along
+                     from column in across
                      select (Place: emitter.Centre
-                            .Along(emitter.Orientation.Across, across.GetAbscissa(i))
-                            .Along(emitter.Orientation.Along, along.GetAbscissa(j)),
-                         Weight: across.GetWeight(i) * along.GetWeight(j) / (emitter.Width.Meters * emitter.Height.Meters));
+                            .Along(emitter.Orientation.Across, column.Place)
+                            .Along(emitter.Orientation.Along, row.Place),
+                         Weight: column.Weight * row.Weight / (emitter.Width.Meters * emitter.Height.Meters));
         _places = [.. points.Select(point => point.Place)];
         _weights = [.. points.Select(point => point.Weight)];
         _box = BoxOf(_places);
@@ -123,6 +122,6 @@ internal sealed class DirectLight
     }
 
     // Three points a side at one window size away, more when nearer.
-    private static GaussLegendreRule Rule(double size, double nearest) =>
-        new(-size / 2, size / 2, (int)Math.Clamp(Math.Ceiling(2 + (3 * size / Math.Max(nearest, 1e-3))), 3, 8));
+    private static (double Place, double Weight)[] Rule(double size, double nearest) =>
+        GaussLegendre.About((int)Math.Clamp(Math.Ceiling(2 + (3 * size / Math.Max(nearest, 1e-3))), 3, 8), size / 2);
 }
