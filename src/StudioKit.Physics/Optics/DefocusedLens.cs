@@ -1,4 +1,3 @@
-using MathNet.Numerics.Integration;
 using StudioKit.Physics.Sources;
 
 namespace StudioKit.Physics.Optics;
@@ -21,6 +20,7 @@ public static class DefocusedLens
     /// <remarks>A wavefront out by W·ρ² at the pupil's edge throws rays over d = 8·N_e·W, whence a = 8π·s·W/λ. In focus it is the diffraction-limited transfer, for large d the rays' own 2·J₁(a)/a.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or not finite.</exception>
     [Source("Hopkins1955", "transfer of a defocused circular pupil, as an integral over the pupils' common area")]
+    [Source("AbramowitzStegun", "25.4.6: Simpson's rule")]
     [Source("Goodman1968", "ch. 6: transfer of an aberrated pupil")]
     public static double ModulationTransfer(double frequency, double effectiveFNumber, double defocusSpot, double wavelength = Diffraction.GreenLight)
     {
@@ -34,7 +34,7 @@ public static class DefocusedLens
         // u = x + s = sin θ takes the root out of the integrand, whose slope has no end at the pupil's edge.
         var from = Math.Asin(s);
         var steps = LeastSteps + (2 * (int)Math.Min(StepsPerRadian * swing, 1e6));
-        return 4 / Math.PI * SimpsonRule.IntegrateComposite(Common, from, Math.PI / 2, steps);
+        return 4 / Math.PI * Integral(Common, from, Math.PI / 2, steps);
 
         double Common(double angle)
         {
@@ -76,4 +76,17 @@ public static class DefocusedLens
     /// <remarks>The root under the integral falls from the pupil's middle to its edge, ever steeper, so a whole turn of the cosine comes to less than nothing.</remarks>
     internal static double SpotOfOneTurn(double frequency, double effectiveFNumber, double wavelength) =>
         2 / (frequency * (1 - (frequency / Diffraction.CutOffFrequency(effectiveFNumber, wavelength))));
+
+    // An even number of steps: the ends count once, and between them every other place four times and twice.
+    private static double Integral(Func<double, double> integrand, double from, double to, int steps)
+    {
+        var step = (to - from) / steps;
+        var sum = integrand(from) + integrand(to);
+        for (var i = 1; i < steps; i++)
+        {
+            sum += (i % 2 == 1 ? 4 : 2) * integrand(from + (i * step));
+        }
+
+        return sum * step / 3;
+    }
 }
