@@ -69,7 +69,7 @@ internal static class LightMends
     private static KitChange.Shift Inwards(Standing light, Length by, bool isAcross)
     {
         var offset = isAcross ? light.Light.OffsetRight : light.Light.OffsetBack;
-        var moved = offset - (Math.Sign(offset.Meters) * UnitMath.Min(by, offset.Abs()));
+        var moved = offset - (Math.Sign(offset.Meters) * UnitMath.Min(by, offset.Meters < 0 ? -offset : offset));
         return new KitChange.Shift(light.SetUp.Name, light.Place, isAcross ? moved : null, isAcross ? null : moved);
     }
 
