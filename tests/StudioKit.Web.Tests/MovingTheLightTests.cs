@@ -109,6 +109,51 @@ public sealed class MovingTheLightTests(ServedPage served) : IClassFixture<Serve
         visit.Complaints.Should().BeEmpty();
     }
 
+    [BrowserFact]
+    public async Task Escape_puts_back_what_a_hand_still_holds()
+    {
+        await using var visit = await served.VisitAsync();
+        var before = await visit.PlannedAsync();
+        var mark = visit.Page.GetByRole(AriaRole.Slider, new() { Name = "sedge below, sideways and to the back" });
+        var box = (await mark.Locator(".flash").BoundingBoxAsync())!;
+        var (x, y) = (box.X + (box.Width / 2), box.Y + (box.Height / 2));
+
+        await visit.Page.Mouse.MoveAsync(x, y);
+        await visit.Page.Mouse.DownAsync();
+        await visit.Page.Mouse.MoveAsync(x + 60, y, new() { Steps = 3 });
+        await visit.Page.Keyboard.PressAsync("Escape");
+        await visit.Page.Mouse.MoveAsync(x + 80, y, new() { Steps = 3 });
+        await visit.Page.Mouse.UpAsync();
+
+        await Assertions.Expect(mark).ToHaveAttributeAsync("aria-valuetext", "in the middle, in the middle");
+        (await mark.GetAttributeAsync("transform")).Should().BeNull();
+        (await visit.PlannedAsync()).Should().Be(before);
+        visit.Complaints.Should().BeEmpty();
+    }
+
+    [BrowserFact]
+    public async Task A_flash_led_to_where_it_cannot_stand_is_led_back_on_the_same_drawing()
+    {
+        await using var visit = await served.VisitAsync();
+        var before = await visit.PlannedAsync();
+        var mark = visit.Page.GetByRole(AriaRole.Slider, new() { Name = "panel's width" });
+
+        await mark.FocusAsync();
+        await visit.Page.Keyboard.PressAsync("Home");
+        var impossible = await visit.PlannedAsync(before);
+        await Assertions.Expect(visit.Page.Locator("main")).ToContainTextAsync("through a skirt");
+        await mark.FocusAsync();
+        for (var press = 0; press < 6; press++)
+        {
+            await visit.Page.Keyboard.PressAsync("PageUp");
+        }
+
+        await visit.PlannedAsync(impossible);
+        await Assertions.Expect(mark).ToHaveAttributeAsync("aria-valuetext", "650 mm");
+        await Assertions.Expect(visit.Page.Locator("main")).Not.ToContainTextAsync("through a skirt");
+        visit.Complaints.Should().BeEmpty();
+    }
+
     private static async Task<string> MapAsync(Visit visit) =>
         await visit.Page.EvaluateAsync<string>("() => [...document.querySelectorAll('.from-above .map path')].map(path => path.getAttribute('d')).join()");
 

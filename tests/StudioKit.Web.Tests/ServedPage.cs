@@ -33,13 +33,16 @@ public sealed class ServedPage : IAsyncLifetime
     /// <param name="address">Where the page is visited; at its own server where left out.</param>
     /// <param name="blockCopy">Whether the browser keeps no copy of the page.</param>
     /// <param name="room">Bytes that the browser lets the page keep; as many as any page where left out.</param>
+    /// <param name="touch">Whether its screen is touched, as a phone's is.</param>
     /// <param name="before">What is done at the page's address before the page itself is opened there.</param>
-    public async Task<Visit> VisitAsync(int width = 1024, int height = 768, Uri? address = null, bool blockCopy = false, int? room = null, Func<IPage, Task>? before = null)
+    public async Task<Visit> VisitAsync(int width = 1024, int height = 768, Uri? address = null, bool blockCopy = false, int? room = null, bool touch = false, Func<IPage, Task>? before = null)
     {
         _browser.Should().NotBeNull("this machine is to have a Chromium");
         var context = await _browser!.NewContextAsync(new()
         {
             ViewportSize = new() { Width = width, Height = height },
+            HasTouch = touch,
+            IsMobile = touch,
             ServiceWorkers = blockCopy ? ServiceWorkerPolicy.Block : ServiceWorkerPolicy.Allow,
         });
         return await Visit.BeginAsync(context, address ?? Address, room, before);

@@ -69,6 +69,18 @@ public sealed class MovingTests
         preview.Studio.Problems.Should().ContainMatch("*through a skirt*");
     }
 
+    [Theory]
+    [InlineData("set-ups[0].lights[0].offset-right")]
+    [InlineData("set-ups[0].lights[0].offset-back")]
+    public void A_flash_at_the_end_of_its_way_stands_clear_of_the_skirts(string key)
+    {
+        var (plan, studio) = Planned();
+        var handle = studio.Handles.Single(handle => handle.Key == key);
+
+        Preview(plan, studio.Framings[0].Framing, new HandleMove(key, handle.Least)).Studio!.Problems.Should().BeEmpty();
+        Preview(plan, studio.Framings[0].Framing, new HandleMove(key, handle.Most)).Studio!.Problems.Should().BeEmpty();
+    }
+
     [Fact]
     public void Nothing_is_previewed_of_a_kit_that_was_not_planned() =>
         _engine.Ask(EngineQuestions.Preview, new PreviewRequest("no such hash", "white", "reed 55 1:4", [])).Studio.Should().BeNull();

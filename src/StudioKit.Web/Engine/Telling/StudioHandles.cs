@@ -49,7 +49,8 @@ internal static class StudioHandles
     private static IEnumerable<StudioHandle> Below(SetUpSpec setUp, int place, string key, PanelLightPlan light, FlashBelowPlan flash)
     {
         var spec = setUp.Lights[place];
-        var (right, back) = ((light.PanelWidth - flash.WindowWidth).Millimeters / 2, (light.FlatDepth - flash.WindowHeight).Millimeters / 2);
+        // A step clear of the skirts, where it would stand in them.
+        var (right, back) = (Clear(light.PanelWidth - flash.WindowWidth), Clear(light.FlatDepth - flash.WindowHeight));
         yield return new StudioHandle(
             new Handle($"{key}.offset-right", HandleKind.FlashRight, $"{spec.Flash} below, to the side", spec.OffsetRight.Millimeters, -right, right, FlashStep, "mm", Aside(spec.OffsetRight, "right", "left")),
             mm => new KitChange.Shift(setUp.Name, place, Length.FromMillimeters(mm), null));
@@ -62,6 +63,8 @@ internal static class StudioHandles
                 $"{PlanFormat.Millimetres(spec.Distance)} under the panel"),
             mm => new KitChange.Move(setUp.Name, place, Length.FromMillimeters(mm)));
     }
+
+    private static double Clear(Length room) => Math.Max(0, (room.Millimeters / 2) - FlashStep);
 
     private static StudioHandle Above(SetUpSpec setUp, int place, string key)
     {

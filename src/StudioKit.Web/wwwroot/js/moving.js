@@ -5,6 +5,9 @@ const interval = 66;
 const quiet = 500;
 const followed = new WeakMap();
 
+// One hand at a time: what a second finger takes meanwhile stays where it is.
+let inHand = null;
+
 export function follow(drawing, tell) {
     const svg = document.getElementById(drawing);
     if (!svg || followed.has(svg)) {
@@ -13,6 +16,8 @@ export function follow(drawing, tell) {
 
     followed.set(svg, tell);
     svg.addEventListener('pointerdown', begin);
+    // Browsers take no heed of touch-action on parts of a drawing, so a finger that takes a mark has to be told itself that nothing is scrolled.
+    svg.addEventListener('touchstart', (event) => markOf(event) && event.preventDefault(), { passive: false });
     svg.addEventListener('keydown', press);
     svg.addEventListener('click', tap);
     // Drawn anew for another value, a mark needs that much less of a push.
@@ -29,14 +34,18 @@ export function settle(drawing) {
     }
 }
 
+const markOf = (event) => event.target.closest('[data-moves]');
+
 const axesOf = (mark) => JSON.parse(mark.dataset.moves);
 
 const held = (axis, value) => Math.min(axis.most, Math.max(axis.least, Math.round(value / axis.step) * axis.step));
 
-function spot(svg, event) {
-    const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(svg.getScreenCTM().inverse());
+function spot(toDrawing, event) {
+    const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(toDrawing);
     return { x: at.x, y: at.y };
 }
+
+const intoDrawing = (svg) => svg.getScreenCTM().inverse();
 
 function angleAbout(pivot, at) {
     return (Math.atan2(pivot.y - at.y, pivot.x - at.x) * 180) / Math.PI;
@@ -70,24 +79,34 @@ function say(mark, phase) {
 }
 
 function begin(event) {
-    const mark = event.target.closest('[data-moves]');
+    const mark = markOf(event);
     if (!mark || event.button !== 0) {
         return;
     }
 
     event.preventDefault();
+    if (inHand?.isConnected) {
+        return;
+    }
+
+    inHand = mark;
+    clearTimeout(mark.waiting);
     mark.focus({ preventScroll: true });
     mark.setPointerCapture(event.pointerId);
-    const svg = mark.ownerSVGElement;
-    const from = spot(svg, event);
-    // The page redraws while the hand moves, so what it moved from is kept.
+    // The page redraws while the hand moves, and words above the drawing may push it down: what counts is how far the hand goes from where it took the mark.
+    const toDrawing = intoDrawing(mark.ownerSVGElement);
+    const from = spot(toDrawing, event);
     const start = axesOf(mark).map((axis) => ({ ...axis, value: mark.moving?.[axis.key] ?? axis.value }));
     let last = 0;
     mark.moving ??= {};
     mark.isBusy = true;
 
     const move = (moved) => {
-        const at = spot(svg, moved);
+        if (moved.pointerId !== event.pointerId) {
+            return;
+        }
+
+        const at = spot(toDrawing, moved);
         for (const axis of start) {
             const value = axis.pivot
                 ? axis.value + angleAbout(axis.pivot, at) - angleAbout(axis.pivot, from)
@@ -102,20 +121,18 @@ function begin(event) {
         }
     };
 
-    const end = (phase) => {
-        mark.removeEventListener('pointermove', move);
-        mark.removeEventListener('pointerup', drop);
-        mark.removeEventListener('pointercancel', cancel);
-        mark.removeEventListener('lostpointercapture', cancel);
+    const listening = new AbortController();
+    mark.letGo = (phase) => {
+        listening.abort();
+        mark.letGo = null;
+        inHand = null;
         mark.isBusy = false;
         finish(mark, phase);
     };
-    const drop = () => end('drop');
-    const cancel = () => end('cancel');
-    mark.addEventListener('pointermove', move);
-    mark.addEventListener('pointerup', drop);
-    mark.addEventListener('pointercancel', cancel);
-    mark.addEventListener('lostpointercapture', cancel);
+    const end = (phase) => (ended) => ended.pointerId === event.pointerId && mark.letGo(phase);
+    for (const [kind, told] of [['pointermove', move], ['pointerup', end('drop')], ['pointercancel', end('cancel')], ['lostpointercapture', end('cancel')]]) {
+        mark.addEventListener(kind, told, { signal: listening.signal });
+    }
 }
 
 function finish(mark, phase) {
@@ -133,7 +150,7 @@ function finish(mark, phase) {
 }
 
 function press(event) {
-    const mark = event.target.closest('[data-moves]');
+    const mark = markOf(event);
     if (!mark || event.ctrlKey || event.altKey || event.metaKey) {
         return;
     }
@@ -142,7 +159,16 @@ function press(event) {
         event.preventDefault();
         clearTimeout(mark.waiting);
         mark.isBusy = false;
-        finish(mark, 'cancel');
+        if (mark.letGo) {
+            mark.letGo('cancel');
+        } else {
+            finish(mark, 'cancel');
+        }
+
+        return;
+    }
+
+    if (mark.letGo) {
         return;
     }
 
@@ -198,7 +224,7 @@ function tap(event) {
     }
 
     const svg = mark.ownerSVGElement;
-    const at = spot(svg, event);
+    const at = spot(intoDrawing(svg), event);
     mark.moving = {};
     for (const axis of axesOf(mark)) {
         mark.moving[axis.key] = held(axis, axis.origin + at.x * axis.x + at.y * axis.y);
