@@ -53,7 +53,7 @@ public sealed class KitDoor(KitKeeper keeper, IKitStore store, IDemoKits demos, 
         {
             var answer = await engine.AskAsync(EngineQuestions.Open, new OpenRequest(file.Base64, file.Name));
             return answer?.Text is { } text
-                ? await TakeInAsync(file.Name, text, isOpened)
+                ? await TakeInAsync(KitName.Of(file.Name), text, isOpened)
                 : new KeepingNotice(KeepingNoticeKind.NotOpened, file.Name, answer?.Problem ?? "");
         });
     }

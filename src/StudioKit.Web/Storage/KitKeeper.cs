@@ -130,7 +130,7 @@ public sealed class KitKeeper
     /// <exception cref="KeepingException">It cannot be kept.</exception>
     public async Task RenameAsync(string id, string name)
     {
-        var given = await _store.RenameAsync(id, name);
+        var given = await _store.RenameAsync(id, KitName.Of(name));
         if (id == Id)
         {
             _desk.Kit?.Rename(given);

@@ -24,7 +24,8 @@ addEventListener('dragover', (event) => {
 
 addEventListener('drop', async (event) => {
     const files = [...event.dataTransfer?.files ?? []];
-    if (files.length > 0) {
+    // What a place of the page has taken, as a picture is where pictures are wanted, is no kit.
+    if (files.length > 0 && !event.defaultPrevented) {
         event.preventDefault();
         dropped(await readAll(files));
     }
@@ -87,6 +88,10 @@ async function readAll(files) {
 
 async function readOne(file) {
     try {
+        if (file.type.startsWith('image/')) {
+            throw new Error('It is a picture. Pictures are read under Test frames.');
+        }
+
         if (/\.zip$/i.test(file.name)) {
             if (file.size > MOST_ARCHIVE_BYTES) {
                 throw new Error('It is larger than any archive of kits.');

@@ -31,10 +31,10 @@ export async function text(id) {
     return (await read((store) => store.get(id)))?.text ?? null;
 }
 
-// All kits with their texts, but for those that were thrown away.
+// All kits with their texts, but for those that were thrown away. Each has a kit's ending, by which it is found when it comes in again.
 export async function texts() {
     const kits = await read((store) => store.getAll());
-    return kits.filter(({ thrownAway }) => !thrownAway).map(({ name, text }) => ({ name, text }));
+    return kits.filter(({ thrownAway }) => !thrownAway).map(({ name, text }) => ({ name: /\.ya?ml$/i.test(name) ? name : `${name}.yaml`, text }));
 }
 
 export async function add(name, text) {
