@@ -26,6 +26,28 @@ public sealed class FieldTests(ServedPage served) : IClassFixture<ServedPage>
     }
 
     [BrowserFact]
+    public async Task Outdoors_nothing_but_the_card_is_on_the_screen_and_says_what_to_turn_when_clouds_come()
+    {
+        await using var visit = await served.VisitAsync(width: 390, height: 844);
+        await visit.PlannedAsync();
+        await visit.RoomAsync("In the field");
+
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Nothing but the card" }).ClickAsync();
+
+        await Assertions.Expect(visit.Page.Locator("nav.rooms")).ToBeHiddenAsync();
+        await Assertions.Expect(visit.Page.Locator(".verdict")).ToBeVisibleAsync();
+        (await visit.Page.Locator(".bigcard .settings").BoundingBoxAsync())!.Y.Should().BeLessThan(844 - 100, "the settings are in sight without scrolling");
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "The scene's light changes" }).ClickAsync();
+        var light = visit.Page.GetByRole(AriaRole.Slider, new() { Name = "The scene's light" });
+        await light.FocusAsync();
+        await visit.Page.Keyboard.PressAsync("ArrowLeft");
+        await visit.Page.Locator("[aria-valuetext*='1 stop darker, cloudier']").WaitForAsync();
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Back to the whole page" }).ClickAsync();
+        await Assertions.Expect(visit.Page.Locator("nav.rooms")).ToBeVisibleAsync();
+        visit.Complaints.Should().BeEmpty();
+    }
+
+    [BrowserFact]
     public async Task A_held_animal_is_counted_on_after_a_reload()
     {
         await using var visit = await served.VisitAsync(width: 390, height: 844);
