@@ -10,9 +10,9 @@ public static class PlanFormat
     /// <summary>A length in millimetres, three significant digits below 100 mm and whole millimetres above.</summary>
     public static string Millimetres(Length length) => $"{ThreeDigits(length.Millimeters)} mm";
 
-    /// <summary>A length in millimetres with its uncertainty, where that is a fiftieth of it or more.</summary>
+    /// <summary>A length in millimetres with its uncertainty, to two digits (JCGM 100:2008, 7.2.6), where that is a fiftieth of it or more.</summary>
     public static string GiveOrTake(Length length, Length uncertainty) => uncertainty.Meters >= Math.Abs(length.Meters) / 50
-        ? $"{Millimetres(length)} ± {Millimetres(uncertainty)}"
+        ? $"{Millimetres(length)} ± {TwoDigits(uncertainty.Millimeters)} mm"
         : Millimetres(length);
 
     /// <summary>Zoom of a flash head, e.g. <c>zoom 35 mm</c>.</summary>
@@ -81,6 +81,12 @@ public static class PlanFormat
     {
         var size = Math.Abs(value);
         return Invariant(value, size switch { >= 99.95 => "0", >= 9.995 => "0.#", >= 0.9995 => "0.##", _ => "0.###" });
+    }
+
+    private static string TwoDigits(double value)
+    {
+        var step = value == 0 ? 1 : Math.Pow(10, Math.Floor(Math.Log10(Math.Abs(value))) - 1);
+        return Invariant(Math.Round(value / step) * step, "0.####");
     }
 
     /// <summary>An illuminance as finely as a scene is known: two significant digits, without the unit.</summary>

@@ -27,7 +27,7 @@ public sealed class PlanTellingTests
         var told = new Asked().Plan(Asked.Demo().Replace("width: 600 mm", "width: 200 mm", StringComparison.Ordinal));
 
         told.Verdict.Standing.Should().Be(Standing.Fails);
-        told.Verdict.FirstFailing.Should().StartWith("Panel size: ").And.Contain("asked").And.Contain("200");
+        told.Verdict.FirstFailing.Should().StartWith("Panel size: ").And.Contain("asked").And.Contain("200").And.MatchRegex(@"[^.]\.$");
         told.Verdict.Remedy.Should().StartWith("Cut the panel to ");
     }
 
@@ -37,6 +37,7 @@ public sealed class PlanTellingTests
         var told = new Asked().Plan("kit: Bog\ncamera:\n  sensor: 36 mm\n");
 
         told.Verdict.Standing.Should().Be(Standing.Unread);
+        told.Verdict.FirstFailing.Should().MatchRegex(@"[^.]\.$", "it is one sentence");
         told.Faults.Should().Contain(fault => fault.Line == 3 && fault.IsError);
         told.Checks.Should().BeEmpty();
     }

@@ -12,7 +12,7 @@ internal static class CardTelling
         exposure.Aperture.Nominal, exposure.Shutter.Nominal, exposure.Iso.Nominal,
         [.. exposure.Lights.Select(Light)],
         StandingOf(exposure), VerdictText.FirstFrame(exposure), VerdictText.Missed(exposure),
-        exposure is { WhiteMargin: { } darkest, BrightestMargin: { } brightest } ? $"{darkest.Nominal} to {brightest.Nominal} stop" : "",
+        exposure is { WhiteMargin: { } darkest, BrightestMargin: { } brightest } ? StopText.Of(darkest, brightest) : "",
         Math.Round(exposure.Framing.LongestWhole.Millimeters, 1), exposure.Subjects,
         PlanFormat.GiveOrTake(exposure.Framing.WorkingDistance, exposure.Framing.WorkingDistanceUncertainty), [.. exposure.TestSteps.Select(step => TestStepText.Of([step]))]);
 

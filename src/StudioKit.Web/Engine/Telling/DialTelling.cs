@@ -31,7 +31,7 @@ internal static class DialTelling
             : darkest.Value < target.Value - Same ? $"white all over, but under the {AdviceText.Amount(target)} asked for"
             : "white all over";
         var veil = framing.HighestMargin is { } highest && brightest.Value > highest.Value + Same ? "; so bright that it washes out the subject" : "";
-        return $"{framing.Mark.Nominal}: {darkest.Nominal} to {brightest.Nominal} stop, {white}{veil}";
+        return $"{framing.Mark.Nominal}: {StopText.Of(darkest, brightest)}, {white}{veil}";
     }
 
     // All flashes below are set alike, so the first one's dial stands for all.

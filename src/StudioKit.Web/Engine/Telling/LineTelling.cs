@@ -31,7 +31,7 @@ internal sealed class LineTelling(KitForm form)
             Values = values,
             WritePath = WritePath(field, group),
             Choices = Choices(field.Field, values),
-            StandIn = values.Count > 0 || field.InEffect is not { } stand ? "" : field.Origin == ValueOrigin.Part ? $"{stand}, as the part says" : $"nothing said: {stand}",
+            StandIn = values.Count > 0 || field.InEffect is not { } stand ? "" : field.Origin == ValueOrigin.Part ? $"{stand}, as the part says" : $"{stand}, as nothing is said",
             IsMissing = field.IsMissing,
             Faults = [.. field.Diagnostics.Select(FaultTelling.Of)],
         };

@@ -45,7 +45,7 @@ internal static class PlanTelling
         var standing = first is not null ? Standing.Fails : verdict.AtTheEdge > 0 ? Standing.AtTheEdge : Standing.Stands;
         return new VerdictLine(
             standing, StudioVerdictText.Of(verdict),
-            first is null ? "" : $"{CheckText.Name(first)}: {CheckText.Shortfall(first)}",
+            first is null ? "" : $"{CheckText.Name(first)}: {CheckText.Shortfall(first)}.",
             first is null ? "" : CheckText.Remedy(first))
         {
             Check = about is null ? "" : CheckTelling.Id(about),
