@@ -49,10 +49,13 @@ public sealed class AccessibilityTests(ServedPage served) : IClassFixture<Served
 
     /// <summary>44 by 44 CSS pixels, as WCAG 2.2 has it in success criterion 2.5.5.</summary>
     [BrowserFact]
-    public async Task Whatever_is_pressed_is_large_enough_for_a_thumb()
+    public async Task Whatever_is_pressed_is_in_sight_and_large_enough_for_a_thumb()
     {
         await using var visit = await served.VisitAsync(width: 390);
         await visit.PlannedAsync();
+        (await visit.Page.EvaluateAsync<string[]>("""
+            () => [...document.querySelectorAll('nav.rooms button')].filter((each) => each.getBoundingClientRect().right > innerWidth).map((each) => each.textContent)
+            """)).Should().BeEmpty("a room beyond the edge is not found");
         foreach (var room in await visit.RoomsAsync())
         {
             await visit.RoomAsync(room);
@@ -65,6 +68,26 @@ public sealed class AccessibilityTests(ServedPage served) : IClassFixture<Served
                     .map((each) => `${each.outerHTML.slice(0, 120)} ${each.getBoundingClientRect().height}`)
                 """)).Should().BeEmpty($"'{room}' is used with thumbs");
             (await visit.Page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - innerWidth")).Should().BeLessThanOrEqualTo(0, $"'{room}' fits a phone");
+        }
+    }
+
+    /// <summary>A laptop's and a phone's screen at 200 %, which halves what they have (WCAG 2.2, success criterion 1.4.4).</summary>
+    [BrowserTheory]
+    [InlineData(512, 384)]
+    [InlineData(195, 422)]
+    public async Task At_twice_the_size_every_view_fits_the_screen_across(int width, int height)
+    {
+        await using var visit = await served.VisitAsync(width, height);
+        await visit.PlannedAsync();
+        foreach (var room in await visit.RoomsAsync())
+        {
+            await visit.RoomAsync(room);
+
+            (await visit.Page.EvaluateAsync<string[]>("""
+                () => document.documentElement.scrollWidth <= innerWidth ? [] : [...document.querySelectorAll('body *')]
+                    .filter((each) => each.getBoundingClientRect().right > innerWidth + 1)
+                    .map((each) => each.outerHTML.slice(0, 100))
+                """)).Should().BeEmpty($"'{room}' is read at twice the size, too");
         }
     }
 

@@ -82,7 +82,7 @@ function habits() {
         parts.history(), parts.yaml(), parts.indentUnit.of('  '), parts.lintGutter(),
         parts.autocompletion({ override: [complete], icons: false }),
         parts.keymap.of([...parts.completionKeymap, ...parts.defaultKeymap, ...parts.searchKeymap, ...parts.historyKeymap, ...parts.lintKeymap]),
-        parts.EditorView.contentAttributes.of({ 'aria-label': 'Text of the kit', spellcheck: 'false' }),
+        parts.EditorView.contentAttributes.of({ 'aria-label': 'Text of the kit', spellcheck: 'false', tabindex: '0' }),
     ];
 }
 
