@@ -1,3 +1,4 @@
+using Microsoft.Playwright;
 using StudioKit.Kits;
 
 namespace StudioKit.Web.Tests;
@@ -12,7 +13,7 @@ public sealed class FirstVisitTests(ServedPage served) : IClassFixture<ServedPag
         var hash = await visit.PlannedAsync();
 
         hash.Should().Be(KitReader.Read(Path.Combine(ServedPage.Folder, "kits", "fen-edge.yaml")).ContentHash);
-        (await visit.Page.GetByRole(Microsoft.Playwright.AriaRole.Status).TextContentAsync()).Should().Contain("This studio can be built");
+        (await visit.Page.GetByRole(AriaRole.Region, new() { Name = "Verdict" }).GetByRole(AriaRole.Status).TextContentAsync()).Should().Contain("This studio can be built");
         visit.Complaints.Should().BeEmpty();
     }
 

@@ -48,6 +48,16 @@ public sealed partial class PolicyTests(ServedPage served) : IClassFixture<Serve
         File.ReadAllText(Path.Combine(ServedPage.Folder, "js", "engine-worker.js")).Should().Contain("globalThis.dotnetSidecar = true");
     }
 
+    /// <summary>The runtime passes over options that it does not know, and the page would only be slower to open.</summary>
+    [Fact]
+    public void The_runtime_still_knows_the_options_that_it_is_started_with()
+    {
+        var options = Options().Matches(File.ReadAllText(Path.Combine(ServedPage.Folder, "js", "runtime-options.js")));
+
+        options.Should().NotBeEmpty();
+        options.Select(option => option.Groups["name"].Value).Should().OnlyContain(name => File.ReadAllText(Path.Combine(ServedPage.Folder, "_framework", "dotnet.runtime.js")).Contains($"\"{name}\""));
+    }
+
     [BrowserFact]
     public async Task The_core_is_loaded_once_and_by_the_worker_alone()
     {
@@ -66,6 +76,9 @@ public sealed partial class PolicyTests(ServedPage served) : IClassFixture<Serve
 
     [GeneratedRegex("Content-Security-Policy\" content=\"(?<policy>[^\"]+)\"", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Policy();
+
+    [GeneratedRegex("'--(?<name>[a-z-]+)", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Options();
 
     [GeneratedRegex("(?:src|href)=\"(?<to>[^\"]+)\"", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Links();

@@ -1,6 +1,7 @@
 // The worker: a runtime of its own that holds the core. It answers one question after the other; of those in one lane that have not been begun only the newest counts.
 // The loader takes a worker for a thread of its own where it finds no handler of messages, so the handler is set before it is loaded.
 import { begin, copyRows, end, firstBytes, forget, pixelsAcross, pixelsDown, put } from './pictures.js';
+import { runtimeOptions } from './runtime-options.js';
 
 const queue = [];
 let ready = false;
@@ -39,7 +40,7 @@ function load(names) {
 
 async function start() {
     const { dotnet } = await import('../_framework/dotnet.js');
-    runtime = await dotnet.create();
+    runtime = await dotnet.withRuntimeOptions(runtimeOptions).create();
     runtime.setModuleImports('engine', { report: (step) => self.postMessage({ number: current, step }), pixelsAcross, pixelsDown, firstBytes, copyRows });
     await load(core);
     room = (await runtime.getAssemblyExports('StudioKit.Web')).StudioKit.Web.Engine.EngineDoor;
