@@ -20,6 +20,12 @@ public sealed record KitReadResult(
     /// <summary>What the file and its parts say, as written, by the path of the key, e.g. <c>set-ups[0].lights[1].distance</c>; under a section's path the part that it names.</summary>
     public ValueDictionary<string> Written { get; init; } = new();
 
+    /// <summary>Parts that the file or one of its parts names and that are nowhere, each as <c>KIND/NAME</c>, e.g. <c>pipes/pvc-u-20x1.5</c>.</summary>
+    public ValueList<string> MissingParts { get; init; } = [];
+
+    /// <summary>All parts that are named, those that are missing last.</summary>
+    public IEnumerable<string> NamedParts => HashedTexts.Parts.Keys.Concat(MissingParts).Distinct(StringComparer.Ordinal);
+
     /// <summary>Corrections measured in the field that are already in <see cref="Kit"/>; none where it stands as written.</summary>
     public MeasuredCorrections? Corrections { get; init; }
 

@@ -66,6 +66,7 @@ public static class KitReader
         return new KitReadResult(diagnostics.Errors == 0 ? kit : null, diagnostics.InOrder(), [.. context.Defaults], new(context.Uncertainties))
         {
             Written = new(context.Written),
+            MissingParts = [.. context.Parts.Missing],
             HashedTexts = (source?.Text ?? "", new(context.Parts.Used)),
         };
     }

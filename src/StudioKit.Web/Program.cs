@@ -20,6 +20,7 @@ builder.Services.AddSingleton<IDeviceFiles, DeviceFiles>();
 builder.Services.AddSingleton<IPageCopy, PageCopy>();
 builder.Services.AddSingleton<ILooks, Looks>();
 builder.Services.AddSingleton<KitKeeper>();
+builder.Services.AddSingleton<PartDoor>();
 builder.Services.AddSingleton<KitDoor>();
 builder.Services.AddSingleton<IEngine, WorkerEngine>();
 builder.Services.AddSingleton(TimeProvider.System);

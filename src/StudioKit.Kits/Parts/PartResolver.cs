@@ -14,6 +14,9 @@ internal sealed class PartResolver(PartsLibrary library, DiagnosticList diagnost
     /// <summary>Texts of the parts used, by place.</summary>
     public Dictionary<string, string> Used { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>Parts that are named and nowhere, by place.</summary>
+    public SortedSet<string> Missing { get; } = new(StringComparer.Ordinal);
+
     /// <summary>A section with the part it names filled in.</summary>
     /// <returns>The section; none where the part cannot be had, which is then reported.</returns>
     public MapNode? Expand(YamlNode node, string kind) => Expand(node, kind, []);
@@ -62,6 +65,7 @@ internal sealed class PartResolver(PartsLibrary library, DiagnosticList diagnost
     {
         if (library.Find(kind, name.Text) is not { } part)
         {
+            Missing.Add($"{kind}/{name.Text}");
             var known = library.Names(kind);
             var nearest = NearestName.Of(name.Text, known);
             var all = known.Count == 0 ? $"The parts library has no '{kind}' yet." : $"Known {kind}: {string.Join(", ", known)}.";

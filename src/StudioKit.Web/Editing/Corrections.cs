@@ -2,6 +2,7 @@ using System.Text.Json;
 using StudioKit.Web.Engine;
 using StudioKit.Web.Outdoors;
 using StudioKit.Web.Results;
+using StudioKit.Web.Storage;
 
 namespace StudioKit.Web.Editing;
 
@@ -39,6 +40,33 @@ public sealed class Corrections(IEngine engine, IDevice device, Desk desk)
         {
             await RememberAsync();
         }
+    }
+
+    /// <summary>Takes a correction file in for the kit in hand, which it must have been measured for. One that is kept already is not replaced.</summary>
+    /// <param name="fileName">Its name.</param>
+    /// <param name="text">Its text.</param>
+    /// <returns>What became of it.</returns>
+    /// <exception cref="EngineFaultException">The worker failed.</exception>
+    public async Task<KeepingNotice> TakeInAsync(string fileName, string text)
+    {
+        var read = await engine.AskAsync(EngineQuestions.ReadCorrection, new CorrectionRequest(fileName, text));
+        if (read is not { Problem.Length: 0 })
+        {
+            return new KeepingNotice(KeepingNoticeKind.NotOpened, fileName, read?.Problem ?? "");
+        }
+
+        if (read.KitName != desk.Plan?.KitName)
+        {
+            return new KeepingNotice(KeepingNoticeKind.CorrectionOfOther, fileName, read.KitName);
+        }
+
+        if (Of(read.KitName) is { } there && there.Text != text)
+        {
+            return new KeepingNotice(KeepingNoticeKind.CorrectionThere, fileName, read.KitName);
+        }
+
+        await KeepAsync(text);
+        return new KeepingNotice(KeepingNoticeKind.Corrected, fileName, read.KitName);
     }
 
     /// <summary>Removes the correction of a kit, and plans without it.</summary>

@@ -7,6 +7,8 @@ namespace StudioKit.Web.Editing;
 /// <param name="engine">Where plans come from.</param>
 public sealed class Desk(IEngine engine)
 {
+    private IReadOnlyDictionary<string, string> _handed = KitBeside.Nothing.Parts;
+
     /// <summary>Something on the desk changed.</summary>
     public event EventHandler? Changed;
 
@@ -50,9 +52,10 @@ public sealed class Desk(IEngine engine)
     private async Task PlanAsync()
     {
         var text = Kit!.Text;
-        Say("kit");
         try
         {
+            await HandPartsAsync(Kit.Beside.Parts);
+            Say("kit");
             var answer = await engine.AskAsync(EngineQuestions.Plan, new PlanRequest(text, Kit.FileName), new Steps(this));
             if (answer is not null && Kit.Text == text)
             {
@@ -64,6 +67,16 @@ public sealed class Desk(IEngine engine)
         {
             EngineFault = fault.Message;
             Say("");
+        }
+    }
+
+    // The worker reads every text with the parts of the kit in hand; most kits have none of their own.
+    private async Task HandPartsAsync(IReadOnlyDictionary<string, string> parts)
+    {
+        if (!ReferenceEquals(parts, _handed) && (parts.Count > 0 || _handed.Count > 0))
+        {
+            _handed = parts;
+            await engine.AskAsync(EngineQuestions.Beside, new PartTexts(parts));
         }
     }
 

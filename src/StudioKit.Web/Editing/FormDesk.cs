@@ -10,6 +10,7 @@ public sealed class FormDesk
     private readonly Desk _desk;
     private Task _last = Task.CompletedTask;
     private string? _shown;
+    private IReadOnlyDictionary<string, string>? _shownParts;
 
     /// <summary>A form that follows the kit on a desk.</summary>
     /// <param name="engine">Who reads and changes the text.</param>
@@ -202,7 +203,7 @@ public sealed class FormDesk
 
     private async Task AskAsync(string text)
     {
-        _shown = text;
+        (_shown, _shownParts) = (text, _desk.Kit?.Beside.Parts);
         try
         {
             var form = await _engine.AskAsync(EngineQuestions.Form, new FormRequest(text, _desk.Kit?.FileName ?? "", Room, Opened, Adding));
@@ -222,7 +223,7 @@ public sealed class FormDesk
     // Whoever else changes the kit, the form follows.
     private void Follow()
     {
-        if (IsOpen && Text != _shown)
+        if (IsOpen && (Text != _shown || !ReferenceEquals(_desk.Kit?.Beside.Parts, _shownParts)))
         {
             _ = AskAsync(Text);
         }

@@ -17,6 +17,9 @@ public sealed class KitDocument
     /// <summary>The text.</summary>
     public string Text { get; private set; }
 
+    /// <summary>What lies beside it; it has no part in undo.</summary>
+    public KitBeside Beside { get; set; } = KitBeside.Nothing;
+
     /// <summary>Whether a change can be taken back.</summary>
     public bool CanUndo => _before.Count > 0;
 

@@ -1,20 +1,35 @@
+using StudioKit.Web.Storage;
+
 namespace StudioKit.Web.Editing;
 
-/// <summary>States of kits that were pinned to be looked at side by side, as long as the page is open.</summary>
-public sealed class Pins
+/// <summary>States of the kit in hand that were pinned to be looked at side by side; they are kept with it.</summary>
+/// <param name="desk">The kit in hand.</param>
+/// <param name="keeper">Keeps them.</param>
+public sealed class Pins(Desk desk, KitKeeper keeper)
 {
-    private readonly List<PinnedState> _states = [];
-
     /// <summary>The states, oldest first.</summary>
-    public IReadOnlyList<PinnedState> States => _states;
+    public IReadOnlyList<PinnedState> States => desk.Kit?.Beside.Pins ?? [];
 
-    /// <summary>Pins a state.</summary>
-    /// <param name="text">The kit's text.</param>
+    /// <summary>Pins the kit as it stands.</summary>
     /// <param name="figures">What to know it by.</param>
-    public void Add(string text, string figures) =>
-        _states.Add(new PinnedState(FormattableString.Invariant($"Pin {(_states.Count == 0 ? 1 : _states[^1].Number + 1)}: {figures}"), text, _states.Count == 0 ? 1 : _states[^1].Number + 1));
+    public Task AddAsync(string figures)
+    {
+        if (desk.Kit is not { } kit)
+        {
+            return Task.CompletedTask;
+        }
+
+        var number = States.Count == 0 ? 1 : States[^1].Number + 1;
+        return KeepAsync(kit, [.. States, new PinnedState(FormattableString.Invariant($"Pin {number}: {figures}"), kit.Text, number)]);
+    }
 
     /// <summary>Takes a pin out.</summary>
-    /// <param name="state">The state.</param>
-    public void Remove(PinnedState state) => _states.Remove(state);
+    /// <param name="number">Its number.</param>
+    public Task RemoveAsync(int number) => desk.Kit is { } kit ? KeepAsync(kit, [.. States.Where(state => state.Number != number)]) : Task.CompletedTask;
+
+    private Task KeepAsync(KitDocument kit, IReadOnlyList<PinnedState> states)
+    {
+        kit.Beside = kit.Beside with { Pins = states };
+        return keeper.KeepBesideAsync();
+    }
 }

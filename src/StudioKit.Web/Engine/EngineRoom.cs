@@ -18,7 +18,8 @@ internal sealed class EngineRoom
     /// <param name="picture">The picture that a question brings along; none where nobody hands in pictures.</param>
     public EngineRoom(IProgress<string> progress, IDecodedPicture? picture = null)
     {
-        var plans = new PlannedKits(progress);
+        var parts = new OwnParts();
+        var plans = new PlannedKits(progress, parts);
         _prints = new PrintedKits(plans);
         Answers(EngineQuestions.Plan, plans.Answer);
         Answers(EngineQuestions.Offers, _prints.Offers);
@@ -29,6 +30,13 @@ internal sealed class EngineRoom
         Answers(EngineQuestions.Edit, KitEdits.Answer);
         Answers(EngineQuestions.SceneLight, new SceneLights(plans).Answer);
         Answers(EngineQuestions.Solid, new Solids(plans).Answer);
+        Answers(EngineQuestions.Beside, request =>
+        {
+            _prints.Forget();
+            return parts.Take(request);
+        });
+        Answers(EngineQuestions.PartNames, OwnParts.Of);
+        Answers(EngineQuestions.ReadCorrection, request => CorrectedKits.Read(request));
         Answers(EngineQuestions.Mend, new Mends(plans).Answer);
         Answers(EngineQuestions.Point, new Points(plans).Answer);
 
@@ -44,12 +52,12 @@ internal sealed class EngineRoom
         });
         Answers(EngineQuestions.Open, OpenedKits.Answer);
         Answers(EngineQuestions.Starter, OpenedKits.Starter);
-        var forms = new KitForms();
+        var forms = new KitForms(parts);
         Answers(EngineQuestions.Form, forms.Answer);
         Answers(EngineQuestions.FormEdit, KitForms.Edit);
         Answers(EngineQuestions.FieldCheck, forms.Check);
-        Answers(EngineQuestions.Parts, new PartSearch().Answer);
-        Answers(EngineQuestions.Complete, Completions.Answer);
+        Answers(EngineQuestions.Parts, new PartSearch(parts).Answer);
+        Answers(EngineQuestions.Complete, new Completions(parts).Answer);
         Answers(EngineQuestions.Compare, new Comparisons(plans).Answer);
     }
 

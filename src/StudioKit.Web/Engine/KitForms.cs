@@ -7,23 +7,24 @@ using StudioKit.Web.Results;
 namespace StudioKit.Web.Engine;
 
 /// <summary>Forms of kits: what they show, what may be typed, and the changes that they make in the text.</summary>
-internal sealed class KitForms
+/// <param name="parts">Where their parts are looked up.</param>
+internal sealed class KitForms(OwnParts parts)
 {
     private const string AnyName = "kit.yaml";
 
-    private (string Text, string FileName, KitForm Form)? _last;
+    private (string Text, string FileName, PartsLibrary Parts, KitForm Form)? _last;
 
     /// <summary>One half of a kit as a form.</summary>
     public FormAnswer Answer(FormRequest request)
     {
         var form = Of(request.Text, request.FileName);
-        return new FormTelling(form, request.Opened, request.Adding).Of(request.Room, Obstacle(form, request.FileName));
+        return new FormTelling(form, parts.Library, request.Opened, request.Adding).Of(request.Room, Obstacle(form, request.FileName));
     }
 
     /// <summary>What something typed would mean.</summary>
     public FieldCheckAnswer Check(FieldCheckRequest request)
     {
-        var form = _last is { } last && last.Text == request.Text ? last.Form : Of(request.Text, AnyName);
+        var form = _last is { } last && last.Text == request.Text && last.Parts == parts.Library ? last.Form : Of(request.Text, AnyName);
         var check = form.Check(request.Path, request.Typed);
         var problem = check.IsGood || check.Diagnostics.Count == 0 ? "" : ProblemText.Of(check.Diagnostics[0].Message, PageHints.Of(check.Diagnostics[0]));
         return new FieldCheckAnswer(request.Typed, check.Meaning ?? "", problem);
@@ -54,9 +55,9 @@ internal sealed class KitForms
 
     private KitForm Of(string text, string fileName)
     {
-        if (_last is not { } last || last.Text != text || last.FileName != fileName)
+        if (_last is not { } last || last.Text != text || last.FileName != fileName || last.Parts != parts.Library)
         {
-            last = (text, fileName, KitForm.Of(KitText.Of(text), PartsLibrary.Embedded, fileName));
+            last = (text, fileName, parts.Library, KitForm.Of(KitText.Of(text), parts.Library, fileName));
             _last = last;
         }
 

@@ -4,17 +4,23 @@ using StudioKit.Web.Results;
 namespace StudioKit.Web.Engine;
 
 /// <summary>Looks parts of the library up by words.</summary>
-internal sealed class PartSearch
+/// <param name="parts">The library.</param>
+internal sealed class PartSearch(OwnParts parts)
 {
     private const int FiguresShown = 5;
 
-    private readonly Lazy<ILookup<string, ListedPart>> _parts = new(() => PartsCatalogue.Of(PartsLibrary.Embedded).ToLookup(part => part.Kind, StringComparer.Ordinal));
+    private (PartsLibrary Library, ILookup<string, ListedPart> Parts)? _listed;
 
     /// <summary>Parts of a kind that mention every word.</summary>
     public PartsAnswer Answer(PartsRequest request)
     {
         var words = request.Search.Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-        var all = _parts.Value[request.Kind].ToList();
+        if (_listed?.Library != parts.Library)
+        {
+            _listed = (parts.Library, PartsCatalogue.Of(parts.Library).ToLookup(part => part.Kind, StringComparer.Ordinal));
+        }
+
+        var all = _listed.Value.Parts[request.Kind].ToList();
         return new PartsAnswer([.. all.Where(part => words.All(word => $"{part.Name} {part.Title}".Contains(word, StringComparison.OrdinalIgnoreCase))).Select(Line)], all.Count);
     }
 

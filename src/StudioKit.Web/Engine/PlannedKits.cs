@@ -7,7 +7,8 @@ namespace StudioKit.Web.Engine;
 
 /// <summary>Plans kits as they change; what a change leaves alone is not worked out again.</summary>
 /// <param name="progress">Told each stage.</param>
-internal sealed class PlannedKits(IProgress<string> progress)
+/// <param name="parts">Where their parts are looked up.</param>
+internal sealed class PlannedKits(IProgress<string> progress, OwnParts parts)
 {
     // As many as lie side by side, and the one before the last change.
     private const int Most = 4;
@@ -26,7 +27,7 @@ internal sealed class PlannedKits(IProgress<string> progress)
     /// <summary>A kit as it was read, and its plan; none where it cannot be read.</summary>
     public (KitReadResult Read, Plan? Plan) Of(string text, string fileName)
     {
-        var read = KitReader.Parse(text, fileName, PartsLibrary.Embedded);
+        var read = KitReader.Parse(text, fileName, parts.Library);
         return (read, read.HasErrors ? null : PlanOf(_corrected(read)));
     }
 
@@ -47,7 +48,7 @@ internal sealed class PlannedKits(IProgress<string> progress)
     /// <summary>A kit as it was read, and its plan without any correction that was measured for it.</summary>
     public (KitReadResult Read, Plan? Plan) AsWritten(string text, string fileName)
     {
-        var read = KitReader.Parse(text, fileName, PartsLibrary.Embedded);
+        var read = KitReader.Parse(text, fileName, parts.Library);
         return (read, read.HasErrors ? null : PlanOf(read));
     }
 
@@ -55,7 +56,7 @@ internal sealed class PlannedKits(IProgress<string> progress)
     /// <returns>The plan; none where the text cannot be read.</returns>
     public Plan? Tried(string text, string fileName)
     {
-        var read = KitReader.Parse(text, fileName, PartsLibrary.Embedded);
+        var read = KitReader.Parse(text, fileName, parts.Library);
         return read.HasErrors ? null : _session.Plan(_corrected(read));
     }
 

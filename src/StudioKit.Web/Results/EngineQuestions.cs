@@ -24,6 +24,15 @@ public static class EngineQuestions
     /// <summary>Writes values into a kit's text; comments, order and line ends stay.</summary>
     public static EngineQuestion<EditRequest, EditAnswer> Edit { get; } = new("edit", ResultsJson.Default.EditRequest, ResultsJson.Default.EditAnswer);
 
+    /// <summary>Reads kits with these parts beside them from now on.</summary>
+    public static EngineQuestion<PartTexts, PartTexts> Beside { get; } = new("beside", ResultsJson.Default.PartTexts, ResultsJson.Default.PartTexts);
+
+    /// <summary>Which parts a kit names.</summary>
+    public static EngineQuestion<PartNamesRequest, PartNames> PartNames { get; } = new("part-names", ResultsJson.Default.PartNamesRequest, ResultsJson.Default.PartNames);
+
+    /// <summary>What a correction file holds.</summary>
+    public static EngineQuestion<CorrectionRequest, CorrectionAnswer> ReadCorrection { get; } = new("read-correction", ResultsJson.Default.CorrectionRequest, ResultsJson.Default.CorrectionAnswer);
+
     /// <summary>A change that mends a check, step by step.</summary>
     public static EngineQuestion<MendRequest, MendAnswer> Mend { get; } = new("mend", ResultsJson.Default.MendRequest, ResultsJson.Default.MendAnswer);
 

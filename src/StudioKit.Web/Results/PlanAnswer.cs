@@ -7,6 +7,9 @@ namespace StudioKit.Web.Results;
 /// <param name="Faults">Everything wrong with the text, in order of place.</param>
 public sealed record PlanAnswer(string Hash, string KitName, VerdictLine Verdict, IReadOnlyList<Fault> Faults)
 {
+    /// <summary>Parts that the kit names and that are not on this device, by <c>KIND/NAME</c>; empty where all are.</summary>
+    public IReadOnlyList<string> MissingParts { get; init; } = [];
+
     /// <summary>Measured corrections that it was made with, in words; empty where there are none.</summary>
     public string Corrections { get; init; } = "";
 

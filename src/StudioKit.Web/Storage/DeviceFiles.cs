@@ -30,6 +30,9 @@ internal sealed partial class DeviceFiles : IDeviceFiles
     void IDeviceFiles.Download(string name, string text) => Download(name, text);
 
     /// <inheritdoc/>
+    void IDeviceFiles.DownloadTogether(string name, string text, string beside) => DownloadTogether(name, text, beside);
+
+    /// <inheritdoc/>
     public Task<bool> SaveInPlaceAsync(string name, string text) => Ask(() => SaveInPlace(name, text));
 
     /// <inheritdoc/>
@@ -57,6 +60,9 @@ internal sealed partial class DeviceFiles : IDeviceFiles
 
     [JSImport("download", Module)]
     private static partial void Download(string name, string text);
+
+    [JSImport("downloadTogether", Module)]
+    private static partial void DownloadTogether(string name, string text, string beside);
 
     [JSImport("canChoosePlace", Module)]
     private static partial bool CanChoosePlace();

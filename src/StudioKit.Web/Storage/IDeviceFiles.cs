@@ -16,6 +16,12 @@ public interface IDeviceFiles
     /// <param name="text">What is written.</param>
     public void Download(string name, string text);
 
+    /// <summary>Writes a kit with what lies beside it into one archive.</summary>
+    /// <param name="name">The kit's file name.</param>
+    /// <param name="text">Its text.</param>
+    /// <param name="beside">What lies beside it, as it is written.</param>
+    public void DownloadTogether(string name, string text, string beside);
+
     /// <summary>Whether the user can choose where a file is written.</summary>
     public bool CanChoosePlace { get; }
 

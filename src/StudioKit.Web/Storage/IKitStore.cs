@@ -19,7 +19,18 @@ public interface IKitStore
     /// <summary>Keeps a new kit, under a name that no other has.</summary>
     /// <param name="name">The name that it would have best.</param>
     /// <param name="text">Its text.</param>
-    public Task<KeptKit> AddAsync(string name, string text);
+    /// <param name="beside">What lies beside it, as it is written; empty for nothing.</param>
+    public Task<KeptKit> AddAsync(string name, string text, string beside = "");
+
+    /// <summary>What lies beside a kit.</summary>
+    /// <param name="id">What the kit is kept under.</param>
+    /// <returns>As it was written; empty for nothing.</returns>
+    public Task<string> BesideAsync(string id);
+
+    /// <summary>Keeps what lies beside a kit; the kit's own text stays as it is.</summary>
+    /// <param name="id">What the kit is kept under.</param>
+    /// <param name="beside">As it is written; empty for nothing.</param>
+    public Task KeepBesideAsync(string id, string beside);
 
     /// <summary>Saves a changed text, unless another tab saved a newer state than the one last loaded or saved here.</summary>
     /// <param name="id">What the kit is kept under.</param>

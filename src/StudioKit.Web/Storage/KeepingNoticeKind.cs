@@ -18,6 +18,24 @@ public enum KeepingNoticeKind
     /// <summary>A file was opened and is kept.</summary>
     Opened,
 
+    /// <summary>A part was put beside a kit.</summary>
+    PartTaken,
+
+    /// <summary>A part was opened that no kit names.</summary>
+    PartUnnamed,
+
+    /// <summary>Another part of the same name lies beside the kit.</summary>
+    PartOther,
+
+    /// <summary>A correction is kept with the kit in hand.</summary>
+    Corrected,
+
+    /// <summary>A correction was measured for another kit than the one in hand.</summary>
+    CorrectionOfOther,
+
+    /// <summary>Another correction is kept with the kit in hand already.</summary>
+    CorrectionThere,
+
     /// <summary>A file could not be opened.</summary>
     NotOpened,
 

@@ -36,7 +36,7 @@ internal sealed class KitInHand(Desk desk, IKitStore store, IKitTabs tabs)
     /// <param name="state">How it is kept.</param>
     public async Task ShowAsync(KeptKit kit, KeepingState state)
     {
-        (Id, Kept, _asked, _document) = (kit.Id, kit.Text, kit.Text, new KitDocument(kit.Name, kit.Text));
+        (Id, Kept, _asked, _document) = (kit.Id, kit.Text, kit.Text, new KitDocument(kit.Name, kit.Text) { Beside = KitBeside.Read(kit.Beside) });
         store.SetLast(kit.Id);
         tabs.MarkOpening(kit.Id);
         Say(state);
@@ -51,9 +51,10 @@ internal sealed class KitInHand(Desk desk, IKitStore store, IKitTabs tabs)
     /// <param name="name">Its name.</param>
     /// <param name="text">Its text.</param>
     /// <param name="trouble">Why it cannot.</param>
-    public Task ShowUnkeptAsync(string name, string text, KeepingTrouble trouble)
+    /// <param name="beside">What lies beside it; nothing where left out.</param>
+    public Task ShowUnkeptAsync(string name, string text, KeepingTrouble trouble, KitBeside? beside = null)
     {
-        (Id, Kept, _asked, _document) = ("", "", text, new KitDocument(name, text));
+        (Id, Kept, _asked, _document) = ("", "", text, new KitDocument(name, text) { Beside = beside ?? KitBeside.Nothing });
         Trouble = trouble;
         Say(KeepingState.NotSaved);
         return desk.OpenAsync(_document);

@@ -107,8 +107,14 @@ public sealed class KitKeeper
     /// <summary>Keeps a new kit and opens it.</summary>
     /// <param name="name">The name that it would have best.</param>
     /// <param name="text">Its text.</param>
+    /// <param name="beside">What lies beside it; nothing where left out.</param>
     /// <returns>The name that it has.</returns>
-    public Task<string> AddAsync(string name, string text) => _saving.AddAsync(name, text);
+    public Task<string> AddAsync(string name, string text, KitBeside? beside = null) => _saving.AddAsync(name, text, beside ?? KitBeside.Nothing);
+
+    /// <summary>Keeps what lies beside the kit in hand, unless another tab works on that.</summary>
+    public Task KeepBesideAsync() => Id.Length > 0 && State != KeepingState.Elsewhere && _desk.Kit is { } kit
+        ? _hand.TryAsync(() => _store.KeepBesideAsync(Id, kit.Beside.Write()))
+        : Task.CompletedTask;
 
     /// <summary>Tries once more to save what could not be saved.</summary>
     public Task RetryAsync() => _saving.Begin();
@@ -122,7 +128,7 @@ public sealed class KitKeeper
 
     /// <summary>Works on with a copy, and leaves the kit to the other tab.</summary>
     /// <returns>The copy's name.</returns>
-    public Task<string> CopyAsync() => AddAsync(Name, _desk.Kit!.Text);
+    public Task<string> CopyAsync() => AddAsync(Name, _desk.Kit!.Text, _desk.Kit.Beside);
 
     /// <summary>Gives a kit another name.</summary>
     /// <param name="id">What it is kept under.</param>

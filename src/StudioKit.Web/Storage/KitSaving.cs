@@ -22,19 +22,20 @@ internal sealed class KitSaving(Desk desk, KitInHand hand, IKitStore store, IKit
     /// <summary>Keeps a new kit and opens it.</summary>
     /// <param name="name">The name that it would have best.</param>
     /// <param name="text">Its text.</param>
+    /// <param name="beside">What lies beside it.</param>
     /// <returns>The name that it has.</returns>
-    public async Task<string> AddAsync(string name, string text)
+    public async Task<string> AddAsync(string name, string text, KitBeside beside)
     {
         try
         {
-            var kit = await store.AddAsync(name, text);
+            var kit = await store.AddAsync(name, text, beside.Write());
             await tabs.HoldAsync(kit.Id);
             await hand.ShowAsync(kit, KeepingState.Saved);
             return kit.Name;
         }
         catch (KeepingException trouble)
         {
-            await hand.ShowUnkeptAsync(name, text, trouble.Trouble);
+            await hand.ShowUnkeptAsync(name, text, trouble.Trouble, beside);
             return name;
         }
     }
@@ -72,7 +73,7 @@ internal sealed class KitSaving(Desk desk, KitInHand hand, IKitStore store, IKit
         }
 
         var name = desk.Kit.FileName;
-        var copy = await AddAsync(name, mine);
+        var copy = await AddAsync(name, mine, desk.Kit.Beside);
         Noticed?.Invoke(new KeepingNotice(KeepingNoticeKind.KeptAsCopy, name, copy));
     }
 
@@ -105,7 +106,7 @@ internal sealed class KitSaving(Desk desk, KitInHand hand, IKitStore store, IKit
 
     private async Task KeepAnewAsync(KitDocument kit, string text)
     {
-        await hand.KeepAsAsync(kit, await store.AddAsync(kit.FileName, text) with { Text = text });
+        await hand.KeepAsAsync(kit, await store.AddAsync(kit.FileName, text, kit.Beside.Write()) with { Text = text });
         if (kit.Text != text)
         {
             await SaveAsync();

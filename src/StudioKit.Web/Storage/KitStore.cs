@@ -23,7 +23,13 @@ internal sealed partial class KitStore : IKitStore
     public Task<string?> TextAsync(string id) => Ask(() => Text(id));
 
     /// <inheritdoc/>
-    public Task<KeptKit> AddAsync(string name, string text) => Ask(async () => Read(await Add(name, text), StorageJson.Default.KeptKit));
+    public Task<KeptKit> AddAsync(string name, string text, string beside = "") => Ask(async () => Read(await Add(name, text, beside), StorageJson.Default.KeptKit));
+
+    /// <inheritdoc/>
+    public Task<string> BesideAsync(string id) => Ask(() => Beside(id));
+
+    /// <inheritdoc/>
+    public Task KeepBesideAsync(string id, string beside) => Ask(() => Done(KeepBeside(id, beside)));
 
     /// <inheritdoc/>
     public Task<SaveOutcome> SaveAsync(string id, string text) => Ask(async () => await Save(id, text) switch
@@ -97,7 +103,13 @@ internal sealed partial class KitStore : IKitStore
     private static partial Task<string?> Text(string id);
 
     [JSImport("add", Module)]
-    private static partial Task<string> Add(string name, string text);
+    private static partial Task<string> Add(string name, string text, string beside);
+
+    [JSImport("beside", Module)]
+    private static partial Task<string> Beside(string id);
+
+    [JSImport("keepBeside", Module)]
+    private static partial Task KeepBeside(string id, string beside);
 
     [JSImport("save", Module)]
     private static partial Task<string> Save(string id, string text);

@@ -4,4 +4,8 @@ namespace StudioKit.Web.Storage;
 /// <param name="Name">Its name.</param>
 /// <param name="Base64">Its bytes, or as many as tell that they are too many.</param>
 /// <param name="Trouble">Why it could not be read; empty where it could.</param>
-public sealed record OpenedFile(string Name, string Base64, string Trouble);
+public sealed record OpenedFile(string Name, string Base64, string Trouble)
+{
+    /// <summary>Where it lies in its archive, with folders; its name where it comes by itself.</summary>
+    public string Path { get; init; } = Name;
+}

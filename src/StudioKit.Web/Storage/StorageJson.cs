@@ -6,6 +6,7 @@ namespace StudioKit.Web.Storage;
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
 [JsonSerializable(typeof(KeptKit))]
 [JsonSerializable(typeof(IReadOnlyList<KeptKitLine>))]
+[JsonSerializable(typeof(StudioKit.Web.Editing.KitBeside))]
 [JsonSerializable(typeof(StorageRoom))]
 [JsonSerializable(typeof(IReadOnlyList<OpenedFile>))]
 internal sealed partial class StorageJson : JsonSerializerContext;

@@ -32,11 +32,21 @@ internal static class KeepingWords
         KeepingNoticeKind.NameTaken => $"Another kit is called {notice.Name} here, so this one is {notice.Other}.",
         KeepingNoticeKind.KnownAlready => $"{notice.Name} is on this device already, word for word.",
         KeepingNoticeKind.Opened => $"{notice.Name} is kept on this device.",
+        KeepingNoticeKind.PartTaken => $"The part {notice.Name} lies beside {notice.Other} from now on.",
+        KeepingNoticeKind.PartUnnamed => $"{notice.Name} was not opened: it says no 'kit:', so it is a part, and no kit opened with it or in hand names a part of that name. Open it together with its kit.",
+        KeepingNoticeKind.PartOther => $"{notice.Name} was not taken: {notice.Other} has another part of that name beside it. Rename one of them, in its file and in the kit.",
+        KeepingNoticeKind.Corrected => $"{notice.Name} is kept with {notice.Other}, which is planned with it from now on.",
+        KeepingNoticeKind.CorrectionOfOther => $"{notice.Name} was not taken: it was measured for another kit than the one in hand. It is of {notice.Other}. Open that kit first, then the correction.",
+        KeepingNoticeKind.CorrectionThere => $"{notice.Name} was not taken: another correction is kept with {notice.Other} already. Remove that one under Test frames first; it can be saved as a file there.",
         KeepingNoticeKind.NotOpened => $"{notice.Name} was not opened: {notice.Other}",
         KeepingNoticeKind.Exported => $"All kits on this device ({notice.Other}) are in {notice.Name}. This page reads that file again, and any program that unpacks archives does.",
         KeepingNoticeKind.ThrownAway => $"{notice.Name} is thrown away. It can be taken back for a month.",
         _ => throw new ArgumentOutOfRangeException(nameof(notice), notice.Kind, "A notice without words."),
     };
+
+    /// <summary>Whether it tells of something that did not go as it was meant.</summary>
+    public static bool IsBad(KeepingNoticeKind kind) => kind is KeepingNoticeKind.NotOpened or KeepingNoticeKind.DiedOver or KeepingNoticeKind.PartUnnamed or KeepingNoticeKind.PartOther
+        or KeepingNoticeKind.CorrectionOfOther or KeepingNoticeKind.CorrectionThere;
 
     public static string Of(PageCopyState copy) => copy switch
     {

@@ -31,9 +31,18 @@ internal sealed class DeviceTab(SharedDevice device) : IKitStore, IKitTabs
 
     public Task<string?> TextAsync(string id) => Task.FromResult(device.Find(id)?.Kit.Text);
 
-    public Task<KeptKit> AddAsync(string name, string text)
+    public Task<string> BesideAsync(string id) => Task.FromResult(device.Find(id)?.Kit.Beside ?? "");
+
+    public Task KeepBesideAsync(string id, string beside)
     {
-        var kit = device.Add(name, text);
+        var (kit, revision) = device.Find(id)!.Value;
+        device.Put(kit with { Beside = beside }, revision, isThrownAway: false);
+        return Task.CompletedTask;
+    }
+
+    public Task<KeptKit> AddAsync(string name, string text, string beside = "")
+    {
+        var kit = device.Add(name, text, beside);
         _known[kit.Id] = 1;
         device.Tell(this, TabNewsKind.Changed, kit.Id);
         return Task.FromResult(kit);

@@ -29,11 +29,23 @@ public sealed class OpenedKitsTests
     [InlineData("# Moor äöü 蛾\nname: fen")]
     [InlineData("")]
     public void A_text_comes_in_as_it_was_written(string text) =>
-        OpenedKits.Answer(new OpenRequest(Convert.ToBase64String(Encoding.UTF8.GetBytes(text)), "fen.yaml")).Should().Be(new OpenAnswer(text, ""));
+        OpenedKits.Answer(new OpenRequest(Convert.ToBase64String(Encoding.UTF8.GetBytes(text)), "fen.yaml")).Should().BeEquivalentTo(new { Text = text, Problem = "" });
 
     [Fact]
     public void A_byte_order_mark_is_no_part_of_the_text() =>
         OpenedKits.Answer(new OpenRequest(Convert.ToBase64String([0xEF, 0xBB, 0xBF, .. "name: fen"u8]), "fen.yaml")).Text.Should().Be("name: fen");
+
+    [Theory]
+    [InlineData("kit: Fen\ncamera: x", OpenedKind.Kit)]
+    [InlineData("# of the fen\r\nset-ups: []\r\n", OpenedKind.Kit)]
+    [InlineData("", OpenedKind.Kit)]
+    [InlineData("# nothing yet", OpenedKind.Kit)]
+    [InlineData("name: reed pipe\nwall: 2 mm\nsource: measured\n", OpenedKind.Part)]
+    [InlineData("name: reed pipe\nwall: 2 mm\n", OpenedKind.Unsure)]
+    [InlineData("- {text: let it go}\n", OpenedKind.Part)]
+    [InlineData("# measured\ncorrection-of: Fen\ndate: 2026-05-09\n", OpenedKind.Correction)]
+    public void A_kit_a_part_and_a_correction_are_told_apart_by_their_keys(string text, OpenedKind kind) =>
+        OpenedKits.Answer(new OpenRequest(Convert.ToBase64String(Encoding.UTF8.GetBytes(text)), "any.yaml")).Kind.Should().Be(kind);
 
     [Fact]
     public void The_kit_to_begin_with_can_be_planned()

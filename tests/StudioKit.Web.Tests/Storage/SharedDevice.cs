@@ -29,7 +29,7 @@ internal sealed class SharedDevice
 
     public (KeptKit Kit, int Revision)? Find(string id) => _kits.TryGetValue(id, out var found) ? (found.Kit, found.Revision) : null;
 
-    public KeptKit Add(string name, string text)
+    public KeptKit Add(string name, string text, string beside = "")
     {
         Refuse();
         var free = name;
@@ -38,7 +38,7 @@ internal sealed class SharedDevice
             free = FormattableString.Invariant($"{Path.GetFileNameWithoutExtension(name)} ({number}){Path.GetExtension(name)}");
         }
 
-        var kit = new KeptKit(FormattableString.Invariant($"kit-{_kits.Count}"), free, text);
+        var kit = new KeptKit(FormattableString.Invariant($"kit-{_kits.Count}"), free, text) { Beside = beside };
         _kits[kit.Id] = (kit, 1, false);
         return kit;
     }

@@ -22,6 +22,13 @@ internal sealed class CorrectedKits
             PictureTelling.Faults(read.SelectMany(entry => entry.Read.Diagnostics)));
     }
 
+    /// <summary>What a correction file holds.</summary>
+    public static CorrectionAnswer Read(CorrectionRequest request)
+    {
+        var read = KitCorrectionFile.Read(request.FileName, request.Text);
+        return read.IsSound ? new CorrectionAnswer(read.Value!.Kit, CorrectionTelling.Of(read.Value), "") : new CorrectionAnswer("", "", string.Join(' ', PictureTelling.Faults(read.Diagnostics)));
+    }
+
     /// <summary>A kit with what is kept for it.</summary>
     public KitReadResult Of(KitReadResult read) => read.Kit is { } kit && _kept.TryGetValue(kit.Name, out var kept) ? kept.Correction.ApplyTo(read, kept.Text) : read;
 

@@ -1,3 +1,4 @@
+using StudioKit.Kits;
 using StudioKit.Kits.Forms;
 using StudioKit.Web.Results;
 
@@ -5,13 +6,14 @@ namespace StudioKit.Web.Engine.Telling;
 
 /// <summary>Tells one half of a kit as a form. Only what is opened has its fields along, as the page draws slowly.</summary>
 /// <param name="form">The kit.</param>
+/// <param name="parts">Where parts can be chosen from.</param>
 /// <param name="opened">Path of the group whose fields are wanted.</param>
 /// <param name="adding">Path of the list to which an entry is to be added.</param>
-internal sealed class FormTelling(KitForm form, string opened, string adding)
+internal sealed class FormTelling(KitForm form, PartsLibrary parts, string opened, string adding)
 {
     private static readonly string[] AnimalKeys = ["subjects", "set-ups", "session", "site"];
 
-    private readonly LineTelling _lines = new(form);
+    private readonly LineTelling _lines = new(form, parts);
 
     public FormAnswer Of(FormRoom room, string obstacle) => new(
         room == FormRoom.Gear ? _lines.Of(form.Whole) : [],

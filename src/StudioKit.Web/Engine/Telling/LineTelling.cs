@@ -7,7 +7,8 @@ namespace StudioKit.Web.Engine.Telling;
 
 /// <summary>Tells the fields of a form.</summary>
 /// <param name="form">The kit.</param>
-internal sealed class LineTelling(KitForm form)
+/// <param name="parts">Where parts can be chosen from.</param>
+internal sealed class LineTelling(KitForm form, PartsLibrary parts)
 {
     private static readonly FormChoice[] YesOrNo = [new("yes", "Yes"), new("no", "No")];
 
@@ -20,8 +21,8 @@ internal sealed class LineTelling(KitForm form)
         [.. list.Field.Group!.Fields.Where(field => field is { IsRequired: true, Group: null }).Select(field => Blank(field, FormattableString.Invariant($"{list.Path}[{list.Groups.Count}].{field.Key}")))];
 
     // A library without parts of a kind has nothing to choose from.
-    private static bool IsOffered(FormField field) =>
-        field.Field.Kind != FieldKind.Part || field.InEffect is not null || PartsLibrary.Embedded.Names(field.Field.PartKind!).Count > 0;
+    private bool IsOffered(FormField field) =>
+        field.Field.Kind != FieldKind.Part || field.InEffect is not null || parts.Names(field.Field.PartKind!).Count > 0;
 
     private FormLine Of(FormField field, FormGroup group)
     {

@@ -10,7 +10,7 @@ namespace StudioKit.Web.Engine.Telling;
 internal static class PlanTelling
 {
     /// <summary>What is said of a text that cannot be read.</summary>
-    public static PlanAnswer Unread(KitReadResult read) => new("", "", Verdict(read), Faults(read));
+    public static PlanAnswer Unread(KitReadResult read) => new("", "", Verdict(read), Faults(read)) { MissingParts = read.MissingParts };
 
     /// <summary>The plan of a kit.</summary>
     public static PlanAnswer Of(KitReadResult read, Plan plan) => new(plan.ContentHash, plan.Kit.Name, Verdict(plan), Faults(read))

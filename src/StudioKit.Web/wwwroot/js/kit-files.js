@@ -8,6 +8,9 @@ const MOST_BYTES = 1_000_001;
 const MOST_FILES = 1000;
 const MOST_ARCHIVE_BYTES = 50_000_000;
 
+// Pinned states in an archive.
+const PINS = 'pins.json';
+
 let dropped = () => { };
 
 // Waits for files that are dropped on the page.
@@ -72,9 +75,30 @@ export async function saveInPlace(name, text) {
 
 // Packs all kits into one file that any unpacking program reads, and this page again; says how many they are.
 export async function downloadAll(name) {
-    const files = await texts();
-    handOver(name, new Blob([pack(files)], { type: 'application/zip' }));
-    return files.length;
+    const kits = await texts();
+    handOver(name, new Blob([pack(kits.flatMap(together))], { type: 'application/zip' }));
+    return kits.length;
+}
+
+// Packs a kit with what lies beside it.
+export function downloadTogether(name, text, beside) {
+    handOver(`${stem(name)}.zip`, new Blob([pack(together({ name, text, beside }))], { type: 'application/zip' }));
+}
+
+const stem = (name) => name.replace(/\.[^.]*$/, '');
+
+// A kit with anything beside it has a folder of its own, laid out as the command line looks for parts; what is damaged of it is left out.
+function together({ name, text, beside }) {
+    let kept = {};
+    try {
+        kept = JSON.parse(beside || '{}') ?? {};
+    } catch {
+        // The kit goes without.
+    }
+
+    const parts = Object.entries(kept.parts ?? {}).map(([place, part]) => ({ name: `${stem(name)}/parts/${place}.yaml`, text: String(part) }));
+    const pins = kept.pins?.length > 0 ? [{ name: `${stem(name)}/${PINS}`, text: JSON.stringify({ parts: {}, pins: kept.pins }) }] : [];
+    return parts.length + pins.length === 0 ? [{ name, text }] : [{ name: `${stem(name)}/${name}`, text }, ...parts, ...pins];
 }
 
 async function readAll(files) {
@@ -98,12 +122,12 @@ async function readOne(file) {
             }
 
             const entries = await unpack(new Uint8Array(await file.arrayBuffer()), MOST_FILES, MOST_BYTES);
-            return await Promise.all(entries.filter(({ name }) => /\.ya?ml$/i.test(name)).map(async ({ name, bytes }) => ({ name, base64: await base64(new Blob([bytes])), trouble: '' })));
+            return await Promise.all(entries.filter(({ name }) => /\.ya?ml$/i.test(name) || name === PINS).map(async ({ path, name, bytes }) => ({ path, name, base64: await base64(new Blob([bytes])), trouble: '' })));
         }
 
-        return [{ name: file.name, base64: await base64(file.slice(0, MOST_BYTES)), trouble: '' }];
+        return [{ path: file.name, name: file.name, base64: await base64(file.slice(0, MOST_BYTES)), trouble: '' }];
     } catch (fault) {
-        return [{ name: file.name, base64: '', trouble: String(fault.message ?? fault) }];
+        return [{ path: file.name, name: file.name, base64: '', trouble: String(fault.message ?? fault) }];
     }
 }
 

@@ -24,28 +24,39 @@ export async function load(id) {
     }
 
     known.set(id, kit.revision);
-    return JSON.stringify({ id, name: kit.name, text: kit.text });
+    return JSON.stringify({ id, name: kit.name, text: kit.text, beside: kit.beside ?? '' });
 }
 
 export async function text(id) {
     return (await read((store) => store.get(id)))?.text ?? null;
 }
 
-// All kits with their texts, but for those that were thrown away. Each has a kit's ending, by which it is found when it comes in again.
-export async function texts() {
-    const kits = await read((store) => store.getAll());
-    return kits.filter(({ thrownAway }) => !thrownAway).map(({ name, text }) => ({ name: /\.ya?ml$/i.test(name) ? name : `${name}.yaml`, text }));
+// What lies beside a kit, as the page wrote it: parts of its own and pinned states.
+export async function beside(id) {
+    return (await read((store) => store.get(id)))?.beside ?? '';
 }
 
-export async function add(name, text) {
-    const kit = { id: crypto.randomUUID(), name, text, revision: 1, changed: Date.now(), thrownAway: 0 };
+export function keepBeside(id, beside) {
+    return change(id, (kit) => {
+        kit.beside = beside;
+    });
+}
+
+// All kits with their texts and what lies beside them, but for those that were thrown away. Each has a kit's ending, by which it is found when it comes in again.
+export async function texts() {
+    const kits = await read((store) => store.getAll());
+    return kits.filter(({ thrownAway }) => !thrownAway).map(({ name, text, beside }) => ({ name: /\.ya?ml$/i.test(name) ? name : `${name}.yaml`, text, beside: beside ?? '' }));
+}
+
+export async function add(name, text, beside) {
+    const kit = { id: crypto.randomUUID(), name, text, beside, revision: 1, changed: Date.now(), thrownAway: 0 };
     await write((store) => withAll(store, (all) => {
         kit.name = freeName(name, all);
         store.put(kit);
     }));
     known.set(kit.id, kit.revision);
     tell(kit.id);
-    return JSON.stringify({ id: kit.id, name: kit.name, text });
+    return JSON.stringify({ id: kit.id, name: kit.name, text, beside });
 }
 
 // Says 'saved', 'newer' where another tab was faster, or 'gone' where the kit is no more.

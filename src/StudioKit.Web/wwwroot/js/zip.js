@@ -69,7 +69,7 @@ export async function unpack(bytes, mostFiles, mostBytes) {
                 throw new Error('It holds more than this page takes at once.');
             }
 
-            files.push({ name: name.slice(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1), bytes: plain });
+            files.push({ path: name.replaceAll('\\', '/'), name: name.slice(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1), bytes: plain });
         }
 
         at = next;
