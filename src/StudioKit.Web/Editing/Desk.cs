@@ -7,7 +7,7 @@ namespace StudioKit.Web.Editing;
 /// <param name="engine">Where plans come from.</param>
 public sealed class Desk(IEngine engine)
 {
-    private IReadOnlyDictionary<string, string> _handed = KitBeside.Nothing.Parts;
+    private IReadOnlyDictionary<string, string>? _handed = KitBeside.Nothing.Parts;
 
     /// <summary>Something on the desk changed.</summary>
     public event EventHandler? Changed;
@@ -73,10 +73,17 @@ public sealed class Desk(IEngine engine)
     // The worker reads every text with the parts of the kit in hand; most kits have none of their own.
     private async Task HandPartsAsync(IReadOnlyDictionary<string, string> parts)
     {
-        if (!ReferenceEquals(parts, _handed) && (parts.Count > 0 || _handed.Count > 0))
+        if (ReferenceEquals(parts, _handed) || (parts.Count == 0 && _handed is { Count: 0 }))
         {
-            _handed = parts;
-            await engine.AskAsync(EngineQuestions.Beside, new PartTexts(parts));
+            return;
+        }
+
+        _handed = parts;
+        var (_, fault) = await engine.TryAsync(EngineQuestions.Beside, new PartTexts(parts));
+        if (fault.Length > 0)
+        {
+            _handed = null;
+            throw new EngineFaultException(fault);
         }
     }
 
