@@ -110,6 +110,25 @@ public sealed class MovingTheLightTests(ServedPage served) : IClassFixture<Serve
     }
 
     [BrowserFact]
+    public async Task Who_has_no_pointer_asks_about_a_place_by_the_keyboard()
+    {
+        await using var visit = await served.VisitAsync();
+        await visit.PlannedAsync();
+        var probe = visit.Page.GetByRole(AriaRole.Slider, new() { Name = "place on the panel that is asked about" });
+
+        await probe.FocusAsync();
+        await visit.Page.Keyboard.PressAsync("ArrowRight");
+        await Assertions.Expect(probe).ToHaveAttributeAsync("aria-valuenow", "305");
+        await visit.Page.Keyboard.PressAsync("ArrowUp");
+
+        var place = visit.Page.GetByRole(AriaRole.Region, new() { Name = "The place that was asked about" }).GetByRole(AriaRole.Heading);
+        await Assertions.Expect(place).Not.ToContainTextAsync(", 0 mm");
+        await Assertions.Expect(place).ToContainTextAsync("5 mm right, ");
+        (await probe.GetAttributeAsync("aria-valuetext")).Should().Contain("in the frame");
+        visit.Complaints.Should().BeEmpty();
+    }
+
+    [BrowserFact]
     public async Task Escape_puts_back_what_a_hand_still_holds()
     {
         await using var visit = await served.VisitAsync();
