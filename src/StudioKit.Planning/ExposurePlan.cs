@@ -57,6 +57,12 @@ public sealed record ExposurePlan
     /// <summary>Ambient light on the subject against a correct exposure, negative under it.</summary>
     public required Stops AmbientLevel { get; init; }
 
+    /// <summary>All light on the subject against correct exposure, ambient and flash; none on the panel.</summary>
+    public Stops? SubjectLevel { get; init; }
+
+    /// <summary>Ambient light on the subject, where it was metered apart; <see cref="Ambient"/> is then the background's.</summary>
+    public ExposureValue? SubjectAmbient { get; init; }
+
     /// <summary>Daylight and flash together on the background against correct exposure; dark background only.</summary>
     public Stops? BackgroundLevel { get; init; }
 

@@ -41,6 +41,8 @@ internal static class SetUpSections
         .Optional("iso", "ISO speed to stay near; else the camera's lowest.", "3", "10000000").Iso((setUp, value) => setUp with { Iso = value })
         .Optional("ambient", "Ambient light that the set-up is planned for, e.g. 'EV 6'; else the site's.", "EV -6", "EV 18")
             .ExposureValue((setUp, value) => setUp with { Ambient = value })
+        .Optional("subject-ambient", "Ambient light metered on the subject, e.g. 'EV 11', where its background is brighter or darker; 'ambient' is then the background's.", "EV -6", "EV 18")
+            .ExposureValue((setUp, value) => setUp with { SubjectAmbient = value })
         .Optional("light-window", "Ambient light that it is photographed in, from the darkest, e.g. 'EV 12 to EV 15'; else as far from what it is planned for as its exposures work.", "EV -6", "EV 18")
             .Lights((setUp, value) => setUp with { LightWindow = value })
         .Optional("clock", "Hours of the day that it is photographed in, e.g. '09:00 to 17:00'; past midnight where the second comes first; else any.")
@@ -56,8 +58,8 @@ internal static class SetUpSections
             .Stops((setUp, value) => setUp with { VeilLimit = value }, setUp => setUp.VeilLimit)
         .Optional("ambient-below-flash", "How far daylight on the subject must stay under the flash in a white-background set-up.", "0", "12")
             .Stops((setUp, value) => setUp with { AmbientBelowFlash = value }, setUp => setUp.AmbientBelowFlash)
-        .Optional("fill-level", "Level of the fill against the ambient light, negative under it.", "-8", "8")
-            .Stops((setUp, value) => setUp with { FillLevel = value }, setUp => setUp.FillLevel)
+        .Optional("fill-level", "Level of the fill against correct exposure, negative under it; where 'subject-ambient' is given, else what the subject's own light lacks.", "-8", "8")
+            .Stops((setUp, value) => setUp with { FillLevel = value }, setUp => setUp.FillLevel ?? SetUpSpec.UsualFill)
         .Optional("ambient-under", "How far the background is pushed under its metered exposure in a dark-background set-up.", "0", "15")
             .Stops((setUp, value) => setUp with { AmbientUnder = value }, setUp => setUp.AmbientUnder)
         .Optional("rim-level", "Level of the rim light against the key.", "-8", "8")
@@ -69,8 +71,18 @@ internal static class SetUpSections
         .Optional("metered-share", "Share of the metered frame that the subject covers, e.g. '30 %'; else from its length.", "0.01", "1")
             .Ratio((setUp, value) => setUp with { MeteredShare = value })
         .Reference("filter", "filters", "Name of the filter before the lens.", (setUp, value) => setUp with { Filter = value })
+        .Follows("fill-level", setUp => setUp.SubjectAmbient is not null)
         .Check(SetUpLights.Check)
+        .Check(SubjectApart)
         .Check(LightOutsideWindow);
+
+    private static Fault? SubjectApart(SetUpSpec setUp) => setUp switch
+    {
+        { SubjectAmbient: null } => null,
+        { Kind: SetUpKind.WhiteBackground } => new Fault("subject-ambient", $"The white-background set-up '{setUp.Name}' has no background but the panel.", "Leave it out, or say with 'ambient' how bright the place is."),
+        { Ambient: null } => new Fault("subject-ambient", $"The set-up '{setUp.Name}' says how bright its subject is, but not its background.", "Meter the background too: 'ambient: EV 14'."),
+        _ => null,
+    };
 
     private static Fault? LightOutsideWindow(SetUpSpec setUp) => setUp is { Ambient: { } ambient, LightWindow: { } window } && !window.Holds(ambient)
         ? new Fault("light-window", $"The light that '{setUp.Name}' is planned for lies outside its window of light.", "Let 'ambient' lie within 'light-window'.")

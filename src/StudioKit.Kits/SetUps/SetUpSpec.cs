@@ -36,6 +36,9 @@ public sealed record SetUpSpec
     /// <summary>Ambient light that the set-up is planned for, as dusk is not noon; the site's where the kit gives none.</summary>
     public ExposureValue? Ambient { get; init; }
 
+    /// <summary>Ambient light metered on the subject, where that differs from the background's, which <see cref="Ambient"/> is then; none where it was not metered apart.</summary>
+    public ExposureValue? SubjectAmbient { get; init; }
+
     /// <summary>Ambient light that the set-up is photographed in; as far from what it is planned for as its exposures work, where the kit gives none.</summary>
     public LightRange? LightWindow { get; init; }
 
@@ -60,8 +63,11 @@ public sealed record SetUpSpec
     /// <summary>How far daylight on the subject must stay under the flash in a white-background set-up.</summary>
     public Stops AmbientBelowFlash { get; init; } = new(3);
 
-    /// <summary>Level of the fill against the ambient light, negative under it.</summary>
-    public Stops FillLevel { get; init; } = new(-1);
+    /// <summary>Level of the fill where the kit gives none, and does not meter the subject apart (common practice, no source).</summary>
+    public static readonly Stops UsualFill = new(-1);
+
+    /// <summary>Level of the fill against correct exposure, negative under it; none where the kit gives none.</summary>
+    public Stops? FillLevel { get; init; }
 
     /// <summary>How far the ambient background is pushed under its metered exposure in a dark-background set-up.</summary>
     public Stops AmbientUnder { get; init; } = new(4);

@@ -20,6 +20,14 @@ public static class CombinedLight
         return new Stops(brightest + Math.Log2(levels.Sum(level => Math.Pow(2, level.Value - brightest))));
     }
 
+    /// <summary>Level that a source must add to another so that both come to a whole.</summary>
+    /// <param name="there">Level of what is there already against that whole.</param>
+    /// <param name="least">Level below which nothing is added; what is there may be all of it, or more.</param>
+    /// <returns>log₂(1 − 2^level), no lower than the least.</returns>
+    [Source("Derived", "superposition of light")]
+    public static Stops Missing(Stops there, Stops least) =>
+        there.Value < 0 ? new Stops(Math.Max(least.Value, Math.Log2(1 - there.Ratio))) : least;
+
     /// <summary>Share of the total that one source gives.</summary>
     /// <param name="difference">Its level against that of all the others together.</param>
     /// <returns>2^d/(1 + 2^d) [1]; 0 to 1.</returns>

@@ -9,8 +9,8 @@ internal static class AmbientSteps
     public const int Furthest = 4;
 
     // What a kit takes for ambient light [EV at ISO 100].
-    private const double Darkest = -6;
-    private const double Brightest = 18;
+    public const double Darkest = -6;
+    public const double Brightest = 18;
 
     /// <summary>A light so many stops brighter, darker where negative; none beyond what a kit can state.</summary>
     public static ExposureValue? From(ExposureValue light, double stops) =>

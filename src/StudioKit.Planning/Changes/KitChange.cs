@@ -168,7 +168,7 @@ public abstract partial record KitChange
         protected override string Name => "ambient";
 
         /// <inheritdoc/>
-        protected override SetUpSpec Changed(SetUpSpec setUp) => setUp with { Ambient = Light };
+        protected override SetUpSpec Changed(SetUpSpec setUp) => SceneLights.In(setUp, Light);
     }
 
     /// <summary>Shade over the place.</summary>
@@ -184,7 +184,7 @@ public abstract partial record KitChange
         protected override string Name => "ambient";
 
         /// <inheritdoc/>
-        protected override SetUpSpec Changed(SetUpSpec setUp) => setUp with { Ambient = Light };
+        protected override SetUpSpec Changed(SetUpSpec setUp) => SceneLights.In(setUp, Light);
     }
 
     /// <summary>Another filter before the lens, or none.</summary>

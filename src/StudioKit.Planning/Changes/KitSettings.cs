@@ -3,6 +3,7 @@ using StudioKit.Kits;
 using StudioKit.Kits.Editing;
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics;
+using StudioKit.Physics.Exposure;
 using UnitsNet;
 
 namespace StudioKit.Planning.Changes;
@@ -59,14 +60,23 @@ public static class KitSettings
             KitChange.Modify modify => [Named($"{Light(modify.Light)}.modifier", modify.Modifier)],
             KitChange.Add add => [new KitSetting(Light(setUp.Lights.Count), Section(add.Light))],
             KitChange.Background background => [Of($"{path}.background-distance", Text(background.Distance))],
-            KitChange.Ambient ambient => [Of($"{path}.ambient", Text(ambient.Light.AtIso100))],
-            KitChange.Shade shade => [Of($"{path}.ambient", Text(shade.Light.AtIso100))],
+            KitChange.Ambient ambient => [.. InLight(path, setUp, ambient.Light)],
+            KitChange.Shade shade => [.. InLight(path, setUp, shade.Light)],
             KitChange.Before before => [Named($"{path}.filter", before.Filter)],
             KitChange.Aperture aperture => [Of($"{path}.aperture", aperture.FNumber.Nominal)],
             KitChange.Shutter shutter => [Of($"{path}.shutter", shutter.Speed.Nominal)],
             KitChange.Iso iso => [Of($"{path}.iso", iso.Speed.Mark)],
             _ => throw new ArgumentOutOfRangeException(nameof(change), change, "Not a change that a kit's text can hold."),
         };
+    }
+
+    private static IEnumerable<KitSetting> InLight(string path, SetUpSpec setUp, ExposureValue light)
+    {
+        yield return Of($"{path}.ambient", Text(light.AtIso100));
+        if (SceneLights.In(setUp, light).SubjectAmbient is { } subject)
+        {
+            yield return Of($"{path}.subject-ambient", Text(subject.AtIso100));
+        }
     }
 
     private static ValueList<KitSetting> Sides(Length? width, Length? depth) =>

@@ -10,7 +10,7 @@ internal static class AmbientWeight
     public static double Of(SetUpResult result)
     {
         var onSubject = result.Lights.Where(light => light.Subject is not null).Select(light => light.Power.Level).ToList();
-        return onSubject.Count == 0 ? 1 : CombinedLight.ShareOf(result.AmbientLevel - CombinedLight.Sum(onSubject));
+        return onSubject.Count == 0 ? 1 : CombinedLight.ShareOf(result.SubjectAmbientLevel - CombinedLight.Sum(onSubject));
     }
 
     /// <summary>One standard deviation where flash fills beside ambient light: both count by their share of the light.</summary>

@@ -45,6 +45,8 @@ internal static class ExposurePlanner
             Veil = result.Veil,
             AmbientLevel = result.AmbientLevel,
             BackgroundLevel = result.BackgroundLevel,
+            SubjectLevel = at.Planner.LightsPanel ? null : result.SubjectLevel,
+            SubjectAmbient = at.SetUp.SubjectAmbient,
             Uplight = uplight,
             Ambient = at.Ambient,
             IsoAboveBase = result.IsoAboveBase,

@@ -42,6 +42,12 @@ internal sealed record SetUpAtFraming(KitSpec Kit, SetUpSpec SetUp, PlannedFrami
     /// <summary>Ambient light that the set-up is planned for.</summary>
     public ExposureValue Ambient => SetUp.Ambient ?? Kit.Site.Ambient;
 
+    /// <summary>Ambient light on the subject against the background's; none where it was not metered apart.</summary>
+    public Stops? SubjectShade => FillLevels.ShadeOf(SetUp);
+
+    /// <summary>Level of the fill against correct exposure: the set-up's own, else what the subject's own light lacks, else the usual.</summary>
+    public Stops FillLevel => FillLevels.Of(SetUp);
+
     /// <summary>The f-number to use: the set-up's own, or the sharpest for the subject, within what the lens has.</summary>
     public FNumber Aperture => _aperture ??= WithinLens(Wanted);
 

@@ -55,6 +55,6 @@ internal abstract class SetUpPlanner
     protected IReadOnlyList<SubjectLight> OnSubject(SetUpAtFraming at)
     {
         var lights = RolesOnSubject.SelectMany(role => at.SetUp.LightsOf(role)).ToList();
-        return [.. lights.Select(light => new SubjectLight(at.Flash(light), light.Role == lights[0].Role ? default : at.SetUp.FillLevel))];
+        return [.. lights.Select(light => new SubjectLight(at.Flash(light), light.Role == lights[0].Role ? default : at.FillLevel))];
     }
 }

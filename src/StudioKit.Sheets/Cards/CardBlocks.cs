@@ -102,7 +102,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
     private IEnumerable<Block> MadeFor(CardType type)
     {
         yield return new Paragraph(
-            string.Join(". ", new[] { $"For {AmbientText.Of(Exposure.Ambient)}", VerdictText.Chances(Exposure) }.Where(text => text.Length > 0)) + ".",
+            string.Join(". ", new[] { $"For {AmbientText.Of(Exposure)}", SubjectInAll(), VerdictText.Chances(Exposure) }.Where(text => text.Length > 0)) + ".",
             Math.Max(type.Small, TypeScale.Smallest));
         if (Exposure.Verdict.Verdict == Planning.Verdict.AtTheEdge)
         {
@@ -114,6 +114,9 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
             yield return new Paragraph($"{WarningText.Says(warning)}{Against(warning)}.", Math.Max(type.Small, TypeScale.Smallest));
         }
     }
+
+    // Only where background and subject were metered apart does the reader have to weigh one against the other.
+    private string SubjectInAll() => Exposure is { SubjectAmbient: not null, SubjectLevel: { } level } ? $"Subject, all light: {level.Nominal}" : "";
 
     // The table of symptoms says the same again, but may stand on the other side.
     private string Against(ExposureWarning warning) =>

@@ -15,7 +15,7 @@ internal static class ExposureSection
     public static IEnumerable<Block> Of(IReadOnlyList<ExposurePlan> setUp, IReadOnlyList<FeaturePlan> features)
     {
         yield return new Heading(setUp[0].SetUp, 3);
-        yield return new Paragraph($"Made for {AmbientText.Of(setUp[0].Ambient)}; the cards say what to set in other light.");
+        yield return new Paragraph($"Made for {AmbientText.Of(setUp[0])}; the cards say what to set in other light.");
         yield return Settings(setUp);
         yield return SharpnessTable.Of(setUp);
         foreach (var block in FeatureTable.Of(features))

@@ -131,6 +131,8 @@ public static class PlanJson
                 .Text("says", WarningText.Says(warning)))
             .Stops("isoAboveBase", exposure.IsoAboveBase)
             .Number("ambientEv100", exposure.Ambient.AtIso100)
+            .Number("subjectAmbientEv100", exposure.SubjectAmbient?.AtIso100)
+            .Stops("subjectLevel", exposure.SubjectLevel)
             .Stops("uncertainty", exposure.Uncertainty)
             .Numbers("bracketStops", exposure.Bracket.Select(step => step.Value))
             .Text("filter", exposure.Filter)

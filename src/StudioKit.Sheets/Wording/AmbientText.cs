@@ -1,6 +1,7 @@
 using System.Globalization;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.Metering;
+using StudioKit.Planning;
 
 namespace StudioKit.Sheets.Wording;
 
@@ -15,6 +16,11 @@ public static class AmbientText
 
     /// <summary>The value, and a published scene as bright where the table has one.</summary>
     public static string Of(ExposureValue light) => Scene(light) is { } scene ? $"{Value(light)}, as in {scene}" : Value(light);
+
+    /// <summary>The light that an exposure is made for; of background and subject where they were metered apart.</summary>
+    public static string Of(ExposurePlan exposure) => exposure.SubjectAmbient is { } subject
+        ? $"{Value(exposure.Ambient)} on the background, {Value(subject)} on the subject"
+        : Of(exposure.Ambient);
 
     /// <summary>A published scene as bright, e.g. <c>open shade</c>; none where the table has none.</summary>
     public static string? Scene(ExposureValue light) => SceneLightTable.All

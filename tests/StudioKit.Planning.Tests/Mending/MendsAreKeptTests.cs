@@ -156,8 +156,15 @@ public sealed class MendsAreKeptTests(ITestOutputHelper output)
     private static CheckMender Mender(KitReadResult read, Plan plan)
     {
         var session = new PlanSession();
-        return new CheckMender(plan, changes => session.Plan(read with { Kit = Changed(read.Kit!, changes) }));
+        return new CheckMender(plan, changes => Changed(read.Kit!, changes) is var kit && CanBeRead(kit) ? session.Plan(read with { Kit = kit }) : null);
     }
+
+    // What the page learns from the reader: a change that leaves the bounds of its key makes no kit.
+    private static bool CanBeRead(KitSpec kit) =>
+        kit.SetUps.SelectMany(setUp => setUp.Lights).All(light =>
+            light.Distance.Meters is >= 0.01 and <= 100 && Math.Abs(light.OffsetRight.Meters) <= 10 && Math.Abs(light.OffsetBack.Meters) <= 10)
+        && kit.Frame.Height.Meters is >= 0.01 and <= 3
+        && (kit.Panel.Width ?? Length.FromMeters(1)).Meters is >= 0.05 and <= 3 && (kit.Panel.Depth ?? Length.FromMeters(1)).Meters is >= 0.05 and <= 3;
 
     private static KitSpec Changed(KitSpec kit, ValueList<KitChange> changes) => changes.Aggregate(kit, (changed, change) => change.Apply(changed));
 

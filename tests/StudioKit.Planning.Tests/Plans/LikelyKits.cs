@@ -25,6 +25,7 @@ internal static class LikelyKits
         from iso in Gen.Double[100, 3200]
         from ambient in Gen.Double[4, 13]
         from fill in Gen.Double[-2, 0]
+        from apart in Gen.OneOf(Gen.Const(0.0), Gen.Double[-4, 1])
         from reflecting in Gen.Frequency((1, Gen.Const(true)), (3, Gen.Const(false)))
         from bag in Gen.OneOf<ValueList<FilterSpec>>(Gen.Const<ValueList<FilterSpec>>([]), Gen.Const<ValueList<FilterSpec>>([Polariser]), Gen.Const<ValueList<FilterSpec>>([Polariser, Grey]))
         from wears in Gen.Bool
@@ -57,7 +58,8 @@ internal static class LikelyKits
                 Aperture = new FNumber(aperture),
                 Iso = new IsoSpeed(iso),
                 Ambient = new ExposureValue(ambient),
-                FillLevel = new Stops(fill),
+                SubjectAmbient = kind != SetUpKind.WhiteBackground && apart != 0 ? new ExposureValue(ambient + apart) : null,
+                FillLevel = apart < -2 ? null : new Stops(fill),
                 BackgroundDistance = Length.FromMeters(3),
                 Lights = Lights(kind, Length.FromMeters(distance)),
                 Filter = wears && bag.Count > 0 ? bag[0].Name : null,

@@ -239,6 +239,7 @@ internal static class RandomKits
         from others in Light(kind, flashes, modifiers, leading: false).List[0, 2]
         from levels in Levels()
         from background in Metres(0.01, 1000)
+        from subject in Maybe(Flat(-6, 18).Select(ev => new ExposureValue(ev)))
         from filtered in Gen.Bool
         select levels with
         {
@@ -247,6 +248,7 @@ internal static class RandomKits
             Shutter = shutter,
             Iso = iso,
             Ambient = ambient,
+            SubjectAmbient = kind == SetUpKind.WhiteBackground || ambient is null ? null : subject,
             CameraPitches = [.. pitches.Select(degrees => Angle.FromDegrees(degrees))],
             Lights = [first, .. others],
             BackgroundDistance = background,

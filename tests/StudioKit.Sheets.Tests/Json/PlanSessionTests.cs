@@ -68,6 +68,8 @@ public sealed class PlanSessionTests
         ("magnifications: [1:4, 1:2, 1:1]   #", "magnifications: [1:3, 1:1]   #"),
         ("length: 27.5 mm", "length: 30 mm"),
         ("metered: yes  ", "metered: no  "),
+        ("ambient: EV 8                      # last light", "ambient: EV 8\n    subject-ambient: EV 6   # last light"),
+        ("light-window: EV 13 to EV 15", "subject-ambient: EV 12"),
         ("background-distance: 2 m", "background-reflectance: 0.3"),
         ("ambient-under: 5 stops", "metered-share: 40 %"),
         ("spacing: 60 µm", "spacing: 80 µm"),

@@ -20,6 +20,6 @@ public static class DaylightFillSetUp
     private static SetUpResult SolveAt(DaylightFillCase setUp, CameraCase camera)
     {
         var settled = AmbientFirst.Settle(setUp, camera, setUp.Limits.FlashSync, setUp.BackgroundLevel.Value, out var limit);
-        return FillLighting.Add(setUp, settled, setUp.FillLevel.Value, setUp.SubjectShade.Value, limit);
+        return FillLighting.Add(setUp, settled, setUp.FillLevel.Value, limit);
     }
 }

@@ -21,6 +21,6 @@ public static class LowLightFillSetUp
     {
         var longest = setUp.Limits.LongestShutter ?? camera.Shutter;
         var settled = AmbientFirst.Settle(setUp, camera, longest, setUp.AmbientLevel.Value, out var limit);
-        return FillLighting.Add(setUp, settled, setUp.FillLevel.Value, 0, limit);
+        return FillLighting.Add(setUp, settled, setUp.FillLevel.Value, limit);
     }
 }

@@ -17,6 +17,9 @@ public abstract record SetUpCase
     /// <summary>Ambient light of the place.</summary>
     public required ExposureValue Ambient { get; init; }
 
+    /// <summary>Ambient light on the subject's side towards the camera against <see cref="Ambient"/>.</summary>
+    public Stops SubjectShade { get; init; }
+
     /// <summary>
     /// ISO speed to stay near where the exposure follows the ambient light: the shutter gives way first, within its limits. None where the
     /// shutter comes first.

@@ -12,6 +12,12 @@ public sealed record SetUpResult
     /// <summary>Ambient light on the background against its metered exposure.</summary>
     public required Stops AmbientLevel { get; init; }
 
+    /// <summary>Ambient light on the subject's side towards the camera against that on the background.</summary>
+    public Stops SubjectShade { get; init; }
+
+    /// <summary>Ambient light on the subject against correct exposure.</summary>
+    public Stops SubjectAmbientLevel => AmbientLevel + SubjectShade;
+
     /// <summary>All light on the subject against correct exposure, without rim lights.</summary>
     public required Stops SubjectLevel { get; init; }
 

@@ -16,7 +16,8 @@ internal sealed class DaylightFillPlanner : HabitatPlanner
         Limits = at.LimitsInAmbientLight,
         Ambient = at.Ambient,
         Lights = OnSubject(at),
-        FillLevel = at.SetUp.FillLevel,
+        FillLevel = at.FillLevel,
         FavouriteIso = at.SetUp.Iso,
+        SubjectShade = at.SubjectShade ?? DaylightFillCase.OwnShade,
     });
 }

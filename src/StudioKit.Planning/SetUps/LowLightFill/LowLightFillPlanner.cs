@@ -16,7 +16,8 @@ internal sealed class LowLightFillPlanner : HabitatPlanner
         Limits = at.LimitsInAmbientLight,
         Ambient = at.Ambient,
         Lights = OnSubject(at),
-        FillLevel = at.SetUp.FillLevel,
+        FillLevel = at.FillLevel,
+        SubjectShade = at.SubjectShade ?? default,
         FavouriteIso = at.SetUp.Iso,
     });
 }
