@@ -204,7 +204,7 @@ public sealed class EditedKitTests
         Fen.Remove("pack.items[0].count").After.Text.Should().Be(Replaced(Fen.Text, "mass: 1 kg, count: 2,", "mass: 1 kg,"));
         Fen.Remove("pack.people").After.Text.Should().Be(Replaced(Fen.Text, "  people:\n    - {name: Ada, body-mass: 68 kg}\n    - {name: Bo, body-mass: 75 kg}\n", ""));
         Fen.Remove("accessories.filters[0]").After.Text.Should().Be(Replaced(Fen.Text, "  filters:\n    - {name: polariser, kind: polariser, loss: 1.5 stops, mass: 35 g}\n", "  filters: []\n"));
-        Fen.Remove("flashes[1]").After.Text.Should().Contain("    mass: 300 g\n\n  # above, or as key and fill\n\nmodifiers:");
+        Fen.Remove("flashes[1]").After.Text.Should().Contain("    mass: 300 g\n\n  # above, or as key and fill\n    # cards name the compensation beside the power\n\nmodifiers:");
         Fen.Remove("site").After.Text.Should().Contain("# twelve animals a day\n\nstock:");
         KitText.Of("kit: K\n\nsite:\n  wind: 1 m/s").Remove("site").After.Text.Should().Be("kit: K");
         KitText.Of("kit: K\n\nsite:\n  wind: 1 m/s\n").Remove("site").After.Text.Should().Be("kit: K\n");

@@ -136,6 +136,36 @@ public sealed class KitFormTests
         IEnumerable<string> Codes(string path) => form.Find(path)!.Diagnostics.Select(fault => fault.Code);
     }
 
+    [Fact]
+    public void A_fault_of_a_later_entry_of_a_list_stands_at_that_entry()
+    {
+        var form = KitForm.Of(KitText.Of("""
+            flashes:
+              - {name: sedge, mass: 300 g}
+              - {name: willow, mass: heavy}
+            set-ups:
+              - {name: white, kind: white-background}
+              - name: dusk
+                kind: low-light-fill
+                lights:
+                  - {flash: willow, role: fill, distance: 30 cm}
+                  - {flash: willow, role: fill, distance: far}
+            """), PartsLibrary.Embedded);
+
+        form.Find("flashes[1].mass")!.Diagnostics.Should().ContainSingle();
+        form.Find("set-ups[1].lights[1].distance")!.Diagnostics.Should().ContainSingle();
+        form.Find("flashes[0].mass")!.Diagnostics.Should().BeEmpty();
+        form.Find("set-ups[1].lights[0].distance")!.Diagnostics.Should().BeEmpty();
+    }
+
+    [Theory]
+    [InlineData("{part: sensor-36x24}", false)]
+    [InlineData("{part: no-such-sensor}", false)]
+    [InlineData("{name: body A}", true)]
+    public void What_a_part_gives_or_should_have_given_is_not_missing_in_the_section(string camera, bool isMissing) =>
+        KitForm.Of(KitText.Of($"camera: {camera}\n"), PartsLibrary.Embedded).All()
+            .Any(field => field.Path.StartsWith("camera.", StringComparison.Ordinal) && field.IsMissing).Should().Be(isMissing);
+
     /// <summary>Nothing that the reader says is lost or told twice, whatever the text.</summary>
     [Fact]
     public void Every_fault_stands_in_the_form_once() => Gen.Int[0, Sound.Length - 1].SelectMany(at => Gen.OneOf(HostileText.Of(Sound[at]), HostileText.Shuffled(Sound[at]), HostileText.Thinned(Sound[at]))).Sample(

@@ -135,6 +135,21 @@ public sealed class MovingTests
         handles.First(handle => handle.Key.EndsWith("offset-back", StringComparison.Ordinal)).Value.Should().Be(-20);
     }
 
+    [Theory]
+    [InlineData("35 mm", "-20 mm", "35 mm right of the middle", "20 mm front of the middle")]
+    [InlineData("-35 mm", "20 mm", "35 mm left of the middle", "20 mm back of the middle")]
+    [InlineData("0 mm", "0 mm", "in the middle", "in the middle")]
+    public void A_flash_off_the_middle_is_told_to_stand_on_the_side_where_the_picture_has_it(string right, string back, string aside, string along)
+    {
+        var edit = _engine.Ask(EngineQuestions.Edit, new EditRequest(
+            AskedEngine.FenEdge, [new KitChangeLine("set-ups[0].lights[0].offset-right", right), new KitChangeLine("set-ups[0].lights[0].offset-back", back)]));
+
+        var studio = _engine.Plan(edit.Text).Studios[0];
+        studio.Handles.Single(handle => handle.Kind == HandleKind.FlashRight).Text.Should().Be(aside);
+        studio.Handles.Single(handle => handle.Kind == HandleKind.FlashBack).Text.Should().Be(along);
+        studio.Lights[0].Centre.X.CompareTo(studio.PanelWidth / 2).Should().Be(aside.Contains("right", StringComparison.Ordinal) ? 1 : aside.Contains("left", StringComparison.Ordinal) ? -1 : 0);
+    }
+
     [Fact]
     public void A_value_that_has_no_place_is_refused_in_a_sentence_and_nothing_is_written()
     {

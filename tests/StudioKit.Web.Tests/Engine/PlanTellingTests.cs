@@ -48,7 +48,9 @@ public sealed class PlanTellingTests
     {
         var studio = Fen.Value.Told.Studios.Should().ContainSingle().Subject;
 
-        (studio.PanelWidth, studio.PanelDepth).Should().Be((600, 400));
+        (studio.PanelWidth, studio.PanelDepth, studio.PanelHeight).Should().Be((600, 400, 500));
+        studio.SidePanel.Should().OnlyContain(spot => spot.Y == 500);
+        studio.Subject.Y.Should().Be(500, "it stands on the panel");
         var light = studio.Lights.Should().ContainSingle().Subject;
         (light.Flash, light.Key, light.Distance).Should().Be(("sedge", "set-ups[0].lights[0]", 450));
         light.Centre.Should().Be(new Spot(300, 200));

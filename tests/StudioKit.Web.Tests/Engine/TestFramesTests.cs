@@ -116,6 +116,7 @@ public sealed class TestFramesTests : IDisposable
         Run(["photo", .. files, "--ladder", string.Join(',', powers), "--kit", kit, "--framing", Framing, "--pitch", "60°", "--learn-curve"]).Should().Contain(told.Verdict).And.ContainAll(told.Turns);
         Run(["calibrate", kit, .. files.Zip(powers).SelectMany(pair => new[] { "--frame", pair.First, "--power", pair.Second }), "--framing", Framing, "--pitch", "60°", "--date", "2027-05-14", "--force"]);
         told.Correction.Should().Be(File.ReadAllText(KitCorrectionFile.PathBeside(kit)));
+        told.Cells.Should().Contain(cell => cell.Margin == "+0.4 stop", "white by little is white").And.OnlyContain(cell => cell.Band == (cell.Margin[0] == '+' ? cell.Band == "bright" ? "bright" : "white" : cell.Band == "dark" ? "dark" : "under"));
     }
 
     [Fact]

@@ -29,6 +29,17 @@ public sealed class TurningTests
     }
 
     [Fact]
+    public void What_a_power_comes_to_goes_from_the_darkest_visible_point_to_the_brightest()
+    {
+        var framing = Planned().Framing;
+
+        framing.Darkest.Stops.Should().BeLessThan(framing.Brightest.Stops);
+        Plain(framing.Comes).Should().StartWith(Plain($"{framing.Power}: {framing.Darkest.Text[..^" stop".Length]} to {framing.Brightest.Text}, white all over"));
+
+        static string Plain(string text) => text.Replace('\u00A0', ' ');
+    }
+
+    [Fact]
     public void The_lowest_power_is_told_to_leave_the_panel_grey()
     {
         var (plan, studio, framing) = Planned();

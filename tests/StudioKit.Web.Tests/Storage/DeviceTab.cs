@@ -13,6 +13,9 @@ internal sealed class DeviceTab(SharedDevice device) : IKitStore, IKitTabs
     /// <summary>Whether the browser was told to ask before the tab is closed.</summary>
     public bool IsGuarded { get; private set; }
 
+    /// <summary>What writing to the device waits for; nothing where it is quick.</summary>
+    public Task Slow { get; set; } = Task.CompletedTask;
+
     public void Hear(TabNews news) => _told(news);
 
     public Task<IReadOnlyList<KeptKitLine>> ListAsync() => Task.FromResult<IReadOnlyList<KeptKitLine>>(
@@ -48,22 +51,23 @@ internal sealed class DeviceTab(SharedDevice device) : IKitStore, IKitTabs
         return Task.FromResult(kit);
     }
 
-    public Task<SaveOutcome> SaveAsync(string id, string text)
+    public async Task<SaveOutcome> SaveAsync(string id, string text)
     {
+        await Slow;
         if (device.Find(id) is not { } found)
         {
-            return Task.FromResult(SaveOutcome.Gone);
+            return SaveOutcome.Gone;
         }
 
         if (found.Revision != _known.GetValueOrDefault(id))
         {
-            return Task.FromResult(SaveOutcome.Newer);
+            return SaveOutcome.Newer;
         }
 
         device.Put(found.Kit with { Text = text }, found.Revision + 1, isThrownAway: false);
         _known[id] = found.Revision + 1;
         device.Tell(this, TabNewsKind.Changed, id);
-        return Task.FromResult(SaveOutcome.Saved);
+        return SaveOutcome.Saved;
     }
 
     public Task<string> RenameAsync(string id, string name)

@@ -29,6 +29,23 @@ public sealed class KitKeeperTests
     }
 
     [Fact]
+    public async Task A_slow_write_of_the_kit_before_says_nothing_of_the_kit_in_hand()
+    {
+        var tab = await OpenTab.OnAsync(_device);
+        var slow = new TaskCompletionSource();
+        tab.Own.Slow = slow.Task;
+        var writing = tab.WriteAsync("fen, wetter");
+        await tab.Keeper.AddAsync("heath.yaml", "heath");
+
+        slow.SetResult();
+        await writing;
+
+        tab.Keeper.State.Should().Be(KeepingState.Saved);
+        tab.Keeper.IsUnsaved.Should().BeFalse("all of the heath is on the device");
+        _device.Texts.Should().BeEquivalentTo(new Dictionary<string, string> { ["fen.yaml"] = "fen, wetter", ["heath.yaml"] = "heath" });
+    }
+
+    [Fact]
     public async Task A_tab_that_is_lost_loses_nothing_and_the_next_one_goes_on_with_it()
     {
         var lost = await OpenTab.OnAsync(_device);
