@@ -6,7 +6,7 @@ namespace StudioKit.Sheets.Tests.Wording;
 public sealed class LensAssumptionTextTests
 {
     [Theory]
-    [InlineData(LensAssumptionKind.FrontGlassToMount, 0.05, 0.0167, "front glass to mount 50 mm ± 16.7 mm")]
+    [InlineData(LensAssumptionKind.FrontGlassToMount, 0.05, 0.0167, "front glass to mount 50 mm ± 17 mm")]
     [InlineData(LensAssumptionKind.PrincipalPlanes, 0.036, 0.006, "principal planes 36 mm ± 6 mm apart")]
     [InlineData(LensAssumptionKind.PupilRatio, 2.28, 0.57, "pupil ratio 2.28 ± 0.57")]
     [InlineData(LensAssumptionKind.FocalLengthCloseUp, 0.12, 0.011, "focal length at closest focus 120 mm ± 11 mm")]
