@@ -25,7 +25,10 @@ internal static class FaultPlace
         }
 
         var pair = map.Pairs.FirstOrDefault(pair => layout.Start(pair.Key) <= offset && offset <= Math.Max(layout.End(pair), layout.Start(pair.Value)));
-        return pair is null ? path : In(pair.Value, path.Length == 0 ? pair.Key.Text : $"{path}.{pair.Key.Text}", offset, code, layout);
+        var inner = path.Length == 0 ? pair?.Key.Text : $"{path}.{pair?.Key.Text}";
+
+        // What is written under a key that no kit has is about the section, as nothing in the form stands for it.
+        return pair is null || KitGroup.FieldAt(inner!) is null ? path : In(pair.Value, inner!, offset, code, layout);
     }
 
     // An entry that is a single value belongs to its list's field.

@@ -158,6 +158,10 @@ public sealed class KitFormTests
         form.Find("set-ups[1].lights[0].distance")!.Diagnostics.Should().BeEmpty();
     }
 
+    [Fact]
+    public void A_fault_under_a_key_that_no_kit_has_stands_at_the_section() => KitForm.Of(KitText.Of("camera: {name: body A, colour: *shade}\n"), PartsLibrary.Embedded)
+        .Find("camera")!.Groups[0].Diagnostics.Select(fault => fault.Code).Should().Contain(DiagnosticCodes.RefusedFeature);
+
     [Theory]
     [InlineData("{part: sensor-36x24}", false)]
     [InlineData("{part: no-such-sensor}", false)]
