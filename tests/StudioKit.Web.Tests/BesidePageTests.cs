@@ -21,6 +21,9 @@ public sealed class BesidePageTests(ServedPage served) : IClassFixture<ServedPag
         var add = visit.Page.GetByRole(AriaRole.Button, new() { Name = "Add the file of reed-25" });
         var chooser = await visit.Page.RunAndWaitForFileChooserAsync(() => add.ClickAsync());
         await chooser.SetFilesAsync([new FilePayload { Name = "reed-25.yaml", MimeType = "text/yaml", Buffer = Encoding.UTF8.GetBytes(Pipe) }]);
+        await visit.PlannedAsync();
+        await visit.OpenFilesAsync(("fen.correction.yaml", "correction-of: Fen edge\ndate: 2026-05-09\npanel-transmittance: {stops: 0.11, plus-minus: 0.12, before: 0.5, after: 0.54}\n"u8.ToArray()));
+        await visit.Page.GetByText("with the corrections of").First.WaitForAsync();
         var planned = await visit.PlannedAsync();
 
         // Pinned, reloaded: part and pin are there.
@@ -46,7 +49,7 @@ public sealed class BesidePageTests(ServedPage served) : IClassFixture<ServedPag
         await other.Page.GetByRole(AriaRole.Button, new() { Name = "Gear", Exact = true }).ClickAsync();
         await other.Page.Locator(".whatif option", new() { HasText = "Pin 1" }).First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
         using var zip = new System.IO.Compression.ZipArchive(new MemoryStream(archive));
-        zip.Entries.Select(entry => entry.FullName).Should().Contain(["fen/fen.yaml", "fen/parts/pipes/reed-25.yaml", "fen/pins.json"]);
+        zip.Entries.Select(entry => entry.FullName).Should().Contain(["fen/fen.yaml", "fen/parts/pipes/reed-25.yaml", "fen/pins.json", "corrections/1.correction.yaml"]);
         (visit.Complaints.Count + other.Complaints.Count).Should().Be(0, string.Join(Environment.NewLine, visit.Complaints.Concat(other.Complaints)));
     }
 }

@@ -14,6 +14,9 @@ public sealed class Corrections(IEngine engine, IDevice device, Desk desk)
 {
     private const string Note = "corrections";
 
+    // Where they lie in an archive of everything.
+    private const string Folder = "corrections/";
+
     private KeptCorrections _kept = new([], []);
 
     /// <summary>What cannot be used of what was kept.</summary>
@@ -22,6 +25,11 @@ public sealed class Corrections(IEngine engine, IDevice device, Desk desk)
     /// <summary>What is kept for a kit; none where nothing is.</summary>
     /// <param name="kitName">The kit's name.</param>
     public KeptCorrection? Of(string kitName) => _kept.Kits.FirstOrDefault(kept => kept.KitName == kitName);
+
+    /// <summary>All that are kept, by the names of their files in an archive of everything.</summary>
+    public IReadOnlyDictionary<string, string> Together() => _kept.Kits
+        .Select((kept, place) => (Name: FormattableString.Invariant($"{Folder}{place + 1}.correction.yaml"), kept.Text))
+        .ToDictionary(file => file.Name, file => file.Text, StringComparer.Ordinal);
 
     /// <summary>Takes up what was kept on an earlier visit; a first plan without any does not wait for it.</summary>
     public async Task RestoreAsync()
@@ -42,12 +50,16 @@ public sealed class Corrections(IEngine engine, IDevice device, Desk desk)
         }
     }
 
-    /// <summary>Takes a correction file in for the kit in hand, which it must have been measured for. One that is kept already is not replaced.</summary>
+    /// <summary>
+    /// Takes a correction file in: one by itself for the kit in hand, which it must have been measured for; one from an archive of everything for whichever kit it names.
+    /// One that is kept already is not replaced.
+    /// </summary>
     /// <param name="fileName">Its name.</param>
+    /// <param name="path">Where it lies in its archive; its name where it comes by itself.</param>
     /// <param name="text">Its text.</param>
     /// <returns>What became of it.</returns>
     /// <exception cref="EngineFaultException">The worker failed.</exception>
-    public async Task<KeepingNotice> TakeInAsync(string fileName, string text)
+    public async Task<KeepingNotice> TakeInAsync(string fileName, string path, string text)
     {
         var read = await engine.AskAsync(EngineQuestions.ReadCorrection, new CorrectionRequest(fileName, text));
         if (read is not { Problem.Length: 0 })
@@ -55,7 +67,7 @@ public sealed class Corrections(IEngine engine, IDevice device, Desk desk)
             return new KeepingNotice(KeepingNoticeKind.NotOpened, fileName, read?.Problem ?? "");
         }
 
-        if (read.KitName != desk.Plan?.KitName)
+        if (read.KitName != desk.Plan?.KitName && !path.StartsWith(Folder, StringComparison.Ordinal))
         {
             return new KeepingNotice(KeepingNoticeKind.CorrectionOfOther, fileName, read.KitName);
         }

@@ -36,7 +36,8 @@ internal sealed partial class DeviceFiles : IDeviceFiles
     public Task<bool> SaveInPlaceAsync(string name, string text) => Ask(() => SaveInPlace(name, text));
 
     /// <inheritdoc/>
-    public Task<int> DownloadAllAsync(string name) => Ask(() => DownloadAll(name));
+    public Task<int> DownloadAllAsync(string name, IReadOnlyDictionary<string, string> more) =>
+        Ask(() => DownloadAll(name, JsonSerializer.Serialize(more, StorageJson.Default.IReadOnlyDictionaryStringString)));
 
     private static async Task<T> Ask<T>(Func<Task<T>> ask)
     {
@@ -71,5 +72,5 @@ internal sealed partial class DeviceFiles : IDeviceFiles
     private static partial Task<bool> SaveInPlace(string name, string text);
 
     [JSImport("downloadAll", Module)]
-    private static partial Task<int> DownloadAll(string name);
+    private static partial Task<int> DownloadAll(string name, string more);
 }

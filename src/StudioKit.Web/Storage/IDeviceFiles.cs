@@ -32,9 +32,10 @@ public interface IDeviceFiles
     /// <exception cref="KeepingException">It could not be written.</exception>
     public Task<bool> SaveInPlaceAsync(string name, string text);
 
-    /// <summary>Writes all kits on this device into one archive.</summary>
+    /// <summary>Writes all kits on this device, and what is kept with them, into one archive.</summary>
     /// <param name="name">File name.</param>
+    /// <param name="more">Texts that are kept with the kits, by their names in the archive.</param>
     /// <returns>How many kits are in it.</returns>
     /// <exception cref="KeepingException">They could not be read.</exception>
-    public Task<int> DownloadAllAsync(string name);
+    public Task<int> DownloadAllAsync(string name, IReadOnlyDictionary<string, string> more);
 }

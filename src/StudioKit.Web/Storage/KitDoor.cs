@@ -67,7 +67,7 @@ public sealed class KitDoor(KitKeeper keeper, IKitStore store, IDemoKits demos, 
 
         foreach (var correction in together.Corrections)
         {
-            notices.Add(await TryAsync(correction.File.Name, () => corrections.TakeInAsync(correction.File.Name, correction.Text)));
+            notices.Add(await TryAsync(correction.File.Name, () => corrections.TakeInAsync(correction.File.Name, correction.File.Path, correction.Text)));
         }
 
         return notices;

@@ -9,4 +9,5 @@ namespace StudioKit.Web.Storage;
 [JsonSerializable(typeof(StudioKit.Web.Editing.KitBeside))]
 [JsonSerializable(typeof(StorageRoom))]
 [JsonSerializable(typeof(IReadOnlyList<OpenedFile>))]
+[JsonSerializable(typeof(IReadOnlyDictionary<string, string>))]
 internal sealed partial class StorageJson : JsonSerializerContext;

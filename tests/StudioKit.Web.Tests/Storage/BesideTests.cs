@@ -196,6 +196,23 @@ public sealed class BesideTests
         tab.Desk.Plan!.Corrections.Should().BeEmpty();
     }
 
+    [Fact]
+    public async Task Corrections_come_in_again_from_an_archive_of_everything_whichever_kit_is_in_hand()
+    {
+        var tab = new Tab(new SharedDevice());
+        await tab.Door.OpenAsync([File("fen.yaml", Asked.Demo())]);
+        await tab.Door.OpenAsync([File("fen.correction.yaml", Correction("Fen edge"))]);
+        var together = tab.Corrections.Together();
+
+        var other = new Tab(new SharedDevice());
+        await other.Door.OpenAsync([File("heath.yaml", Asked.Demo().Replace("kit: Fen edge", "kit: Heath", StringComparison.Ordinal))]);
+        var notices = await other.Door.OpenAsync([.. together.Select(file => File("1.correction.yaml", file.Value) with { Path = file.Key })]);
+
+        notices.Should().ContainSingle().Which.Kind.Should().Be(KeepingNoticeKind.Corrected);
+        other.Corrections.Of("Fen edge")!.Text.Should().Be(Correction("Fen edge"));
+        other.Desk.Plan!.Corrections.Should().BeEmpty("it is the correction of another kit");
+    }
+
     [Theory]
     [InlineData("correction-of: Fen edge\n", "date")]
     [InlineData("correction-of: Fen edge\ndate: yesterday\n", "cannot be used")]
@@ -229,7 +246,8 @@ public sealed class BesideTests
             Desk = new Desk(this);
             Keeper = new KitKeeper(Desk, own, own);
             Pins = new Pins(Desk, Keeper);
-            Door = new KitDoor(Keeper, own, this, this, new PartDoor(Keeper, own, this, Desk), new Corrections(this, this, Desk));
+            Corrections = new Corrections(this, this, Desk);
+            Door = new KitDoor(Keeper, own, this, this, new PartDoor(Keeper, own, this, Desk), Corrections);
         }
 
         public SharedDevice Device { get; }
@@ -241,6 +259,8 @@ public sealed class BesideTests
         public Pins Pins { get; }
 
         public KitDoor Door { get; }
+
+        public Corrections Corrections { get; }
 
         public IReadOnlyList<string> Names => [];
 

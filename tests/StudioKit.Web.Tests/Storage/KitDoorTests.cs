@@ -1,4 +1,6 @@
 using System.Text;
+using StudioKit.Web.Editing;
+using StudioKit.Web.Outdoors;
 using StudioKit.Web.Storage;
 using StudioKit.Web.Tests.Editing;
 
@@ -48,10 +50,22 @@ public sealed class KitDoorTests
     private async Task<(KitDoor Door, OpenTab Tab)> DoorAsync()
     {
         var tab = await OpenTab.OnAsync(_device);
-        return (new KitDoor(tab.Keeper, tab.Own, new NoDemos(), new WaitingEngine("none")), tab);
+        var engine = new WaitingEngine("none");
+        return (new KitDoor(tab.Keeper, tab.Own, new NoDemos(), engine, new PartDoor(tab.Keeper, tab.Own, engine, tab.Desk), new Corrections(engine, new NoNotes(), tab.Desk)), tab);
     }
 
     private static OpenedFile File(string name, string text) => new(name, Convert.ToBase64String(Encoding.UTF8.GetBytes(text)), "");
+
+    private sealed class NoNotes : IDevice
+    {
+        public Task KeepAsync(string name, string note) => Task.CompletedTask;
+
+        public Task<string> KeptAsync(string name) => Task.FromResult("");
+
+        public Task<bool> StayAwakeAsync(bool awake) => Task.FromResult(false);
+
+        public Task BuzzAsync() => Task.CompletedTask;
+    }
 
     private sealed class NoDemos : IDemoKits
     {

@@ -73,10 +73,11 @@ export async function saveInPlace(name, text) {
     return true;
 }
 
-// Packs all kits into one file that any unpacking program reads, and this page again; says how many they are.
-export async function downloadAll(name) {
+// Packs all kits, and what else is given by name and text, into one file that any unpacking program reads, and this page again; says how many kits they are.
+export async function downloadAll(name, more) {
     const kits = await texts();
-    handOver(name, new Blob([pack(kits.flatMap(together))], { type: 'application/zip' }));
+    const kept = Object.entries(JSON.parse(more)).map(([place, text]) => ({ name: place, text }));
+    handOver(name, new Blob([pack([...kits.flatMap(together), ...kept])], { type: 'application/zip' }));
     return kits.length;
 }
 
