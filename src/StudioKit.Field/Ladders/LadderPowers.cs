@@ -46,7 +46,8 @@ public static partial class LadderPowers
         ArgumentNullException.ThrowIfNull(frames);
         var powers = frames.Select(frame => Of(frame.Settings.Description) ?? Of(Path.GetFileNameWithoutExtension(frame.Path))).ToList();
         var faults = frames.Zip(powers).Where(pair => pair.Second is null).Select(pair => new FieldDiagnostic(
-            "FLD107", pair.First.Path, "Neither its description nor its name tells one power.", "Name it like panel-1-16.jpg, or give the power of each frame.") { Help = FieldHelp.Powers }).ToList();
+            "FLD107", pair.First.Path, "Neither its description nor its name tells one power.", "Name it like panel-1-16.jpg, or give the power of each frame.")
+        { Help = FieldHelp.Powers }).ToList();
         return faults.Count > 0
             ? FieldResult<IReadOnlyList<LadderFrame>>.Refused(faults)
             : FieldResult<IReadOnlyList<LadderFrame>>.Sound([.. frames.Zip(powers, (frame, power) => new LadderFrame(power!.Value, frame))], []);
