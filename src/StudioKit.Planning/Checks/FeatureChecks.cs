@@ -15,8 +15,10 @@ internal static class FeatureChecks
 
     private static PlanCheck Of(Plan plan, IReadOnlyList<FeaturePlan> features)
     {
-        var best = features.MinBy(feature => feature.Finest)!;
-        var passed = features.Any(feature => feature.Resolved);
+        // The one that sees most is asked first: where it does, none of the others is looked into.
+        var byFineness = features.OrderBy(feature => feature.Finest).ToList();
+        var best = byFineness[0];
+        var passed = byFineness.Exists(feature => feature.Resolved);
         return new PlanCheck
         {
             Kind = PlanCheckKind.Feature,

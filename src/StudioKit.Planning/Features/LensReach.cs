@@ -35,12 +35,15 @@ internal sealed class LensReach(KitSpec kit)
 
     private PlannedFraming At(PlannedFraming framing, double magnification)
     {
-        if (!_framings.TryGetValue((framing.Lens.Name, magnification), out var found))
+        lock (_framings)
         {
-            found = FramingPlanner.Frame(kit, framing.Lens, new Magnification(magnification));
-            _framings.Add((framing.Lens.Name, magnification), found);
-        }
+            if (!_framings.TryGetValue((framing.Lens.Name, magnification), out var found))
+            {
+                found = FramingPlanner.Frame(kit, framing.Lens, new Magnification(magnification));
+                _framings.Add((framing.Lens.Name, magnification), found);
+            }
 
-        return found;
+            return found;
+        }
     }
 }

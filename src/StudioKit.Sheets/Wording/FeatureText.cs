@@ -8,6 +8,9 @@ namespace StudioKit.Sheets.Wording;
 /// <summary>Whether a feature is resolved, in words.</summary>
 internal static class FeatureText
 {
+    // Magnifications that are written alike differ by less.
+    private const double Rounding = 0.005;
+
     /// <summary>Whose it is, what it is and how fine, e.g. "hawk-moth, scale rows, 90 µm from one to the next".</summary>
     public static string Name(FeaturePlan feature) => $"{feature.Subject}, {feature.Feature}, {Fineness(feature)}";
 
@@ -35,7 +38,7 @@ internal static class FeatureText
 
     /// <summary>Lowest magnification that resolves it.</summary>
     public static string Lowest(FeaturePlan feature) => feature.LowestMagnification is not { } lowest ? "none of this lens"
-        : lowest.Value <= FeaturePlan.LowestTried ? $"{lowest.Nominal} or less"
+        : lowest.Value <= FeaturePlan.LowestTried * (1 + Rounding) ? $"{lowest.Nominal} or less"
         : lowest.Nominal;
 
     /// <summary>What of all features one exposure shows, for a card.</summary>
