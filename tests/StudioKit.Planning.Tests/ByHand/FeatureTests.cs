@@ -90,6 +90,28 @@ public sealed class FeatureTests
         static Plan At(string magnification) => KitText.Plan(Text("spacing: 25 µm, contrast: 1").Replace("magnifications: [1:2]", $"magnifications: [{magnification}]", StringComparison.Ordinal));
     }
 
+    // An even smear over x of a period keeps sin(πx)/(πx); the smear is the plan's own for that animal.
+    [Fact]
+    public void Smear_takes_from_a_feature_what_its_length_takes_from_a_grating()
+    {
+        var plan = Plan("spacing: 400 µm", speed: "2 m/s");
+        var periods = plan.Exposures.Single().Sharpness.SmearAtSubject.Micrometers / 400;
+
+        periods.Should().BeInRange(0.05, 0.9, "the animal moves while the flash burns");
+        (plan.Features.Single().Contrast / Feature("spacing: 400 µm").Contrast).Should().BeApproximately(Math.Sin(Math.PI * periods) / (Math.PI * periods), 1e-6);
+    }
+
+    // The smaller aperture asks for more magnification: what is offered is the less.
+    [Fact]
+    public void Of_two_set_ups_the_one_that_need_come_less_close_is_offered()
+    {
+        var second = HandKit.White.Replace("set-ups:\n", "", StringComparison.Ordinal).Replace("name: white", "name: dim", StringComparison.Ordinal).Replace("f/16", "f/18", StringComparison.Ordinal);
+        var plan = KitText.Plan(Text("spacing: 25 µm, contrast: 1") + second);
+
+        plan.Features.Select(feature => feature.LowestMagnification!.Value.Value).Distinct().Should().HaveCount(2);
+        plan.Checks.Single(each => each.Kind == PlanCheckKind.Feature).Remedy!.Parts.Should().Equal("rush 60", "white");
+    }
+
     [Fact]
     public void The_widest_aperture_offered_resolves_it_in_one_frame_and_the_mark_before_does_not()
     {
