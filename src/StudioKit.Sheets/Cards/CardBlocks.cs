@@ -63,11 +63,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
         CardBlock.Check => [new BoxedText("Check", TestStepText.Of(Exposure.TestSteps), type.Text)],
         CardBlock.Remedies => Advice.Symptoms.Count == 0 ? [] : [new SymptomTable([.. Advice.Symptoms.Select(symptom => (AdviceText.Seen(symptom), AdviceText.Turn(Exposure, symptom, inShort: true)))], type.Text)],
         CardBlock.LightBudget => Exposure.Lights.Count == 0 ? [] : [type.IsBrief ? BudgetInBrief(type) : Budget(type)],
-        CardBlock.Sharpness =>
-        [
-            new Paragraph(SharpnessText.Of(Exposure.Sharpness), type.Small),
-            .. Features.Count == 0 ? (Block[])[] : [new Paragraph(FeatureText.OfCard(Features), type.Small)],
-        ],
+        CardBlock.Sharpness => [new Paragraph($"{SharpnessText.Of(Exposure.Sharpness)} {FeatureText.OfCard(Features)}".TrimEnd(), type.Small)],
         CardBlock.Bracket => Exposure.Bracket.Count == 0 || Exposure.Lights.Count == 0 ? [] : [new Paragraph(Bracket(), type.Small)],
         CardBlock.DistancePowers => [.. Advice.Distances.Select(distances => new DistancePowerTable(distances, type.Small))],
         CardBlock.LightChanges => Advice.WhenLightChanges.Count == 0 ? [] : [LightChanges.Of(Exposure, Advice.WhenLightChanges, type.Small)],
@@ -80,7 +76,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
     {
         var with = Exposure.Framing.Accessories.Concat(Exposure.Filter is null ? [] : [Exposure.Filter]).ToList();
         var distance = $"glass to subject {PlanFormat.GiveOrTake(Exposure.Framing.WorkingDistance, Exposure.Framing.WorkingDistanceUncertainty)}; "
-            + (type.IsBrief ? "" : $"animals of {AnimalText.Millimetres(Exposure.Framing.FillsFrame)} mm fill it, ") + $"up to {AnimalText.Millimetres(Exposure.Framing.LongestWhole)} mm whole";
+            + $"animals to {AnimalText.Millimetres(Exposure.Framing.LongestWhole)} mm{(type.IsBrief ? "" : $", {AnimalText.Millimetres(Exposure.Framing.FillsFrame)} mm fill it")}";
         return new Stack(
             [
                 new Paragraph(Exposure.Framing.Name, type.Framing, TextWeight.Bold),

@@ -41,19 +41,18 @@ internal static class FeatureText
         : lowest.Value <= FeaturePlan.LowestTried * (1 + Rounding) ? $"{lowest.Nominal} or less"
         : lowest.Nominal;
 
-    /// <summary>What of all features one exposure shows, for a card.</summary>
+    /// <summary>What of all features one exposure shows, for a card, where room is short: how fine they are and why one is not seen stands in the report.</summary>
     public static string OfCard(IReadOnlyList<FeaturePlan> features) => string.Join(
         ' ',
         new[]
         {
-            ("Shows", features.Where(feature => feature.Frames == 1).Select(Short)),
-            ("Shows in several frames:", features.Where(feature => feature.Frames > 1).Select(feature => FormattableString.Invariant($"{Short(feature)} in {feature.Frames}"))),
-            ("Does not show", features.Where(feature => !feature.Resolved).Select(feature => $"{Short(feature)}: {Cause(feature.Limit!.Value)}")),
+            ("Seen:", features.Where(feature => feature.Resolved).Select(feature => $"{Short(feature)}{(feature.Frames > 1 ? FormattableString.Invariant($" in {feature.Frames} frames") : "")}")),
+            ("Not seen:", features.Where(feature => !feature.Resolved).Select(Short)),
         }
         .Where(part => part.Item2.Any())
         .Select(part => $"{part.Item1} {string.Join("; ", part.Item2)}."));
 
-    private static string Short(FeaturePlan feature) => $"{feature.Subject}, {feature.Feature} ({PlanFormat.Micrometres(AsGiven(feature, feature.Period))})";
+    private static string Short(FeaturePlan feature) => $"{feature.Subject}, {feature.Feature}";
 
     private static string Fineness(FeaturePlan feature) =>
         feature.Size is { } size ? $"{PlanFormat.Micrometres(size)} wide" : $"{PlanFormat.Micrometres(feature.Period)} from one to the next";

@@ -12,7 +12,7 @@ internal static class MeteredText
         + "Cameras differ: try it on a test object against the power set by hand.";
 
     /// <summary>Behind the flash's name on a card; empty where it is not metered, or cannot be dialled.</summary>
-    public static string Behind(LightPlan light) => light.Metered is { CanBeDialled: true } metered ? $"; or metered, {metered.Compensation.Nominal}" : "";
+    public static string Behind(LightPlan light) => light.Metered is { CanBeDialled: true } metered ? $"; metered {metered.Compensation.Nominal}" : "";
 
     /// <summary>What to dial.</summary>
     public static string Dial(MeteredFlashPlan metered) => metered.CanBeDialled ? metered.Compensation.Nominal : $"{metered.Compensation.Nominal}: beyond the dial, set the power by hand";

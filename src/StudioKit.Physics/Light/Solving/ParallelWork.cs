@@ -16,6 +16,10 @@ internal static class ParallelWork
             return;
         }
 
-        Parallel.For(0, count, new ParallelOptions { CancellationToken = cancellation }, piece);
+        OverProcessors(count, piece, cancellation);
     }
+
+    // Apart, as a browser has nothing that it needs and looks for all that a method names before it runs it.
+    private static void OverProcessors(int count, Action<int> piece, CancellationToken cancellation) =>
+        Parallel.For(0, count, new ParallelOptions { CancellationToken = cancellation }, piece);
 }
