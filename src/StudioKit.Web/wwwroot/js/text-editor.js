@@ -10,6 +10,8 @@ let waiting;
 export async function open(id, text, changed) {
     parts ??= await import('../vendor/editor/editor.js');
     const host = document.getElementById(id);
+    view = undefined;
+    // The plain field was chosen while the editor was loaded.
     if (!host) {
         return;
     }
@@ -29,6 +31,10 @@ export async function open(id, text, changed) {
 
 // What is being typed and not yet told is not overwritten.
 export function setText(text) {
+    if (!view) {
+        return;
+    }
+
     const now = view.state.doc.toString();
     const wanted = text.replace(/\r\n?/g, '\n');
     if (waiting !== undefined || wanted === now) {
@@ -52,6 +58,10 @@ export function setText(text) {
 }
 
 export function setFaults(faults) {
+    if (!view) {
+        return;
+    }
+
     const diagnostics = JSON.parse(faults).map((fault) => {
         const from = place(fault.line, fault.column);
         const line = view.state.doc.lineAt(from);
@@ -62,6 +72,10 @@ export function setFaults(faults) {
 }
 
 export function goTo(line, column) {
+    if (!view) {
+        return;
+    }
+
     const at = place(line, column);
     view.dispatch({ selection: { anchor: at }, effects: parts.EditorView.scrollIntoView(at, { y: 'center' }) });
     view.focus();
