@@ -35,7 +35,7 @@ public sealed class MovingTheLightTests(ServedPage served) : IClassFixture<Serve
         var back = (await mark.GetAttributeAsync("aria-valuetext"))!.Split(", ")[1];
         right.Should().BePositive("the flash was drawn to the right");
         back.Should().EndWith("mm back of the middle");
-        after.Should().Be(HashOf(KitText.Of(AskedEngine.FenEdge).Set($"{Flash}.offset-right", $"{right} mm").After.Set($"{Flash}.offset-back", back[..^" back of the middle".Length]).After.Text));
+        after.Should().Be(HashOf(KitText.Of(Asked.Demo()).Set($"{Flash}.offset-right", $"{right} mm").After.Set($"{Flash}.offset-back", back[..^" back of the middle".Length]).After.Text));
         await Assertions.Expect(visit.Page.Locator(".standing")).Not.ToContainTextAsync("Preview");
         (await map.CountAsync()).Should().Be(1);
         visit.Complaints.Should().BeEmpty();
@@ -55,7 +55,7 @@ public sealed class MovingTheLightTests(ServedPage served) : IClassFixture<Serve
 
         var after = await visit.PlannedAsync(before);
 
-        after.Should().Be(HashOf(AskedEngine.FenEdge.Replace("role: below, distance: 45 cm", "role: below, distance: 43 cm", StringComparison.Ordinal)));
+        after.Should().Be(HashOf(Asked.Demo().Replace("role: below, distance: 45 cm", "role: below, distance: 43 cm", StringComparison.Ordinal)));
         await Assertions.Expect(mark).ToHaveAttributeAsync("aria-valuetext", "430 mm under the panel");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
         (await visit.PlannedAsync(after)).Should().Be(before);

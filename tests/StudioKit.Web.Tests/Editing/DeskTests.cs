@@ -14,8 +14,8 @@ public sealed class DeskTests
     {
         var engine = new WaitingEngine("plan") { IsHeld = true };
         var desk = new Desk(engine);
-        var opening = desk.OpenAsync(new KitDocument("fen-edge.yaml", AskedEngine.FenEdge));
-        var changing = desk.ChangeAsync(kit => kit.Change(AskedEngine.FenEdge.Replace(Distance, "distance: 40 cm", StringComparison.Ordinal)));
+        var opening = desk.OpenAsync(new KitDocument("fen-edge.yaml", Asked.Demo()));
+        var changing = desk.ChangeAsync(kit => kit.Change(Asked.Demo().Replace(Distance, "distance: 40 cm", StringComparison.Ordinal)));
 
         engine.LetOneCome();
         await opening;
@@ -33,7 +33,7 @@ public sealed class DeskTests
     {
         var engine = new WaitingEngine("form-edit") { IsHeld = true };
         var desk = new Desk(engine);
-        await desk.OpenAsync(new KitDocument("fen-edge.yaml", AskedEngine.FenEdge));
+        await desk.OpenAsync(new KitDocument("fen-edge.yaml", Asked.Demo()));
         var form = new FormDesk(engine, desk);
         var writing = form.EditAsync(FormEditKind.Write, "panel.width", [new FormValue("", "640 mm")]);
 
@@ -42,6 +42,6 @@ public sealed class DeskTests
         engine.LetOneCome();
         (await writing).Should().BeEmpty();
 
-        desk.Kit!.Text.Should().Be(AskedEngine.FenEdge.Replace("  width: 600 mm", "  width: 640 mm", StringComparison.Ordinal) + "# and windy\n");
+        desk.Kit!.Text.Should().Be(Asked.Demo().Replace("  width: 600 mm", "  width: 640 mm", StringComparison.Ordinal) + "# and windy\n");
     }
 }

@@ -92,7 +92,7 @@ public sealed class MovedStudioTests
     [Fact]
     public async Task The_first_move_of_a_camera_at_its_default_is_written_and_one_undo_takes_the_key_away_again()
     {
-        var bare = AskedEngine.FenEdge.Replace("    camera-pitch: [30°, 60°, 90°]\n", "", StringComparison.Ordinal);
+        var bare = Asked.Demo().Replace("    camera-pitch: [30°, 60°, 90°]\n", "", StringComparison.Ordinal);
         var (desk, moved) = await OpenAsync(_previews, bare);
         var camera = moved.Planned!.Handles.Single(handle => handle.Kind == HandleKind.CameraPitch);
 
@@ -100,7 +100,7 @@ public sealed class MovedStudioTests
         moved.Framing!.Views.Should().ContainSingle().Which.PitchDegrees.Should().Be(48);
         await moved.MoveAsync(MovePhase.Dropped, [new HandleMove(camera.Key, 48)]);
 
-        desk.Kit!.Text.Should().Be(AskedEngine.FenEdge.Replace("    camera-pitch: [30°, 60°, 90°]\n", "    camera-pitch: 48°\n", StringComparison.Ordinal));
+        desk.Kit!.Text.Should().Be(Asked.Demo().Replace("    camera-pitch: [30°, 60°, 90°]\n", "    camera-pitch: 48°\n", StringComparison.Ordinal));
         desk.Kit.Undo();
         desk.Kit.Text.Should().Be(bare);
     }
@@ -135,7 +135,7 @@ public sealed class MovedStudioTests
     private static async Task<(Desk Desk, MovedStudio Moved)> OpenAsync(WaitingEngine engine, string? text = null)
     {
         var desk = new Desk(engine);
-        await desk.OpenAsync(new KitDocument("fen-edge.yaml", text ?? AskedEngine.FenEdge));
+        await desk.OpenAsync(new KitDocument("fen-edge.yaml", text ?? Asked.Demo()));
         var moved = new MovedStudio(engine, desk);
         moved.Follow(desk.Plan!.Hash, desk.Plan.Studios[0]);
         return (desk, moved);

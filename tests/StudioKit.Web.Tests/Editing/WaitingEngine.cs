@@ -6,7 +6,7 @@ namespace StudioKit.Web.Tests.Editing;
 /// <summary>An engine whose answers to one kind of question come when the test lets them; those to all others come at once.</summary>
 internal sealed class WaitingEngine(string kind) : IEngine
 {
-    private readonly Engine.AskedEngine _room = new();
+    private readonly Engine.Asked _room = new();
     private readonly Queue<Action> _waiting = [];
 
     /// <summary>Whether answers wait to be let go.</summary>
@@ -20,11 +20,11 @@ internal sealed class WaitingEngine(string kind) : IEngine
     {
         if (!IsHeld || question.Kind != kind)
         {
-            return Task.FromResult<TAnswer?>(_room.Ask(question, request));
+            return Task.FromResult<TAnswer?>(_room.For(question, request));
         }
 
         var come = new TaskCompletionSource<TAnswer?>();
-        _waiting.Enqueue(() => come.SetResult(_room.Ask(question, request)));
+        _waiting.Enqueue(() => come.SetResult(_room.For(question, request)));
         return come.Task;
     }
 

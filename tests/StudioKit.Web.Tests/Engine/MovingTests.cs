@@ -9,7 +9,7 @@ public sealed class MovingTests
 
     private const string Distance = "set-ups[0].lights[0].distance";
 
-    private readonly AskedEngine _engine = new();
+    private readonly Asked _engine = new();
 
     [Fact]
     public void A_preview_of_nothing_moved_is_the_plan()
@@ -83,7 +83,7 @@ public sealed class MovingTests
 
     [Fact]
     public void Nothing_is_previewed_of_a_kit_that_was_not_planned() =>
-        _engine.Ask(EngineQuestions.Preview, new PreviewRequest("no such hash", "white", "reed 55 1:4", [])).Studio.Should().BeNull();
+        _engine.For(EngineQuestions.Preview, new PreviewRequest("no such hash", "white", "reed 55 1:4", [])).Studio.Should().BeNull();
 
     [Fact]
     public void A_moved_distance_is_written_in_the_unit_that_the_kit_has_it_in_and_its_comments_stay()
@@ -91,8 +91,8 @@ public sealed class MovingTests
         var edit = Edit(Distance, "475 mm");
 
         edit.Refusal.Should().BeEmpty();
-        edit.Text.Should().Be(AskedEngine.FenEdge.Replace("role: below, distance: 45 cm", "role: below, distance: 47.5 cm", StringComparison.Ordinal));
-        (AskedEngine.FenEdge[..edit.Start] + edit.NewText + AskedEngine.FenEdge[(edit.Start + edit.Length)..]).Should().Be(edit.Text);
+        edit.Text.Should().Be(Asked.Demo().Replace("role: below, distance: 45 cm", "role: below, distance: 47.5 cm", StringComparison.Ordinal));
+        (Asked.Demo()[..edit.Start] + edit.NewText + Asked.Demo()[(edit.Start + edit.Length)..]).Should().Be(edit.Text);
     }
 
     [Theory]
@@ -103,32 +103,32 @@ public sealed class MovingTests
     public void A_first_move_of_the_camera_writes_its_angle_where_the_kit_leaves_it_to_its_default_and_touches_nothing_else(string before, string after)
     {
         const string Written = "    camera-pitch: [30°, 60°, 90°]\n";
-        AskedEngine.FenEdge.Should().Contain(Written);
-        var text = AskedEngine.FenEdge.Replace(Written, before, StringComparison.Ordinal);
+        Asked.Demo().Should().Contain(Written);
+        var text = Asked.Demo().Replace(Written, before, StringComparison.Ordinal);
         var studio = _engine.Plan(text).Studios[0];
         var handle = studio.Handles.Should().ContainSingle(handle => handle.Kind == HandleKind.CameraPitch).Subject;
         handle.Value.Should().Be(60);
 
-        var edit = _engine.Ask(EngineQuestions.Edit, new EditRequest(text, [new KitChangeLine(handle.Key, "50°")]));
+        var edit = _engine.For(EngineQuestions.Edit, new EditRequest(text, [new KitChangeLine(handle.Key, "50°")]));
 
         edit.Refusal.Should().BeEmpty();
-        edit.Text.Should().Be(AskedEngine.FenEdge.Replace(Written, after, StringComparison.Ordinal));
+        edit.Text.Should().Be(Asked.Demo().Replace(Written, after, StringComparison.Ordinal));
         _engine.Plan(edit.Text).Studios[0].Handles.Should().ContainSingle(handle => handle.Kind == HandleKind.CameraPitch).Which.Value.Should().Be(50);
     }
 
     [Fact]
     public void How_well_a_moved_length_is_known_stays_written_behind_it()
     {
-        var doubtful = AskedEngine.FenEdge.Replace("role: below, distance: 45 cm", "role: below, distance: 45 cm ± 2 cm", StringComparison.Ordinal);
+        var doubtful = Asked.Demo().Replace("role: below, distance: 45 cm", "role: below, distance: 45 cm ± 2 cm", StringComparison.Ordinal);
 
-        _engine.Ask(EngineQuestions.Edit, new EditRequest(doubtful, [new KitChangeLine(Distance, "500 mm")])).Text.Should().Contain("distance: 50 cm ± 2 cm");
+        _engine.For(EngineQuestions.Edit, new EditRequest(doubtful, [new KitChangeLine(Distance, "500 mm")])).Text.Should().Contain("distance: 50 cm ± 2 cm");
     }
 
     [Fact]
     public void Two_values_of_one_move_are_written_together()
     {
-        var edit = _engine.Ask(EngineQuestions.Edit, new EditRequest(
-            AskedEngine.FenEdge, [new KitChangeLine("set-ups[0].lights[0].offset-right", "35 mm"), new KitChangeLine("set-ups[0].lights[0].offset-back", "-20 mm")]));
+        var edit = _engine.For(EngineQuestions.Edit, new EditRequest(
+            Asked.Demo(), [new KitChangeLine("set-ups[0].lights[0].offset-right", "35 mm"), new KitChangeLine("set-ups[0].lights[0].offset-back", "-20 mm")]));
 
         var handles = _engine.Plan(edit.Text).Studios[0].Handles;
         handles.First(handle => handle.Key.EndsWith("offset-right", StringComparison.Ordinal)).Value.Should().Be(35);
@@ -141,8 +141,8 @@ public sealed class MovingTests
     [InlineData("0 mm", "0 mm", "in the middle", "in the middle")]
     public void A_flash_off_the_middle_is_told_to_stand_on_the_side_where_the_picture_has_it(string right, string back, string aside, string along)
     {
-        var edit = _engine.Ask(EngineQuestions.Edit, new EditRequest(
-            AskedEngine.FenEdge, [new KitChangeLine("set-ups[0].lights[0].offset-right", right), new KitChangeLine("set-ups[0].lights[0].offset-back", back)]));
+        var edit = _engine.For(EngineQuestions.Edit, new EditRequest(
+            Asked.Demo(), [new KitChangeLine("set-ups[0].lights[0].offset-right", right), new KitChangeLine("set-ups[0].lights[0].offset-back", back)]));
 
         var studio = _engine.Plan(edit.Text).Studios[0];
         studio.Handles.Single(handle => handle.Kind == HandleKind.FlashRight).Text.Should().Be(aside);
@@ -153,9 +153,9 @@ public sealed class MovingTests
     [Fact]
     public void A_value_that_has_no_place_is_refused_in_a_sentence_and_nothing_is_written()
     {
-        var edit = _engine.Ask(EngineQuestions.Edit, new EditRequest(AskedEngine.FenEdge, [new KitChangeLine(Distance, "50 cm"), new KitChangeLine("set-ups[9].distance", "50 cm")]));
+        var edit = _engine.For(EngineQuestions.Edit, new EditRequest(Asked.Demo(), [new KitChangeLine(Distance, "50 cm"), new KitChangeLine("set-ups[9].distance", "50 cm")]));
 
-        edit.Text.Should().Be(AskedEngine.FenEdge);
+        edit.Text.Should().Be(Asked.Demo());
         edit.Refusal.Should().NotBeEmpty();
     }
 
@@ -165,7 +165,7 @@ public sealed class MovingTests
         var (plan, studio) = Planned();
         var framing = studio.Framings[0];
 
-        var point = _engine.Ask(EngineQuestions.Point, new PointRequest(plan.Hash, studio.SetUp, framing.Framing, framing.Darkest.Place));
+        var point = _engine.For(EngineQuestions.Point, new PointRequest(plan.Hash, studio.SetUp, framing.Framing, framing.Darkest.Place));
 
         point.Total.Should().Be(framing.Darkest.Text);
         point.Framings.Select(line => line.Framing).Should().Equal(studio.Framings.Select(seen => seen.Framing));
@@ -177,7 +177,7 @@ public sealed class MovingTests
     {
         var (plan, studio) = Planned();
 
-        var point = _engine.Ask(EngineQuestions.Point, new PointRequest(plan.Hash, studio.SetUp, studio.Framings[^1].Framing, new Spot(1, 1)));
+        var point = _engine.For(EngineQuestions.Point, new PointRequest(plan.Hash, studio.SetUp, studio.Framings[^1].Framing, new Spot(1, 1)));
 
         point.Framings[^1].IsSeen.Should().BeFalse();
         point.Said.Should().Contain("out of the frame");
@@ -194,7 +194,7 @@ public sealed class MovingTests
     {
         var (plan, studio) = Planned();
 
-        var point = _engine.Ask(EngineQuestions.Point, new PointRequest(plan.Hash, studio.SetUp, studio.Framings[0].Framing, new Spot(fromLeft, fromFront)));
+        var point = _engine.For(EngineQuestions.Point, new PointRequest(plan.Hash, studio.SetUp, studio.Framings[0].Framing, new Spot(fromLeft, fromFront)));
 
         point.Said.Contains("over a pipe of the frame: dark there at any power", StringComparison.Ordinal).Should().Be(isOverRail);
         point.Total.EndsWith("over a pipe of the frame", StringComparison.Ordinal).Should().Be(isOverRail);
@@ -221,14 +221,14 @@ public sealed class MovingTests
 
     private (PlanAnswer Plan, StudioPicture Studio) Planned()
     {
-        var plan = _engine.Plan(AskedEngine.FenEdge);
+        var plan = _engine.Plan(Asked.Demo());
         return (plan, plan.Studios[0]);
     }
 
-    private EditAnswer Edit(string key, string value) => _engine.Ask(EngineQuestions.Edit, new EditRequest(AskedEngine.FenEdge, [new KitChangeLine(key, value)]));
+    private EditAnswer Edit(string key, string value) => _engine.For(EngineQuestions.Edit, new EditRequest(Asked.Demo(), [new KitChangeLine(key, value)]));
 
     private PreviewAnswer Preview(PlanAnswer plan, string framing, params HandleMove[] moves) =>
-        _engine.Ask(EngineQuestions.Preview, new PreviewRequest(plan.Hash, plan.Studios[0].SetUp, framing, moves));
+        _engine.For(EngineQuestions.Preview, new PreviewRequest(plan.Hash, plan.Studios[0].SetUp, framing, moves));
 
     private static SeenFraming Single(PreviewAnswer preview) => preview.Studio!.Framings.Should().ContainSingle().Subject;
 }

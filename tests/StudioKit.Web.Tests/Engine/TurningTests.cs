@@ -4,7 +4,7 @@ namespace StudioKit.Web.Tests.Engine;
 
 public sealed class TurningTests
 {
-    private readonly AskedEngine _engine = new();
+    private readonly Asked _engine = new();
 
     [Fact]
     public void A_dial_of_thirds_down_to_a_hundred_and_twenty_eighth_has_twenty_two_marks()
@@ -21,7 +21,7 @@ public sealed class TurningTests
     {
         var (plan, studio, framing) = Planned();
 
-        var turned = _engine.Ask(EngineQuestions.Preview, new PreviewRequest(plan.Hash, studio.SetUp, framing.Framing, [], framing.Dial!.Set - 3)).Studio!.Framings[0];
+        var turned = _engine.For(EngineQuestions.Preview, new PreviewRequest(plan.Hash, studio.SetUp, framing.Framing, [], framing.Dial!.Set - 3)).Studio!.Framings[0];
 
         turned.Margins.Zip(framing.Margins).Should().HaveCountGreaterThan(600).And.AllSatisfy(pair => (pair.First - pair.Second).Should().BeApproximately(1, 0.0021, "each margin is rounded to a thousandth"));
         turned.Dial!.Set.Should().Be(framing.Dial.Set - 3);
@@ -44,7 +44,7 @@ public sealed class TurningTests
     {
         var (plan, studio, framing) = Planned();
 
-        var turned = _engine.Ask(EngineQuestions.Preview, new PreviewRequest(plan.Hash, studio.SetUp, framing.Framing, [], framing.Dial!.Marks.Count - 1)).Studio!.Framings[0];
+        var turned = _engine.For(EngineQuestions.Preview, new PreviewRequest(plan.Hash, studio.SetUp, framing.Framing, [], framing.Dial!.Marks.Count - 1)).Studio!.Framings[0];
 
         turned.Comes.Should().Contain("not white everywhere");
     }
@@ -53,9 +53,9 @@ public sealed class TurningTests
     public void What_is_to_be_turned_in_darker_light_is_what_the_card_of_a_kit_in_that_light_says()
     {
         var (plan, studio, framing) = Planned();
-        var darker = _engine.Plan(AskedEngine.FenEdge.Replace("ambient: EV 10 ± 0.5 stop", "ambient: EV 8 ± 0.5 stop", StringComparison.Ordinal));
+        var darker = _engine.Plan(Asked.Demo().Replace("ambient: EV 10 ± 0.5 stop", "ambient: EV 8 ± 0.5 stop", StringComparison.Ordinal));
 
-        var steps = _engine.Ask(EngineQuestions.SceneLight, new SceneLightRequest(plan.Hash, studio.SetUp, framing.Framing)).Steps;
+        var steps = _engine.For(EngineQuestions.SceneLight, new SceneLightRequest(plan.Hash, studio.SetUp, framing.Framing)).Steps;
 
         steps.Select(step => step.Stops).Should().Equal(Enumerable.Range(-4, 9));
         steps[4].Turn.Should().Be("this card");
@@ -72,7 +72,7 @@ public sealed class TurningTests
     {
         var (plan, studio, framing) = Planned();
 
-        var solid = _engine.Ask(EngineQuestions.Solid, new SolidRequest(plan.Hash, studio.SetUp, framing.Framing));
+        var solid = _engine.For(EngineQuestions.Solid, new SolidRequest(plan.Hash, studio.SetUp, framing.Framing));
 
         solid.Sights.Select(sight => Math.Round(Math.Atan2(sight.Pupil.Up - sight.Aim.Up, sight.Aim.Back - sight.Pupil.Back) * 180 / Math.PI, 1)).Should().Equal(30, 60, 90);
         solid.Bars.Should().NotBeEmpty().And.OnlyContain(bar => bar.Thickness == 25);
@@ -82,7 +82,7 @@ public sealed class TurningTests
 
     private (PlanAnswer Plan, StudioPicture Studio, SeenFraming Framing) Planned()
     {
-        var plan = _engine.Plan(AskedEngine.FenEdge);
+        var plan = _engine.Plan(Asked.Demo());
         // The flash below has room on its dial either way.
         return (plan, plan.Studios[0], plan.Studios[0].Framings.First(framing => framing.Framing == "reed 55 at 1:4"));
     }
