@@ -12,11 +12,12 @@ internal static partial class TextEditor
     private static readonly Lazy<Task> Loaded = PageScript.Of(Module);
 
     /// <summary>Opens a text in an element; what is typed is told at each pause.</summary>
+    /// <returns>Whether its place was still there.</returns>
     /// <exception cref="JSException">The editor cannot be loaded.</exception>
-    public static async Task OpenAsync(string id, string text, Action<string> typed)
+    public static async Task<bool> OpenAsync(string id, string text, Action<string> typed)
     {
         await Loaded.Value;
-        await Open(id, text, typed);
+        return await Open(id, text, typed);
     }
 
     /// <summary>Shows another text, unless something is being typed.</summary>
@@ -33,5 +34,5 @@ internal static partial class TextEditor
     public static partial void GoTo(int line, int column);
 
     [JSImport("open", Module)]
-    private static partial Task Open(string id, string text, [JSMarshalAs<JSType.Function<JSType.String>>] Action<string> typed);
+    private static partial Task<bool> Open(string id, string text, [JSMarshalAs<JSType.Function<JSType.String>>] Action<string> typed);
 }

@@ -7,13 +7,13 @@ let parts;
 let view;
 let waiting;
 
+// Says whether there was a place for it.
 export async function open(id, text, changed) {
     parts ??= await import('../vendor/editor/editor.js');
     const host = document.getElementById(id);
-    view = undefined;
     // The plain field was chosen while the editor was loaded.
     if (!host) {
-        return;
+        return false;
     }
 
     const root = host.attachShadow({ mode: 'open' });
@@ -27,14 +27,11 @@ export async function open(id, text, changed) {
         }
     });
     view = new parts.EditorView({ root, parent: root, state: parts.EditorState.create({ doc: text, extensions: [...looks(), ...habits(), typed] }) });
+    return true;
 }
 
 // What is being typed and not yet told is not overwritten.
 export function setText(text) {
-    if (!view) {
-        return;
-    }
-
     const now = view.state.doc.toString();
     const wanted = text.replace(/\r\n?/g, '\n');
     if (waiting !== undefined || wanted === now) {
@@ -58,10 +55,6 @@ export function setText(text) {
 }
 
 export function setFaults(faults) {
-    if (!view) {
-        return;
-    }
-
     const diagnostics = JSON.parse(faults).map((fault) => {
         const from = place(fault.line, fault.column);
         const line = view.state.doc.lineAt(from);
@@ -72,10 +65,6 @@ export function setFaults(faults) {
 }
 
 export function goTo(line, column) {
-    if (!view) {
-        return;
-    }
-
     const at = place(line, column);
     view.dispatch({ selection: { anchor: at }, effects: parts.EditorView.scrollIntoView(at, { y: 'center' }) });
     view.focus();
