@@ -41,6 +41,7 @@ public static class CheckKeys
         PlanCheckKind.Magnification or PlanCheckKind.RoomBeforeLens => ["lenses.magnifications"],
         PlanCheckKind.GuideNumberAtZoom => ["flashes.zooms"],
         PlanCheckKind.Exposure => ["set-ups.iso", "set-ups.aperture", "set-ups.shutter", "set-ups.lights.distance"],
+        PlanCheckKind.Feature => ["subjects.feature"],
         PlanCheckKind.FlashBelow or PlanCheckKind.Cradle => ["set-ups.lights.distance", "frame.height"],
         PlanCheckKind.LowCameraAngles or PlanCheckKind.CameraAngles => ["set-ups.camera-pitch"],
         PlanCheckKind.PanelSize => ["panel.width", "panel.depth"],

@@ -12,16 +12,31 @@ public static class CheckLikeness
     {
         ArgumentNullException.ThrowIfNull(one);
         ArgumentNullException.ThrowIfNull(other);
-        return one.Kind == other.Kind && one.Kind switch
+        return one.Kind == other.Kind && About(one).SequenceEqual(About(other)) && (!GoesByDemand(one) || one.Demand == other.Demand);
+    }
+
+    /// <summary>Parts by which a check is told from others of its kind; empty where a plan has but one of them.</summary>
+    /// <param name="check">A check.</param>
+    public static IReadOnlyList<string> About(PlanCheck check)
+    {
+        ArgumentNullException.ThrowIfNull(check);
+        return check.Kind switch
         {
-            PlanCheckKind.Magnification => one.Parts.SequenceEqual(other.Parts) && one.Demand == other.Demand,
-            PlanCheckKind.RoomBeforeLens or PlanCheckKind.GuideNumberAtZoom or PlanCheckKind.Exposure or PlanCheckKind.BagMass or PlanCheckKind.BagRoom or PlanCheckKind.Burden
-                or PlanCheckKind.HoldTime or PlanCheckKind.Cells or PlanCheckKind.Hours => one.Parts.SequenceEqual(other.Parts),
+            PlanCheckKind.Magnification or PlanCheckKind.RoomBeforeLens or PlanCheckKind.GuideNumberAtZoom or PlanCheckKind.Exposure or PlanCheckKind.Feature or PlanCheckKind.BagMass
+                or PlanCheckKind.BagRoom or PlanCheckKind.Burden or PlanCheckKind.HoldTime or PlanCheckKind.Cells or PlanCheckKind.Hours => check.Parts,
 
             // What it is about; the others say where.
-            PlanCheckKind.Cradle or PlanCheckKind.LongThing => one.Parts[0] == other.Parts[0],
-            _ => true,
+            PlanCheckKind.Cradle or PlanCheckKind.LongThing => [check.Parts[0]],
+            _ => [],
         };
+    }
+
+    /// <summary>Whether a check is told from others of the same parts by what it demands, as a lens may be asked for several magnifications.</summary>
+    /// <param name="check">A check.</param>
+    public static bool GoesByDemand(PlanCheck check)
+    {
+        ArgumentNullException.ThrowIfNull(check);
+        return check.Kind == PlanCheckKind.Magnification;
     }
 
     /// <summary>Whether a check passes in another plan; one that is no longer asked for does.</summary>

@@ -26,6 +26,9 @@ internal static class MendCandidates
         PlanCheckKind.Cells => DayMends.MoreCells(check, plan),
         PlanCheckKind.Hours => DayMends.FewerRounds(check, plan),
 
+        // Closer up is another framing, and another card: whoever wants it says so.
+        PlanCheckKind.Feature => [],
+
         // What nobody has, no change of the kit brings: more stock, a larger bag, another back to carry it.
         PlanCheckKind.Stock or PlanCheckKind.Places or PlanCheckKind.BagMass or PlanCheckKind.BagRoom or PlanCheckKind.Burden => [],
         _ => FrameMends.Strong(check, plan),

@@ -51,7 +51,7 @@ public sealed record LightBearing(string SetUp, ExposureValue Planned, LightRang
 
         bool WorksIn(ExposureValue light)
         {
-            var setUp = inputs.Kit.SetUps[0] with { Ambient = light };
+            var setUp = SceneLights.In(inputs.Kit.SetUps[0], light);
             return ExposurePlanner.VerdictOf(new SetUpAtFraming(inputs.Kit, setUp, framing, inputs.Known, inputs.Light)).Verdict <= exposure.Verdict.Verdict;
         }
     }

@@ -1,6 +1,7 @@
 using StudioKit.Physics.Optics;
 using StudioKit.Planning.Checks;
 using StudioKit.Planning.Features;
+using StudioKit.Planning.Mending;
 
 namespace StudioKit.Planning.Tests.ByHand;
 
@@ -110,6 +111,24 @@ public sealed class FeatureTests
 
         plan.Features.Select(feature => feature.LowestMagnification!.Value.Value).Distinct().Should().HaveCount(2);
         plan.Checks.Single(each => each.Kind == PlanCheckKind.Feature).Remedy!.Parts.Should().Equal("rush 60", "white");
+    }
+
+    [Fact]
+    public void The_features_of_two_subjects_are_checked_apart_and_lead_to_the_subject()
+    {
+        var plan = KitText.Plan(Text("spacing: 1 mm, contrast: 0.05").Replace(
+            "subjects:\n", "subjects:\n  - {name: hopper, group: crawling-insects-and-spiders, length: 10 mm, feature: {name: spots, spacing: 2 mm} }\n", StringComparison.Ordinal));
+
+        var (hopper, skater) = (Of("hopper"), Of("pond skater"));
+        hopper.Passed.Should().BeTrue();
+        skater.Passed.Should().BeFalse();
+        CheckLikeness.IsSame(hopper, skater).Should().BeFalse();
+        CheckLikeness.IsSame(skater, skater with { Passed = true }).Should().BeTrue();
+        CheckKeys.Of(skater, plan).Should().OnlyContain(key => key.Path.StartsWith("subjects", StringComparison.Ordinal));
+        CheckConcerns.Of(skater.Kind).Should().Be(CheckConcern.Cards);
+        MendCandidates.For(skater, plan).Should().BeEmpty("to come closer is to take another card");
+
+        PlanCheck Of(string subject) => plan.Checks.Single(check => check.Kind == PlanCheckKind.Feature && check.Parts[0] == subject);
     }
 
     [Fact]

@@ -63,6 +63,26 @@ public sealed class SubjectApartTests
         KitSettings.Of(new KitChange.Ambient("scene", new ExposureValue(15)), read.Kit!).Select(setting => setting.Path).Should().Equal("set-ups[0].ambient", "set-ups[0].subject-ambient");
     }
 
+    // Step by step, each a plan of the whole kit in that light; four are the most that are tried.
+    [Theory]
+    [InlineData("ambient: EV 12, subject-ambient: EV 9", "1 m")]
+    [InlineData("ambient: EV 14, subject-ambient: EV 12", "80 cm")]
+    public void The_light_that_a_session_takes_it_in_is_that_in_which_background_and_subject_change_together(string keys, string distance)
+    {
+        const string Moth = "subjects:\n  - {name: moth, group: flying-insects, length: 30 mm}\n";
+        var read = KitText.Read(Text("daylight-fill", keys, distance) + Moth);
+        var plan = KitPlanner.Plan(read);
+
+        var bearing = PlanStages.Bearings(read.Kit!, read.Uncertainties, plan.PlannedFramings, plan.Light!, plan.Exposures).Single();
+
+        (bearing.Planned.AtIso100 - bearing.Works.Darkest.AtIso100).Should().Be(Steps(-1));
+        (bearing.Works.Brightest.AtIso100 - bearing.Planned.AtIso100).Should().Be(Steps(1));
+
+        int Steps(int sign) => Enumerable.Range(1, 4).TakeWhile(step => In(sign * step).Verdict.Verdict <= plan.Exposures.Single().Verdict.Verdict).Count();
+
+        ExposurePlan In(int step) => KitPlanner.Plan(read with { Kit = new KitChange.Ambient("scene", new ExposureValue(bearing.Planned.AtIso100 + step)).Apply(read.Kit!) }).Exposures.Single();
+    }
+
     private static ExposurePlan Scene(string kind, string keys, string distance = "1 m") => KitText.Plan(Text(kind, keys, distance)).Exposures.Single();
 
     private static string Text(string kind, string keys, string distance) => HandKit.Of(

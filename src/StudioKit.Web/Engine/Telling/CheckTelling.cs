@@ -1,6 +1,7 @@
 using StudioKit.Physics.Sources;
 using StudioKit.Planning;
 using StudioKit.Planning.Checks;
+using StudioKit.Planning.Mending;
 using StudioKit.Sheets.Wording;
 using StudioKit.Web.Results;
 
@@ -23,14 +24,6 @@ internal static class CheckTelling
         [.. CheckKeys.Of(check.Passed && check.Findings.Count > 0 ? check with { Passed = false } : check, plan).SelectMany(key => PlaceTelling.Of(key, check, plan)).DistinctBy(place => place.Path)];
 
     /// <summary>What a check is known by in every plan of a kit.</summary>
-    public static string Id(PlanCheck check) => string.Join('/', Steps(check));
-
-    private static IEnumerable<string> Steps(PlanCheck check) => check.Kind switch
-    {
-        PlanCheckKind.Magnification => [check.Kind.ToString(), .. check.Parts, CheckText.Demand(check)],
-        PlanCheckKind.RoomBeforeLens or PlanCheckKind.GuideNumberAtZoom or PlanCheckKind.Exposure or PlanCheckKind.BagMass or PlanCheckKind.BagRoom or PlanCheckKind.Burden
-            or PlanCheckKind.HoldTime or PlanCheckKind.Cells or PlanCheckKind.Hours => [check.Kind.ToString(), .. check.Parts],
-        PlanCheckKind.Cradle or PlanCheckKind.LongThing => [check.Kind.ToString(), check.Parts[0]],
-        _ => [check.Kind.ToString()],
-    };
+    public static string Id(PlanCheck check) =>
+        string.Join('/', [check.Kind.ToString(), .. CheckLikeness.About(check), .. CheckLikeness.GoesByDemand(check) ? (string[])[CheckText.Demand(check)] : []]);
 }
