@@ -86,4 +86,8 @@ public sealed record SetUpSpec
 
     /// <summary>Name of the filter before the lens; none where the kit gives none.</summary>
     public string? Filter { get; init; }
+
+    /// <summary>Whether it is for a subject: for all where the kit names none.</summary>
+    /// <param name="subject">Name of the subject.</param>
+    public bool IsFor(string subject) => Subjects.Count == 0 || Subjects.Contains(subject);
 }

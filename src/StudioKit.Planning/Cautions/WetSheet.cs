@@ -22,6 +22,6 @@ internal static class WetSheet
         };
 
         bool Stands(string subject, string setUp) =>
-            plan.Kit.SetUps.Any(one => one.Name == setUp && (one.Subjects.Count == 0 || one.Subjects.Contains(subject)));
+            plan.Kit.SetUps.Any(one => one.Name == setUp && one.IsFor(subject));
     }
 }

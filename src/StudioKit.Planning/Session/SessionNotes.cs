@@ -15,7 +15,7 @@ internal static class SessionNotes
 
         foreach (var subject in kit.Subjects)
         {
-            var without = kit.SetUps.Where(setUp => (setUp.Subjects.Count == 0 || setUp.Subjects.Contains(subject.Name)) && LightBearing.Taken(setUp.Name, subject, exposures) is null).Select(setUp => setUp.Name).ToList();
+            var without = kit.SetUps.Where(setUp => setUp.IsFor(subject.Name) && LightBearing.Taken(setUp.Name, subject, exposures) is null).Select(setUp => setUp.Name).ToList();
             if (without.Count > 0)
             {
                 yield return $"Left out, as no framing that works shows it whole: {subject.Name} in {string.Join(", ", without)}.";

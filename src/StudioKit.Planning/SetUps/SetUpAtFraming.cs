@@ -26,12 +26,12 @@ internal sealed record SetUpAtFraming(KitSpec Kit, SetUpSpec SetUp, PlannedFrami
     /// <summary>Subjects of the set-up that fit into the field whole, longest first.</summary>
     public IReadOnlyList<SubjectSpec> SubjectsThatFit { get; } =
         [.. Kit.Subjects
-            .Where(subject => SetUp.Subjects.Count == 0 || SetUp.Subjects.Contains(subject.Name))
+            .Where(subject => SetUp.IsFor(subject.Name))
             .Where(subject => subject.Length <= Framing.Plan.LongestWhole)
             .OrderByDescending(subject => subject.Length)];
 
     /// <summary>Subjects of the set-up that have a feature to be seen, whether they fit whole or not.</summary>
-    public IEnumerable<SubjectSpec> SubjectsWithFeatures => Kit.Subjects.Where(subject => subject.Feature is not null && (SetUp.Subjects.Count == 0 || SetUp.Subjects.Contains(subject.Name)));
+    public IEnumerable<SubjectSpec> SubjectsWithFeatures => Kit.Subjects.Where(subject => subject.Feature is not null && SetUp.IsFor(subject.Name));
 
     /// <summary>The subject that fills the field best; none where none fits.</summary>
     public SubjectSpec? MainSubject => SubjectsThatFit.Count > 0 ? SubjectsThatFit[0] : null;
