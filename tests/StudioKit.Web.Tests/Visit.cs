@@ -24,17 +24,19 @@ public sealed class Visit : IAsyncDisposable
     internal static async Task<Visit> BeginAsync(IBrowserContext context, Uri address, int? room = null, Func<IPage, Task>? before = null)
     {
         context.SetDefaultTimeout(Patience);
+        if (before is not null)
+        {
+            // A file of the page's that runs nothing, in a tab of its own: what the browser asks about that file, as for its icon, is no complaint of the page.
+            var earlier = await context.NewPageAsync();
+            await earlier.GotoAsync(new Uri(address, "icon.svg").AbsoluteUri);
+            await before(earlier);
+            await earlier.CloseAsync();
+        }
+
         var page = await context.NewPageAsync();
         if (room is not null)
         {
             await new Visit(context, page, address).GiveRoomAsync(room);
-        }
-
-        if (before is not null)
-        {
-            // A file of the page's that runs nothing.
-            await page.GotoAsync(new Uri(address, "icon.svg").AbsoluteUri);
-            await before(page);
         }
 
         return await OpenAsync(context, page, address);

@@ -11,11 +11,14 @@ public sealed class ShadowRaysTests
     private static readonly Gen<Position> AnyPlace =
         Gen.Select(Gen.Double[-0.6, 0.6], Gen.Double[-0.5, 0.5], Gen.Double[0, 0.6], (x, y, z) => new Position(x, y, z));
 
+    // A box has to be aimed somewhere: drawn numbers are round often enough for two places to be one.
+    private static readonly Gen<(Position From, Position To)> TwoPlaces = Gen.Select(AnyPlace, AnyPlace).Where((from, to) => from != to);
+
     private static readonly Gen<Obstacle> AnyPipe = Gen.Select(AnyPlace, AnyPlace, Gen.Double[0.001, 0.1], Gen.Int[0, 3], (start, end, diameter, lie) =>
         (Obstacle)new PipeObstacle(start, Lying(start, end, lie), Length.FromMeters(diameter)));
 
-    private static readonly Gen<Obstacle> AnyBox = Gen.Select(AnyPlace, AnyPlace, Gen.Double[0.01, 0.3], (centre, aim, size) =>
-        (Obstacle)new BoxObstacle(centre, Orientation.AimedAt(centre, aim), Length.FromMeters(size), Length.FromMeters(size / 2), Length.FromMeters(size / 3)));
+    private static readonly Gen<Obstacle> AnyBox = Gen.Select(TwoPlaces, Gen.Double[0.01, 0.3], (places, size) =>
+        (Obstacle)new BoxObstacle(places.From, Orientation.AimedAt(places.From, places.To), Length.FromMeters(size), Length.FromMeters(size / 2), Length.FromMeters(size / 3)));
 
     private static readonly Gen<Obstacle> AnyObstacle = Gen.OneOf(AnyPipe, AnyBox);
 
