@@ -27,4 +27,11 @@ internal readonly struct ViewRays
     public Direction Through(double right, double up) => Direction.From(
         Pupil,
         Pupil.Along(_sight, _distance).Along(_right, right * _field.Width).Along(_up, up * _field.Height));
+
+    /// <summary>Where the frame shows a point, each share from −½ to ½ within it; none where it lies behind the camera.</summary>
+    public (double Right, double Up)? PlaceOf(Position point)
+    {
+        var ahead = _sight.Dot(Pupil, point);
+        return ahead <= 0 ? null : (_right.Dot(Pupil, point) * _distance / ahead / _field.Width, _up.Dot(Pupil, point) * _distance / ahead / _field.Height);
+    }
 }
