@@ -1,135 +1,121 @@
 using System.Text;
+using StudioKit.Web.Results;
 
 namespace StudioKit.Web.Drawing;
 
 /// <summary>Outlines of where a lattice of values lies at a level or above, cell by cell, with straight lines between its nodes.</summary>
-/// <param name="values">Values, row by row from the front, each from left to right.</param>
-/// <param name="columns">Nodes across.</param>
-internal sealed class MapBands(IReadOnlyList<double> values, int columns)
+/// <remarks>Drawn anew while a hand moves something, in an interpreter: each cell is looked at once, and most are told from their corners alone.</remarks>
+internal sealed class MapBands
 {
-    private readonly int _rows = columns == 0 ? 0 : values.Count / columns;
+    private const int Nowhere = 0;
+    private const int Everywhere = 15;
 
-    /// <summary>A path round everything at a level or above.</summary>
-    /// <param name="level">The level.</param>
-    /// <param name="left">Where the first column lies.</param>
-    /// <param name="front">Where the first row lies; rows go up from there.</param>
+    private readonly IReadOnlyList<double> _values;
+    private readonly int _columns;
+    private readonly int _rows;
+    private readonly Spot _corner;
+    private readonly Spot _step;
+    private readonly string[] _across;
+    private readonly string[] _along;
+
+    /// <param name="values">Values, row by row from the front, each from left to right.</param>
+    /// <param name="columns">Nodes across.</param>
+    /// <param name="corner">Where the first of them lies in the drawing; rows go up from there.</param>
     /// <param name="width">How far it is across all columns.</param>
     /// <param name="depth">How far it is along all rows.</param>
-    public string From(double level, double left, double front, double width, double depth)
+    public MapBands(IReadOnlyList<double> values, int columns, Spot corner, double width, double depth)
     {
-        var path = new StringBuilder();
-        var (stepX, stepY) = (width / Math.Max(1, columns - 1), depth / Math.Max(1, _rows - 1));
-        for (var row = 0; row < _rows - 1; row++)
-        {
-            for (var column = 0; column < columns - 1; column++)
-            {
-                var run = Full(row, column, level);
-                if (run > 0)
-                {
-                    var (x, y) = (left + (column * stepX), front - (row * stepY));
-                    path.Append('M').Append(Path.Number(x)).Append(' ').Append(Path.Number(y)).Append('H').Append(Path.Number(x + (run * stepX)))
-                        .Append('V').Append(Path.Number(y - stepY)).Append('H').Append(Path.Number(x)).Append('Z');
-                    column += run - 1;
-                }
-                else
-                {
-                    Cut(path, row, column, level, (X: left + (column * stepX), Y: front - (row * stepY)), (stepX, stepY));
-                }
-            }
-        }
-
-        return path.ToString();
+        (_values, _columns, _rows, _corner) = (values, columns, columns == 0 ? 0 : values.Count / columns, corner);
+        _step = new Spot(width / Math.Max(1, _columns - 1), -depth / Math.Max(1, _rows - 1));
+        _across = [.. Enumerable.Range(0, _columns).Select(column => Path.Number(X(column)))];
+        _along = [.. Enumerable.Range(0, _rows).Select(row => Path.Number(Y(row)))];
     }
 
-    /// <summary>The lines between what lies at a level or above and what lies under it.</summary>
-    /// <inheritdoc cref="From" path="/param"/>
-    public string Line(double level, double left, double front, double width, double depth)
+    /// <summary>A path round everything at a level or above, and the lines between that and what lies under it.</summary>
+    /// <param name="level">The level.</param>
+    public (string Outline, string Edge) At(double level)
     {
-        var path = new StringBuilder();
-        var (stepX, stepY) = (width / Math.Max(1, columns - 1), depth / Math.Max(1, _rows - 1));
+        var (outline, edge) = (new StringBuilder(), new StringBuilder());
         for (var row = 0; row < _rows - 1; row++)
         {
-            for (var column = 0; column < columns - 1; column++)
+            var first = 0;
+            for (var column = 0; column < _columns - 1; column++)
             {
-                var crossings = Crossings(Corners(row, column), level);
-                for (var i = 0; i + 1 < crossings.Count; i += 2)
+                var corners = CornersAt(row, column, level);
+                if (corners != Everywhere)
                 {
-                    foreach (var (command, (x, y)) in new[] { ('M', crossings[i]), ('L', crossings[i + 1]) })
-                    {
-                        path.Append(command).Append(Path.Number(left + ((column + x) * stepX))).Append(' ').Append(Path.Number(front - ((row + y) * stepY)));
-                    }
+                    Block(outline, row, first, column);
+                    first = column + 1;
+                    Cut(row, column, level, corners, outline, edge);
                 }
             }
+
+            Block(outline, row, first, _columns - 1);
         }
 
-        return path.ToString();
+        return (outline.ToString(), edge.ToString());
     }
 
-    private static List<(double X, double Y)> Crossings(double[] corners, double level)
+    private double X(double column) => _corner.X + (column * _step.X);
+
+    private double Y(double row) => _corner.Y + (row * _step.Y);
+
+    // A cell's corners in order about it: front left, front right, back right, back left.
+    private double Value(int row, int column, int corner) => _values[((row + (corner >> 1)) * _columns) + column + (corner is 1 or 2 ? 1 : 0)];
+
+    // Which corners lie at the level or above, one bit for each.
+    private int CornersAt(int row, int column, double level)
     {
-        var found = new List<(double X, double Y)>();
+        var front = (row * _columns) + column;
+        var back = front + _columns;
+        return (_values[front] >= level ? 1 : 0) | (_values[front + 1] >= level ? 2 : 0) | (_values[back + 1] >= level ? 4 : 0) | (_values[back] >= level ? 8 : 0);
+    }
+
+    // Cells of a row that lie at the level or above as a whole.
+    private void Block(StringBuilder outline, int row, int first, int end)
+    {
+        if (end > first)
+        {
+            outline.Append('M').Append(_across[first]).Append(' ').Append(_along[row]).Append('H').Append(_across[end]).Append('V').Append(_along[row + 1]).Append('H').Append(_across[first]).Append('Z');
+        }
+    }
+
+    // Round the cell's corners: those above, and where its sides cross the level; between the crossings runs the edge.
+    private void Cut(int row, int column, double level, int corners, StringBuilder outline, StringBuilder edge)
+    {
+        if (corners == Nowhere)
+        {
+            return;
+        }
+
+        var (begin, draw) = ('M', 'M');
         for (var side = 0; side < 4; side++)
         {
-            var (here, next) = (corners[side], corners[(side + 1) % 4]);
-            if (here >= level != next >= level)
+            var isAbove = (corners & (1 << side)) != 0;
+            if (isAbove)
             {
-                found.Add(Along(side, (level - here) / (next - here)));
+                outline.Append(begin).Append(_across[column + (side is 1 or 2 ? 1 : 0)]).Append(' ').Append(_along[row + (side >> 1)]);
+                begin = 'L';
+            }
+
+            if (isAbove != ((corners & (1 << ((side + 1) % 4))) != 0))
+            {
+                var crossing = Crossing(row, column, side, level);
+                outline.Append(begin).Append(crossing);
+                edge.Append(draw).Append(crossing);
+                (begin, draw) = ('L', draw == 'M' ? 'L' : 'M');
             }
         }
 
-        return found;
+        outline.Append('Z');
     }
 
     // Sides in order about a cell: front, right, back, left.
-    private static (double X, double Y) Along(int side, double share) => side switch { 0 => (share, 0.0), 1 => (1.0, share), 2 => (1 - share, 1.0), _ => (0.0, 1 - share) };
-
-    // How many cells from here on lie at the level or above with all their corners.
-    private int Full(int row, int column, double level)
+    private string Crossing(int row, int column, int side, double level)
     {
-        var run = 0;
-        while (column + run < columns - 1 && Corners(row, column + run).All(corner => corner >= level))
-        {
-            run++;
-        }
-
-        return run;
-    }
-
-    private double[] Corners(int row, int column)
-    {
-        var first = (row * columns) + column;
-        return [values[first], values[first + 1], values[first + columns + 1], values[first + columns]];
-    }
-
-    // Round the cell's corners: those above, and where its sides cross the level.
-    private void Cut(StringBuilder path, int row, int column, double level, (double X, double Y) at, (double X, double Y) step)
-    {
-        var corners = Corners(row, column);
-        var command = 'M';
-        for (var i = 0; i < 4; i++)
-        {
-            var (here, next) = (corners[i], corners[(i + 1) % 4]);
-            if (here >= level)
-            {
-                Add(i, 0);
-            }
-
-            if (here >= level != next >= level)
-            {
-                Add(i, (level - here) / (next - here));
-            }
-        }
-
-        if (command == 'L')
-        {
-            path.Append('Z');
-        }
-
-        void Add(int side, double share)
-        {
-            var (x, y) = Along(side, share);
-            path.Append(command).Append(Path.Number(at.X + (x * step.X))).Append(' ').Append(Path.Number(at.Y - (y * step.Y)));
-            command = 'L';
-        }
+        var (here, next) = (Value(row, column, side), Value(row, column, (side + 1) % 4));
+        var share = (level - here) / (next - here);
+        var (x, y) = side switch { 0 => (share, 0.0), 1 => (1.0, share), 2 => (1 - share, 1.0), _ => (0.0, 1 - share) };
+        return $"{Path.Number(X(column + x))} {Path.Number(Y(row + y))}";
     }
 }

@@ -24,9 +24,8 @@ public sealed class MovedStudio(IEngine engine, Desk desk)
     /// <summary>The studio as it was planned.</summary>
     public StudioPicture? Planned { get; private set; }
 
-    /// <summary>The framing in hand, as it was planned; none where nothing is lit.</summary>
-    public SeenFraming? PlannedFraming =>
-        Planned?.Framings.FirstOrDefault(framing => framing.Framing == _chosen) ?? Planned?.Framings.MinBy(framing => framing.Darkest.Stops);
+    /// <summary>The framing in hand, as it was planned; none where nothing is lit. One that was chosen is the framing in hand when its map is there.</summary>
+    public SeenFraming? PlannedFraming { get; private set; }
 
     /// <summary>The studio as it is shown.</summary>
     public StudioPicture? Shown => _preview?.Studio ?? Planned;
@@ -63,15 +62,21 @@ public sealed class MovedStudio(IEngine engine, Desk desk)
 
         _hash = hash;
         Forget();
+
+        // Until its own comes, the map of the plan before: nothing goes dark for a moment because something else was changed.
+        var wanted = Wanted;
+        PlannedFraming = wanted is { Map: null } && wanted.Framing == PlannedFraming?.Framing ? wanted with { Map = PlannedFraming.Map } : wanted;
+        _ = TakeAsync();
         return true;
     }
 
     /// <summary>Takes another framing in hand.</summary>
     /// <param name="framing">Its name.</param>
-    public void Choose(string framing)
+    public Task ChooseAsync(string framing)
     {
         _chosen = framing;
         Forget();
+        return TakeAsync();
     }
 
     /// <summary>Follows the hand that moves something.</summary>
@@ -80,7 +85,7 @@ public sealed class MovedStudio(IEngine engine, Desk desk)
     public Task MoveAsync(MovePhase phase, IReadOnlyList<HandleMove> moves)
     {
         // What is moved stays in sight, whichever framing is the hardest then.
-        (_chosen, _moves, Refusal) = (PlannedFraming?.Framing ?? "", moves, "");
+        (_chosen, _moves, Refusal) = (Wanted?.Framing ?? "", moves, "");
         return phase switch
         {
             MovePhase.Dropped => WriteAsync(moves),
@@ -97,6 +102,26 @@ public sealed class MovedStudio(IEngine engine, Desk desk)
         return PreviewAsync();
     }
 
+    private SeenFraming? Wanted => Planned?.Framings.FirstOrDefault(framing => framing.Framing == _chosen) ?? Planned?.Framings.MinBy(framing => framing.Darkest.Stops);
+
+    // A plan tells the map of its hardest framing alone; those of the others are asked for when one is chosen.
+    private async Task TakeAsync()
+    {
+        var (hash, wanted) = (_hash, Wanted);
+        if (wanted is not { Map: null })
+        {
+            PlannedFraming = wanted;
+            return;
+        }
+
+        var (answer, fault) = await engine.TryAsync(EngineQuestions.Map, new MapRequest(hash, Planned!.SetUp, wanted.Framing));
+        if (hash == _hash && wanted == Wanted && (answer is not null || fault.Length > 0))
+        {
+            (PlannedFraming, Refusal) = (wanted with { Map = answer?.Map }, fault.Length > 0 ? fault : Refusal);
+            Changed?.Invoke(this, EventArgs.Empty);
+        }
+    }
+
     // While a hand moves, each answer that comes is shown, or nothing would be as long as it moves; what was asked before it let go, or of another plan or framing, counts no more.
     private async Task PreviewAsync()
     {
@@ -108,7 +133,7 @@ public sealed class MovedStudio(IEngine engine, Desk desk)
         }
 
         var round = _round;
-        var (preview, fault) = await engine.TryAsync(EngineQuestions.Preview, new PreviewRequest(_hash, Planned!.SetUp, PlannedFraming?.Framing ?? "", _moves, Mark));
+        var (preview, fault) = await engine.TryAsync(EngineQuestions.Preview, new PreviewRequest(_hash, Planned!.SetUp, Wanted?.Framing ?? "", _moves, Mark));
         if (round == _round && (preview is not null || fault.Length > 0))
         {
             Refusal = fault.Length > 0 ? fault : Refusal;

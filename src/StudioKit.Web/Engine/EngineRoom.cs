@@ -27,6 +27,7 @@ internal sealed class EngineRoom
         Answers(EngineQuestions.ZipSheets, _prints.Zip);
         Answers(EngineQuestions.Pages, _prints.Pages);
         Answers(EngineQuestions.Preview, new Previews(plans).Answer);
+        Answers(EngineQuestions.Map, plans.Map);
         Answers(EngineQuestions.Edit, KitEdits.Answer);
         Answers(EngineQuestions.SceneLight, new SceneLights(plans).Answer);
         Answers(EngineQuestions.Solid, new Solids(plans).Answer);

@@ -24,6 +24,14 @@ internal sealed class PlannedKits(IProgress<string> progress, OwnParts parts)
         return plan is null ? PlanTelling.Unread(read) : PlanTelling.Of(read, plan);
     }
 
+    /// <summary>What a framing of a planned kit sees of the lit panel, place by place.</summary>
+    public MapAnswer Map(MapRequest request)
+    {
+        var light = Find(request.Hash)?.Plan.PanelLights.FirstOrDefault(light => light.SetUp == request.SetUp);
+        var framing = light?.Framings.FirstOrDefault(seen => seen.Framing == request.Framing);
+        return new MapAnswer(request.Hash, request.Framing, framing is null ? null : StudioTelling.Map(framing, light!));
+    }
+
     /// <summary>A kit as it was read, and its plan; none where it cannot be read.</summary>
     public (KitReadResult Read, Plan? Plan) Of(string text, string fileName)
     {

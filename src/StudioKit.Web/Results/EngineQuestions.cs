@@ -21,6 +21,9 @@ public static class EngineQuestions
     /// <summary>How a framing would look with something of the studio moved.</summary>
     public static EngineQuestion<PreviewRequest, PreviewAnswer> Preview { get; } = new("preview", ResultsJson.Default.PreviewRequest, ResultsJson.Default.PreviewAnswer, "preview");
 
+    /// <summary>What a framing sees of the lit panel, place by place.</summary>
+    public static EngineQuestion<MapRequest, MapAnswer> Map { get; } = new("map", ResultsJson.Default.MapRequest, ResultsJson.Default.MapAnswer, "map");
+
     /// <summary>Writes values into a kit's text; comments, order and line ends stay.</summary>
     public static EngineQuestion<EditRequest, EditAnswer> Edit { get; } = new("edit", ResultsJson.Default.EditRequest, ResultsJson.Default.EditAnswer);
 

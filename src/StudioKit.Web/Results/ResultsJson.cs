@@ -12,6 +12,8 @@ namespace StudioKit.Web.Results;
 [JsonSerializable(typeof(SheetPages))]
 [JsonSerializable(typeof(PreviewRequest))]
 [JsonSerializable(typeof(PreviewAnswer))]
+[JsonSerializable(typeof(MapRequest))]
+[JsonSerializable(typeof(MapAnswer))]
 [JsonSerializable(typeof(EditRequest))]
 [JsonSerializable(typeof(EditAnswer))]
 [JsonSerializable(typeof(PartTexts))]

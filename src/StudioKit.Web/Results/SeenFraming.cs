@@ -4,14 +4,17 @@ namespace StudioKit.Web.Results;
 /// <param name="Framing">Its name.</param>
 /// <param name="Power">Power of the flash below, as its dial shows it.</param>
 /// <param name="Usable">Whether the exposure works, if only at the edge.</param>
-/// <param name="Outline">Outline round all that is seen at any camera angle.</param>
 /// <param name="Darkest">Darkest visible point.</param>
 /// <param name="Brightest">Brightest visible point.</param>
-/// <param name="Margins">White margin of the map's points in stops, row by row from the front, each from left to right.</param>
-/// <param name="Views">Each camera angle.</param>
 public sealed record SeenFraming(
-    string Framing, string Power, bool Usable, IReadOnlyList<Spot> Outline, MarginPoint Darkest, MarginPoint Brightest, IReadOnlyList<double> Margins, IReadOnlyList<SeenView> Views)
+    string Framing, string Power, bool Usable, MarginPoint Darkest, MarginPoint Brightest)
 {
+    /// <summary>What it sees, place by place; told of a plan's hardest framing and of a preview, and of others when they are asked for.</summary>
+    public FramingMap? Map { get; init; }
+
+    /// <summary>Camera angles that see the panel, each once, in degrees.</summary>
+    public IReadOnlyList<double> Pitches { get; init; } = [];
+
     /// <summary>What the margins mean, from the darkest band to the brightest.</summary>
     public IReadOnlyList<MarginBand> Bands { get; init; } = [];
 

@@ -35,11 +35,12 @@ public sealed class MovedStudioTests
         var moving = moved.MoveAsync(MovePhase.Moving, [new HandleMove(Distance, 300)]);
         var other = moved.Planned!.Framings.First(framing => framing.Framing != moved.PlannedFraming!.Framing);
 
-        moved.Choose(other.Framing);
+        await moved.ChooseAsync(other.Framing);
         _previews.LetOneCome();
         await moving;
 
-        moved.Framing.Should().BeSameAs(other);
+        moved.Framing!.Framing.Should().Be(other.Framing);
+        moved.Framing.Darkest.Should().Be(other.Darkest);
     }
 
     [Fact]
@@ -97,7 +98,7 @@ public sealed class MovedStudioTests
         var camera = moved.Planned!.Handles.Single(handle => handle.Kind == HandleKind.CameraPitch);
 
         await moved.MoveAsync(MovePhase.Moving, [new HandleMove(camera.Key, 48)]);
-        moved.Framing!.Views.Should().ContainSingle().Which.PitchDegrees.Should().Be(48);
+        moved.Framing!.Map!.Views.Should().ContainSingle().Which.PitchDegrees.Should().Be(48);
         await moved.MoveAsync(MovePhase.Dropped, [new HandleMove(camera.Key, 48)]);
 
         desk.Kit!.Text.Should().Be(Asked.Demo().Replace("    camera-pitch: [30°, 60°, 90°]\n", "    camera-pitch: 48°\n", StringComparison.Ordinal));
@@ -130,6 +131,49 @@ public sealed class MovedStudioTests
         moved.IsTurned.Should().BeTrue();
         moved.Framing!.Darkest.Stops.Should().Be(turned).And.BeLessThan(moved.PlannedFraming.Darkest.Stops);
         desk.Kit!.CanUndo.Should().BeFalse("a power is set on the flash and not written");
+    }
+
+    [Fact]
+    public async Task A_framing_that_is_chosen_comes_with_its_map_and_the_one_before_stays_until_then()
+    {
+        var maps = new WaitingEngine("map");
+        var (desk, moved) = await OpenAsync(maps);
+        var (hardest, other) = (moved.PlannedFraming!, moved.Planned!.Framings.First(framing => framing.Map is null));
+        maps.IsHeld = true;
+
+        var choosing = moved.ChooseAsync(other.Framing);
+        moved.Framing.Should().BeSameAs(hardest);
+        maps.LetOneCome();
+        await choosing;
+
+        moved.Framing!.Framing.Should().Be(other.Framing);
+        moved.Framing.Map!.Margins.Should().HaveCount(moved.Planned.Columns * moved.Planned.Rows).And.NotEqual(hardest.Map!.Margins);
+
+        // It stays in hand when the kit is planned anew, with the map of the plan before until its own is there.
+        var before = moved.Framing.Map;
+        await desk.ChangeAsync(kit => kit.Change(kit.Text.Replace("distance: 45 cm", "distance: 40 cm", StringComparison.Ordinal)));
+        moved.Follow(desk.Plan!.Hash, desk.Plan.Studios[0]);
+        moved.Framing!.Framing.Should().Be(other.Framing);
+        moved.Framing.Map.Should().BeSameAs(before);
+        maps.LetOneCome();
+        moved.Framing!.Map!.Margins.Should().NotEqual(before.Margins);
+    }
+
+    [Fact]
+    public async Task A_map_that_comes_after_another_framing_was_chosen_is_not_shown_for_it()
+    {
+        var maps = new WaitingEngine("map");
+        var (_, moved) = await OpenAsync(maps);
+        var hardest = moved.PlannedFraming!;
+        var other = moved.Planned!.Framings.First(framing => framing.Map is null);
+        maps.IsHeld = true;
+        var choosing = moved.ChooseAsync(other.Framing);
+
+        await moved.ChooseAsync(hardest.Framing);
+        maps.LetOneCome();
+        await choosing;
+
+        moved.Framing.Should().Be(hardest);
     }
 
     private static async Task<(Desk Desk, MovedStudio Moved)> OpenAsync(WaitingEngine engine, string? text = null)

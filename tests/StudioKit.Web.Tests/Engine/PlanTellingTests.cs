@@ -54,7 +54,8 @@ public sealed class PlanTellingTests
         var light = studio.Lights.Should().ContainSingle().Subject;
         (light.Flash, light.Key, light.Distance).Should().Be(("sedge", "set-ups[0].lights[0]", 450));
         light.Centre.Should().Be(new Spot(300, 200));
-        studio.Framings.Should().OnlyContain(framing => framing.Margins.Count == studio.Columns * studio.Rows);
+        studio.Framings.Where(framing => framing.Map is not null).Should().ContainSingle("the first view shows one map").Which
+            .Should().Match<SeenFraming>(hardest => hardest.Map!.Margins.Count == studio.Columns * studio.Rows && hardest.Darkest.Stops == studio.Framings.Min(framing => framing.Darkest.Stops));
     }
 
     [Fact]

@@ -23,7 +23,7 @@ public sealed class TurningTests
 
         var turned = _engine.For(EngineQuestions.Preview, new PreviewRequest(plan.Hash, studio.SetUp, framing.Framing, [], framing.Dial!.Set - 3)).Studio!.Framings[0];
 
-        turned.Margins.Zip(framing.Margins).Should().HaveCountGreaterThan(600).And.AllSatisfy(pair => (pair.First - pair.Second).Should().BeApproximately(1, 0.0021, "each margin is rounded to a thousandth"));
+        turned.Map!.Margins.Zip(framing.Map!.Margins).Should().HaveCountGreaterThan(600).And.AllSatisfy(pair => (pair.First - pair.Second).Should().BeApproximately(1, 0.0101, "each margin is rounded to a hundredth"));
         turned.Dial!.Set.Should().Be(framing.Dial.Set - 3);
         turned.Comes.Should().StartWith(turned.Power);
     }
@@ -84,6 +84,7 @@ public sealed class TurningTests
     {
         var plan = _engine.Plan(Asked.Demo());
         // The flash below has room on its dial either way.
-        return (plan, plan.Studios[0], plan.Studios[0].Framings.First(framing => framing.Framing == "reed 55 at 1:4"));
+        var (studio, framing) = (plan.Studios[0], plan.Studios[0].Framings.First(framing => framing.Framing == "reed 55 at 1:4"));
+        return (plan, studio, framing with { Map = _engine.For(EngineQuestions.Map, new MapRequest(plan.Hash, studio.SetUp, framing.Framing)).Map });
     }
 }

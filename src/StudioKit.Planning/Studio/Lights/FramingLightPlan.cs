@@ -7,6 +7,10 @@ namespace StudioKit.Planning.Studio.Lights;
 /// <summary>Light on the panel for one framing, over all its camera angles.</summary>
 public sealed record FramingLightPlan
 {
+    private readonly Lazy<MarginGrid> _grid;
+
+    internal FramingLightPlan(Func<MarginGrid> grid) => _grid = new Lazy<MarginGrid>(grid);
+
     /// <summary>Name of the framing.</summary>
     public required string Framing { get; init; }
 
@@ -55,6 +59,6 @@ public sealed record FramingLightPlan
     /// <summary>Outline around everything that is seen at any camera angle.</summary>
     public required IReadOnlyList<PanelPlace> Outline { get; init; }
 
-    /// <summary>Margins over the whole panel, as seen in the darkest view.</summary>
-    public required MarginGrid Grid { get; init; }
+    /// <summary>Margins over the whole panel, as seen in the darkest view; worked out when they are asked for.</summary>
+    public MarginGrid Grid => _grid.Value;
 }

@@ -61,7 +61,7 @@ internal sealed class PanelLightPlanner(KitSpec kit, PanelPlan panel, StudioLigh
         }
 
         var darkest = visible.MinBy(view => view.Plan.Darkest!.Margin.Value);
-        return new FramingLightPlan
+        return new FramingLightPlan(() => GridOf(darkest.Margins, gain))
         {
             Framing = framing.Plan.Name,
             Power = power ?? FlashPower.Full,
@@ -75,7 +75,6 @@ internal sealed class PanelLightPlanner(KitSpec kit, PanelPlan panel, StudioLigh
             UplightAgainstKey = exposure.Uplight,
             Views = [.. seen.Select(view => view.Plan)],
             Outline = PlaneHull.Around(seen.SelectMany(view => view.Plan.Patch)),
-            Grid = GridOf(darkest.Margins, gain),
         };
     }
 

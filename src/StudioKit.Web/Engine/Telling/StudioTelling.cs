@@ -20,12 +20,12 @@ internal static class StudioTelling
     {
         var place = PlaceOf(kit, light);
         var key = FormattableString.Invariant($"set-ups[{place}]");
-        var grid = light.Framings.Count > 0 ? light.Framings[0].Grid : null;
+        var hardest = light.Framings.MinBy(framing => framing.Darkest.Margin.Value);
         return new StudioPicture(
             light.SetUp, key, light.PanelWidth.Millimeters, light.PanelDepth.Millimeters, light.FlatDepth.Millimeters, light.PanelHeight.Millimeters,
-            light.SubjectFromFront.Millimeters, grid?.Columns ?? 0, grid?.Rows ?? 0,
+            light.SubjectFromFront.Millimeters, hardest?.Grid.Columns ?? 0, hardest?.Grid.Rows ?? 0,
             Spots(light.Section.Panel), [.. light.Section.Pipes.Select(Bar)], Lights(kit, light, place),
-            [.. light.Framings.Select(framing => Framing(kit, framing, light))], [.. LightProblemText.Of(light)])
+            [.. light.Framings.Select(framing => Framing(kit, framing, light) with { Map = framing == hardest ? Map(framing, light) : null })], [.. LightProblemText.Of(light)])
         {
             Handles = [.. StudioHandles.Of(kit, light, place).Select(handle => handle.Told)],
             Covered = [.. light.Covered.Select(strip => Spots(strip.Corners, light.PanelWidth))],
@@ -61,15 +61,17 @@ internal static class StudioTelling
     }
 
     private static SeenFraming Framing(KitSpec kit, FramingLightPlan framing, PanelLightPlan light) => new(
-        framing.Framing, framing.Mark.Nominal, framing.IsUsable, Spots(framing.Outline, light.PanelWidth),
-        Point(framing.Darkest, light), Point(framing.Brightest, light),
-        [.. framing.Grid.Margins.Select(stops => Math.Round(stops, 3))],
-        [.. framing.Views.Select(view => View(view, light))])
+        framing.Framing, framing.Mark.Nominal, framing.IsUsable, Point(framing.Darkest, light), Point(framing.Brightest, light))
     {
+        Pitches = [.. framing.Views.Select(view => view.Pitch.Degrees).Distinct()],
         Bands = [.. BandTelling.Of(light.TargetMargin, framing.HighestMargin)],
         Dial = DialTelling.Of(kit, framing, light),
         Comes = DialTelling.Comes(framing, light.TargetMargin),
     };
+
+    /// <summary>What a framing sees, place by place.</summary>
+    public static FramingMap Map(FramingLightPlan framing, PanelLightPlan light) =>
+        new([.. framing.Grid.Margins.Select(stops => Math.Round(stops, 2))], [.. framing.Views.Select(view => View(view, light))]);
 
     private static SeenView View(ViewLightPlan view, PanelLightPlan light) => new(
         view.Pitch.Degrees, view.Roll.Degrees != 0, Spots(view.Patch, light.PanelWidth), SpotOf(view.Sight.Pupil), SpotOf(view.Sight.Aim),
