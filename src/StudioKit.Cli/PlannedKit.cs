@@ -1,5 +1,6 @@
 using StudioKit.Cli.Files;
 using StudioKit.Cli.Usage;
+using StudioKit.Kits;
 using StudioKit.Planning;
 
 namespace StudioKit.Cli;
@@ -12,12 +13,15 @@ namespace StudioKit.Cli;
 internal sealed record PlannedKit(string Path, Plan? Plan, ExitCode Code, IList<ReportedFault> Faults)
 {
     /// <summary>Plans a kit; what is wrong is printed and does not stop the next one.</summary>
-    public static PlannedKit Of(string path, CommandHost host)
+    /// <param name="path">How it was named.</param>
+    /// <param name="host">Told what is wrong.</param>
+    /// <param name="reader">Reads it.</param>
+    public static PlannedKit Of(string path, CommandHost host, Func<string, CommandHost, KitReadResult> reader)
     {
         var own = host with { Faults = [] };
         try
         {
-            var read = KitInput.Read(path, own);
+            var read = reader(path, own);
             var plan = read.HasErrors ? null : Planner.Plan(read);
             return new(path, plan, plan is null ? ExitCode.BadInput : plan.Stands ? ExitCode.Done : ExitCode.PlanFails, own.Faults);
         }

@@ -16,7 +16,7 @@ internal static class QuantityOption
         (typeof(Length), "length"), (typeof(PixelDimensions), "pixels"), (typeof((Length, Length)), "size"), (typeof(Angle), "angle"), (typeof(Duration), "time"), (typeof(Mass), "mass"),
         (typeof(FNumber), "f-number"), (typeof(FlashPower), "power"), (typeof(IsoSpeed), "speed"), (typeof(ShutterSpeed), "time"), (typeof(Stops), "stops"),
         (typeof(GuideNumber), "guide-number"), (typeof(ExposureValue), "brightness"), (typeof(Magnification), "magnification"), (typeof(PowerStep), "step"),
-        (typeof(double), "number"), (typeof(int), "count"), (typeof(TextPlace), "line:column"),
+        (typeof(double), "number"), (typeof(int), "count"), (typeof(TextPlace), "line:column"), (typeof(DateOnly), "date"),
     ];
 
     /// <summary>An option that must be given.</summary>

@@ -51,6 +51,54 @@ public static class QuantityText
         return isGood;
     }
 
+    /// <summary>Reads a latitude, e.g. <c>52.3°</c>, <c>52.3° N</c>, <c>33.9° S</c>.</summary>
+    /// <param name="text">What was written.</param>
+    /// <param name="value">The value, north positive, where the text was read.</param>
+    /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
+    /// <returns>Whether the text was read.</returns>
+    public static bool TryLatitude(string text, out Angle value, out string problem)
+    {
+        var isGood = Try(DayText.Latitude, text, out var read, out problem);
+        value = isGood ? OwnUnits.Angle(read) : default;
+        return isGood;
+    }
+
+    /// <summary>Reads a longitude, e.g. <c>5.1°</c>, <c>5.1° E</c>, <c>105.2° W</c>.</summary>
+    /// <param name="text">What was written.</param>
+    /// <param name="value">The value, east positive, where the text was read.</param>
+    /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
+    /// <returns>Whether the text was read.</returns>
+    public static bool TryLongitude(string text, out Angle value, out string problem)
+    {
+        var isGood = Try(DayText.Longitude, text, out var read, out problem);
+        value = isGood ? OwnUnits.Angle(read) : default;
+        return isGood;
+    }
+
+    /// <summary>Reads a date, e.g. <c>2026-06-14</c>.</summary>
+    /// <param name="text">What was written.</param>
+    /// <param name="value">The value, where the text was read.</param>
+    /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
+    /// <returns>Whether the text was read.</returns>
+    public static bool TryDate(string text, out DateOnly value, out string problem)
+    {
+        var isGood = Try(DayText.Date, text, out var read, out problem);
+        value = isGood ? DateOnly.FromDayNumber(read) : default;
+        return isGood;
+    }
+
+    /// <summary>Reads how far a clock is ahead of Universal Time, e.g. <c>+2 h</c>, <c>-9 h 30 min</c>.</summary>
+    /// <param name="text">What was written.</param>
+    /// <param name="value">The value, where the text was read.</param>
+    /// <param name="problem">Otherwise a sentence that says what is wrong and what would be accepted; empty where all is well.</param>
+    /// <returns>Whether the text was read.</returns>
+    public static bool TryClockOffset(string text, out Duration value, out string problem)
+    {
+        var isGood = Try(DayText.ClockOffset, text, out var read, out problem);
+        value = isGood ? OwnUnits.Duration(read) : default;
+        return isGood;
+    }
+
     /// <summary>Reads a time, e.g. <c>1/300 s</c>, <c>3 s</c>, <c>5 min</c>.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="value">The value, where the text was read.</param>

@@ -70,7 +70,7 @@ internal static class KitSlice
     {
         Panel = kit.Panel,
         Frame = kit.Frame,
-        Site = kit.Site with { Ambient = default, OutdoorCorrection = default },
+        Site = kit.Site with { Ambient = default, OutdoorCorrection = default, Date = null, Latitude = null, Longitude = null, UtcOffset = null, ShadeLoss = default },
         Stock = kit.Stock,
         Modifiers = kit.Modifiers,
         Flashes = Bodies(kit),
@@ -129,9 +129,15 @@ internal static class KitSlice
         Subjects = kit.Subjects,
         Handling = kit.Handling,
         Session = kit.Session,
+        Site = DayOf(kit.Site),
         Flashes = Bodies(kit),
         SetUps = [.. kit.SetUps.Select(setUp => Named(setUp) with { Subjects = setUp.Subjects, LightWindow = setUp.LightWindow, Clock = setUp.Clock })],
     };
+
+    /// <summary>Where and when the sun is looked at.</summary>
+    public static KitSpec ForDay(KitSpec kit) => Nothing with { Site = DayOf(kit.Site) };
+
+    private static SiteSpec DayOf(SiteSpec site) => new() { Date = site.Date, Latitude = site.Latitude, Longitude = site.Longitude, UtcOffset = site.UtcOffset, ShadeLoss = site.ShadeLoss };
 
     private static SetUpSpec Named(SetUpSpec setUp) => new() { Name = setUp.Name, Kind = setUp.Kind };
 

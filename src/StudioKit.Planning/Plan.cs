@@ -55,6 +55,9 @@ public sealed record Plan
     /// <summary>The session in the field; none where no subject can be photographed whole.</summary>
     public SessionPlan? Session { get; init; }
 
+    /// <summary>The day at its place; none where the kit has no date or place.</summary>
+    public DayPlan? Day { get; init; }
+
     /// <summary>Where somebody or something can be hurt, and on which sheets that is said.</summary>
     public IReadOnlyList<PlanCaution> Cautions { get; init; } = [];
 

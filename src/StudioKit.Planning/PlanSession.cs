@@ -31,6 +31,7 @@ public sealed class PlanSession
     private readonly Kept<SharedOut, BagAssignmentResult?> _shares = new();
     private readonly Kept<(ExposureInputs Inputs, ValueList<ExposurePlan> Exposures), LightBearing?> _bearings = new(64);
     private readonly Kept<(KitSpec Kit, ValueList<ExposurePlan> Exposures, ValueList<LightBearing> Bearings), SessionPlan?> _sessions = new();
+    private readonly Kept<(KitSpec Kit, SessionPlan? Session), DayPlan?> _days = new();
     private readonly Kept<(KitSpec Kit, IReadOnlyList<PlannedFraming> Framings, ValueList<ExposurePlan> Exposures), ValueList<FeaturePlan>> _features = new();
 
     /// <summary>Starts a session.</summary>
@@ -100,6 +101,7 @@ public sealed class PlanSession
             Pack = pack,
             Handling = HandlingPlanner.Of(kit),
             Session = session,
+            Day = _days.Get((KitSlice.ForDay(kit), session), static of => PlanStages.Day(of.Kit, of.Session)),
             Checks = [],
             Written = read.Written,
             Defaults = [.. read.Defaults.Select(entry => new PlanDefault(entry.Path, entry.Value))],

@@ -107,6 +107,16 @@ public static class PlanStages
     /// <returns>The session; none where no subject can be photographed whole.</returns>
     public static SessionPlan? Session(KitSpec kit, IReadOnlyList<ExposurePlan> exposures, IReadOnlyList<LightBearing> bearings) => SessionPlanner.Plan(kit, exposures, bearings);
 
+    /// <summary>The day at its place, hour by hour.</summary>
+    /// <param name="kit">The kit.</param>
+    /// <param name="session">Its session.</param>
+    /// <returns>The day; none where the kit has no date or place.</returns>
+    public static DayPlan? Day(KitSpec kit, SessionPlan? session)
+    {
+        ArgumentNullException.ThrowIfNull(kit);
+        return DayPlanner.Of(kit, session);
+    }
+
     /// <summary>Whether the features that decide what subjects are can be seen.</summary>
     /// <param name="kit">The kit.</param>
     /// <param name="framings">Its framings.</param>

@@ -14,7 +14,7 @@ public sealed class ConsistencyTests
 {
     private static readonly Assembly Physics = typeof(SourceAttribute).Assembly;
 
-    private static readonly string[] Folders = ["Optics", "Exposure", "Light", "Structure", "Packing"];
+    private static readonly string[] Folders = ["Optics", "Exposure", "Light", "Daylight", "Structure", "Packing"];
 
     private static readonly string[] Standings = ["read", "excerpt", "secondary", "from memory", "practice"];
 

@@ -3,6 +3,7 @@ using System.CommandLine.Parsing;
 using StudioKit.Cli.Files;
 using StudioKit.Cli.Tables;
 using StudioKit.Cli.Usage;
+using StudioKit.Kits;
 using StudioKit.Planning;
 using StudioKit.Sheets.Json;
 using StudioKit.Sheets.Wording;
@@ -22,7 +23,11 @@ internal static class PlanCommand
         With --why, prints the light budget behind the exposures of one framing instead, each line with its stops, how far off it may be, and its
         source. With --compare, prints two kits side by side.
 
+        With a date and a place, in the kit's site or by --date, --latitude and --longitude, it plans the day too: where the sun stands and shade falls, what
+        light to expect, and when each part of the session can be begun.
+
         Example: studiokit plan kits/fen-edge.yaml --why "reed 55 at 1:1" --set-up white
+        Example: studiokit plan kits/fen-edge.yaml --date 2026-06-14 --latitude 52.3 --longitude 5.1 --utc-offset +2
         Example: studiokit plan kits/*.yaml
         """;
 
@@ -33,16 +38,19 @@ internal static class PlanCommand
         var setUp = new Option<string?>("--set-up") { Description = "With --why: only this set-up, e.g. white; every set-up where left out.", HelpName = "set-up" };
         var compare = new Option<string?>("--compare") { Description = "A second kit file to put beside the first, e.g. kits/heath-ultralight.yaml; none where left out.", HelpName = "kit" };
         var json = JsonOption.Create();
+        var day = new DayOptions();
         var command = new Command("plan", Text) { kits, why, setUp, compare, json };
+        day.AddTo(command);
         command.Validators.Add(result => Refuse(result, kits, why, setUp, compare));
         command.SetAction(parsed =>
         {
             var paths = parsed.GetRequiredValue(kits);
             var asJson = parsed.GetValue(json);
-            return (int)(parsed.GetValue(why) is { } framing ? With(paths[0], host, plan => Why(plan, framing, parsed.GetValue(setUp), asJson, host))
-                : parsed.GetValue(compare) is { } second ? With(paths[0], host, plan => Compare(plan, second, asJson, host))
-                : paths.Length > 1 ? Several(paths, asJson, host)
-                : With(paths[0], host, plan => Whole(plan, asJson, host)));
+            KitReadResult Read(string path, CommandHost told) => day.Apply(parsed, KitInput.Read(path, told), told);
+            return (int)(parsed.GetValue(why) is { } framing ? With(Read(paths[0], host), plan => Why(plan, framing, parsed.GetValue(setUp), asJson, host))
+                : parsed.GetValue(compare) is { } second ? With(Read(paths[0], host), plan => Compare(plan, Read(second, host), asJson, host))
+                : paths.Length > 1 ? Several([.. paths.Select(path => PlannedKit.Of(path, host, Read))], asJson, host)
+                : With(Read(paths[0], host), plan => Whole(plan, asJson, host)));
         });
         return command;
     }
@@ -64,11 +72,7 @@ internal static class PlanCommand
         }
     }
 
-    private static ExitCode With(string path, CommandHost host, Func<Plan, ExitCode> print)
-    {
-        var read = KitInput.Read(path, host);
-        return read.HasErrors ? ExitCode.BadInput : print(Planner.Plan(read));
-    }
+    private static ExitCode With(KitReadResult read, Func<Plan, ExitCode> print) => read.HasErrors ? ExitCode.BadInput : print(Planner.Plan(read));
 
     private static ExitCode Whole(Plan plan, bool asJson, CommandHost host)
     {
@@ -85,9 +89,8 @@ internal static class PlanCommand
     }
 
     // The verdict on each comes first here too, so that who plans a dozen sees at once which one to look at.
-    private static ExitCode Several(string[] paths, bool asJson, CommandHost host)
+    private static ExitCode Several(IReadOnlyList<PlannedKit> kits, bool asJson, CommandHost host)
     {
-        IReadOnlyList<PlannedKit> kits = [.. paths.Select(path => PlannedKit.Of(path, host))];
         if (asJson)
         {
             host.Output.WriteLine(Document(kits));
@@ -149,9 +152,8 @@ internal static class PlanCommand
     }
 
     // Which of the two stands is part of what is printed, so the comparison itself always succeeds.
-    private static ExitCode Compare(Plan first, string path, bool asJson, CommandHost host)
+    private static ExitCode Compare(Plan first, KitReadResult read, bool asJson, CommandHost host)
     {
-        var read = KitInput.Read(path, host);
         if (read.HasErrors)
         {
             return ExitCode.BadInput;

@@ -34,6 +34,11 @@ internal static class PlanTables
             SessionTable.Write(console, session);
         }
 
+        if (plan.Day is { } day)
+        {
+            DayTable.Write(console, day);
+        }
+
         WriteChecks(console, plan);
         WriteDefaults(console, plan.Defaults);
     }

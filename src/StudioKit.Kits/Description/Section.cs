@@ -120,6 +120,8 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
         {
             entry.NoteDefaults(owner, Join(path, entry.Key), context);
         }
+
+        ForgetDefaults(owner, path, context);
     }
 
     public void WriteDefinition(Utf8JsonWriter json, SchemaKinds kinds)

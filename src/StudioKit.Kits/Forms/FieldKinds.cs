@@ -6,13 +6,13 @@ namespace StudioKit.Kits.Forms;
 /// <summary>Sorts the kinds of values by what a form does with them.</summary>
 internal static class FieldKinds
 {
-    private static readonly ValueKind[] Texts = [Kinds.Name, Kinds.Sentence, Kinds.Currency];
+    private static readonly ValueKind[] Texts = [Kinds.Name, Kinds.Sentence, Kinds.Currency, DayText.Date];
     private static readonly ValueKind[] Numbers = [Kinds.Ratio, Kinds.Factor, Kinds.Plain, Kinds.Price];
     private static readonly ValueKind[] Sizes = [Kinds.Size, Kinds.SensorSize, Kinds.SheetSize, Kinds.Box, Kinds.Pixels];
-    private static readonly ValueKind[] Ranges = [Kinds.Apertures, Kinds.Isos, Kinds.Lights, Kinds.Hours];
+    private static readonly ValueKind[] Ranges = [Kinds.Apertures, Kinds.Isos, Kinds.Lights, Kinds.Hours, DayText.Active];
 
     private static readonly ValueKind[] Settings =
-        [Kinds.Stops, Kinds.FNumber, Kinds.FNumberOrBest, Kinds.Shutter, Kinds.Iso, Kinds.Power, Kinds.GuideNumber, Kinds.ExposureValue, Kinds.Magnification];
+        [DayText.Latitude, DayText.Longitude, Kinds.Stops, Kinds.FNumber, Kinds.FNumberOrBest, Kinds.Shutter, Kinds.Iso, Kinds.Power, Kinds.GuideNumber, Kinds.ExposureValue, Kinds.Magnification];
 
     public static FieldKind Of(KeyFacts facts) => facts.Kind is not { } kind ? FieldKind.Group
         : facts.RefersTo is not null ? FieldKind.Name

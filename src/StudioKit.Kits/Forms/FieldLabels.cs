@@ -38,6 +38,8 @@ internal static class FieldLabels
         ["stack"] = "Focus stack too",
         ["set-up"] = "Set-up",
         ["set-ups"] = "Set-ups",
+        ["active"] = "When it is about",
+        ["utc-offset"] = "Clocks ahead of Universal Time",
         ["clock"] = "Hours of the day",
         ["ambient"] = "Ambient light",
         ["ambient-below-flash"] = "Daylight below the flash",

@@ -27,6 +27,14 @@ internal static class SessionSections
 
     public static readonly Section<SiteSpec> Site = new Section<SiteSpec>("site", "Light, wind and ground of the place.", new())
         .Optional("name", "Name of the place.").Name((site, value) => site with { Name = value }, site => site.Name)
+        .Optional("date", "Date that the day is planned for, by the sun of the place; else the sun is left out.", "1901-01-01", "2100-12-31")
+            .Date((site, value) => site with { Date = value })
+        .Optional("latitude", "Latitude, e.g. '52.3° N', or negative in the south.", "-90°", "90°").Latitude((site, value) => site with { Latitude = value })
+        .Optional("longitude", "Longitude, e.g. '5.1° E', or negative in the west.", "-180°", "180°").Longitude((site, value) => site with { Longitude = value })
+        .Optional("utc-offset", "How far the clocks are ahead of Universal Time on that date, summer time counted; else the whole hours of the longitude.", "-12 h", "+14 h")
+            .ClockOffset((site, value) => site with { UtcOffset = value }, site => site.ClockOffset)
+        .Optional("shade-loss", "How much darker the shade used there is than open shade under a clear sky: an umbrella's or that of trees; for the light expected in the day.", "0", "8")
+            .Stops((site, value) => site with { ShadeLoss = value }, site => site.ShadeLoss)
         .Optional("ambient", "Ambient light on the subject, e.g. 'EV 12' or '10000 lx'.", "EV -6", "EV 18")
             .ExposureValue((site, value) => site with { Ambient = value }, site => site.Ambient)
         .Optional("wind", "Mean wind at its strongest, e.g. 'Beaufort 4' (its upper bound) or '6 m/s'.", "0 m/s", "40 m/s")
@@ -45,5 +53,16 @@ internal static class SessionSections
         .Optional("hand-speed", "Speed at which a hand-held camera sways against the subject.", "0 m/s", "1 m/s")
             .Speed((site, value) => site with { HandSpeed = value }, site => site.HandSpeed)
         .Optional("outdoor-correction", "What guide numbers lose outdoors, where no walls help; negative stops.", "-3", "1")
-            .Stops((site, value) => site with { OutdoorCorrection = value }, site => site.OutdoorCorrection);
+            .Stops((site, value) => site with { OutdoorCorrection = value }, site => site.OutdoorCorrection)
+        .Follows("utc-offset", site => site.Date is null)
+        .Follows("shade-loss", site => site.Date is null)
+        .Check(HalfAPlace);
+
+    private static Fault? HalfAPlace(SiteSpec site) => site switch
+    {
+        { Latitude: { }, Longitude: null } => new Fault("latitude", "The site has a latitude and no longitude.", "Give both, e.g. 'longitude: 5.1° E'."),
+        { Latitude: null, Longitude: { } } => new Fault("longitude", "The site has a longitude and no latitude.", "Give both, e.g. 'latitude: 52.3° N'."),
+        { Date: { }, Latitude: null } => new Fault("date", "The site has a date, but no place to look for the sun.", "Give 'latitude' and 'longitude' too, e.g. 'latitude: 52.3° N' and 'longitude: 5.1° E'."),
+        _ => null,
+    };
 }

@@ -9,6 +9,24 @@ public sealed record SiteSpec
     /// <summary>Name of the place.</summary>
     public string Name { get; init; } = "";
 
+    /// <summary>Date that the day is planned for; none where the sun is left out.</summary>
+    public DateOnly? Date { get; init; }
+
+    /// <summary>Latitude, north positive.</summary>
+    public Angle? Latitude { get; init; }
+
+    /// <summary>Longitude, east positive.</summary>
+    public Angle? Longitude { get; init; }
+
+    /// <summary>How far the clocks there are ahead of Universal Time, summer time counted; the longitude's whole hours where the kit gives none.</summary>
+    public Duration? UtcOffset { get; init; }
+
+    /// <summary>How far the clocks are taken to be ahead of Universal Time.</summary>
+    public Duration ClockOffset => UtcOffset ?? Duration.FromHours(Math.Round((Longitude?.Degrees ?? 0) / 15, MidpointRounding.AwayFromZero));
+
+    /// <summary>How much darker the shade used there is than open shade under a clear sky: that of an umbrella, of trees; 0 stops or more.</summary>
+    public Stops ShadeLoss { get; init; }
+
     /// <summary>Ambient light on the subject, e.g. <c>EV 12</c> or <c>10000 lx</c>.</summary>
     public ExposureValue Ambient { get; init; } = new(12);
 

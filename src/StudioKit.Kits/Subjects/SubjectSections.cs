@@ -38,6 +38,8 @@ internal static class SubjectSections
         .Optional("wet", "Whether its skin is wet and glares.").YesNo((subject, value) => subject with { Wet = value }, subject => subject.Wet)
         .Optional("hold-limit", "Most time it is held; else the group's usual limit.", "1 s", "1 h")
             .Duration((subject, value) => subject with { HoldLimit = value })
+        .Optional("active", "When it is about and can be photographed: hours, e.g. '21:30 to 02:00', or 'day', 'night', 'dawn' or 'dusk' by the sun; else at any time.")
+            .Active((subject, value) => subject with { Active = value })
         .Optional("frames", "Frames taken of it in each set-up; else the session's number.", "1", "1000")
             .Count((subject, value) => subject with { Frames = value })
         .Optional("stack", "Whether a focus stack is taken too, where one frame is not deep enough.")

@@ -1,3 +1,4 @@
+using StudioKit.Kits.Quantities;
 using UnitsNet;
 
 namespace StudioKit.Kits.Subjects;
@@ -31,6 +32,9 @@ public sealed record SubjectSpec
 
     /// <summary>Most time it is held; the group's usual limit where the kit gives none.</summary>
     public Duration? HoldLimit { get; init; }
+
+    /// <summary>When it is about and can be photographed; at any time where the kit gives none.</summary>
+    public ActiveTime? Active { get; init; }
 
     /// <summary>Frames taken of it in each set-up [1]; the session's number where the kit gives none.</summary>
     public int? Frames { get; init; }

@@ -24,6 +24,9 @@ public enum CautionKind
     /// <summary>A long day in the warm.</summary>
     Heat,
 
+    /// <summary>The sun in a lens, a viewfinder or an eye.</summary>
+    Sun,
+
     /// <summary>Ticks in grass and litter.</summary>
     Ticks,
 

@@ -22,6 +22,11 @@ internal static class FieldDay
         }
 
         yield return new PlanCaution { Kind = CautionKind.Ticks, Sheets = OnSession };
+        if (plan.Day?.Hours.Any(hour => hour.ShadowOverHeight is not null) == true)
+        {
+            yield return new PlanCaution { Kind = CautionKind.Sun, Sheets = OnSession };
+        }
+
         var day = session.Time * session.Rounds;
         if (plan.Kit.Pack.People.Count < 2)
         {

@@ -1,7 +1,10 @@
+using StudioKit.Kits.Quantities;
+using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Optics;
 using StudioKit.Physics.Packing;
 using StudioKit.Physics.Structure.Frames;
+using StudioKit.Planning.Session;
 using UnitsNet;
 
 namespace StudioKit.Planning.Checks;
@@ -66,6 +69,14 @@ public abstract record CheckAmount
     /// <param name="Flashes">Flashes at the session's power [1].</param>
     /// <param name="Rounds">Rounds of the session that they are for [1].</param>
     public sealed record CellSets(int Sets, int Flashes, int Rounds) : CheckAmount;
+
+    /// <summary>Times of a day.</summary>
+    /// <param name="List">The times; none is no time at all.</param>
+    public sealed record Times(ValueList<LightTime> List) : CheckAmount;
+
+    /// <summary>Light from the darkest to the brightest.</summary>
+    /// <param name="Range">The light; none where the sun gives none.</param>
+    public sealed record Brightness(LightRange? Range) : CheckAmount;
 
     /// <summary>Moves of a flash, any one of which would do.</summary>
     /// <param name="Choices">The moves, the least first.</param>

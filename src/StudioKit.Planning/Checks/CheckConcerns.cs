@@ -10,7 +10,7 @@ public static class CheckConcerns
         PlanCheckKind.Magnification or PlanCheckKind.RoomBeforeLens or PlanCheckKind.GuideNumberAtZoom or PlanCheckKind.Exposure or PlanCheckKind.Feature => CheckConcern.Cards,
         PlanCheckKind.LongestPiece or PlanCheckKind.LongThing or PlanCheckKind.Places or PlanCheckKind.BagMass or PlanCheckKind.BagRoom
             or PlanCheckKind.Burden or PlanCheckKind.TargetMass => CheckConcern.Carrying,
-        PlanCheckKind.HoldTime or PlanCheckKind.Cells or PlanCheckKind.Hours => CheckConcern.Day,
+        PlanCheckKind.HoldTime or PlanCheckKind.Cells or PlanCheckKind.Hours or PlanCheckKind.DayTime => CheckConcern.Day,
         _ => CheckConcern.Building,
     };
 }

@@ -49,7 +49,7 @@ public static class CheckKeys
         PlanCheckKind.Places or PlanCheckKind.LongThing or PlanCheckKind.BagRoom => ["pack.bags.inside"],
         PlanCheckKind.BagMass or PlanCheckKind.Burden or PlanCheckKind.TargetMass => ["pack.target-mass"],
         PlanCheckKind.LongestPiece => ["frame.longest-piece"],
-        PlanCheckKind.HoldTime or PlanCheckKind.Hours => ["session"],
+        PlanCheckKind.HoldTime or PlanCheckKind.Hours or PlanCheckKind.DayTime => ["session"],
         PlanCheckKind.Cells => ["flashes.spare-sets"],
         _ => ["frame"],
     };

@@ -84,6 +84,15 @@ public enum CheckRemedyKind
     /// <summary>Fewer rounds, or longer hours.</summary>
     FewerRounds,
 
+    /// <summary>Other hours by the clock: the times given have the light.</summary>
+    OtherHours,
+
+    /// <summary>Other subjects, or the same when they are not about: the times given have the light.</summary>
+    OtherSubjects,
+
+    /// <summary>Another window of light, date or place: the light given is all that is expected.</summary>
+    OtherLight,
+
     /// <summary>So many more sets of cells.</summary>
     MoreCells,
 

@@ -111,4 +111,7 @@ public enum PlanCheckKind
 
     /// <summary>Hours for the rounds of a block; parts: its set-ups.</summary>
     Hours,
+
+    /// <summary>Time of the day for the rounds of a block, in its light and while its subjects are about; parts: its set-ups, then its subjects where others have a block of their own.</summary>
+    DayTime,
 }

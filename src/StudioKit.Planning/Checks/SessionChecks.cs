@@ -11,7 +11,30 @@ internal static class SessionChecks
     public static IEnumerable<PlanCheck> Of(SessionPlan session) =>
         session.Subjects.Where(subject => subject.HoldLimit is not null).Select(HoldTime)
             .Concat(session.Flashes.Select(flash => Cells(flash, session.Rounds)))
-            .Concat(session.Blocks.Where(block => block.Clock is not null).Select(Hours));
+            .Concat(session.Blocks.Where(block => block.Clock is not null && block.Hours is null).Select(Hours))
+            .Concat(session.Blocks.Where(block => block.Hours is not null).Select(block => DayTime(block, block.Hours!)));
+
+    private static PlanCheck DayTime(SessionBlock block, BlockHours hours) => new()
+    {
+        Kind = PlanCheckKind.DayTime,
+        Parts = [.. block.SetUps.Select(setUp => setUp.SetUp), .. block.Only],
+        Passed = hours.Chosen is not null,
+        Demand = new CheckAmount.Measure(block.Time),
+        Capacity = new CheckAmount.Measure(hours.Room),
+        Ratio = hours.Room.Seconds > 0 ? block.Time / hours.Room : null,
+        SourceKey = "JaniczekDeYoung1987",
+        SourceLocator = "mean light of sun, clouds and shade against the windows of the set-ups",
+        Remedy = hours.Chosen is null ? DayRemedy(hours) : null,
+    };
+
+    // What stands in the way: the rounds, the clock, the subjects' hours, or the light itself.
+    private static CheckRemedy DayRemedy(BlockHours hours) => hours switch
+    {
+        { RoundsThatFit: > 0 } => new(CheckRemedyKind.FewerRounds) { Amount = new CheckAmount.HowMany(hours.RoundsThatFit), Keys = ["session.rounds", "set-ups.clock", "set-ups.light-window"] },
+        { WithoutClock.Count: > 0 } => new(CheckRemedyKind.OtherHours) { Amount = new CheckAmount.Times(hours.WithoutClock), Keys = ["set-ups.clock"] },
+        { WithoutActivity.Count: > 0 } => new(CheckRemedyKind.OtherSubjects) { Amount = new CheckAmount.Times(hours.WithoutActivity), Keys = ["set-ups.subjects", "subjects.active"] },
+        _ => new(CheckRemedyKind.OtherLight) { Amount = new CheckAmount.Brightness(hours.Expected), Keys = ["set-ups.light-window", "set-ups.ambient", "site.date"] },
+    };
 
     private static PlanCheck Hours(SessionBlock block) => new()
     {

@@ -23,7 +23,7 @@ public static class CheckLikeness
         return check.Kind switch
         {
             PlanCheckKind.Magnification or PlanCheckKind.RoomBeforeLens or PlanCheckKind.GuideNumberAtZoom or PlanCheckKind.Exposure or PlanCheckKind.Feature or PlanCheckKind.BagMass
-                or PlanCheckKind.BagRoom or PlanCheckKind.Burden or PlanCheckKind.HoldTime or PlanCheckKind.Cells or PlanCheckKind.Hours => check.Parts,
+                or PlanCheckKind.BagRoom or PlanCheckKind.Burden or PlanCheckKind.HoldTime or PlanCheckKind.Cells or PlanCheckKind.Hours or PlanCheckKind.DayTime => check.Parts,
 
             // What it is about; the others say where.
             PlanCheckKind.Cradle or PlanCheckKind.LongThing => [check.Parts[0]],

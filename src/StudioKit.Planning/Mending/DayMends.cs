@@ -31,9 +31,9 @@ internal static class DayMends
         }
     }
 
-    /// <summary>Fewer rounds, from as many as the hours leave time for.</summary>
-    public static IEnumerable<ValueList<KitChange>> FewerRounds(PlanCheck check, Plan plan) =>
-        Fewer(plan.Kit.Session.Rounds, check.Ratio ?? 1).Select(count => (ValueList<KitChange>)[new KitChange.Rounds(count)]);
+    /// <summary>Fewer rounds, from as many as the hours leave time for; nothing where not one fits.</summary>
+    public static IEnumerable<ValueList<KitChange>> FewerRounds(PlanCheck check, Plan plan) => check.Remedy?.Kind != CheckRemedyKind.FewerRounds ? []
+        : Fewer(plan.Kit.Session.Rounds, check.Ratio ?? 1).Select(count => (ValueList<KitChange>)[new KitChange.Rounds(count)]);
 
     private static IEnumerable<int> Fewer(int now, double ratio)
     {

@@ -24,7 +24,7 @@ internal static class MendCandidates
         PlanCheckKind.TargetMass => DayMends.Lighter(check),
         PlanCheckKind.HoldTime => DayMends.HeldShorter(check, plan),
         PlanCheckKind.Cells => DayMends.MoreCells(check, plan),
-        PlanCheckKind.Hours => DayMends.FewerRounds(check, plan),
+        PlanCheckKind.Hours or PlanCheckKind.DayTime => DayMends.FewerRounds(check, plan),
 
         // Closer up is another framing, and another card: whoever wants it says so.
         PlanCheckKind.Feature => [],

@@ -10,6 +10,9 @@ public sealed record SessionBlock
     /// <summary>The set-ups in the order of the kit, each with its window.</summary>
     public required ValueList<SetUpWindow> SetUps { get; init; }
 
+    /// <summary>Names of its subjects, where others of its set-ups are about at other hours and have a block of their own; else empty.</summary>
+    public ValueList<string> Only { get; init; } = [];
+
     /// <summary>From the darkest to the brightest light that one of its set-ups is planned for; all work in it.</summary>
     public required LightRange Planned { get; init; }
 
@@ -18,6 +21,9 @@ public sealed record SessionBlock
 
     /// <summary>Hours of the day that all of its set-ups allow; any where none of them names hours.</summary>
     public ClockRange? Clock { get; init; }
+
+    /// <summary>When it can be gone through on the day; none where neither a date with a place nor hours of its subjects are known.</summary>
+    public BlockHours? Hours { get; init; }
 
     /// <summary>The first round, with setting up or changing to its first set-up.</summary>
     public required SessionRound First { get; init; }

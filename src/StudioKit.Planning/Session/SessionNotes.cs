@@ -27,6 +27,11 @@ internal static class SessionNotes
             yield return $"The kit's window of light for {window.SetUp} goes beyond the light in which its exposures work: go by its cards there.";
         }
 
+        foreach (var subject in kit.Subjects.Where(subject => subject.Active is { } active && !DayCourse.Of(kit.Site).Knows(active)))
+        {
+            yield return $"{subject.Name} is about by the sun, and no sun is looked at: the kit's site has no date, latitude and longitude.";
+        }
+
         yield return "Times are the kit's ('session:'); time one round with the test object alone and put your own in.";
     }
 }

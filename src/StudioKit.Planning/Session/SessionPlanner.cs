@@ -1,6 +1,5 @@
 using StudioKit.Kits;
 using StudioKit.Kits.Subjects;
-using StudioKit.Physics;
 using StudioKit.Planning.Handling;
 
 namespace StudioKit.Planning.Session;
@@ -18,16 +17,17 @@ internal static class SessionPlanner
     public static SessionPlan? Plan(KitSpec kit, IReadOnlyList<ExposurePlan> exposures, IReadOnlyList<LightBearing> bearings)
     {
         var (groups, fewestGroups) = LightGroups.Of([.. bearings.Select(bearing => WindowOf(kit, bearing))]);
+        var day = DayCourse.Of(kit.Site);
+        var drafts = BlockDrafts.Of(kit, BlockOrder.Of(groups), exposures, day);
         var timeline = new SessionTimeline(kit);
-        var routes = BlockOrder.Of(groups).Select(group => (Group: group, Found: SessionOrder.Of(Ranks(kit, Of(group, exposures))))).ToList();
-        ValueList<SessionBlock> blocks = [.. routes.Select(pair => BlockOf(kit, pair.Group, pair.Found.Route, timeline))];
+        var blocks = BlockTimes.Placed(drafts, [.. drafts.Select(draft => BlockOf(kit, draft, timeline))], day);
         if (blocks.Count == 0)
         {
             return null;
         }
 
-        var proven = fewestGroups && routes.TrueForAll(pair => pair.Found.Proven);
-        var subjects = routes.SelectMany(pair => pair.Found.Route.Visits).Select(visit => visit.Subject).Distinct();
+        var proven = fewestGroups && drafts.All(draft => draft.Proven);
+        var subjects = drafts.SelectMany(draft => draft.Route.Visits).Select(visit => visit.Subject).Distinct();
         return new SessionPlan
         {
             Blocks = blocks,
@@ -65,20 +65,18 @@ internal static class SessionPlanner
         };
     }
 
-    private static IReadOnlyList<ExposurePlan> Of(LightGroup group, IReadOnlyList<ExposurePlan> exposures) =>
-        [.. exposures.Where(exposure => group.SetUps.Any(setUp => setUp.SetUp == exposure.SetUp))];
-
-    private static SessionBlock BlockOf(KitSpec kit, LightGroup group, SessionRoute route, SessionTimeline timeline)
+    private static SessionBlock BlockOf(KitSpec kit, BlockDraft draft, SessionTimeline timeline)
     {
-        var first = timeline.Round(route);
+        var first = timeline.Round(draft.Route);
         return new SessionBlock
         {
-            SetUps = [.. group.SetUps],
-            Planned = group.Planned,
-            Light = group.Light,
-            Clock = group.Clock,
+            SetUps = [.. draft.Group.SetUps],
+            Only = draft.Only,
+            Planned = draft.Group.Planned,
+            Light = draft.Group.Light,
+            Clock = draft.Group.Clock,
             First = first,
-            Following = kit.Session.Rounds > 1 ? timeline.Round(route) : null,
+            Following = kit.Session.Rounds > 1 ? timeline.Round(draft.Route) : null,
             Rounds = kit.Session.Rounds,
         };
     }

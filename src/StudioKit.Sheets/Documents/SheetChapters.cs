@@ -23,6 +23,7 @@ internal static class SheetChapters
             .. Cards(plan, options, stamp),
             .. plan.Handling.Count == 0 ? (NamedChapter[])[] : [new NamedChapter("handling-cards.pdf", SheetGroupKind.Cards, () => HandlingCards.Lay(plan, CardTemplates.Of(CardSize.A6.Name), options.Paper, stamp))],
             .. plan.Session is { } session ? (NamedChapter[])[Flowing("session-plan", () => SessionSheet.Make(plan, session, stamp, page))] : [],
+            .. plan.Day is { } day ? (NamedChapter[])[Flowing("day-plan", () => DaySheet.Make(plan, day, stamp, page))] : [],
             Flowing("pack-list", () => PackListSheet.Make(plan, stamp, page)),
             .. plan.Exposures.Count == 0 ? (NamedChapter[])[] : [new NamedChapter("paper-log.pdf", SheetGroupKind.Document, () => PaperLogSheet.Lay(plan, options.Paper, stamp))],
         ];

@@ -16,6 +16,11 @@ internal static class SessionJson
         {
             json.Section("session", () => WriteSession(json, session));
         }
+
+        if (plan.Day is { } day)
+        {
+            json.Section("day", () => DayJson.Write(json, day));
+        }
     }
 
     private static void WriteCard(JsonReport json, HandlingCard card) => json
@@ -66,11 +71,17 @@ internal static class SessionJson
             .Number("brightestEv100", block.Light.Brightest.AtIso100)
             .Text("clock", block.Clock is { } hours ? SessionText.Hours(hours) : null)
             .List("setUps", block.SetUps, setUp => WriteWindow(json, setUp))
+            .Texts("only", block.Only)
             .Count("rounds", block.Rounds)
             .Number("timeS", block.Time.Seconds)
             .Count("frames", block.Frames)
             .Count("flashes", block.Flashes)
             .Section("firstRound", () => WriteRound(json, block.First));
+        if (block.Hours is { } times)
+        {
+            json.Section("hours", () => DayJson.Write(json, times));
+        }
+
         if (block.Following is { } following)
         {
             json.Section("followingRound", () => WriteRound(json, following));

@@ -22,6 +22,9 @@ internal static class AmountText
         CheckAmount.OnBody burden =>
             $"{PlanFormat.Mass(burden.Mass)}, {PlanFormat.Percent(Math.Round(burden.ShareOfBody, 3))} of body mass, {Words(burden.Band)}",
         CheckAmount.CellSets cells => FormattableString.Invariant($"{cells.Sets} {(cells.Sets == 1 ? "set" : "sets")}"),
+        CheckAmount.Times times => DayText.Times(times.List),
+        CheckAmount.Brightness { Range: { } light } => $"{AmbientText.Value(light.Darkest)} to {AmbientText.Figure(light.Brightest)}",
+        CheckAmount.Brightness => "none",
         _ => "–",
     };
 

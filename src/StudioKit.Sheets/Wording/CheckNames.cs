@@ -29,6 +29,7 @@ internal static class CheckNames
         PlanCheckKind.TargetMass => "Mass asked for",
         PlanCheckKind.HoldTime => $"Hold time, {check.Parts[0]}",
         PlanCheckKind.Hours => $"Hours for {string.Join(" and ", check.Parts)}",
+        PlanCheckKind.DayTime => $"Time of the day for {string.Join(" and ", check.Parts)}",
         PlanCheckKind.Cells => $"Cells of {check.Parts[0]}",
         _ => Structural(check.Kind),
     };

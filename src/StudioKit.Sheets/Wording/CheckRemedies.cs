@@ -42,6 +42,11 @@ internal static class CheckRemedies
         CheckRemedyKind.NothingToLeave => "Nothing in the kit can stay at home.",
         CheckRemedyKind.HoldShorter =>
             "Fewer frames or set-ups for it; do not hold one animal through a change of set-up, photograph another in the next.",
+        CheckRemedyKind.FewerRounds when remedy.Amount is CheckAmount.HowMany rounds =>
+            FormattableString.Invariant($"{(rounds.Value == 1 ? "One round fits" : $"{rounds.Value} rounds fit")}; or give it longer hours or more light to work in."),
+        CheckRemedyKind.OtherHours => $"By the light it can be photographed {AmountText.Of(remedy.Amount)}: let its hours by the clock allow that.",
+        CheckRemedyKind.OtherSubjects => $"Its subjects are not about then: it can be photographed {AmountText.Of(remedy.Amount)}. Take it for others, or them when they rest.",
+        CheckRemedyKind.OtherLight => $"The light expected while it is allowed is {AmountText.Of(remedy.Amount)}: plan it for other light, another date, or other hours.",
         CheckRemedyKind.FewerRounds => "Go through it less often, or give it longer hours.",
         CheckRemedyKind.MoreCells => $"Carry {AmountText.Of(remedy.Amount)} more, or take fewer frames.",
         _ => StructureRemedyText.Of(remedy),

@@ -12,7 +12,8 @@ public static class SessionText
     public static string Title(SessionBlock block)
     {
         ArgumentNullException.ThrowIfNull(block);
-        return $"{string.Join(" and ", block.SetUps.Select(setUp => setUp.SetUp))}, {Range(block.Planned)}";
+        var subjects = block.Only.Count == 0 ? "" : $" for {string.Join(" and ", block.Only)}";
+        return $"{string.Join(" and ", block.SetUps.Select(setUp => setUp.SetUp))}{subjects}, {Range(block.Planned)}";
     }
 
     /// <summary>When a block is photographed, and how long its rounds take.</summary>
@@ -20,7 +21,7 @@ public static class SessionText
     public static string When(SessionBlock block)
     {
         ArgumentNullException.ThrowIfNull(block);
-        return $"{(block.Clock is { } hours ? $"From {Hours(hours)}. " : "")}{Light(block)}. {Rounds(block)}";
+        return $"{(block.Clock is { } hours ? $"From {Hours(hours)}. " : "")}{Light(block)}. {Rounds(block)} {DayText.Begin(block)}".TrimEnd();
     }
 
     /// <summary>In which rounds of a block a step is done; nothing where there is one only.</summary>

@@ -1,6 +1,7 @@
 using StudioKit.Kits;
 using StudioKit.Kits.Cameras;
 using StudioKit.Kits.Lighting;
+using StudioKit.Kits.Quantities;
 using StudioKit.Kits.Session;
 using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Stock;
@@ -180,15 +181,23 @@ internal static class RandomKits
         from height in Maybe(Metres(0.0001, 3))
         from depth in Maybe(Metres(0.00001, 3))
         from speed in Flat(0, 1)
+        from group in Gen.Enum<SubjectGroup>()
+        from active in Active()
         select new SubjectSpec
         {
             Name = "",
-            Group = SubjectGroup.Amphibians,
+            Group = group,
+            Active = active,
             Length = length,
             Height = height,
             Depth = depth,
             Speed = Speed.FromMetersPerSecond(speed),
         };
+
+    private static Gen<ActiveTime?> Active() => Gen.OneOf(
+        Gen.Const((ActiveTime?)null),
+        Gen.Enum<DayPart>().Select(part => (ActiveTime?)new ActiveTime(null, part)),
+        Gen.Select(Gen.Int[0, 1439], Gen.Int[0, 1439]).Where(hours => hours.Item1 != hours.Item2).Select(hours => (ActiveTime?)new ActiveTime(new ClockRange(hours.Item1, hours.Item2), null)));
 
     private static Gen<PanelSpec> Panel() =>
         from width in Maybe(Metres(0.05, 3))
@@ -219,8 +228,18 @@ internal static class RandomKits
         from ground in Flat(0, 1)
         from hand in Flat(0, 1)
         from outdoors in Flat(-3, 1)
+        from day in Maybe(Gen.Int[0, 73_048])
+        from latitude in Flat(-90, 90)
+        from longitude in Flat(-180, 180)
+        from offset in Maybe(Flat(-12, 14).Select(hours => Duration.FromHours(hours)))
+        from shade in Flat(0, 8)
         select new SiteSpec
         {
+            Date = day is { } days ? new DateOnly(1901, 1, 1).AddDays(days) : null,
+            Latitude = Angle.FromDegrees(latitude),
+            Longitude = Angle.FromDegrees(longitude),
+            UtcOffset = offset,
+            ShadeLoss = new Stops(shade),
             Ambient = new ExposureValue(ambient),
             Wind = Speed.FromMetersPerSecond(wind),
             GroundReflectance = ground,

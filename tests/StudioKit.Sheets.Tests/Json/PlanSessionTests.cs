@@ -77,6 +77,13 @@ public sealed class PlanSessionTests
         ("relief: 0.3 mm", "relief: 0.4 mm"),
         ("contrast: 0.4}", "contrast: 0.5}"),
         ("name: an eye", "name: the eyes"),
+        ("date: 2026-06-14", "date: 2026-12-14"),
+        ("latitude: 52.3° N", "latitude: 52.3° S"),
+        ("longitude: 5.1° E", "longitude: 5.1° W"),
+        ("utc-offset: +2 h", "utc-offset: +1 h"),
+        ("shade-loss: 2 stops", "shade-loss: 1 stop"),
+        ("hold-limit: 5 min", "hold-limit: 5 min\n    active: dusk"),
+        ("speed: 2 mm/s", "speed: 2 mm/s\n    active: 22:00 to 02:00"),
     ];
 
     private static readonly string Text = File.ReadAllText(Path.Combine(Checkout(), "kits", "fen-edge.yaml"));
@@ -125,6 +132,7 @@ public sealed class PlanSessionTests
             Pack = PlanStages.Pack(kit, panel, frame, exposures),
             Session = PlanStages.Session(kit, exposures, PlanStages.Bearings(kit, read.Uncertainties, framings, light, exposures)),
         };
+        plan = plan with { Day = PlanStages.Day(kit, plan.Session) };
         return Written(plan with { Checks = PlanStages.Checks(plan), Cautions = PlanStages.Cautions(plan) });
     }
 

@@ -25,6 +25,7 @@ internal static class SheetTelling
         "light.pdf" => "Light on the panel",
         "build-sheet.pdf" => "Build sheet: the frame, step by step",
         "cut-list.pdf" => "Cut list for the workshop",
+        "day-plan.pdf" => "Sun and light of the day",
         "session-plan.pdf" => "The day in the field",
         "pack-list.pdf" => "Pack list",
         "paper-log.pdf" => "Paper log",

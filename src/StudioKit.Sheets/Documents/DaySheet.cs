@@ -1,0 +1,46 @@
+using StudioKit.Planning;
+using StudioKit.Planning.Cautions;
+using StudioKit.Sheets.Layout;
+using StudioKit.Sheets.Wording;
+
+namespace StudioKit.Sheets.Documents;
+
+/// <summary>Sun, shade and light of the day hour by hour, and what can be photographed in it.</summary>
+internal static class DaySheet
+{
+    public static SheetDocument Make(Plan plan, DayPlan day, Stamp stamp, PageSetup page) => new(
+        "The day",
+        stamp,
+        page,
+        [
+            new Heading("The day"),
+            new Paragraph(plan.Kit.Site.Name.Length == 0 ? $"{DayText.Title(day)}." : $"{plan.Kit.Site.Name}, {DayText.Title(day)}."),
+            new Paragraph(DayText.Events(day)),
+            .. plan.Session is { } session ? (Block[])
+                [
+                    new Heading("When to begin what", 2),
+                    new ItemList([.. session.Blocks.Select(block => $"{SessionText.Title(block)}. {DayText.Begin(block)}")], ItemMarker.Dot),
+                ]
+                : [],
+            new Heading("Where the sun stands and shade falls", 2),
+            Sun(day),
+            .. ShadowDrawing.Of(day) is { } shadows ? (Block[])[new DrawingBlock(shadows, MaxHeight: 90, Caption: shadows.Description)] : [],
+            new Heading("Light to expect, in EV at ISO 100", 2),
+            Light(day),
+            new Paragraph(DayText.Basis(day), TypeScale.Small),
+            .. CautionBlocks.Of(plan, CautionSheet.Session, kind => kind is CautionKind.Sun or CautionKind.Heat),
+        ]);
+
+    private static Table Sun(DayPlan day) => new(
+        [new Column("Time"), new Column("Sun over the horizon", ColumnKind.Right), new Column("Sun stands"), new Column("Shadow of 1 m", ColumnKind.Right), new Column("Shade falls to")],
+        [.. day.Hours.Select(hour => new TableRow(
+            [
+                DayText.Time(hour.Minute), PlanFormat.Degrees(hour.Height), DayText.Direction(hour.Azimuth), DayText.Shadow(hour),
+                hour.ShadowOverHeight is null ? "" : DayText.Direction(hour.ShadowDirection),
+            ]))]);
+
+    private static Table Light(DayPlan day) => new(
+        [new Column("Time"), new Column("Sun"), new Column("Cloud"), new Column("Shade"), new Column("Can be photographed")],
+        [.. day.Hours.Select(hour => new TableRow([DayText.Time(hour.Minute), .. hour.Lights.Select(DayText.Light), DayText.SetUps(hour)]))],
+        TypeScale.Small);
+}
