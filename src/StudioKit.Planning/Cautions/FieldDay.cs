@@ -27,7 +27,7 @@ internal static class FieldDay
             yield return new PlanCaution { Kind = CautionKind.Sun, Sheets = OnSession };
         }
 
-        var day = session.Time * session.Rounds;
+        var day = session.Time;
         if (plan.Kit.Pack.People.Count < 2)
         {
             yield return new PlanCaution { Kind = CautionKind.LoneWork, Sheets = OnSession, Day = day };

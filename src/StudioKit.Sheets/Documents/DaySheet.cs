@@ -24,7 +24,12 @@ internal static class DaySheet
                 : [],
             new Heading("Where the sun stands and shade falls", 2),
             Sun(day),
-            .. ShadowDrawing.Of(day) is { } shadows ? (Block[])[new DrawingBlock(shadows, MaxHeight: 90, Caption: shadows.Description)] : [],
+            .. ShadowDrawing.Of(day) is { } shadows ? (Block[])
+                [
+                    new KeepTogether(new DrawingBlock(shadows, MaxHeight: 115, Caption: shadows.Description)),
+                    new Paragraph("What is so many metres high throws so many times that shadow: a hedge of 2 m twice as far, an umbrella held at 1.5 m one and a half times.", TypeScale.Small),
+                ]
+                : [],
             new Heading("Light to expect, in EV at ISO 100", 2),
             Light(day),
             new Paragraph(DayText.Basis(day), TypeScale.Small),

@@ -19,7 +19,7 @@ public static class DayText
     {
         ArgumentNullException.ThrowIfNull(day);
         var shade = day.ShadeLoss.Value > 0
-            ? $", in shade of the sky alone less the {day.ShadeLoss.Nominal} stops that the kit gives for its shade"
+            ? FormattableString.Invariant($", in shade of the sky alone, less the {day.ShadeLoss.Value:0.#} stops that the kit gives for its shade")
             : ", in shade of the whole sky alone (umbrellas and trees make it darker: 'shade-loss' in the kit's site)";
         return $"Mean light of clear days on level ground{shade}; under average clouds a third of it all. Sun and shade are twice or half as bright at times, thin clouds leave a half and dark ones a tenth: the "
             + "figures between brackets. A meter on the spot goes before all of this; the cards' tables say what to set.";

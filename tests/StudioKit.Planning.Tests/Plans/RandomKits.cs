@@ -181,12 +181,12 @@ internal static class RandomKits
         from height in Maybe(Metres(0.0001, 3))
         from depth in Maybe(Metres(0.00001, 3))
         from speed in Flat(0, 1)
-        from group in Gen.Enum<SubjectGroup>()
+        from kind in Gen.Enum<SubjectGroup>()
         from active in Active()
         select new SubjectSpec
         {
             Name = "",
-            Group = group,
+            Group = kind,
             Active = active,
             Length = length,
             Height = height,
