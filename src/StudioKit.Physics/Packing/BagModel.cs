@@ -34,7 +34,7 @@ internal sealed class BagModel
         Allowed = [.. pack.Items.Select(AllowedFor)];
         Liters = [.. pack.Items.Select(item => (item.Size?.Volume.Liters ?? 0) * item.Count)];
         Usable = [.. pack.Bags.Select(bag => bag.Inside.Volume.Liters * pack.PackingFactor)];
-        Lightest = (Grams.Sum() + Empty.Sum()) / _limits.Sum();
+        Lightest = (Grams.Sum() + Empty.Sum()) / Math.Min(_limits.Sum(), _bagLimits.Sum());
     }
 
     public double[] Grams { get; }
@@ -48,7 +48,7 @@ internal sealed class BagModel
     /// <summary>Bags that an item may go in, strapped outside included.</summary>
     public int[][] Allowed { get; }
 
-    /// <summary>Use of the limits if mass could be shared out to the milligram.</summary>
+    /// <summary>Use of the limits if mass could be shared out to the milligram, over people or over bags, whichever bears less.</summary>
     public double Lightest { get; }
 
     /// <summary>One gram as use of the widest limit.</summary>

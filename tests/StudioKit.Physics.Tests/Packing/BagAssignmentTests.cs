@@ -36,6 +36,23 @@ public sealed class BagAssignmentTests
             },
             iter: 150);
 
+    /// <summary>By hand: no sharing out can use the bags' limits less than all mass over all limits does.</summary>
+    [Fact]
+    public void Many_small_things_fill_bags_of_unlike_strength_by_the_same_share_of_it()
+    {
+        CarriedItem[] things = [.. Enumerable.Range(0, 60).Select(i => Item($"thing {i}", 50 + (37 * i % 301)))];
+        var pack = Pack(things) with
+        {
+            Bags = [new("frame pack", Rucksack, Mass.FromKilograms(1.9), Mass.FromKilograms(16), "Ada"), new("camera bag", Rucksack, Mass.FromKilograms(1.2), Mass.FromKilograms(10), "Bo")],
+            Carriers = [new("Ada", Mass.FromKilograms(95)), new("Bo", Mass.FromKilograms(95))],
+        };
+
+        var result = BagAssignment.Solve(pack);
+
+        result.ProvenOptimal.Should().BeTrue();
+        result.HighestUse.Should().BeApproximately((3.1 + things.Sum(thing => thing.TotalMass.Kilograms)) / 26, 1e-3 / 16, "to a gram, which is how fine the search looks");
+    }
+
     [Fact]
     public void Nothing_is_lost_or_packed_twice() =>
         AnyPack.Sample(pack =>
