@@ -36,6 +36,19 @@ public sealed class BesidePageTests(ServedPage served) : IClassFixture<ServedPag
         await visit.Page.Locator(".whatif option", new() { HasText = "Pin 1" }).First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
 
         await visit.RoomAsync("Kits");
+
+        // Where the user chooses, too, its part goes with it.
+        await visit.Page.EvaluateAsync("""
+            () => {
+                globalThis.showSaveFilePicker = async ({ suggestedName }) => ({
+                    createWritable: async () => ({ write: async (data) => { globalThis.written = [suggestedName, new TextDecoder().decode(data)]; }, close: async () => { globalThis.isWritten = true; } }),
+                });
+            }
+            """);
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Choose a place: fen.yaml" }).ClickAsync();
+        await visit.Page.WaitForFunctionAsync("() => globalThis.isWritten");
+        (await visit.Page.EvaluateAsync<string[]>("() => globalThis.written")).Should().HaveElementAt(0, "fen.zip").And.Contain(written => written.Contains("fen/parts/pipes/reed-25.yaml", StringComparison.Ordinal));
+
         var download = await visit.Page.RunAndWaitForDownloadAsync(() => visit.Page.GetByRole(AriaRole.Button, new() { Name = "Export everything" }).ClickAsync());
         var archive = await File.ReadAllBytesAsync((await download.PathAsync())!);
 

@@ -33,7 +33,7 @@ internal sealed partial class DeviceFiles : IDeviceFiles
     void IDeviceFiles.DownloadTogether(string name, string text, string beside) => DownloadTogether(name, text, beside);
 
     /// <inheritdoc/>
-    public Task<bool> SaveInPlaceAsync(string name, string text) => Ask(() => SaveInPlace(name, text));
+    public Task<bool> SaveInPlaceAsync(string name, string text, string beside) => Ask(() => SaveInPlace(name, text, beside));
 
     /// <inheritdoc/>
     public Task<int> DownloadAllAsync(string name, IReadOnlyDictionary<string, string> more) =>
@@ -69,7 +69,7 @@ internal sealed partial class DeviceFiles : IDeviceFiles
     private static partial bool CanChoosePlace();
 
     [JSImport("saveInPlace", Module)]
-    private static partial Task<bool> SaveInPlace(string name, string text);
+    private static partial Task<bool> SaveInPlace(string name, string text, string beside);
 
     [JSImport("downloadAll", Module)]
     private static partial Task<int> DownloadAll(string name, string more);

@@ -25,12 +25,13 @@ public interface IDeviceFiles
     /// <summary>Whether the user can choose where a file is written.</summary>
     public bool CanChoosePlace { get; }
 
-    /// <summary>Writes a file where the user chooses.</summary>
-    /// <param name="name">Suggested file name.</param>
-    /// <param name="text">What is written.</param>
+    /// <summary>Writes a kit where the user chooses, in one archive with what lies beside it where anything does.</summary>
+    /// <param name="name">The kit's file name.</param>
+    /// <param name="text">Its text.</param>
+    /// <param name="beside">What lies beside it, as it is written; empty where nothing does.</param>
     /// <returns>Whether it was written.</returns>
     /// <exception cref="KeepingException">It could not be written.</exception>
-    public Task<bool> SaveInPlaceAsync(string name, string text);
+    public Task<bool> SaveInPlaceAsync(string name, string text, string beside);
 
     /// <summary>Writes all kits on this device, and what is kept with them, into one archive.</summary>
     /// <param name="name">File name.</param>

@@ -55,6 +55,9 @@ public sealed class KitDoor(KitKeeper keeper, IKitStore store, IDemoKits demos, 
             return [.. notices, stumbled with { Name = "What was opened" }];
         }
 
+        notices.AddRange(kits.Where(kit => IsNone(kit.Kit)).Select(kit => new KeepingNotice(
+            KeepingNoticeKind.NotOpened, kit.Kit.File.Name, "no line of it begins with a key of a kit, such as 'camera:', and its name does not end in .yaml.")));
+        kits.RemoveAll(kit => IsNone(kit.Kit));
         foreach (var (kit, beside) in kits)
         {
             notices.Add(await TryAsync(kit.File.Name, () => TakeInAsync(KitName.Of(kit.File.Name), kit.Text, beside, isOpened: kit == kits[^1].Kit)));
@@ -85,6 +88,9 @@ public sealed class KitDoor(KitKeeper keeper, IKitStore store, IDemoKits demos, 
             ? await TryAsync(file.Name, () => parts.TakeAsAsync(file.Name, place, read.Text))
             : new KeepingNotice(KeepingNoticeKind.NotOpened, file.Name, "it is a kit or a correction, and no part."));
     }
+
+    // A text with no key of a kit may be a kit that is only begun, if its name says so.
+    private static bool IsNone(ReadFile file) => file.Kind == OpenedKind.Unsure && !KitName.IsOfKit(file.File.Name);
 
     private async Task<(ReadFile? Read, KeepingNotice? Notice)> ReadAsync(OpenedFile file)
     {

@@ -10,6 +10,14 @@ public static class KitName
     public static string Of(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
-        return name.EndsWith(Ending, StringComparison.OrdinalIgnoreCase) || name.EndsWith(".yml", StringComparison.OrdinalIgnoreCase) ? name : name + Ending;
+        return IsOfKit(name) ? name : name + Ending;
+    }
+
+    /// <summary>Whether a name has a kit's ending.</summary>
+    /// <param name="name">The name.</param>
+    public static bool IsOfKit(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return name.EndsWith(Ending, StringComparison.OrdinalIgnoreCase) || name.EndsWith(".yml", StringComparison.OrdinalIgnoreCase);
     }
 }

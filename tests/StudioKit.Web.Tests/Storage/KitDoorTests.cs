@@ -47,6 +47,21 @@ public sealed class KitDoorTests
         _device.Texts.Keys.Should().BeEquivalentTo("fen.yaml", "heath.yaml", "mire.yaml");
     }
 
+    [Theory]
+    [InlineData("notes.txt", "Thursday: two moths, no wind.", false)]
+    [InlineData("notes.yaml", "Thursday: two moths, no wind.", true)]
+    [InlineData("fen.txt", "kit: Fen", true)]
+    public async Task A_text_that_is_no_kit_by_name_or_by_key_is_not_kept_as_one(string name, string text, bool isKit)
+    {
+        var (door, tab) = await DoorAsync();
+
+        var notices = await door.OpenAsync([File(name, text)]);
+
+        notices.Should().ContainSingle().Which.Kind.Should().Be(isKit ? KeepingNoticeKind.Opened : KeepingNoticeKind.NotOpened);
+        tab.Text.Should().Be(isKit ? text : "fen");
+        _device.Texts.Should().HaveCount(isKit ? 2 : 1);
+    }
+
     private async Task<(KitDoor Door, OpenTab Tab)> DoorAsync()
     {
         var tab = await OpenTab.OnAsync(_device);

@@ -53,11 +53,16 @@ export function canChoosePlace() {
     return 'showSaveFilePicker' in globalThis;
 }
 
-// Writes a file where the user chooses; says whether that was done.
-export async function saveInPlace(name, text) {
+// Writes a kit where the user chooses, packed with what lies beside it where anything does; says whether that was done.
+export async function saveInPlace(name, text, beside) {
+    const files = together({ name, text, beside });
+    const isPacked = files.length > 1;
+    const [suggestedName, types] = isPacked
+        ? [`${stem(name)}.zip`, [{ description: 'Kit with its parts', accept: { 'application/zip': ['.zip'] } }]]
+        : [name, [{ description: 'Kit', accept: { 'text/yaml': ['.yaml'] } }]];
     let handle;
     try {
-        handle = await globalThis.showSaveFilePicker({ suggestedName: name, types: [{ description: 'Kit', accept: { 'text/yaml': ['.yaml'] } }] });
+        handle = await globalThis.showSaveFilePicker({ suggestedName, types });
     } catch (fault) {
         if (fault.name === 'AbortError') {
             return false;
@@ -68,7 +73,7 @@ export async function saveInPlace(name, text) {
 
     // What was in the file stays until all of the new is written.
     const file = await handle.createWritable();
-    await file.write(text);
+    await file.write(isPacked ? pack(files) : text);
     await file.close();
     return true;
 }
