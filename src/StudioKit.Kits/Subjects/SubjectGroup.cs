@@ -1,6 +1,6 @@
 namespace StudioKit.Kits.Subjects;
 
-/// <summary>Groups of living things that are handled alike.</summary>
+/// <summary>Groups of subjects that are handled alike.</summary>
 public enum SubjectGroup
 {
     /// <summary>Moths, butterflies, flies, dragonflies.</summary>
@@ -20,4 +20,16 @@ public enum SubjectGroup
 
     /// <summary>Plants and fungi.</summary>
     PlantsAndFungi,
+
+    /// <summary>Scorpions.</summary>
+    Scorpions,
+
+    /// <summary>Centipedes and millipedes.</summary>
+    CentipedesAndMillipedes,
+
+    /// <summary>Mice, voles, shrews, bats.</summary>
+    SmallMammals,
+
+    /// <summary>Shells, feathers, cast skins, fossils, minerals.</summary>
+    LifelessThings,
 }

@@ -23,15 +23,15 @@ internal static class SubjectSections
         });
 
     public static readonly Section<SubjectSpec> Subject = new Section<SubjectSpec>(
-        "subject", "An animal or plant to be portrayed.", new() { Name = "", Group = SubjectGroup.FlyingInsects, Length = Length.Zero }, namedAmong: "subjects")
+        "subject", "An animal, a plant or a thing to be portrayed.", new() { Name = "", Group = SubjectGroup.FlyingInsects, Length = Length.Zero }, namedAmong: "subjects")
         .Required("name", "Name on cards and lists; each subject has its own.").Name((subject, value) => subject with { Name = value })
-        .Required("group", "How it is handled.").Choice<SubjectGroup>("a group of subjects", (subject, value) => subject with { Group = value })
+        .Required("group", "How it is handled.").Value(SubjectGroupText.Kind, (subject, place) => subject with { Group = (SubjectGroup)place }, null)
         .Required("length", "Longest dimension.", "0.1 mm", "3 m").Length((subject, value) => subject with { Length = value })
         .Optional("height", "Height above the panel; else a third of the length.", "0.05 mm", "3 m")
             .Length((subject, value) => subject with { Height = value })
         .Optional("depth", "Depth that must be sharp, along the line of sight; else half its height.", "0.01 mm", "3 m")
             .Length((subject, value) => subject with { Depth = value })
-        .Optional("speed", "How fast it moves on the panel.", "0 m/s", "20 m/s")
+        .Optional("speed", "How fast it moves on the panel; else 5 mm/s, and not at all where it does not live.", "0 m/s", "20 m/s")
             .Speed((subject, value) => subject with { Speed = value }, subject => subject.Speed)
         .Optional("reflectance", "Mean reflectance, above 0 and at most 1.", "0.001", "1")
             .Ratio((subject, value) => subject with { Reflectance = value }, subject => subject.Reflectance)

@@ -6,6 +6,8 @@ namespace StudioKit.Kits.Subjects;
 /// <summary>An animal or plant to be portrayed.</summary>
 public sealed record SubjectSpec
 {
+    private readonly Speed? _speed;
+
     /// <summary>Name on cards and lists; unique among the subjects.</summary>
     public required string Name { get; init; }
 
@@ -21,8 +23,12 @@ public sealed record SubjectSpec
     /// <summary>Depth that must be sharp, along the line of sight; half its height where the kit gives none.</summary>
     public Length? Depth { get; init; }
 
-    /// <summary>How fast it moves on the panel.</summary>
-    public Speed Speed { get; init; } = Speed.FromMillimetersPerSecond(5);
+    /// <summary>How fast it moves on the panel; where the kit gives nothing, 5 mm/s, and nought for what does not live.</summary>
+    public Speed Speed
+    {
+        get => _speed ?? (Group == SubjectGroup.LifelessThings ? Speed.Zero : Speed.FromMillimetersPerSecond(5));
+        init => _speed = value;
+    }
 
     /// <summary>Mean reflectance [1]; above 0, at most 1.</summary>
     public double Reflectance { get; init; } = 0.18;

@@ -9,6 +9,12 @@ public enum CautionKind
     /// <summary>Stings, where somebody may be allergic.</summary>
     Stings,
 
+    /// <summary>Venom of scorpions, centipedes and snakes.</summary>
+    Venom,
+
+    /// <summary>Bites and diseases of mammals.</summary>
+    BitesAndDiseases,
+
     /// <summary>Water on the sheet over a charged flash.</summary>
     WetSheetOverFlash,
 

@@ -1,5 +1,6 @@
 using StudioKit.Kits.Studio;
 using StudioKit.Kits.Subjects;
+using StudioKit.Physics;
 
 namespace StudioKit.Planning.Cautions;
 
@@ -8,6 +9,13 @@ internal static class CautionPlanner
 {
     private static readonly CautionSheet[] BuildAndSession = [CautionSheet.Build, CautionSheet.Session];
     private static readonly CautionSheet[] SessionAndCards = [CautionSheet.Session, CautionSheet.Handling];
+
+    private static readonly (CautionKind Kind, SubjectGroup[] Groups)[] Dangerous =
+    [
+        (CautionKind.Stings, [SubjectGroup.FlyingInsects]),
+        (CautionKind.Venom, [SubjectGroup.Scorpions, SubjectGroup.CentipedesAndMillipedes, SubjectGroup.Reptiles]),
+        (CautionKind.BitesAndDiseases, [SubjectGroup.SmallMammals]),
+    ];
 
     /// <summary>Every caution, in the order of its kind.</summary>
     public static IReadOnlyList<PlanCaution> Of(Plan plan) =>
@@ -25,9 +33,13 @@ internal static class CautionPlanner
             };
         }
 
-        if (plan.Handling.Any(card => card.Group == SubjectGroup.FlyingInsects))
+        foreach (var (kind, groups) in Dangerous)
         {
-            yield return new PlanCaution { Kind = CautionKind.Stings, Sheets = SessionAndCards, Groups = [SubjectGroup.FlyingInsects] };
+            ValueList<SubjectGroup> found = [.. plan.Handling.Select(card => card.Group).Where(groups.Contains)];
+            if (found.Count > 0)
+            {
+                yield return new PlanCaution { Kind = kind, Sheets = SessionAndCards, Groups = found };
+            }
         }
     }
 

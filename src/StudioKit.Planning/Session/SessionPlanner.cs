@@ -7,10 +7,11 @@ namespace StudioKit.Planning.Session;
 /// <summary>Subjects, set-ups and exposures → a session, block by block of one light each.</summary>
 internal static class SessionPlanner
 {
-    // Of equal hold limits, wet skins first, which dry out; plants last, which wait.
+    // Of equal hold limits, wet skins first, which dry out; plants and things last, which wait.
     private static readonly SubjectGroup[] MostFragileFirst =
     [
-        SubjectGroup.Amphibians, SubjectGroup.Snails, SubjectGroup.FlyingInsects, SubjectGroup.CrawlingInsectsAndSpiders, SubjectGroup.Reptiles, SubjectGroup.PlantsAndFungi,
+        SubjectGroup.Amphibians, SubjectGroup.SmallMammals, SubjectGroup.Snails, SubjectGroup.FlyingInsects, SubjectGroup.CrawlingInsectsAndSpiders, SubjectGroup.CentipedesAndMillipedes,
+        SubjectGroup.Scorpions, SubjectGroup.Reptiles, SubjectGroup.PlantsAndFungi, SubjectGroup.LifelessThings,
     ];
 
     /// <summary>Plans the session; none where no subject can be photographed whole.</summary>

@@ -9,7 +9,7 @@ namespace StudioKit.Sheets.Documents;
 internal static class ShadowDrawing
 {
     // On paper; the circle holds twice the shortest shadow at the least, so that the hours around noon stand apart.
-    private const double Edge = 42;
+    private const double Edge = 30;
     private const double ShortestEdgeMetres = 2;
     private const double LongestEdgeMetres = 12;
 

@@ -13,6 +13,8 @@ internal static class CautionText
     {
         CautionKind.ProtectedHere => "Before anything else: is it protected here?",
         CautionKind.Stings => "Stings",
+        CautionKind.Venom => "Venom",
+        CautionKind.BitesAndDiseases => "Bites and diseases",
         CautionKind.WetSheetOverFlash => "Wet sheet over a flash",
         CautionKind.EyesOverLowerFlash => "Eyes and the flash below",
         CautionKind.TripHazards => caution.Guys ? "Pegs and cords" : "Pegs",
@@ -31,6 +33,8 @@ internal static class CautionText
     {
         CautionKind.ProtectedHere => "Find out by the name of the species and of the place before you touch it. Protected, or not known: leave it where it is, unless you carry the permit.",
         CautionKind.Stings => "Bees and wasps: whoever is allergic stays away and carries the remedy; nobody collects them alone. Short of breath or swollen in the face after a sting: call for help at once.",
+        CautionKind.Venom => "What may be venomous is handled by trained people alone, with tools and never by hand, by two at the least, who know the nearest hospital and carry a charged phone. Bitten or stung: keep still, cut, suck and tie off nothing, call for help at once, say what it was.",
+        CautionKind.BitesAndDiseases => "Mammals bite and carry diseases that kill people, rabies and hantaviruses among them. They are handled only by people trained, licensed and vaccinated as local rules say. Bitten or scratched: wash with soap and water for a quarter of an hour, then to a doctor the same day.",
         CautionKind.WetSheetOverFlash => Wet(caution),
         CautionKind.EyesOverLowerFlash => $"{Places(caution.Flashes)} Nobody looks under the sheet or straight down through it while a flash is on, children least of all, whose eyes are at its height: keep them at arm's length, and say \"flash\" before you fire.",
         CautionKind.TripHazards => Trip(caution),

@@ -60,6 +60,21 @@ public sealed class CautionPlannerTests
         Kinds(Fen with { Frame = Fen.Frame! with { Pegs = 0 } }).Should().NotContain(CautionKind.TripHazards);
     }
 
+    [Theory]
+    [InlineData(SubjectGroup.Scorpions, CautionKind.Venom)]
+    [InlineData(SubjectGroup.CentipedesAndMillipedes, CautionKind.Venom)]
+    [InlineData(SubjectGroup.Reptiles, CautionKind.Venom)]
+    [InlineData(SubjectGroup.SmallMammals, CautionKind.BitesAndDiseases)]
+    [InlineData(SubjectGroup.FlyingInsects, CautionKind.Stings)]
+    public void What_bites_or_stings_is_warned_of_on_its_card(SubjectGroup group, CautionKind kind)
+    {
+        var card = Fen.Handling[0] with { Group = group };
+
+        PlanStages.Cautions(Fen with { Handling = [card] }).Single(caution => caution.Kind == kind).Should().Match<PlanCaution>(caution =>
+            caution.Groups.Single() == group && caution.Sheets.Contains(CautionSheet.Handling) && caution.Sheets.Contains(CautionSheet.Session));
+        PlanStages.Cautions(Fen with { Handling = [card with { Group = SubjectGroup.LifelessThings }] }).Should().NotContain(caution => caution.Kind == kind);
+    }
+
     [Fact]
     public void One_person_is_alone_and_two_are_not()
     {

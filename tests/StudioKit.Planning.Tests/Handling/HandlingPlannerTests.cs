@@ -15,6 +15,10 @@ public sealed class HandlingPlannerTests
     [InlineData("amphibians")]
     [InlineData("reptiles")]
     [InlineData("plants-and-fungi")]
+    [InlineData("scorpions")]
+    [InlineData("centipedes-and-millipedes")]
+    [InlineData("small-mammals")]
+    [InlineData("lifeless-things")]
     public void Every_group_has_a_card_with_local_rules_first(string group)
     {
         var card = KitText.Plan(With($"  - {{name: one, group: {group}, length: 20 mm}}\n")).Handling.Single();
@@ -23,7 +27,7 @@ public sealed class HandlingPlannerTests
         card.Lines.Select(line => line.Topic).Should().BeInAscendingOrder()
             .And.Contain([HandlingTopic.Permits, HandlingTopic.StopSigns, HandlingTopic.HoldTime, HandlingTopic.Holding, HandlingTopic.ShadeAndMoisture, HandlingTopic.Ground, HandlingTopic.Hygiene, HandlingTopic.Danger]);
         card.Lines.Should().OnlyContain(line => line.Source.Length > 0 && line.Published != (line.Source == "common practice, no published source"));
-        card.HoldLimit.HasValue.Should().Be(group != "plants-and-fungi");
+        card.HoldLimit.HasValue.Should().Be(group is not ("plants-and-fungi" or "lifeless-things"));
     }
 
     [Fact]
@@ -69,6 +73,16 @@ public sealed class HandlingPlannerTests
         KitText.Plan(With($"  - {{name: one, group: {group}, length: 20 mm}}\n")).Handling.Single().Lines;
 
     private static bool Names(string text, params string[] words) => words.Any(word => text.Contains(word, StringComparison.OrdinalIgnoreCase));
+
+    [Fact]
+    public void What_does_not_live_is_neither_held_nor_let_go_and_does_not_move()
+    {
+        var plan = KitText.Plan(With("  - {name: whelk, group: lifeless-things, length: 60 mm}\n  - {name: beetle, group: crawling-insects-and-spiders, length: 20 mm}\n"));
+
+        plan.Handling.Single(card => card.Group == SubjectGroup.LifelessThings).Lines.Should().NotContain(line => line.Topic == HandlingTopic.Release || line.Topic == HandlingTopic.Never);
+        plan.Kit.Subjects.Select(subject => subject.Speed.MillimetersPerSecond).Should().Equal(0, 5);
+        plan.Session?.Subjects.Single(subject => subject.Name == "whelk").HoldLimit.Should().BeNull();
+    }
 
     [Fact]
     public void A_disinfectant_without_strength_or_contact_time_is_refused()
