@@ -1,5 +1,6 @@
 using StudioKit.Kits.Cameras;
 using StudioKit.Kits.Carrying;
+using StudioKit.Kits.Covers;
 using StudioKit.Kits.Description;
 using StudioKit.Kits.Lighting;
 using StudioKit.Kits.Session;
@@ -26,6 +27,7 @@ internal static class KitSection
             (kit, value) => kit with { Accessories = value }, kit => kit.Accessories)
         .Many("flashes", LightingSections.Flash, "Flashes.", (kit, value) => kit with { Flashes = value })
         .Many("modifiers", LightingSections.Modifier, "Domes, softboxes and flat diffusers that go before a flash.", (kit, value) => kit with { Modifiers = value })
+        .Many("covers", CoverSections.Cover, "Clear tubs and domes that are turned over an animal, and tanks of water.", (kit, value) => kit with { Covers = value })
         .Within("panel", StudioSections.Panel, "The translucent sheet the subject stands on.", (kit, value) => kit with { Panel = value }, kit => kit.Panel)
         .Within("frame", StudioSections.Frame, "The pipe frame that carries the panel.", (kit, value) => kit with { Frame = value }, kit => kit.Frame)
         .Within("pack", CarryingSections.Pack, "Bags, people and the other things carried.", (kit, value) => kit with { Pack = value }, kit => kit.Pack)

@@ -1,5 +1,6 @@
 using StudioKit.Kits.Cameras;
 using StudioKit.Kits.Carrying;
+using StudioKit.Kits.Covers;
 using StudioKit.Kits.Lighting;
 using StudioKit.Kits.Session;
 using StudioKit.Kits.SetUps;
@@ -33,6 +34,9 @@ public sealed record KitSpec
 
     /// <summary>Domes, softboxes and flat diffusers that go before a flash.</summary>
     public ValueList<ModifierSpec> Modifiers { get; init; } = [];
+
+    /// <summary>Clear tubs and domes that are turned over an animal, and tanks of water.</summary>
+    public ValueList<CoverSpec> Covers { get; init; } = [];
 
     /// <summary>The translucent sheet the subject stands on.</summary>
     public PanelSpec Panel { get; init; } = new();

@@ -42,6 +42,9 @@ public sealed record ExposurePlan
     /// <summary>Filter before the lens; none where there is none.</summary>
     public string? Filter { get; init; }
 
+    /// <summary>What is turned over the animal, or what it swims in; none where there is none.</summary>
+    public string? Cover { get; init; }
+
     /// <summary>Least stops by which the visible panel lies above clipping; white-background only.</summary>
     public Stops? WhiteMargin { get; init; }
 

@@ -1,6 +1,7 @@
 using StudioKit.Kits;
 using StudioKit.Kits.Cameras;
 using StudioKit.Kits.Carrying;
+using StudioKit.Kits.Covers;
 using StudioKit.Kits.Lighting;
 using StudioKit.Kits.Session;
 using StudioKit.Kits.SetUps;
@@ -75,7 +76,8 @@ internal static class KitSlice
         Modifiers = kit.Modifiers,
         Flashes = Bodies(kit),
         Pack = new PackSpec { Bags = [.. kit.Pack.Bags.Select(bag => new BagSpec { Name = "", InsideLength = bag.InsideLength, InsideWidth = Length.Zero, InsideDepth = Length.Zero })] },
-        SetUps = [.. kit.SetUps.Select(setUp => Named(setUp) with { Lights = setUp.Lights })],
+        SetUps = [.. kit.SetUps.Select(setUp => Named(setUp) with { Lights = setUp.Lights, Cover = setUp.Cover })],
+        Covers = [.. kit.Covers.Select(cover => cover with { Lifted = false, TimeLimit = null, PackedLength = null, PackedWidth = null, PackedDepth = null })],
     };
 
     /// <summary>Sheet, ground and pipes as light meets them, flashes and what is before them.</summary>
@@ -101,6 +103,18 @@ internal static class KitSlice
         Subjects = kit.Subjects,
         Session = kit.Session,
         SetUps = [setUp with { LightWindow = null, Clock = null }],
+        Covers = [.. kit.Covers.Where(cover => cover.Name == setUp.Cover).Select(LookedThrough)],
+    };
+
+    /// <summary>Covers with their set-ups, from where they are looked at and lit, and what sits in them.</summary>
+    public static KitSpec ForCovers(KitSpec kit) => Nothing with
+    {
+        Covers = [.. kit.Covers.Select(Stood)],
+        Flashes = kit.Flashes,
+        Modifiers = kit.Modifiers,
+        Site = new SiteSpec { Ambient = kit.Site.Ambient },
+        Subjects = kit.Subjects,
+        SetUps = [.. kit.SetUps.Where(setUp => setUp.Cover is not null).Select(setUp => setUp with { LightWindow = null, Clock = null })],
     };
 
     /// <summary>One set-up and the studio that it is looked at in.</summary>
@@ -118,6 +132,7 @@ internal static class KitSlice
         Accessories = kit.Accessories,
         Flashes = Bodies(kit),
         Modifiers = kit.Modifiers,
+        Covers = [.. kit.Covers.Select(cover => cover with { Lifted = false, TimeLimit = null, Price = null })],
         Panel = kit.Panel,
         Frame = kit.Frame,
         Pack = kit.Pack,
@@ -131,13 +146,19 @@ internal static class KitSlice
         Session = kit.Session,
         Site = DayOf(kit.Site),
         Flashes = Bodies(kit),
-        SetUps = [.. kit.SetUps.Select(setUp => Named(setUp) with { Subjects = setUp.Subjects, LightWindow = setUp.LightWindow, Clock = setUp.Clock })],
+        SetUps = [.. kit.SetUps.Select(setUp => Named(setUp) with { Subjects = setUp.Subjects, LightWindow = setUp.LightWindow, Clock = setUp.Clock, Cover = setUp.Cover })],
+        Covers = [.. kit.Covers.Select(Stood)],
     };
 
     /// <summary>Where and when the sun is looked at.</summary>
     public static KitSpec ForDay(KitSpec kit) => Nothing with { Site = DayOf(kit.Site) };
 
     private static SiteSpec DayOf(SiteSpec site) => new() { Date = site.Date, Latitude = site.Latitude, Longitude = site.Longitude, UtcOffset = site.UtcOffset, ShadeLoss = site.ShadeLoss };
+
+    // Whatever it weighs, costs and packs to.
+    private static CoverSpec Stood(CoverSpec cover) => cover with { Mass = null, Price = null, PackedLength = null, PackedWidth = null, PackedDepth = null };
+
+    private static CoverSpec LookedThrough(CoverSpec cover) => Stood(cover) with { TimeLimit = null };
 
     private static SetUpSpec Named(SetUpSpec setUp) => new() { Name = setUp.Name, Kind = setUp.Kind };
 

@@ -58,6 +58,9 @@ public sealed record LightPlan
     /// <summary>What to dial where the camera meters it instead; none where the kit does not say that it can.</summary>
     public MeteredFlashPlan? Metered { get; init; }
 
+    /// <summary>Light that a clear cover turns back on its way to the subject; 0 without one.</summary>
+    public Stops CoverLoss { get; init; }
+
     /// <summary>The account from guide number to sensor at this power.</summary>
     public required LightBudget Budget { get; init; }
 

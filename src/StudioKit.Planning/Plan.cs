@@ -3,6 +3,7 @@ using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning.Advising;
 using StudioKit.Planning.Cautions;
+using StudioKit.Planning.Covers;
 using StudioKit.Planning.Features;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Handling;
@@ -36,6 +37,9 @@ public sealed record Plan
 
     /// <summary>Whether the features that decide what subjects are can be seen, in each exposure that shows one whole; empty where the kit names none.</summary>
     public IReadOnlyList<FeaturePlan> Features { get; init; } = [];
+
+    /// <summary>The clear covers and tanks of the set-ups that have one: what they leave room for, show, and for how long.</summary>
+    public ValueList<CoverPlan> Covers { get; init; } = [];
 
     /// <summary>From an animal's length to the cards that show it whole and largest, shortest animals first.</summary>
     public IReadOnlyList<AnimalRung> AnimalLadder { get; init; } = [];

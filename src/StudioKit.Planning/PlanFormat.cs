@@ -31,6 +31,9 @@ public static class PlanFormat
     /// <summary>A rectangle in millimetres.</summary>
     public static string Rectangle(Length width, Length height) => $"{Sides(width, height)} mm";
 
+    /// <summary>The three sides of a box, e.g. "120 × 100 × 60 mm".</summary>
+    public static string Box(Length width, Length depth, Length height) => $"{Sides(width, depth)} × {ThreeDigits(height.Millimeters)} mm";
+
     /// <summary>The two sides of a rectangle without their unit, for a column that names it.</summary>
     public static string Sides(Length width, Length height) => $"{ThreeDigits(width.Millimeters)} × {ThreeDigits(height.Millimeters)}";
 

@@ -2,6 +2,7 @@ using StudioKit.Kits;
 using StudioKit.Physics;
 using StudioKit.Physics.Packing;
 using StudioKit.Planning.Advising;
+using StudioKit.Planning.Covers;
 using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Features;
 using StudioKit.Planning.Framing;
@@ -33,6 +34,8 @@ public sealed class PlanSession
     private readonly Kept<(KitSpec Kit, ValueList<ExposurePlan> Exposures, ValueList<LightBearing> Bearings), SessionPlan?> _sessions = new();
     private readonly Kept<(KitSpec Kit, SessionPlan? Session), DayPlan?> _days = new();
     private readonly Kept<(KitSpec Kit, IReadOnlyList<PlannedFraming> Framings, ValueList<ExposurePlan> Exposures), ValueList<FeaturePlan>> _features = new();
+
+    private readonly Kept<(KitSpec Kit, PanelPlan Panel, IReadOnlyList<PlannedFraming> Framings, ValueList<ExposurePlan> Exposures), ValueList<CoverPlan>> _covers = new();
 
     /// <summary>Starts a session.</summary>
     /// <param name="services">Cut planners; the plain ones where none are given.</param>
@@ -95,6 +98,7 @@ public sealed class PlanSession
             Exposures = exposures,
             Advice = new AdviceBook(new Replanner(read, framings, panel, frame, light), exposures),
             Features = _features.Get((KitSlice.ForFeatures(kit), framings, [.. exposures]), static of => PlanStages.Features(of.Kit, of.Framings, of.Exposures)),
+            Covers = _covers.Get((KitSlice.ForCovers(kit), panel, framings, [.. exposures]), static of => PlanStages.Covers(of.Kit, of.Panel, of.Framings, of.Exposures)),
             AnimalLadder = AnimalLadder.Of(exposures),
             DepthCurves = DepthCurves.Of(kit, exposures),
             Frame = frame,

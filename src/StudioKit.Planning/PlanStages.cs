@@ -3,6 +3,7 @@ using StudioKit.Kits.SetUps;
 using StudioKit.Physics;
 using StudioKit.Planning.Cautions;
 using StudioKit.Planning.Checks;
+using StudioKit.Planning.Covers;
 using StudioKit.Planning.Features;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Packing;
@@ -123,6 +124,14 @@ public static class PlanStages
     /// <param name="exposures">Its exposures.</param>
     /// <returns>One for each exposure that shows a subject with a feature whole.</returns>
     public static ValueList<FeaturePlan> Features(KitSpec kit, IReadOnlyList<PlannedFraming> framings, IReadOnlyList<ExposurePlan> exposures) => FeaturePlanner.Of(kit, framings, exposures);
+
+    /// <summary>What the covers and tanks of the set-ups leave room for, show, and for how long.</summary>
+    /// <param name="kit">The kit.</param>
+    /// <param name="panel">Its panel.</param>
+    /// <param name="framings">Its framings.</param>
+    /// <param name="exposures">Its exposures.</param>
+    /// <returns>One for each set-up that has a cover.</returns>
+    public static ValueList<CoverPlan> Covers(KitSpec kit, PanelPlan panel, IReadOnlyList<PlannedFraming> framings, IReadOnlyList<ExposurePlan> exposures) => CoverPlanner.Of(kit, panel, framings, exposures);
 
     /// <summary>Everything that a plan is checked for.</summary>
     /// <param name="plan">The plan, without its checks.</param>

@@ -71,9 +71,11 @@ internal static class SetUpSections
         .Optional("metered-share", "Share of the metered frame that the subject covers, e.g. '30 %'; else from its length.", "0.01", "1")
             .Ratio((setUp, value) => setUp with { MeteredShare = value })
         .Reference("filter", "filters", "Name of the filter before the lens.", (setUp, value) => setUp with { Filter = value })
+        .Reference("cover", "covers", "Name of the clear cover over the animal, or of the tank that it swims in.", (setUp, value) => setUp with { Cover = value })
         .Follows("fill-level", setUp => setUp.SubjectAmbient is not null)
         .Check(SetUpLights.Check)
         .Check(SubjectApart)
+        .Check(CoveredWhereItSits)
         .Check(LightOutsideWindow);
 
     private static Fault? SubjectApart(SetUpSpec setUp) => setUp switch
@@ -83,6 +85,10 @@ internal static class SetUpSections
         { Ambient: null } => new Fault("subject-ambient", $"The set-up '{setUp.Name}' says how bright its subject is, but not its background.", "Meter the background too: 'ambient: EV 14'."),
         _ => null,
     };
+
+    private static Fault? CoveredWhereItSits(SetUpSpec setUp) => setUp is { Cover: not null, Kind: SetUpKind.DaylightFill or SetUpKind.LowLightFill }
+        ? new Fault("cover", $"The animal of '{setUp.Name}' is photographed where it sits, and so under no cover.", "Leave 'cover' out, or write 'kind: white-background'.")
+        : null;
 
     private static Fault? LightOutsideWindow(SetUpSpec setUp) => setUp is { Ambient: { } ambient, LightWindow: { } window } && !window.Holds(ambient)
         ? new Fault("light-window", $"The light that '{setUp.Name}' is planned for lies outside its window of light.", "Let 'ambient' lie within 'light-window'.")

@@ -87,6 +87,9 @@ public sealed record SetUpSpec
     /// <summary>Name of the filter before the lens; none where the kit gives none.</summary>
     public string? Filter { get; init; }
 
+    /// <summary>Name of the clear cover over the animal, or of the tank that it swims in; none where the kit gives none.</summary>
+    public string? Cover { get; init; }
+
     /// <summary>Whether it is for a subject: for all where the kit names none.</summary>
     /// <param name="subject">Name of the subject.</param>
     public bool IsFor(string subject) => Subjects.Count == 0 || Subjects.Contains(subject);

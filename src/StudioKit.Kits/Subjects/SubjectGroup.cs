@@ -15,6 +15,9 @@ public enum SubjectGroup
     /// <summary>Frogs, toads, newts.</summary>
     Amphibians,
 
+    /// <summary>Water beetles, water bugs, larvae of dragonflies, small fish, in water from their own pond.</summary>
+    WaterAnimals,
+
     /// <summary>Lizards, snakes.</summary>
     Reptiles,
 

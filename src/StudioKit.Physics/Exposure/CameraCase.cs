@@ -20,6 +20,9 @@ public sealed record CameraCase
     /// <summary>Loss in filters before the lens, counted positive.</summary>
     public Stops FilterLoss { get; init; }
 
+    /// <summary>Loss in the walls of a clear cover, or in water and its tank, between what is photographed and the lens, counted positive.</summary>
+    public Stops CoverLoss { get; init; }
+
     /// <summary>Lens factor q of ISO 12232 [1]; above 0, at most 1.</summary>
     public double LensFactor { get; init; } = SensorExposure.UsualLensFactor;
 

@@ -32,6 +32,7 @@ public static class KitSettings
             KitChange.SpareSets sets => [Of($"flashes[{FlashAt(kit, sets.Flash)}].spare-sets", Text(sets.Sets))],
             KitChange.Frames frames => [Of($"subjects[{Place(kit.Subjects.Select(subject => subject.Name), frames.Subject)}].frames", Text(frames.Count))],
             KitChange.Rounds rounds => [Of("session.rounds", Text(rounds.Count))],
+            KitChange.Lift lift => [Of($"covers[{Text(Place(kit.Covers.Select(cover => cover.Name), lift.Cover))}].lifted", "yes")],
             KitChange.Tripod => [Of("site.hand-speed", "0 m/s")],
             _ => throw new ArgumentOutOfRangeException(nameof(change), change, "Not a change that a kit's text can hold."),
         };
@@ -63,6 +64,7 @@ public static class KitSettings
             KitChange.Ambient ambient => [.. InLight(path, setUp, ambient.Light)],
             KitChange.Shade shade => [.. InLight(path, setUp, shade.Light)],
             KitChange.Before before => [Named($"{path}.filter", before.Filter)],
+            KitChange.UnderCover under => [Of($"{path}.cover", under.Cover)],
             KitChange.Aperture aperture => [Of($"{path}.aperture", aperture.FNumber.Nominal)],
             KitChange.Shutter shutter => [Of($"{path}.shutter", shutter.Speed.Nominal)],
             KitChange.Iso iso => [Of($"{path}.iso", iso.Speed.Mark)],

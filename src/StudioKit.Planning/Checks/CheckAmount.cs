@@ -5,6 +5,7 @@ using StudioKit.Physics.Optics;
 using StudioKit.Physics.Packing;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Session;
+using StudioKit.Planning.Covers;
 using UnitsNet;
 
 namespace StudioKit.Planning.Checks;
@@ -77,6 +78,14 @@ public abstract record CheckAmount
     /// <summary>Light from the darkest to the brightest.</summary>
     /// <param name="Range">The light; none where the sun gives none.</param>
     public sealed record Brightness(LightRange? Range) : CheckAmount;
+
+    /// <summary>Camera angles, any of which would do.</summary>
+    /// <param name="Ranges">From each to each, under the horizontal.</param>
+    public sealed record Angles(ValueList<PitchRange> Ranges) : CheckAmount;
+
+    /// <summary>Light to be taken away.</summary>
+    /// <param name="Stops">How much [stops]; 0 or more.</param>
+    public sealed record Dimmed(double Stops) : CheckAmount;
 
     /// <summary>Moves of a flash, any one of which would do.</summary>
     /// <param name="Choices">The moves, the least first.</param>

@@ -7,10 +7,11 @@ public static class CheckConcerns
     /// <param name="kind">The kind.</param>
     public static CheckConcern Of(PlanCheckKind kind) => kind switch
     {
-        PlanCheckKind.Magnification or PlanCheckKind.RoomBeforeLens or PlanCheckKind.GuideNumberAtZoom or PlanCheckKind.Exposure or PlanCheckKind.Feature => CheckConcern.Cards,
+        PlanCheckKind.Magnification or PlanCheckKind.RoomBeforeLens or PlanCheckKind.GuideNumberAtZoom or PlanCheckKind.Exposure or PlanCheckKind.Feature
+            or PlanCheckKind.CoverView => CheckConcern.Cards,
         PlanCheckKind.LongestPiece or PlanCheckKind.LongThing or PlanCheckKind.Places or PlanCheckKind.BagMass or PlanCheckKind.BagRoom
             or PlanCheckKind.Burden or PlanCheckKind.TargetMass => CheckConcern.Carrying,
-        PlanCheckKind.HoldTime or PlanCheckKind.Cells or PlanCheckKind.Hours or PlanCheckKind.DayTime => CheckConcern.Day,
+        PlanCheckKind.HoldTime or PlanCheckKind.Cells or PlanCheckKind.Hours or PlanCheckKind.DayTime or PlanCheckKind.CoverRoom or PlanCheckKind.CoverWarmth => CheckConcern.Day,
         _ => CheckConcern.Building,
     };
 }

@@ -1,6 +1,7 @@
 using StudioKit.Physics.Light;
 using StudioKit.Physics.Optics;
 using StudioKit.Physics.Structure.Frames;
+using StudioKit.Planning.Covers;
 using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Features;
 using StudioKit.Planning.Packing;
@@ -25,6 +26,12 @@ public abstract record CheckFinding
     /// <summary>A feature that no exposure shows, as it is seen best.</summary>
     /// <param name="Feature">As the plan has it.</param>
     public sealed record OfFeature(FeaturePlan Feature) : CheckFinding;
+
+    /// <summary>A view that a cover spoils.</summary>
+    /// <param name="Cover">As the plan has it.</param>
+    /// <param name="Framing">The framing.</param>
+    /// <param name="View">The view with its faults.</param>
+    public sealed record OfCover(CoverPlan Cover, CoveredFraming Framing, CoveredView View) : CheckFinding;
 
     /// <summary>Why no frame can be drawn.</summary>
     /// <param name="Obstacle">As the frame has it.</param>

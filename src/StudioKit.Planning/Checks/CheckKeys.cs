@@ -42,6 +42,7 @@ public static class CheckKeys
         PlanCheckKind.GuideNumberAtZoom => ["flashes.zooms"],
         PlanCheckKind.Exposure => ["set-ups.iso", "set-ups.aperture", "set-ups.shutter", "set-ups.lights.distance"],
         PlanCheckKind.Feature => ["subjects.feature"],
+        PlanCheckKind.CoverRoom or PlanCheckKind.CoverFoot or PlanCheckKind.CoverView or PlanCheckKind.CoverWarmth => ["set-ups.cover"],
         PlanCheckKind.FlashBelow or PlanCheckKind.Cradle => ["set-ups.lights.distance", "frame.height"],
         PlanCheckKind.LowCameraAngles or PlanCheckKind.CameraAngles => ["set-ups.camera-pitch"],
         PlanCheckKind.PanelSize => ["panel.width", "panel.depth"],

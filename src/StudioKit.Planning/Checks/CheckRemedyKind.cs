@@ -12,6 +12,24 @@ public enum CheckRemedyKind
     /// <summary>A panel of at least the amount given, or without the framings named.</summary>
     LargerPanel,
 
+    /// <summary>A cover of at least the side and height given inside; part: the cover.</summary>
+    LargerCover,
+
+    /// <summary>A panel of at least the amount given, or a smaller cover; part: the cover.</summary>
+    PanelUnderCover,
+
+    /// <summary>A camera angle within those given; part: the set-up.</summary>
+    ClearAngle,
+
+    /// <summary>The cover lifted for the picture; part: the cover.</summary>
+    LiftCover,
+
+    /// <summary>A tank of another size, or another framing; part: the tank.</summary>
+    OtherTank,
+
+    /// <summary>Shade of the amount given over the cover; part: the set-up.</summary>
+    ShadeCover,
+
     /// <summary>The flash below nearer the panel by the amount given, or a frame higher by as much; part: the flash.</summary>
     FlashNearerPanel,
 

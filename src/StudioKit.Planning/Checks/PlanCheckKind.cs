@@ -34,6 +34,18 @@ public enum PlanCheckKind
     /// <summary>A feature that decides what a subject is, seen in one exposure at least; parts: the subject and the feature.</summary>
     Feature,
 
+    /// <summary>A cover with room for its animals; parts: the cover and the set-up.</summary>
+    CoverRoom,
+
+    /// <summary>A cover whose foot stands on the flat sheet; parts: the cover and the set-up.</summary>
+    CoverFoot,
+
+    /// <summary>A clear view through a cover at every framing and camera angle; parts: the cover and the set-up.</summary>
+    CoverView,
+
+    /// <summary>A cover that daylight does not warm; parts: the cover and the set-up.</summary>
+    CoverWarmth,
+
     /// <summary>Pipes that fill their sockets.</summary>
     FrameFit,
 

@@ -20,6 +20,7 @@ internal static class PlanChecks
         .. GuideNumberChecks.Of(plan.Exposures),
         .. plan.Exposures.GroupBy(exposure => exposure.SetUp).Select(Exposure),
         .. FeatureChecks.Of(plan),
+        .. CoverChecks.Of(plan),
         .. plan.Frame is { } frame ? FrameChecks.Of(frame).Append(Stock(frame)).Concat(StructureChecks.Of(plan, frame)) : [],
         .. PackChecks.Of(plan),
         .. plan.Session is { } session ? SessionChecks.Of(session) : [],

@@ -108,7 +108,7 @@ public sealed class ExpectedLight
         ArgumentNullException.ThrowIfNull(light);
         ArgumentNullException.ThrowIfNull(shot);
         var flash = LightingCases.Flash(_plan.Kit, light) with { Power = shot.Power, Distance = shot.Distance ?? light.Distance };
-        var camera = CameraOf(setUp, framing, PlannedAt(setUp, framing), shot);
+        var camera = CameraOf(setUp, framing, PlannedAt(setUp, framing), shot) with { CoverLoss = default };
         return SubjectExposure.AgainstClipping(new SubjectExposureCase { Flash = flash, Camera = camera }, reflectance);
     }
 

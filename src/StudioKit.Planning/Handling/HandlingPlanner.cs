@@ -1,6 +1,7 @@
 using StudioKit.Kits;
 using StudioKit.Kits.Subjects;
 using StudioKit.Physics.Sources;
+using StudioKit.Planning.Covers;
 using UnitsNet;
 
 namespace StudioKit.Planning.Handling;
@@ -18,9 +19,11 @@ internal static class HandlingPlanner
         return [.. kit.Handling.Where(guide => guide.Group is not null).Select(guide => Card(kit, guide, everyGroup))];
     }
 
-    /// <summary>Most time that a subject is held: the kit's own limit, or its group's; none where it is not held.</summary>
+    /// <summary>Most time that a subject is held: the kit's own limit, or its group's, or what a cover over it allows if that is shorter; none where it is not held.</summary>
     public static Duration? LimitOf(KitSpec kit, SubjectSpec subject) =>
-        subject.HoldLimit ?? kit.Handling.FirstOrDefault(guide => guide.Group == subject.Group)?.HoldLimit;
+        (subject.HoldLimit ?? kit.Handling.FirstOrDefault(guide => guide.Group == subject.Group)?.HoldLimit) is { } held
+            ? CoverStays.Shortest(kit, subject) is { } stay && stay < held ? stay : held
+            : null;
 
     private static HandlingCard Card(KitSpec kit, HandlingSpec guide, IReadOnlyList<HandlingLineSpec> everyGroup) => new()
     {

@@ -25,6 +25,9 @@ public static class CheckLikeness
             PlanCheckKind.Magnification or PlanCheckKind.RoomBeforeLens or PlanCheckKind.GuideNumberAtZoom or PlanCheckKind.Exposure or PlanCheckKind.Feature or PlanCheckKind.BagMass
                 or PlanCheckKind.BagRoom or PlanCheckKind.Burden or PlanCheckKind.HoldTime or PlanCheckKind.Cells or PlanCheckKind.Hours or PlanCheckKind.DayTime => check.Parts,
 
+            // Under another cover it is still the set-up's.
+            PlanCheckKind.CoverRoom or PlanCheckKind.CoverFoot or PlanCheckKind.CoverView or PlanCheckKind.CoverWarmth => [check.Parts[1]],
+
             // What it is about; the others say where.
             PlanCheckKind.Cradle or PlanCheckKind.LongThing => [check.Parts[0]],
             _ => [],

@@ -1,4 +1,6 @@
+using StudioKit.Kits.Covers;
 using StudioKit.Kits.Lighting;
+using StudioKit.Physics.Light.Covers;
 using StudioKit.Physics.Packing;
 using UnitsNet;
 
@@ -12,6 +14,15 @@ internal static class GearMass
 
     /// <summary>A modifier.</summary>
     public static MassStatement Of(ModifierSpec modifier) => Of(modifier.Mass, UsualMass.Modifier);
+
+    /// <summary>A cover, without water.</summary>
+    public static MassStatement Of(CoverSpec cover) => cover.Mass is { } weighed
+        ? new MassStatement(weighed, MassOrigin.Weighed)
+        : new MassStatement(CoverWalls.MassOf(cover.Case, cover.Material), MassOrigin.FromGeometry);
+
+    /// <summary>A cover as it stands on the sheet, with its water.</summary>
+    public static Mass Standing(CoverSpec cover) =>
+        Of(cover).Mass + Mass.FromKilograms(1000 * cover.Width.Meters * cover.Depth.Meters * cover.WaterDepth.Meters);
 
     /// <summary>As given, else what is usual.</summary>
     public static MassStatement Of(Mass? given, Mass usual) =>

@@ -1,5 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Kits.Carrying;
+using StudioKit.Kits.Covers;
 using StudioKit.Kits.Lighting;
 using StudioKit.Physics.Packing;
 using UnitsNet;
@@ -15,6 +16,7 @@ internal static class KitInventory
             .Concat(frame is null ? [] : StudioInventory.Of(kit, panel, frame))
             .Concat(kit.Flashes.SelectMany(Flash))
             .Concat(kit.Modifiers.Select(Modifier))
+            .Concat(kit.Covers.Select(Cover))
             .Concat(Optics(kit))
             .Where(item => item.Count > 0)
             .OrderBy(item => item.Stage)]);
@@ -58,6 +60,12 @@ internal static class KitInventory
     private static PackedItem Modifier(ModifierSpec modifier) => Given(
         modifier.Name, GearMass.Of(modifier), UsualSize.Modifier(modifier.Kind, modifier.Width, modifier.Height), PackItemStage.SettingUp) with
     { Fragile = false };
+
+    private static PackedItem Cover(CoverSpec cover) => Given(cover.Name, GearMass.Of(cover), SizeOf(cover), PackItemStage.Shooting) with { Kind = PackItemKind.AnimalCare, SizeAssumed = false };
+
+    private static BoxSize SizeOf(CoverSpec cover) => cover is { PackedLength: { } length, PackedWidth: { } width, PackedDepth: { } depth }
+        ? new BoxSize(length, width, depth)
+        : new BoxSize(cover.Case.OuterWidth, cover.Case.OuterDepth, cover.Height + cover.Wall);
 
     private static IEnumerable<PackedItem> Optics(KitSpec kit) =>
     [

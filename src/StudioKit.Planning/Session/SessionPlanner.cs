@@ -10,7 +10,7 @@ internal static class SessionPlanner
     // Of equal hold limits, wet skins first, which dry out; plants and things last, which wait.
     private static readonly SubjectGroup[] MostFragileFirst =
     [
-        SubjectGroup.Amphibians, SubjectGroup.SmallMammals, SubjectGroup.Snails, SubjectGroup.FlyingInsects, SubjectGroup.CrawlingInsectsAndSpiders, SubjectGroup.CentipedesAndMillipedes,
+        SubjectGroup.Amphibians, SubjectGroup.WaterAnimals, SubjectGroup.SmallMammals, SubjectGroup.Snails, SubjectGroup.FlyingInsects, SubjectGroup.CrawlingInsectsAndSpiders, SubjectGroup.CentipedesAndMillipedes,
         SubjectGroup.Scorpions, SubjectGroup.Reptiles, SubjectGroup.PlantsAndFungi, SubjectGroup.LifelessThings,
     ];
 

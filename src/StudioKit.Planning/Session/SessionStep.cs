@@ -45,6 +45,9 @@ public sealed record SessionStep
     /// <summary>Whether the subject stays where it sits.</summary>
     public bool WhereItSits { get; init; }
 
+    /// <summary>What is turned over the animal, or what it swims in; none where there is none.</summary>
+    public SessionCover? Cover { get; init; }
+
     /// <summary>The card to take, as its head reads.</summary>
     public string Card => $"{SetUp}, {Framing}";
 }

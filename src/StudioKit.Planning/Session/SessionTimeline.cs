@@ -1,5 +1,8 @@
 using StudioKit.Kits;
+using StudioKit.Kits.SetUps;
+using StudioKit.Physics.Light.Covers;
 using StudioKit.Physics.Optics;
+using StudioKit.Planning.Covers;
 using StudioKit.Planning.Framing;
 using UnitsNet;
 
@@ -25,7 +28,7 @@ internal sealed class SessionTimeline(KitSpec kit)
             GetReady(visit, held);
             if (visit.Held && !held)
             {
-                Add(visit, SessionStepKind.Settling, kit.Session.Settling, held: true);
+                Add(visit, SessionStepKind.Settling, Settling(visit), held: true);
             }
 
             Shoot(visit);
@@ -66,6 +69,11 @@ internal sealed class SessionTimeline(KitSpec kit)
         Add(visit, SessionStepKind.Testing, kit.Session.TestFrames * FrameTime(visit, kit.Session.FrameTime), held, kit.Session.TestFrames);
         _steps[^1] = _steps[^1] with { Tests = [.. visit.Exposure.TestSteps.Where(test => test != TestStep.TurnPolariser)] };
     }
+
+    // An animal settles under its cover, and no longer than that allows.
+    private Duration Settling(SessionVisit visit) => CoverStays.Of(kit, SetUpOf(visit)) is { } stay && stay.Limit < kit.Session.Settling ? stay.Limit : kit.Session.Settling;
+
+    private SetUpSpec SetUpOf(SessionVisit visit) => kit.SetUps.First(setUp => setUp.Name == visit.Exposure.SetUp);
 
     private void Shoot(SessionVisit visit)
     {
@@ -108,5 +116,6 @@ internal sealed class SessionTimeline(KitSpec kit)
         Held = held,
         OnPanel = visit.Exposure.OnPanel,
         WhereItSits = visit.WhereItSits,
+        Cover = kit.Covers.FirstOrDefault(cover => cover.Name == SetUpOf(visit).Cover) is { } cover ? new SessionCover(cover.Name, cover.Shape == CoverShape.Tank, cover.Lifted) : null,
     });
 }

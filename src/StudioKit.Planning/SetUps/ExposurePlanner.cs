@@ -39,6 +39,7 @@ internal static class ExposurePlanner
             Iso = result.Camera.Iso,
             Lights = lights,
             Filter = at.SetUp.Filter,
+            Cover = at.SetUp.Cover,
             WhiteMargin = result.WhiteMargin,
             BrightestMargin = result.BrightestMargin,
             HighestMargin = result.HighestMargin,

@@ -63,6 +63,7 @@ internal static class LightPlans
             PowerStep = flash.PowerStep,
             ExactPower = solution.Power.ExactStops,
             Metered = MeteredFlashes.Of(at, light, solution),
+            CoverLoss = solution.Flash.CoverLoss,
             Budget = solution.Budget,
             FlashDuration = solution.FlashDuration,
             RecycleTime = solution.RecycleTime,

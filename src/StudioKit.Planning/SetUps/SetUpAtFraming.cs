@@ -20,6 +20,7 @@ internal sealed record SetUpAtFraming(KitSpec Kit, SetUpSpec SetUp, PlannedFrami
 {
     private static readonly FNumber UsualAperture = new(16);
 
+    private readonly Lazy<CoverOptics?> _cover = new(() => CoverOptics.Of(Kit, SetUp, Framing, Light?.Around));
     private FNumber? _aperture;
     private FNumber? _wanted;
 
@@ -56,6 +57,9 @@ internal sealed record SetUpAtFraming(KitSpec Kit, SetUpSpec SetUp, PlannedFrami
         ? []
         : [$"{Framing.Lens.Name} has no {Wanted.Nominal}; {Aperture.Nominal} is used."];
 
+    /// <summary>What the cover over the subject takes of the light; none where nothing is looked through.</summary>
+    public CoverOptics? Cover => _cover.Value;
+
     /// <summary>The camera set for it.</summary>
     public CameraCase Camera => LightingCases.Camera(Kit, SetUp, Framing, Aperture);
 
@@ -69,6 +73,8 @@ internal sealed record SetUpAtFraming(KitSpec Kit, SetUpSpec SetUp, PlannedFrami
     public FlashCase Flash(LightSpec light) => LightingCases.Flash(Kit, light) with
     {
         Uncertainty = Known.Of(SetUp, light) with { CloseFocus = Framing.Plan.ExposureUncertainty },
+        CoverLoss = light.Role == LightRole.Below ? default : Cover?.ToSubject(light) ?? default,
+        SubjectLoss = light.Role == LightRole.Below ? default : Cover?.Subject ?? default,
     };
 
     private FNumber Wanted => _wanted ??=

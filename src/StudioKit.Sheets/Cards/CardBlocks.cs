@@ -2,6 +2,7 @@ using StudioKit.Kits.Cards;
 using StudioKit.Kits.SetUps;
 using StudioKit.Planning;
 using StudioKit.Planning.Advising;
+using StudioKit.Planning.Covers;
 using StudioKit.Planning.Features;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
@@ -15,6 +16,9 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
 {
     /// <summary>Whether the features that decide what its subjects are can be seen.</summary>
     public IReadOnlyList<FeaturePlan> Features { get; init; } = [];
+
+    /// <summary>What is turned over the animal, or what it swims in; none where there is none.</summary>
+    public CoverPlan? Cover { get; init; }
 
     /// <summary>True for a back, whose head only says which card it is.</summary>
     public bool IsBack { get; init; }
@@ -100,6 +104,11 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
         yield return new Paragraph(
             string.Join(". ", new[] { $"For {AmbientText.Of(Exposure)}", SubjectInAll(), VerdictText.Chances(Exposure) }.Where(text => text.Length > 0)) + ".",
             Math.Max(type.Small, TypeScale.Smallest));
+        if (Cover is not null)
+        {
+            yield return new Paragraph(CoverText.OfCard(Cover, Exposure.Framing.Name), Math.Max(type.Small, TypeScale.Smallest));
+        }
+
         if (Exposure.Verdict.Verdict == Planning.Verdict.AtTheEdge)
         {
             yield return new BoxedText("At the edge", VerdictText.Missed(Exposure), type.Text);

@@ -1,6 +1,7 @@
 using StudioKit.Kits.Cards;
 using StudioKit.Planning;
 using StudioKit.Planning.Advising;
+using StudioKit.Planning.Covers;
 using StudioKit.Planning.Features;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;
@@ -27,9 +28,9 @@ internal sealed class ExposureCard
     private ExposureCard(CardBlocks blocks, CardTemplate template) => (_blocks, _exposure, _template, _stamp) = (blocks, blocks.Exposure, template, blocks.Stamp);
 
     public static (Card Card, IReadOnlyList<string> Problems) Make(
-        ExposurePlan exposure, CardAdvice advice, CardTemplate template, Stamp stamp, CardPlace place, IReadOnlyList<FeaturePlan>? features = null)
+        ExposurePlan exposure, CardAdvice advice, CardTemplate template, Stamp stamp, CardPlace place, IReadOnlyList<FeaturePlan>? features = null, CoverPlan? cover = null)
     {
-        var card = new ExposureCard(new CardBlocks(exposure, advice, place, stamp) { Features = features ?? [] }, template);
+        var card = new ExposureCard(new CardBlocks(exposure, advice, place, stamp) { Features = features ?? [], Cover = cover }, template);
         return exposure.IsUsable ? card.Settings() : card.Impossible();
     }
 

@@ -1,4 +1,5 @@
 using StudioKit.Planning;
+using StudioKit.Planning.Covers;
 using StudioKit.Planning.Features;
 using StudioKit.Sheets.Cards;
 using StudioKit.Sheets.Layout;
@@ -12,13 +13,13 @@ internal static class ExposureSection
     // More framings than this beside each other leave no room for their names.
     private const int WidestBudget = 6;
 
-    public static IEnumerable<Block> Of(IReadOnlyList<ExposurePlan> setUp, IReadOnlyList<FeaturePlan> features)
+    public static IEnumerable<Block> Of(IReadOnlyList<ExposurePlan> setUp, IReadOnlyList<FeaturePlan> features, CoverPlan? cover)
     {
         yield return new Heading(setUp[0].SetUp, 3);
         yield return new Paragraph($"Made for {AmbientText.Of(setUp[0])}; the cards say what to set in other light.");
         yield return Settings(setUp);
         yield return SharpnessTable.Of(setUp);
-        foreach (var block in FeatureTable.Of(features))
+        foreach (var block in CoverTable.Of(cover).Concat(FeatureTable.Of(features)))
         {
             yield return block;
         }

@@ -1,6 +1,5 @@
 using StudioKit.Physics.Sources;
 using StudioKit.Planning;
-using StudioKit.Planning.Features;
 using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
 using StudioKit.Sheets.Plots;
@@ -24,7 +23,7 @@ internal static class PlanReport
             .. Panel(plan.Panel),
             .. Framings(plan.Framings),
             .. plan.PanelLights.SelectMany(light => LightSection.Of(plan, light)),
-            .. Exposures(plan.Exposures, plan.Features),
+            .. Exposures(plan),
             .. Plots(plan),
             .. Checks(plan),
             .. plan.Corrections is null ? (Block[])[] : [.. CorrectionSection.Of(plan.Corrections)],
@@ -78,16 +77,17 @@ internal static class PlanReport
         }
     }
 
-    private static IEnumerable<Block> Exposures(IReadOnlyList<ExposurePlan> exposures, IReadOnlyList<FeaturePlan> features)
+    private static IEnumerable<Block> Exposures(Plan plan)
     {
         yield return new Heading("Starting exposures", 2);
         yield return new Caution(UsualCautions.Flash);
-        foreach (var block in exposures.GroupBy(exposure => exposure.SetUp).SelectMany(setUp => ExposureSection.Of([.. setUp], [.. features.Where(feature => feature.SetUp == setUp.Key)])))
+        foreach (var block in plan.Exposures.GroupBy(exposure => exposure.SetUp).SelectMany(setUp => ExposureSection.Of(
+            [.. setUp], [.. plan.Features.Where(feature => feature.SetUp == setUp.Key)], plan.Covers.FirstOrDefault(cover => cover.SetUp == setUp.Key))))
         {
             yield return block;
         }
 
-        foreach (var block in Caveats(exposures.SelectMany(exposure => exposure.Caveats)))
+        foreach (var block in Caveats(plan.Exposures.SelectMany(exposure => exposure.Caveats)))
         {
             yield return block;
         }

@@ -63,6 +63,8 @@ internal static class CheckJson
         CheckAmount.OnBody burden => json.Grams(key, burden.Mass).Number(key + "ShareOfBody", burden.ShareOfBody),
         CheckAmount.CellSets cells => json.Count(key + "Sets", cells.Sets).Count(key + "Flashes", cells.Flashes),
         CheckAmount.AddedBallast ballast => json.Grams(key + "UnderMiddle", ballast.UnderMiddle).Grams(key + "OnWindwardFeet", ballast.OnWindwardFeet),
+        CheckAmount.Angles angles => json.List(key + "Angles", angles.Ranges, range => json.Number("fromDeg", range.From.Degrees).Number("toDeg", range.To.Degrees)),
+        CheckAmount.Dimmed dimmed => json.Number(key + "Stops", dimmed.Stops),
         CheckAmount.NearestMoves moves => json.List(key + "Moves", moves.Choices, move => FindingJson.Write(json, move)),
         _ => json,
     };

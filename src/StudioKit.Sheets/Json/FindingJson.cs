@@ -22,6 +22,10 @@ internal static class FindingJson
             case CheckFinding.OfFeature { Feature: var feature }:
                 json.Section("feature", () => FeatureJson.Write(json, feature));
                 break;
+            case CheckFinding.OfCover of:
+                json.Text("setUp", of.Cover.SetUp).Text("framing", of.Framing.Framing);
+                CoverJson.Write(json, of.View);
+                break;
             case CheckFinding.OfNoFrame none:
                 json.Text("kind", MemberText.Of(none.Obstacle.Kind)).Millimetres("size", none.Obstacle.Size);
                 break;

@@ -28,6 +28,7 @@ public static class PlanJson
         json.List("panelLights", plan.PanelLights, light => PanelLightJson.Write(json, light, withGrids: false));
         json.List("exposures", plan.Exposures, exposure => WriteExposure(json, exposure, plan.Advice));
         json.List("features", plan.Features, feature => FeatureJson.Write(json, feature));
+        json.List("covers", plan.Covers, cover => CoverJson.Write(json, cover));
         json.List("animalLadder", plan.AnimalLadder, rung => json
             .Millimetres("over", rung.Over)
             .Millimetres("upTo", rung.UpTo)
@@ -136,6 +137,7 @@ public static class PlanJson
             .Stops("uncertainty", exposure.Uncertainty)
             .Numbers("bracketStops", exposure.Bracket.Select(step => step.Value))
             .Text("filter", exposure.Filter)
+            .Text("cover", exposure.Cover)
             .Numbers("cameraPitchesDeg", exposure.CameraPitches.Select(pitch => pitch.Degrees))
             .Texts("subjects", exposure.Subjects);
         json.List("lights", exposure.Lights, light => WriteLight(json, light));

@@ -110,6 +110,7 @@ internal static class SessionJson
             .Text("subject", step.Subject)
             .Text("setUp", step.SetUp)
             .Text("framing", step.Framing)
+            .Text("cover", step.Cover?.Name)
             .Number("timeS", step.Time.Seconds)
             .Count("frames", step.Frames)
             .Count("stackFrames", step.StackFrames)

@@ -25,6 +25,8 @@ internal static class AmountText
         CheckAmount.Times times => DayText.Times(times.List),
         CheckAmount.Brightness { Range: { } light } => $"{AmbientText.Value(light.Darkest)} to {AmbientText.Figure(light.Brightest)}",
         CheckAmount.Brightness => "none",
+        CheckAmount.Angles angles => CoverText.Ranges(angles.Ranges),
+        CheckAmount.Dimmed dimmed => FormattableString.Invariant($"{Math.Ceiling(dimmed.Stops * 2) / 2:0.#} {(dimmed.Stops > 0.5 ? "stops" : "stop")}"),
         _ => "–",
     };
 
@@ -39,6 +41,7 @@ internal static class AmountText
         Speed speed => $"{PlanFormat.ThreeDigits(speed.MetersPerSecond)} m/s",
         Torque torque => $"{PlanFormat.ThreeDigits(torque.NewtonMeters)} N·m",
         Temperature temperature => $"{PlanFormat.ThreeDigits(temperature.DegreesCelsius)} °C",
+        TemperatureDelta difference => $"{PlanFormat.ThreeDigits(difference.Kelvins)} K",
         Ratio ratio => PlanFormat.ThreeDigits(ratio.DecimalFractions),
         _ => quantity.ToString(CultureInfo.InvariantCulture),
     };

@@ -8,7 +8,7 @@ internal static class CheckCapacities
 {
     /// <summary>Whether what there is of it is said as a clause or a sentence, not as an amount.</summary>
     public static bool IsClause(PlanCheck check) => check.Kind is PlanCheckKind.Magnification or PlanCheckKind.RoomBeforeLens or PlanCheckKind.FlashBelow
-        or PlanCheckKind.FrameRoom or PlanCheckKind.FrameFit or PlanCheckKind.Cradle or PlanCheckKind.Stock or PlanCheckKind.Exposure or PlanCheckKind.Places;
+        or PlanCheckKind.FrameRoom or PlanCheckKind.FrameFit or PlanCheckKind.Cradle or PlanCheckKind.Stock or PlanCheckKind.Exposure or PlanCheckKind.CoverView or PlanCheckKind.Places;
 
     public static string Of(PlanCheck check) => check.Kind switch
     {
@@ -20,6 +20,9 @@ internal static class CheckCapacities
         PlanCheckKind.GuideNumberAtZoom => $"made from another zoom's, {AmountText.Of(check.Capacity)}",
         PlanCheckKind.Exposure => $"{AmountText.Of(check.Capacity)} can be exposed",
         PlanCheckKind.Feature => $"{AmountText.Of(check.Capacity)} told apart at best, in focus",
+        PlanCheckKind.CoverRoom when check.Capacity is CheckAmount.TwoSides animal => $"room for {CheckDemands.Animal(animal)}",
+        PlanCheckKind.CoverFoot => $"{AmountText.Of(check.Capacity)} flat about the subject",
+        PlanCheckKind.CoverView => $"{AmountText.Of(check.Capacity)} clear",
         PlanCheckKind.Stock => check.Passed ? "all pieces" : FindingText.Of(check),
         PlanCheckKind.Places => $"{AmountText.Of(check.Capacity)} in or on a bag",
         PlanCheckKind.Cells when check.Capacity is CheckAmount.CellSets cells =>

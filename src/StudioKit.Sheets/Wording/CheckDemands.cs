@@ -18,10 +18,17 @@ internal static class CheckDemands
         PlanCheckKind.GuideNumberAtZoom => $"known to {AmountText.Of(check.Demand)}",
         PlanCheckKind.Exposure => $"{AmountText.Of(check.Demand)} framings",
         PlanCheckKind.Feature => $"{AmountText.Of(check.Demand)} from one to the next",
+        PlanCheckKind.CoverRoom when check.Demand is CheckAmount.TwoSides animal => $"an animal {Animal(animal)}",
+        PlanCheckKind.CoverFoot => $"foot of {AmountText.Of(check.Demand)}",
+        PlanCheckKind.CoverView => $"{AmountText.Of(check.Demand)} views",
+        PlanCheckKind.CoverWarmth => $"warmed by {AmountText.Of(check.Demand)} at most",
         PlanCheckKind.Stock => "all pieces",
         PlanCheckKind.Places => $"{AmountText.Of(check.Demand)} lines",
         PlanCheckKind.Cells when check.Demand is CheckAmount.CellSets cells =>
             FormattableString.Invariant($"{AmountText.Of(cells)} for {cells.Flashes} flashes{(cells.Rounds > 1 ? $" in {cells.Rounds} rounds" : "")}"),
         _ => AmountText.Of(check.Demand),
     };
+
+    /// <summary>An animal by its length and height.</summary>
+    public static string Animal(CheckAmount.TwoSides animal) => $"{AnimalText.Millimetres(animal.Width)} mm long and {AnimalText.Millimetres(animal.Depth)} mm high";
 }

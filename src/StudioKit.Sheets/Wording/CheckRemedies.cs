@@ -15,6 +15,13 @@ internal static class CheckRemedies
     {
         CheckRemedyKind.LowerMagnification => "Take a lower magnification, a shorter tube or a longer lens.",
         CheckRemedyKind.ShowLarger => $"Take {string.Join(" in ", remedy.Parts)} at {AmountText.Of(remedy.Amount)} or closer; it may then show a part of the subject only.",
+        CheckRemedyKind.LargerCover when remedy.Amount is CheckAmount.TwoSides inside =>
+            $"Take one that is {PlanFormat.Millimetres(inside.Width)} wide and deep and {PlanFormat.Millimetres(inside.Depth)} high inside (or that deep in water), or leave the animal out.",
+        CheckRemedyKind.PanelUnderCover => $"Cut the panel to {AmountText.Of(remedy.Amount)}, or take a smaller cover than the {remedy.Parts[0]}.",
+        CheckRemedyKind.ClearAngle => $"Look down at {AmountText.Of(remedy.Amount)}.",
+        CheckRemedyKind.LiftCover => $"Lift the {remedy.Parts[0]} for the picture ('lifted: yes'), take another, or other framings.",
+        CheckRemedyKind.OtherTank => $"Take a tank other than the {remedy.Parts[0]}, shallower towards the lens, or other framings.",
+        CheckRemedyKind.ShadeCover => $"Shade it by {AmountText.Of(remedy.Amount)}, or lift it as soon as the animal sits.",
         CheckRemedyKind.LargerPanel => $"Cut the panel to {AmountText.Of(remedy.Amount)}, or leave out {string.Join(", ", remedy.Parts)} or its low camera angle.",
         CheckRemedyKind.FlashNearerPanel => $"Bring {Flash(remedy)} {AmountText.Of(remedy.Amount)} nearer the panel, or make the frame higher by as much.",
         CheckRemedyKind.FlashFurtherFromPanel => $"Move {Flash(remedy)} {AmountText.Of(remedy.Amount)} further from the panel, or tilt it less.",

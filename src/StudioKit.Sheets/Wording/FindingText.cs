@@ -12,6 +12,7 @@ internal static class FindingText
     {
         CheckFinding.OutOfReach of => ReachText.Of(of.Limit),
         CheckFinding.OfFeature { Feature: var feature } => $"{feature.SetUp}, {feature.Framing}: {FeatureText.Cause(feature.Limit!.Value)}.",
+        CheckFinding.OfCover of => CoverText.Spoilt(of.Framing, of.View),
         CheckFinding.OfNoFrame none => FrameText.Of(none.Obstacle),
         CheckFinding.OfFrame frame => FrameText.Of(frame.Problem),
         CheckFinding.OfCradle cradle => $"{CradleText.Clause(cradle.Fault)}.",

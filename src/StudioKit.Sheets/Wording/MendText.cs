@@ -47,6 +47,7 @@ public static class MendText
         KitChange.SpareSets sets => FormattableString.Invariant($"Carry {sets.Sets} spare {(sets.Sets == 1 ? "set" : "sets")} of cells for the {sets.Flash}"),
         KitChange.Frames frames => FormattableString.Invariant($"Take {frames.Count} {(frames.Count == 1 ? "frame" : "frames")} of each {frames.Subject}"),
         KitChange.Rounds rounds => FormattableString.Invariant($"Go through the session {(rounds.Count == 1 ? "once" : $"{rounds.Count} times")} a day"),
+        KitChange.Lift lift => $"Lift the {lift.Cover} for the picture",
         KitChange.Tripod => "Put the camera on a tripod",
         _ => throw new ArgumentOutOfRangeException(nameof(change), change, "A change without words."),
     };
@@ -66,6 +67,7 @@ public static class MendText
         KitChange.Shade shade => $"Shade the place by {AdviceText.Amount(shade.By)}, to {AmbientText.Value(shade.Light)}",
         KitChange.Before { Filter: { } filter } => $"Put the {filter} before the lens",
         KitChange.Before => $"Take the {setUp.Filter} off the lens",
+        KitChange.UnderCover under => $"Take the {under.Cover} instead of the {setUp.Cover}",
         KitChange.Aperture aperture => $"Set {aperture.FNumber.Nominal}",
         KitChange.Shutter shutter => $"Set {shutter.Speed.Nominal}",
         KitChange.Iso iso => $"Set {iso.Speed.Nominal}",

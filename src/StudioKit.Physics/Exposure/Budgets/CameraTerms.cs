@@ -9,7 +9,7 @@ internal static class CameraTerms
     public static double AgainstSaturation(CameraCase camera)
     {
         ArgumentNullException.ThrowIfNull(camera);
-        return LensFactor(camera) - camera.FilterLoss.Value - (2 * Math.Log2(Guard.Positive(camera.Effective.Value, nameof(camera.Effective)))) + Speed(camera);
+        return LensFactor(camera) - camera.FilterLoss.Value - camera.CoverLoss.Value - (2 * Math.Log2(Guard.Positive(camera.Effective.Value, nameof(camera.Effective)))) + Speed(camera);
     }
 
     /// <summary>The lines one by one.</summary>
@@ -23,6 +23,13 @@ internal static class CameraTerms
             yield return BudgetLine.Of(
                 "Filters", -camera.FilterLoss.Value, $"{camera.FilterLoss.Value:0.00} stops lost",
                 "CommonPractice", "filter factors");
+        }
+
+        if (camera.CoverLoss.Value != 0)
+        {
+            yield return BudgetLine.Of(
+                "Out of the cover", -camera.CoverLoss.Value, $"turned back by its walls, where they take most",
+                "BornWolf1999", "Fresnel formulae, §1.5");
         }
 
         yield return BudgetLine.Of(

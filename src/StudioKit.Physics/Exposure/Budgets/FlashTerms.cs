@@ -10,7 +10,7 @@ internal static class FlashTerms
     public static double AtFullPower(FlashCase flash)
     {
         ArgumentNullException.ThrowIfNull(flash);
-        return Intensity(flash) + flash.OutdoorCorrection.Value - flash.ModifierLoss.Value + Distance(flash) + NearFieldLoss(flash);
+        return Intensity(flash) + flash.OutdoorCorrection.Value - flash.ModifierLoss.Value - flash.CoverLoss.Value - flash.SubjectLoss.Value + Distance(flash) + NearFieldLoss(flash);
     }
 
     /// <summary>The lines one by one, at the flash's own power.</summary>
@@ -40,6 +40,20 @@ internal static class FlashTerms
             yield return BudgetLine.Of(
                 "Head close by", NearFieldLoss(flash), $"{flash.HeadWidth.Millimeters:0} mm × {flash.HeadHeight.Millimeters:0} mm",
                 "Howell", "rectangle to a parallel element");
+        }
+
+        if (flash.CoverLoss.Value != 0)
+        {
+            yield return BudgetLine.Of(
+                "Into the cover", -flash.CoverLoss.Value, $"turned back on the way to the subject",
+                "BornWolf1999", "Fresnel formulae, §1.5");
+        }
+
+        if (flash.SubjectLoss.Value != 0)
+        {
+            yield return BudgetLine.Of(
+                "Out of the cover, subject", -flash.SubjectLoss.Value, $"against the sheet's light; water spreads the light of what is in it",
+                "WaterRadiance", "radiance over n² stays the same through a face");
         }
     }
 

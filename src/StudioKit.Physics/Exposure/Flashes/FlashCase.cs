@@ -44,6 +44,12 @@ public sealed record FlashCase
     /// <summary>Loss of the modifier on its axis, counted positive.</summary>
     public Stops ModifierLoss { get; init; }
 
+    /// <summary>Loss in the walls of a clear cover, or at a water surface, on the way to the subject, counted positive.</summary>
+    public Stops CoverLoss { get; init; }
+
+    /// <summary>What the subject's light loses beyond <see cref="CameraCase.CoverLoss"/> on its way to the lens: what water spreads, less what the sheet's loses more.</summary>
+    public Stops SubjectLoss { get; init; }
+
     /// <summary>Bright window to panel or subject; &gt; 0 m.</summary>
     public required Length Distance { get; init; }
 

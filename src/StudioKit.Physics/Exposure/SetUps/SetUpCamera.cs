@@ -49,7 +49,7 @@ internal static class SetUpCamera
 
     /// <summary>Ambient level at ISO 100, filters counted [stops]; a speed adds its own stops.</summary>
     public static double AmbientAtIso100(ExposureValue ambient, CameraCase camera, ShutterSpeed shutter) =>
-        AmbientLight.Level(ambient, camera.Effective, shutter, new IsoSpeed(100)).Value - camera.FilterLoss.Value;
+        AmbientLight.Level(ambient, camera.Effective, shutter, new IsoSpeed(100)).Value - camera.FilterLoss.Value - camera.CoverLoss.Value;
 
     /// <summary>Caveat for a shutter speed that had to be slowed to sync.</summary>
     public static IEnumerable<string> SyncCaveat(ShutterSpeed wanted, SetUpLimits limits) =>

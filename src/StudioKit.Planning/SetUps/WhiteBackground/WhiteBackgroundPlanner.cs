@@ -45,15 +45,15 @@ internal sealed class WhiteBackgroundPlanner : SetUpPlanner
     {
         Camera = at.Camera,
         Limits = at.Limits,
-        Ambient = at.Ambient,
+        Ambient = new ExposureValue(at.Ambient.AtIso100 - (at.Cover?.Daylight.Value ?? 0)),
         Below = FlashesInStep.Narrowed(at.Flash(at.SetUp.LightsOf(LightRole.Below).First()), [.. Alongside(at.SetUp).Select(at.Flash)], at.Limits),
         Lights = OnSubject(at),
         Transmittance = at.Kit.Panel.Transmittance,
         DarkestPoint = extremes.Darkest,
-        BrightestPoint = extremes.Brightest,
+        BrightestPoint = extremes.Brightest + (at.Cover?.Spread ?? default),
         TargetWhiteMargin = at.SetUp.TargetWhiteMargin,
         VeilLimit = new Stops(Math.Max(LeastVeil, at.SetUp.VeilLimit.Value)),
-        GlareIndex = at.Kit.Camera.VeilingGlare,
+        GlareIndex = Math.Min(1, at.Kit.Camera.VeilingGlare + (at.Cover?.SheetMirrored ?? 0)),
         AmbientBelowFlash = at.SetUp.AmbientBelowFlash,
     };
 }

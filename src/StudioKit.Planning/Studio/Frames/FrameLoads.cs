@@ -3,6 +3,7 @@ using StudioKit.Kits.Studio;
 using StudioKit.Physics.Packing;
 using StudioKit.Physics.Structure;
 using StudioKit.Physics.Structure.Frames;
+using StudioKit.Planning.Packing;
 using UnitsNet;
 
 namespace StudioKit.Planning.Studio.Frames;
@@ -35,7 +36,7 @@ internal static class FrameLoads
         Gust = WindOf(kit).Gust,
         Air = kit.Site.Temperature,
         SunWarming = kit.Site.SunWarming,
-        Subject = kit.Panel.SubjectInBox,
+        Subject = OnSheet(kit),
         Elbow = kit.Panel.ElbowLoad,
         Friction = kit.Site.GroundFriction,
         JointStiffness = kit.Frame.JointStiffness,
@@ -69,6 +70,13 @@ internal static class FrameLoads
     public static Mass SkirtMass(KitSpec kit, IReadOnlyList<SheetPart> parts) => Mass.FromKilograms(
         kit.Panel.SkirtArealMass.KilogramsPerSquareMeter
         * parts.Where(part => part.Kind == SheetPartKind.Skirt).Sum(part => part.Count * part.Width.Meters * part.Height.Meters));
+
+    // A subject in its box, or in the heaviest cover of the set-ups on the panel if that is more.
+    private static Mass OnSheet(KitSpec kit)
+    {
+        var used = PlanStages.OnPanel(kit).Select(setUp => setUp.Cover).ToHashSet(StringComparer.Ordinal);
+        return kit.Covers.Where(cover => used.Contains(cover.Name)).Select(GearMass.Standing).Append(kit.Panel.SubjectInBox).Max();
+    }
 
     // A panel that was weighed presses on its rails with what it weighs.
     private static Density SheetDensity(PanelSpec sheet, PanelPlan panel) => panel.MassOrigin == MassOrigin.Weighed

@@ -16,6 +16,7 @@ internal static class ShoppingList
             .Select(bars => new ShoppingLine($"{kit.Frame.Pipe.Name}, length of {bars.Key.StockLabel}", bars.Count(), PriceOf(kit, bars.Key.Price))),
         .. fittings.Select(fitting => new ShoppingLine($"{kit.Frame.Fittings.Name}: {fitting.Name}", fitting.Count * kit.Stock.Studios, fitting.PriceEach)),
         .. SmallParts(kit, frame).Where(line => line.Count > 0),
+        .. kit.Covers.Where(cover => cover.Price is not null).Select(cover => new ShoppingLine($"{cover.Name}: {PlanFormat.Box(cover.Width, cover.Depth, cover.Height)} inside", kit.Stock.Studios, cover.Price)),
         .. sheets.Sheets
             .GroupBy(sheet => (sheet.StockLabel, sheet.Price))
             .Select(group => new ShoppingLine($"sheet of {group.Key.StockLabel}", group.Count(), SheetPrice(kit, panel, group.Key.StockLabel, group.Key.Price))),

@@ -48,6 +48,7 @@ internal static class LightingCases
         Iso = ThirdStopSeries.FromMark(setUp.Iso ?? kit.Camera.LowestIso),
         FilterLoss = FilterOf(kit, setUp)?.Loss ?? default,
         ClipPoint = kit.Camera.ClipPoint,
+        CoverLoss = CoverOptics.Of(kit, setUp, framing)?.ToLens ?? default,
     };
 
     /// <summary>The shape of the light that leaves a flash in a set-up.</summary>

@@ -4,6 +4,7 @@ using StudioKit.Kits.Subjects;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Light;
 using StudioKit.Physics.Light.Checks;
+using StudioKit.Physics.Light.Covers;
 using StudioKit.Physics.Light.Views;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Framing;
@@ -54,6 +55,9 @@ public sealed class StudioLight
     /// <summary>Light thrown up on the subject's underside against the lights above; none where nothing shines from above or below.</summary>
     internal Stops? UplightAgainstKey(SetUpSpec setUp, IReadOnlyList<LightPlan> lights, SubjectSpec? subject) =>
         Of(setUp).Map is { } map ? UplightPlanner.AgainstKey(_kit, setUp, _panel, lights, subject, map) : null;
+
+    /// <summary>The flat sheet about the subject.</summary>
+    internal SheetAround Around => CoverOptics.Around(_panel);
 
     /// <summary>The same panel in another frame or over other flashes; what was lit before is kept.</summary>
     internal StudioLight With(KitSpec kit, FrameResult? frame) => new(kit, _panel, frame, _store);

@@ -1,0 +1,78 @@
+using StudioKit.Kits.SetUps;
+using StudioKit.Physics;
+using StudioKit.Physics.Exposure;
+using StudioKit.Planning.Changes;
+using StudioKit.Planning.Checks;
+using StudioKit.Planning.Covers;
+using UnitsNet;
+
+namespace StudioKit.Planning.Mending;
+
+/// <summary>Covers with room, on the sheet, seen through from where nothing shows in them, in the shade.</summary>
+internal static class CoverMends
+{
+    /// <summary>Another cover of the kit.</summary>
+    public static IEnumerable<ValueList<KitChange>> Others(PlanCheck check, Plan plan) =>
+        plan.Kit.Covers.Where(cover => cover.Name != check.Parts[0] && cover.Shape == CoverOf(check, plan)?.Shape)
+            .Select(cover => (ValueList<KitChange>)[new KitChange.UnderCover(check.Parts[1], cover.Name)]);
+
+    /// <summary>The panel that its foot needs, in whole centimetres.</summary>
+    public static IEnumerable<ValueList<KitChange>> OnSheet(PlanCheck check, Plan plan)
+    {
+        if (check.Remedy?.Amount is CheckAmount.TwoSides sides)
+        {
+            yield return [new KitChange.Recut(Larger(plan.Panel.Width, sides.Width), Larger(plan.Panel.Depth, sides.Depth))];
+        }
+
+        foreach (var other in Others(check, plan))
+        {
+            yield return other;
+        }
+    }
+
+    /// <summary>The clear angle that is nearest to each angle that is spoilt; else the cover lifted, or another.</summary>
+    public static IEnumerable<ValueList<KitChange>> Clear(PlanCheck check, Plan plan)
+    {
+        if (CoverOf(check, plan) is not { } cover)
+        {
+            yield break;
+        }
+
+        if (Pitched(plan.Kit.SetUps.First(setUp => setUp.Name == cover.SetUp), cover) is { Count: > 0 } pitched)
+        {
+            yield return pitched;
+        }
+
+        foreach (var change in Lifted(cover).Concat(Others(check, plan)))
+        {
+            yield return change;
+        }
+    }
+
+    /// <summary>Shade over the place.</summary>
+    public static IEnumerable<ValueList<KitChange>> Cooler(PlanCheck check, Plan plan)
+    {
+        if (CoverOf(check, plan) is { ShadeStops: > 0 } cover)
+        {
+            // To the next half stop, as nobody hangs up shade more finely.
+            var by = new Stops(Math.Ceiling(cover.ShadeStops * 2) / 2);
+            var setUp = plan.Kit.SetUps.First(candidate => candidate.Name == cover.SetUp);
+            yield return [new KitChange.Shade(setUp.Name, new ExposureValue((setUp.Ambient ?? plan.Kit.Site.Ambient).AtIso100 - by.Value), by)];
+        }
+    }
+
+    private static CoverPlan? CoverOf(PlanCheck check, Plan plan) => plan.Covers.FirstOrDefault(cover => cover.Cover == check.Parts[0] && cover.SetUp == check.Parts[1]);
+
+    private static IEnumerable<ValueList<KitChange>> Lifted(CoverPlan cover) => cover.Water > Length.Zero ? [] : [[new KitChange.Lift(cover.Cover)]];
+
+    private static ValueList<KitChange> Pitched(SetUpSpec setUp, CoverPlan cover)
+    {
+        var clear = cover.ClearForAll.SelectMany(range => new[] { range.From, range.To }).ToList();
+        var spoilt = cover.Framings.SelectMany(framing => framing.Views).Where(view => view.Faults.Count > 0).Select(view => view.Pitch.Degrees).ToHashSet();
+        return clear.Count == 0 ? [] : [.. setUp.CameraPitches.Select((pitch, place) => (pitch, place))
+            .Where(pair => spoilt.Contains(pair.pitch.Degrees))
+            .Select(pair => new KitChange.Pitch(setUp.Name, pair.place, clear.MinBy(angle => Math.Abs(angle.Degrees - pair.pitch.Degrees))))];
+    }
+
+    private static Length? Larger(Length given, Length needed) => needed > given ? Length.FromCentimeters(Math.Ceiling(needed.Centimeters - 1e-6)) : null;
+}
