@@ -7,6 +7,7 @@ public sealed class DemoKitTests
     [Theory]
     [InlineData("fen-edge.yaml")]
     [InlineData("heath-ultralight.yaml")]
+    [InlineData("pond-edge.yaml")]
     [InlineData("tall-stand.yaml")]
     public void Demo_kits_are_without_fault(string file)
     {

@@ -19,6 +19,7 @@ public sealed class HostileKitTests
     [Theory]
     [InlineData("fen-edge.yaml")]
     [InlineData("heath-ultralight.yaml")]
+    [InlineData("pond-edge.yaml")]
     [InlineData("tall-stand.yaml")]
     public void A_damaged_kit_is_read_or_diagnosed(string file) => HostileText.Of(File.ReadAllText(Path.Combine(KitFolder.Path, file)))
         .Sample(text =>

@@ -13,6 +13,7 @@ public sealed class KitSchemaTests
     [Theory]
     [InlineData("fen-edge.yaml")]
     [InlineData("heath-ultralight.yaml")]
+    [InlineData("pond-edge.yaml")]
     [InlineData("tall-stand.yaml")]
     public void An_editor_accepts_the_demo_kits(string file) =>
         Faults(File.ReadAllText(Path.Combine(KitFolder.Path, file))).Should().BeEmpty();

@@ -47,5 +47,5 @@ internal static class CoverSections
         _ => null,
     };
 
-    private static string Text(Length length) => Kinds.Length.Write(length.Meters);
+    private static string Text(Length length) => Kinds.Length.Write(length.Millimeters);
 }

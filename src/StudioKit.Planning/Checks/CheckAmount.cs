@@ -4,8 +4,8 @@ using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Optics;
 using StudioKit.Physics.Packing;
 using StudioKit.Physics.Structure.Frames;
-using StudioKit.Planning.Session;
 using StudioKit.Planning.Covers;
+using StudioKit.Planning.Session;
 using UnitsNet;
 
 namespace StudioKit.Planning.Checks;

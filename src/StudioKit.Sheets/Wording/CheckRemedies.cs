@@ -15,8 +15,7 @@ internal static class CheckRemedies
     {
         CheckRemedyKind.LowerMagnification => "Take a lower magnification, a shorter tube or a longer lens.",
         CheckRemedyKind.ShowLarger => $"Take {string.Join(" in ", remedy.Parts)} at {AmountText.Of(remedy.Amount)} or closer; it may then show a part of the subject only.",
-        CheckRemedyKind.LargerCover when remedy.Amount is CheckAmount.TwoSides inside =>
-            $"Take one that is {PlanFormat.Millimetres(inside.Width)} wide and deep and {PlanFormat.Millimetres(inside.Depth)} high inside (or that deep in water), or leave the animal out.",
+        CheckRemedyKind.LargerCover => $"Take one of at least {AmountText.Of(remedy.Amount)} inside, side by height (in a tank, of water), or leave the animal out.",
         CheckRemedyKind.PanelUnderCover => $"Cut the panel to {AmountText.Of(remedy.Amount)}, or take a smaller cover than the {remedy.Parts[0]}.",
         CheckRemedyKind.ClearAngle => $"Look down at {AmountText.Of(remedy.Amount)}.",
         CheckRemedyKind.LiftCover => $"Lift the {remedy.Parts[0]} for the picture ('lifted: yes'), take another, or other framings.",

@@ -10,7 +10,7 @@ internal sealed partial class DemoKits : IDemoKits
     private const string Module = "demo-kits";
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> Names { get; } = ["fen-edge.yaml", "heath-ultralight.yaml", "tall-stand.yaml"];
+    public IReadOnlyList<string> Names { get; } = ["fen-edge.yaml", "heath-ultralight.yaml", "pond-edge.yaml", "tall-stand.yaml"];
 
     /// <inheritdoc/>
     public async Task<string> TextAsync(string name)

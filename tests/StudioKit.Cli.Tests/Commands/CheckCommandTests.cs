@@ -11,6 +11,7 @@ public sealed class CheckCommandTests : IDisposable
     [Theory]
     [InlineData("fen-edge.yaml")]
     [InlineData("heath-ultralight.yaml")]
+    [InlineData("pond-edge.yaml")]
     [InlineData("tall-stand.yaml")]
     public void A_demo_kit_reads_without_errors(string kit)
     {

@@ -1,5 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Kits.Cameras;
+using StudioKit.Kits.Covers;
 using StudioKit.Kits.Lighting;
 using StudioKit.Kits.Quantities;
 using StudioKit.Kits.Session;
@@ -8,6 +9,7 @@ using StudioKit.Kits.Stock;
 using StudioKit.Kits.Studio;
 using StudioKit.Kits.Subjects;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Light.Covers;
 using StudioKit.Physics.Optics;
 using UnitsNet;
 
@@ -26,7 +28,8 @@ internal static class RandomKits
         from subjects in Subject().List[0, 2]
         from panel in Panel()
         from site in Site()
-        from setUps in SetUp(flashes.Count, modifiers.Count).List[1, 2]
+        from covers in Cover().List[0, 2]
+        from setUps in SetUp(flashes.Count, modifiers.Count, covers.Count).List[1, 2]
         from height in Log(0.01, 3)
         from frame in Gen.Enum<FrameKind>()
         select new KitSpec
@@ -37,6 +40,7 @@ internal static class RandomKits
             Accessories = accessories,
             Flashes = [.. flashes.Select((flash, i) => flash with { Name = $"flash {i}" })],
             Modifiers = [.. modifiers.Select((modifier, i) => modifier with { Name = $"modifier {i}" })],
+            Covers = [.. covers.Select((cover, i) => cover with { Name = $"cover {i}" })],
             Subjects = [.. subjects.Select((subject, i) => subject with { Name = $"subject {i}" })],
             SetUps = [.. setUps.Select((setUp, i) => setUp with { Name = $"set-up {i}" })],
             Panel = panel,
@@ -199,6 +203,30 @@ internal static class RandomKits
         Gen.Enum<DayPart>().Select(part => (ActiveTime?)new ActiveTime(null, part)),
         Gen.Select(Gen.Int[0, 1439], Gen.Int[0, 1439]).Where(hours => hours.Item1 != hours.Item2).Select(hours => (ActiveTime?)new ActiveTime(new ClockRange(hours.Item1, hours.Item2), null)));
 
+    private static Gen<CoverSpec> Cover() =>
+        from shape in Gen.Enum<CoverShape>()
+        from width in Metres(0.005, 2)
+        from depth in Metres(0.005, 2)
+        from height in Metres(0.005, 2)
+        from wall in Metres(0.0001, 0.03)
+        from material in Gen.Enum<ClearMaterial>()
+        from filled in Maybe(Flat(0, 1))
+        from lifted in Gen.Bool
+        from limit in Maybe(Log(1, 86_400).Select(seconds => Duration.FromSeconds(seconds)))
+        select new CoverSpec
+        {
+            Name = "",
+            Shape = shape,
+            Width = width,
+            Depth = shape is CoverShape.Dome or CoverShape.RoundTub ? width : depth,
+            Height = shape == CoverShape.Dome ? UnitMath.Min(height, width / 2) : height,
+            Wall = wall,
+            Material = material,
+            Water = shape == CoverShape.Tank && filled is { } share ? UnitMath.Max(Length.FromMillimeters(5), height * share) : null,
+            Lifted = lifted && shape != CoverShape.Tank,
+            TimeLimit = limit,
+        };
+
     private static Gen<PanelSpec> Panel() =>
         from width in Maybe(Metres(0.05, 3))
         from depth in Maybe(Metres(0.05, 3))
@@ -247,7 +275,7 @@ internal static class RandomKits
             OutdoorCorrection = new Stops(outdoors),
         };
 
-    private static Gen<SetUpSpec> SetUp(int flashes, int modifiers) =>
+    private static Gen<SetUpSpec> SetUp(int flashes, int modifiers, int covers) =>
         from kind in Gen.Enum<SetUpKind>()
         from aperture in Maybe(Log(0.5, 256).Select(n => new FNumber(n)))
         from shutter in Maybe(Log(1.0 / 32_000, 60).Select(seconds => new ShutterSpeed(seconds)))
@@ -260,6 +288,7 @@ internal static class RandomKits
         from background in Metres(0.01, 1000)
         from subject in Maybe(Flat(-6, 18).Select(ev => new ExposureValue(ev)))
         from filtered in Gen.Bool
+        from cover in Gen.Int[-1, covers - 1]
         select levels with
         {
             Kind = kind,
@@ -272,6 +301,7 @@ internal static class RandomKits
             Lights = [first, .. others],
             BackgroundDistance = background,
             Filter = filtered ? "filter" : null,
+            Cover = cover >= 0 && kind is (SetUpKind.WhiteBackground or SetUpKind.DarkBackground) ? $"cover {cover}" : null,
         };
 
     private static Gen<SetUpSpec> Levels() =>

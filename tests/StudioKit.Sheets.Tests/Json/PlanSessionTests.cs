@@ -87,29 +87,58 @@ public sealed class PlanSessionTests
         ("speed: 2 mm/s", "speed: 2 mm/s\n    active: 22:00 to 02:00"),
     ];
 
-    private static readonly string Text = File.ReadAllText(Path.Combine(Checkout(), "kits", "fen-edge.yaml"));
+    // Of the kit with covers.
+    private static readonly (string From, string To)[] ChangesOfCovers =
+    [
+        ("bee tub", "bee box"),
+        ("shape: tub", "shape: round-tub"),
+        ("inside: 90 mm x 90 mm x 30 mm", "inside: 80 mm x 90 mm x 30 mm"),
+        ("inside: 90 mm x 90 mm x 30 mm", "inside: 90 mm x 90 mm x 25 mm"),
+        ("wall: 1.5 mm", "wall: 3 mm"),
+        ("material: polystyrene", "material: acrylic"),
+        ("time-limit: 3 min", "time-limit: 30 s"),
+        ("time-limit: 3 min", "lifted: yes"),
+        ("mass: 70 g", "mass: 90 g"),
+        ("mass: 70 g", "packed: 90 mm x 80 mm x 40 mm"),
+        ("price: 3.20\n  - name", "price: 4.20\n  - name"),
+        ("water: 40 mm", "water: 30 mm"),
+        ("packed: 110 mm x 90 mm x 60 mm", "packed: 160 mm x 90 mm x 60 mm"),
+        ("cover: bee tub", "cover: beetle tank"),
+        ("    cover: bee tub\n", ""),
+        ("camera-pitch: [60°, 75°]", "camera-pitch: [20°, 75°]"),
+        ("length: 11 mm", "length: 12 mm\n    wet: yes"),
+        ("ambient: EV 9 ± 0.5 stop           # under", "ambient: EV 11 ± 0.5 stop           # under"),
+        ("depth: 300 mm", "depth: 320 mm"),
+    ];
 
     // One session for all changes, so that each is planned after all those before it.
-    private static readonly PlanSession Session = new();
-    private static readonly KitReadResult Before = Read(Text);
-    private static readonly string Unchanged = Written(KitPlanner.Plan(Before));
+    private static readonly Bench Fen = new("fen-edge.yaml");
+    private static readonly Bench Pond = new("pond-edge.yaml");
 
     public static TheoryData<int> EveryChange => [.. Enumerable.Range(0, Changes.Length)];
 
+    public static TheoryData<int> EveryChangeOfCovers => [.. Enumerable.Range(0, ChangesOfCovers.Length)];
+
     [Theory]
     [MemberData(nameof(EveryChange))]
-    public void A_kit_that_changes_within_a_session_is_planned_as_if_nothing_had_been_planned_before(int change)
-    {
-        var (from, to) = Changes[change];
-        var after = Read(Text.Replace(from, to, StringComparison.Ordinal));
+    public void A_kit_that_changes_within_a_session_is_planned_as_if_nothing_had_been_planned_before(int change) => Changed(Fen, Changes[change]);
 
-        Session.Plan(Before);
-        var within = Session.Plan(after);
-        var back = Written(Session.Plan(Before));
+    [Theory]
+    [MemberData(nameof(EveryChangeOfCovers))]
+    public void A_cover_that_changes_within_a_session_is_planned_as_if_nothing_had_been_planned_before(int change) => Changed(Pond, ChangesOfCovers[change]);
+
+    private static void Changed(Bench bench, (string From, string To) change)
+    {
+        var (from, to) = change;
+        var after = Read(bench.Text.Replace(from, to, StringComparison.Ordinal));
+
+        bench.Session.Plan(bench.Before);
+        var within = bench.Session.Plan(after);
+        var back = Written(bench.Session.Plan(bench.Before));
 
         Written(within).Should().Be(Afresh(after, within), "'{0}' became '{1}'", from, to);
-        Written(within).Should().NotBe(Unchanged, "'{0}' in place of '{1}' changes the plan", to, from);
-        back.Should().Be(Unchanged);
+        Written(within).Should().NotBe(bench.Unchanged, "'{0}' in place of '{1}' changes the plan", to, from);
+        back.Should().Be(bench.Unchanged);
     }
 
     // Every stage is handed the whole kit here, and only its slice in a session: a key missing from a slice shows as a difference.
@@ -129,6 +158,7 @@ public sealed class PlanSessionTests
             Light = light,
             Exposures = exposures,
             Features = PlanStages.Features(kit, framings, exposures),
+            Covers = PlanStages.Covers(kit, panel, framings, exposures),
             PanelLights = PlanStages.PanelLights(kit, panel, frame, light, framings, exposures),
             Pack = PlanStages.Pack(kit, panel, frame, exposures),
             Session = PlanStages.Session(kit, exposures, PlanStages.Bearings(kit, read.Uncertainties, framings, light, exposures)),
@@ -139,7 +169,7 @@ public sealed class PlanSessionTests
 
     private static KitReadResult Read(string text)
     {
-        var read = KitReader.Parse(text, "fen-edge.yaml", PartsLibrary.Embedded);
+        var read = KitReader.Parse(text, "kit.yaml", PartsLibrary.Embedded);
         read.HasErrors.Should().BeFalse("the change is a sound one: {0}", string.Join(' ', read.Diagnostics.Select(fault => fault.Format())));
         return read;
     }
@@ -156,4 +186,22 @@ public sealed class PlanSessionTests
     }
 
     private static string Written(Plan plan) => PlanJson.Write(plan);
+
+    private sealed class Bench
+    {
+        public Bench(string kit)
+        {
+            Text = File.ReadAllText(Path.Combine(Checkout(), "kits", kit));
+            Before = Read(Text);
+            Unchanged = Written(KitPlanner.Plan(Before));
+        }
+
+        public string Text { get; }
+
+        public PlanSession Session { get; } = new();
+
+        public KitReadResult Before { get; }
+
+        public string Unchanged { get; }
+    }
 }
