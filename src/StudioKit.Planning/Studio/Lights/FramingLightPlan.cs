@@ -60,5 +60,9 @@ public sealed record FramingLightPlan
     public required IReadOnlyList<PanelPlace> Outline { get; init; }
 
     /// <summary>Margins over the whole panel, as seen in the darkest view; worked out when they are asked for.</summary>
-    public MarginGrid Grid => _grid.Value;
+    public MarginGrid Grid
+    {
+        get => _grid.Value;
+        init => _grid = new Lazy<MarginGrid>(value);
+    }
 }
