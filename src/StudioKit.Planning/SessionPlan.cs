@@ -11,7 +11,7 @@ public sealed record SessionPlan
     public const string Rule =
         "Set-ups share a block where each works in the light that every other is planned for, and their hours meet: as few blocks as there can be, from the brightest light "
         + "to the darkest, those with hours by the clock; with a date and a place in the order in which the day has their light. Subjects that are about at other hours have a block of their own. No animal is kept from one block for the next. In a round, first everything that is photographed where it sits. Then the shortest hold limit "
-        + "first, of equal ones amphibians, small mammals, snails, flying insects, crawling ones, centipedes, scorpions, reptiles, plants and fungi, lifeless things, each finished before the next is fetched. Within that, fewest changes of set-up, then of framing.";
+        + "first, of equal ones amphibians, water animals, small mammals, snails, flying insects, crawling ones, centipedes, scorpions, reptiles, plants and fungi, lifeless things, each finished before the next is fetched. Within that, fewest changes of set-up, then of framing.";
 
     /// <summary>The blocks in the order of the day; what stands in one block is photographed in one light.</summary>
     public required ValueList<SessionBlock> Blocks { get; init; }

@@ -23,6 +23,8 @@ public sealed class SubjectGroupTests
     [InlineData("slugs", "snails")]
     [InlineData("ant", "crawling-insects-and-spiders")]
     [InlineData("newt", "amphibians")]
+    [InlineData("water beetle", "water-animals")]
+    [InlineData("sticklebacks", "water-animals")]
     [InlineData("snake", "reptiles")]
     [InlineData("mushrooms", "plants-and-fungi")]
     [InlineData("mosses", "plants-and-fungi")]

@@ -15,6 +15,7 @@ internal static class SubjectGroupText
             + "cockroach mantis mantises termite weevil ladybird ladybug tarantula pseudoscorpion arachnid"),
         (SubjectGroup.Snails, "snail slug mollusc mollusk"),
         (SubjectGroup.Amphibians, "frog toad newt salamander froglet amphibian"),
+        (SubjectGroup.WaterAnimals, "water pond aquatic fish fishes minnow stickleback tadpole backswimmer leech shrimp crayfish nymph"),
         (SubjectGroup.Reptiles, "lizard snake gecko skink chameleon tortoise turtle viper adder reptile"),
         (SubjectGroup.PlantsAndFungi, "plant flower orchid sundew fern moss mosses lichen mushroom toadstool fungus fungi leaf leaves grass seed fruit"),
         (SubjectGroup.Scorpions, "scorpion"),
@@ -41,6 +42,12 @@ internal static class SubjectGroupText
         }
 
         var found = Everyday.Where(group => words.Any(word => Names(group.Words, word))).ToList();
+
+        // A water beetle is held as what lives in water, not as what crawls.
+        if (found.Count > 1)
+        {
+            found.RemoveAll(group => group.Group != SubjectGroup.WaterAnimals);
+        }
 
         // A slip in a group's own name is told as that.
         return found.Count == 1 && reading.Hint?.Contains($"'{Name(found[0].Group)}'", StringComparison.Ordinal) != true
