@@ -68,6 +68,20 @@ public sealed class MendsAreKeptTests(ITestOutputHelper output)
         Follow(Fen with { Kit = kit }).Should().Contain(kind);
     }
 
+    /// <summary>Each kind of check of a cover is broken in the kit that has covers in a way that one change of the kit mends.</summary>
+    [Theory]
+    [InlineData(PlanCheckKind.CoverRoom)]
+    [InlineData(PlanCheckKind.CoverFoot)]
+    [InlineData(PlanCheckKind.CoverView)]
+    [InlineData(PlanCheckKind.CoverWarmth)]
+    public void A_cover_that_fails_is_offered_its_change(PlanCheckKind kind)
+    {
+        var kit = Quick(KitText.DemoRead("pond-edge.yaml")) is var read ? BrokenCover(read.Kit!, kind) : null!;
+        Plan(read with { Kit = kit }).Checks.Should().Contain(check => check.Kind == kind && !check.Passed, "the kit is broken on purpose");
+
+        Follow(read with { Kit = kit }).Should().Contain(kind);
+    }
+
     [Fact]
     public void A_card_at_the_edge_is_offered_what_makes_it_hold()
     {
@@ -144,6 +158,19 @@ public sealed class MendsAreKeptTests(ITestOutputHelper output)
             PlanCheckKind.LowCameraAngles => kit with { SetUps = [.. kit.SetUps.Select(setUp => setUp with { CameraPitches = [Angle.FromDegrees(12)] })] },
             PlanCheckKind.GuideNumberAtZoom => Lit(kit, light => light with { Zoom = Length.FromMillimeters(200) }),
             PlanCheckKind.Tipping => kit with { Frame = kit.Frame with { Pegs = kit.Frame.Pegs with { Count = 0 } }, Site = kit.Site with { Wind = Speed.FromMetersPerSecond(14) } },
+            _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+        };
+    }
+
+    private static KitSpec BrokenCover(KitSpec kit, PlanCheckKind kind)
+    {
+        var (small, bee) = (kit.Covers[0] with { Name = "thimble", Width = Length.FromMillimeters(14), Depth = Length.FromMillimeters(14), Height = Length.FromMillimeters(12) }, kit.SetUps[0]);
+        return kind switch
+        {
+            PlanCheckKind.CoverRoom => kit with { Covers = [.. kit.Covers, small], SetUps = [bee with { Cover = "thimble" }] },
+            PlanCheckKind.CoverFoot => kit with { Panel = kit.Panel with { Depth = Length.FromMillimeters(90) } },
+            PlanCheckKind.CoverView => kit with { SetUps = [bee with { CameraPitches = [Angle.FromDegrees(15)] }] },
+            PlanCheckKind.CoverWarmth => kit with { SetUps = [bee with { Ambient = new(13) }] },
             _ => throw new ArgumentOutOfRangeException(nameof(kind)),
         };
     }
