@@ -45,6 +45,9 @@ public sealed record PanelLightPlan
     /// <summary>Where the sheet lies right over pipes of the frame, in whose shadow it stays dark whatever the power.</summary>
     public IReadOnlyList<CoveredStrip> Covered { get; init; } = [];
 
+    /// <summary>Where the set-up's cover stands; none where it has none.</summary>
+    public CoverFoot? Foot { get; init; }
+
     /// <summary>Whether a place of the sheet lies right over a pipe of the frame.</summary>
     /// <param name="place">The place.</param>
     public bool IsOverPipe(PanelPlace place) => Covered.Any(strip => strip.Holds(place));

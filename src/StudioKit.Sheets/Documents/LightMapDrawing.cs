@@ -47,7 +47,7 @@ internal sealed class LightMapDrawing
             FormattableString.Invariant($"White margin at {_shown.Mark.Nominal} power for {_shown.Framing}, scale 1:{_scale:0}"),
             $"Stops above clipping over the panel of the set-up {_light.SetUp}, from {_shown.Darkest.Margin} to {_shown.Brightest.Margin} where {_shown.Framing} looks, with the outline of what each framing sees",
             [
-                .. bands, .. lines.Where(mark => mark is Polyline), .. patches.Where(mark => mark is Polygon), .. Covered(), .. Flashes(),
+                .. bands, .. lines.Where(mark => mark is Polyline), .. patches.Where(mark => mark is Polygon), .. Covered(), .. Flashes(), .. Foot(),
                 .. lines.Where(mark => mark is not Polyline), .. patches.Where(mark => mark is not Polygon), .. Spots(), .. Frame(),
                 .. new LightMapLegend(_light, _shown).Marks(Sheet.Right / 2, Sheet.Bottom + 17),
             ]);
@@ -146,6 +146,19 @@ internal sealed class LightMapDrawing
         var (from, to) = (At(x - w, y + h), At(x + w, y - h));
         return new Primitive[] { Polygon.Rectangle(new Bounds(from.X, from.Y, to.X, to.Y), Stroke.Hidden) };
     });
+
+    private IEnumerable<Primitive> Foot()
+    {
+        if (_light.Foot is not { } foot)
+        {
+            yield break;
+        }
+
+        var (half, deep) = (foot.Width.Millimeters / 2 / _scale, foot.Depth.Millimeters / 2 / _scale);
+        yield return foot.IsRound
+            ? new Circle(Subject, half, LightMapLegend.FootStroke)
+            : Polygon.Rectangle(new Bounds(Subject.X - half, Subject.Y - deep, Subject.X + half, Subject.Y + deep), LightMapLegend.FootStroke);
+    }
 
     private void TakeSpots()
     {

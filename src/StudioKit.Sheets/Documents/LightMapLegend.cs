@@ -23,6 +23,9 @@ internal sealed class LightMapLegend(PanelLightPlan light, FramingLightPlan show
     // Two lenses at one magnification see almost the same patch, so neighbours must differ in kind of line.
     private static readonly Stroke[] Strokes = [new(0.35), new(0.35, LineStyle.Dashed), new(0.3, LineStyle.Chain)];
 
+    /// <summary>How a cover's foot is drawn.</summary>
+    public static Stroke FootStroke { get; } = new(0.6, LineStyle.Dashed);
+
     /// <summary>How a framing's outline is drawn.</summary>
     public static Stroke StrokeOf(int index) => Strokes[index % Strokes.Length];
 
@@ -87,6 +90,10 @@ internal sealed class LightMapLegend(PanelLightPlan light, FramingLightPlan show
         yield return (Brightest, $"brightest visible point, {shown.Brightest.Margin} stops");
         yield return (Subject, "subject's foot");
         yield return (at => [Polygon.Rectangle(new Bounds(at.X - 3, at.Y - 1.2, at.X + 3, at.Y + 1.2), Stroke.Hidden)], "flash window below");
+        if (light.Foot is { } foot)
+        {
+            yield return (at => [Polygon.Rectangle(new Bounds(at.X - 3, at.Y - 1.2, at.X + 3, at.Y + 1.2), FootStroke)], $"foot of the {foot.Name}");
+        }
     }
 
     private static IEnumerable<Primitive> Outline(Point at, int index) =>

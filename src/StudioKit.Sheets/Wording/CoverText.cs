@@ -73,7 +73,7 @@ internal static class CoverText
         $"{Sentence.Begin(Stay(cover))}.",
         cover.Warming is { } rise ? FormattableString.Invariant($"Daylight warms it by {rise.Kelvins:0.0} K at most.") : "",
         cover.Lifted ? "It is lifted for the picture." : "",
-        cover.Water > Length.Zero ? "Water spreads the light of what is in it, which the powers make up for; what it absorbs in so little depth is left out." : "",
+        cover.Water > Length.Zero ? FormattableString.Invariant($"Water spreads the light of what is in it, which the powers make up for; what it absorbs in so little depth is left out. In it the animal is sharp over {RefractiveIndex.Water:0.00} times the depth.") : "",
     }.Where(text => text.Length > 0));
 
     private static string Because(CoverStayKind kind) => kind switch

@@ -36,6 +36,17 @@ public sealed class CoverTests
         StopsBetween(Open(), Covered(Tank, "tank"), LightRole.Above).Should().BeApproximately(0.0446 + 0.0297 + 0.829, 0.004);
 
     [Fact]
+    public void Cards_say_which_flash_loses_what_in_the_cover()
+    {
+        var lights = Covered(Tub, "tub").Exposures.Single().Lights;
+
+        Lines(LightRole.Below).Should().Contain("Out of the cover").And.NotContain("Into the cover");
+        Lines(LightRole.Above).Should().Contain("Out of the cover").And.Contain("Into the cover");
+
+        IEnumerable<string> Lines(LightRole role) => lights.Single(light => light.Role == role).Budget.Lines.Select(line => line.Item);
+    }
+
+    [Fact]
     public void A_cover_that_is_lifted_takes_no_light()
     {
         var lifted = Covered(Tub.Replace(" MORE", ", lifted: yes", StringComparison.Ordinal), "tub");

@@ -2,6 +2,7 @@ using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Covers;
 using StudioKit.Physics.Light.Views;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Framing;
@@ -39,6 +40,9 @@ internal sealed class PanelLightPlanner(KitSpec kit, PanelPlan panel, StudioLigh
             TargetMargin = setUp.TargetWhiteMargin,
             Flashes = [.. PanelScene.Below(setUp).Zip(scene.Emitters, section.FlashAt)],
             Covered = CoveredStrips.Of(scene),
+            Foot = CoverOptics.CoverOf(kit, setUp) is { } cover
+                ? new CoverFoot(cover.Name, cover.Case.OuterWidth, cover.Case.OuterDepth, cover.Shape is CoverShape.RoundTub or CoverShape.Dome)
+                : null,
             Framings = light.Of(setUp).Map is { } map
                 ? [.. exposures.Select(exposure => Of(setUp, framings.First(framing => framing.Plan.Name == exposure.Framing.Name), exposure, map, section)).OfType<FramingLightPlan>()]
                 : [],
