@@ -55,6 +55,9 @@ public sealed record FramePlan
     /// <summary>Hole for a foot's screw in the floor of a cap; none where the frame has no feet.</summary>
     public Length? FootHole { get; init; }
 
+    /// <summary>How far each foot is turned out where the kit says which way its ground falls; empty otherwise.</summary>
+    public IReadOnlyList<FootSetting> FootSettings { get; init; } = [];
+
     /// <summary>Clips along the panel's front edge, from the left.</summary>
     public IReadOnlyList<EdgeClip> FrontClips { get; init; } = [];
 

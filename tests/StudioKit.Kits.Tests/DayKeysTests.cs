@@ -118,6 +118,45 @@ public sealed class DayKeysTests
     public void What_is_no_part_of_the_day_is_answered_with_what_works(string active, string hint) =>
         Read($"subjects: [{{name: moth, group: flying-insects, length: 20 mm, active: {active}}}]\n").Diagnostics.Should().ContainSingle().Which.Hint.Should().Contain(hint);
 
+    [Theory]
+    [InlineData("away", 0)]
+    [InlineData("right", 90)]
+    [InlineData("towards", 180)]
+    [InlineData("left", 270)]
+    [InlineData("30°", 30)]
+    [InlineData("-90°", -90)]
+    public void Ground_falls_by_a_word_or_an_angle(string written, double degrees) => Read($"site: {{downhill: {written}}}\n").Kit!.Site.Downhill!.Value.Degrees.Should().BeApproximately(degrees, 1e-9);
+
+    [Theory]
+    [InlineData("north", "away, right, towards, left")]
+    [InlineData("30", "30°")]
+    [InlineData("400°", "-180° to 360°")]
+    public void What_is_no_way_downhill_is_answered_with_what_works(string written, string hint) =>
+        Read($"site: {{downhill: {written}}}\n").Diagnostics.Should().ContainSingle().Which.Hint.Should().Contain(hint);
+
+    // Clocks of the world, in summer: Reykjavik, Madrid, Kashgar by Peking time, Kiritimati beyond the date line, Denver.
+    [Theory]
+    [InlineData("21.9° W", "+0 h")]
+    [InlineData("3.7° W", "+2 h")]
+    [InlineData("76° E", "+8 h")]
+    [InlineData("157.4° W", "+14 h")]
+    [InlineData("105° W", "-6 h")]
+    public void Clocks_that_are_in_use_are_believed(string longitude, string offset) =>
+        Read($"site: {{latitude: 40°, longitude: {longitude}, utc-offset: {offset}}}\n").Diagnostics.Should().BeEmpty();
+
+    // Denver with its west forgotten: seven hours east of Greenwich, thirteen hours ahead of its clock, or eleven behind.
+    [Theory]
+    [InlineData("105° E", "-6 h", "11 hours ahead of")]
+    [InlineData("105° W", "+2 h", "9 hours ahead of")]
+    [InlineData("5° E", "-4 h", "4.3 hours behind")]
+    public void A_clock_far_off_the_sun_is_asked_about(string longitude, string offset, string told)
+    {
+        var fault = Read($"site: {{latitude: 40°, longitude: {longitude}, utc-offset: {offset}}}\n").Diagnostics.Should().ContainSingle().Which;
+
+        (fault.Code, fault.Severity).Should().Be((DiagnosticCodes.Unusual, DiagnosticSeverity.Warning));
+        fault.Message.Should().Contain(told);
+    }
+
     // What is written of a value reads as the same value.
     [Fact]
     public void Dates_places_and_hours_written_are_read_again()

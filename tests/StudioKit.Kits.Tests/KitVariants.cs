@@ -12,7 +12,7 @@ internal sealed class KitVariants
     // Words of which each may stand instead of another: choices, yes and no, names of parts.
     private static readonly string[][] Choices =
     [
-        ["yes", "no"], ["best", "f/8"], ["EUR", "USD"],
+        ["yes", "no"], ["best", "f/8"], ["EUR", "USD"], ["left", "away"],
         .. new[] { "cameras", "cells", "fittings", "pipes", "sheets" }.Select(kind => PartsLibrary.Embedded.Names(kind).ToArray()),
         .. typeof(SetUpKind).Assembly.GetTypes().Where(type => type.IsEnum).Select(type => Array.ConvertAll(Enum.GetNames(type), MemberText.Hyphenated)),
         Array.ConvertAll(Enum.GetNames<FrameStretchers>(), MemberText.Hyphenated),

@@ -12,7 +12,7 @@ internal static class FieldKinds
     private static readonly ValueKind[] Ranges = [Kinds.Apertures, Kinds.Isos, Kinds.Lights, Kinds.Hours, DayText.Active];
 
     private static readonly ValueKind[] Settings =
-        [DayText.Latitude, DayText.Longitude, Kinds.Stops, Kinds.FNumber, Kinds.FNumberOrBest, Kinds.Shutter, Kinds.Iso, Kinds.Power, Kinds.GuideNumber, Kinds.ExposureValue, Kinds.Magnification];
+        [DayText.Latitude, DayText.Longitude, DownhillText.Kind, Kinds.Stops, Kinds.FNumber, Kinds.FNumberOrBest, Kinds.Shutter, Kinds.Iso, Kinds.Power, Kinds.GuideNumber, Kinds.ExposureValue, Kinds.Magnification];
 
     public static FieldKind Of(KeyFacts facts) => facts.Kind is not { } kind ? FieldKind.Group
         : facts.RefersTo is not null ? FieldKind.Name

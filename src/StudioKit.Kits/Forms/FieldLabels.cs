@@ -39,6 +39,7 @@ internal static class FieldLabels
         ["set-up"] = "Set-up",
         ["set-ups"] = "Set-ups",
         ["active"] = "When it is about",
+        ["downhill"] = "Which way the ground falls",
         ["utc-offset"] = "Clocks ahead of Universal Time",
         ["clock"] = "Hours of the day",
         ["ambient"] = "Ambient light",

@@ -42,6 +42,8 @@ internal static class SessionSections
         .Optional("gust-factor", "Gust over mean wind; 1 where the wind given is the gust.", "1", "3")
             .Plain((site, value) => site with { GustFactor = value }, site => site.GustFactor)
         .Optional("slope", "Slope of the ground.", "0°", "45°").Angle((site, value) => site with { Slope = value }, site => site.Slope)
+        .Optional("downhill", "Which way the ground falls, as the camera looks: away, right, towards or left, or an angle from away towards the right, e.g. '30°'; each foot is then set for it, else by a level.", "-180°", "360°")
+            .Downhill((site, value) => site with { Downhill = value })
         .Optional("ground-reflectance", "Diffuse reflectance of the ground under the panel.", "0", "1")
             .Ratio((site, value) => site with { GroundReflectance = value }, site => site.GroundReflectance)
         .Optional("ground-friction", "Friction between feet and ground: the pull that drags the studio, over its weight.", "0.05", "2")
@@ -56,7 +58,22 @@ internal static class SessionSections
             .Stops((site, value) => site with { OutdoorCorrection = value }, site => site.OutdoorCorrection)
         .Follows("utc-offset", site => site.Date is null)
         .Follows("shade-loss", site => site.Date is null)
-        .Check(HalfAPlace);
+        .Check(HalfAPlace)
+        .Check(OddClock);
+
+    // Clocks in use are up to three hours and some off the sun, summer time counted; more is a sign forgotten. Across the date line they are a whole day off, which is none.
+    private static Fault? OddClock(SiteSpec site)
+    {
+        if (site is not { UtcOffset: { } offset, Longitude: { } longitude })
+        {
+            return null;
+        }
+
+        var off = Math.IEEERemainder(offset.Hours - (longitude.Degrees / 15), 24);
+        return Math.Abs(off) <= 3.6 ? null : new Fault(
+            "utc-offset", FormattableString.Invariant($"At this longitude the clock is {Math.Abs(off):0.#} hours {(off > 0 ? "ahead of" : "behind")} the sun."),
+            "East is positive, as is a clock ahead of Universal Time: write for example 'longitude: 105.2° W' with 'utc-offset: -7 h'.", IsWarning: true);
+    }
 
     private static Fault? HalfAPlace(SiteSpec site) => site switch
     {

@@ -39,6 +39,9 @@ public sealed record SiteSpec
     /// <summary>Slope of the ground.</summary>
     public Angle Slope { get; init; } = Angle.FromDegrees(5);
 
+    /// <summary>Which way the ground falls, from straight away from the camera towards the right; none where nobody said.</summary>
+    public Angle? Downhill { get; init; }
+
     /// <summary>Diffuse reflectance of the ground under the panel [1]; 0 to 1.</summary>
     public double GroundReflectance { get; init; } = 0.1;
 

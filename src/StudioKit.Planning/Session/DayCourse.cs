@@ -21,6 +21,11 @@ internal sealed class DayCourse
     // The darkest that a kit can be planned for; all that is darker counts as it.
     private static readonly ExposureValue Dark = new(-6);
 
+    private static readonly DayCourse Sunless = new(null);
+
+    // Light and exposures change far more often than the day does.
+    private static readonly Kept<SunPlace, DayCourse> Known = new(4);
+
     private readonly SunDirection[]? _suns;
     private readonly ExposureValue[]?[] _light;
 
@@ -34,7 +39,7 @@ internal sealed class DayCourse
     public bool KnowsTheSun => _suns is not null;
 
     /// <summary>The course of a site's day; one without a sun where it has no date or place.</summary>
-    public static DayCourse Of(SiteSpec site) => new(SunPlace.Of(site));
+    public static DayCourse Of(SiteSpec site) => SunPlace.Of(site) is { } place ? Known.Get(place, static of => new DayCourse(of)) : Sunless;
 
     /// <summary>Whether the time at which something is about can be told.</summary>
     public bool Knows(ActiveTime active) => active.Hours is not null || KnowsTheSun;

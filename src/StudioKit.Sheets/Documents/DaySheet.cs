@@ -1,3 +1,4 @@
+using StudioKit.Physics.Sources;
 using StudioKit.Planning;
 using StudioKit.Planning.Cautions;
 using StudioKit.Sheets.Layout;
@@ -8,6 +9,9 @@ namespace StudioKit.Sheets.Documents;
 /// <summary>Sun, shade and light of the day hour by hour, and what can be photographed in it.</summary>
 internal static class DaySheet
 {
+    private static readonly string[] Sources =
+        [Bibliography.Cite("Meeus1998", "ch. 13 and 25, the sun's place; ch. 16, refraction"), Bibliography.Cite("JaniczekDeYoung1987", "light of sun, sky and clouds"), Bibliography.Cite("AitDaylight", "its spread")];
+
     public static SheetDocument Make(Plan plan, DayPlan day, Stamp stamp, PageSetup page) => new(
         "The day",
         stamp,
@@ -24,17 +28,24 @@ internal static class DaySheet
                 : [],
             new Heading("Where the sun stands and shade falls", 2),
             Sun(day),
-            .. ShadowDrawing.Of(day) is { } shadows ? (Block[])
-                [
-                    new KeepTogether(new DrawingBlock(shadows, MaxHeight: 115, Caption: shadows.Description)),
-                    new Paragraph("What is so many metres high throws so many times that shadow: a hedge of 2 m twice as far, an umbrella held at 1.5 m one and a half times.", TypeScale.Small),
-                ]
-                : [],
+            .. Shadows(plan, day),
             new Heading("Light to expect, in EV at ISO 100", 2),
             Light(day),
             new Paragraph(DayText.Basis(day), TypeScale.Small),
-            .. CautionBlocks.Of(plan, CautionSheet.Session, kind => kind is CautionKind.Sun or CautionKind.Heat),
+            new ItemList([.. Sources], ItemMarker.Dot, TypeScale.Small),
         ]);
+
+    private static IEnumerable<Block> Shadows(Plan plan, DayPlan day)
+    {
+        IReadOnlyList<Block> cautions = [.. CautionBlocks.Of(plan, CautionSheet.Session, kind => kind is CautionKind.Sun or CautionKind.Heat)];
+        if (ShadowDrawing.Of(day) is not { } drawing)
+        {
+            return cautions;
+        }
+
+        var reading = new Paragraph("What is so many metres high throws so many times that shadow: a hedge of 2 m twice as far, an umbrella held at 1.5 m one and a half times.", TypeScale.Small);
+        return [new SideBySide([(new DrawingBlock(drawing, Caption: drawing.Description), 1.15), (new Stack([reading, .. cautions]), 0.85)])];
+    }
 
     private static Table Sun(DayPlan day) => new(
         [new Column("Time"), new Column("Sun over the horizon", ColumnKind.Right), new Column("Sun stands"), new Column("Shadow of 1 m", ColumnKind.Right), new Column("Shade falls to")],

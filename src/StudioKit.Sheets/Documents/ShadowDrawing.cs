@@ -20,7 +20,7 @@ internal static class ShadowDrawing
         var metres = hours.Count == 0 ? double.PositiveInfinity : Math.Ceiling(Math.Max(ShortestEdgeMetres, 2 * hours.Min(hour => hour.ShadowOverHeight!.Value)));
         return metres > LongestEdgeMetres ? null : new Drawing(
             "Where the shadow of a stick of 1 m falls, from above",
-            "From above, north up: the shadow of a stick of 1 m at each full hour; a circle for each metre.",
+            "Shadow of a stick of 1 m at each full hour, north up; circles every metre.",
             [.. Circles((int)metres), .. Rose(), .. hours.Where(hour => hour.ShadowOverHeight <= metres).SelectMany(hour => Shadow(hour, Edge / metres)), new Circle(default, 0.8, null, Fill.Black)]);
     }
 

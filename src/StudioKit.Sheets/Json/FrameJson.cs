@@ -64,6 +64,7 @@ internal static class FrameJson
             .Number("rightMm", 1000 * joint.Position.Right)
             .Number("backMm", 1000 * joint.Position.Back)
             .Number("upMm", 1000 * joint.Position.Up))
+        .List("feet", frame.FootSettings, foot => json.Text("joint", foot.Joint).Millimetres("extension", foot.Extension).Flag("inReach", foot.InReach))
         .List("fittingCounts", frame.Fittings, fitting => json
             .Text("name", fitting.Name).Count("count", fitting.Count).Millimetres("takeOff", fitting.TakeOff).Grams("massEach", fitting.MassEach))
         .List("sheetParts", frame.SheetParts, part => json

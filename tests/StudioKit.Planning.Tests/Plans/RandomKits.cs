@@ -261,6 +261,7 @@ internal static class RandomKits
         from longitude in Flat(-180, 180)
         from offset in Maybe(Flat(-12, 14).Select(hours => Duration.FromHours(hours)))
         from shade in Flat(0, 8)
+        from downhill in Maybe(Flat(-180, 360).Select(degrees => Angle.FromDegrees(degrees)))
         select new SiteSpec
         {
             Date = day is { } days ? new DateOnly(1901, 1, 1).AddDays(days) : null,
@@ -268,6 +269,7 @@ internal static class RandomKits
             Longitude = Angle.FromDegrees(longitude),
             UtcOffset = offset,
             ShadeLoss = new Stops(shade),
+            Downhill = downhill,
             Ambient = new ExposureValue(ambient),
             Wind = Speed.FromMetersPerSecond(wind),
             GroundReflectance = ground,

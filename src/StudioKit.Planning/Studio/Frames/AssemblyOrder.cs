@@ -8,7 +8,7 @@ namespace StudioKit.Planning.Studio.Frames;
 internal static class AssemblyOrder
 {
     /// <summary>What to put together, a step each.</summary>
-    public static IReadOnlyList<string> Build(KitSpec kit, FrameResult frame, IReadOnlyList<FoldedSoftbox> softboxes, IReadOnlyList<FlashBelow> flashes) =>
+    public static IReadOnlyList<string> Build(KitSpec kit, FrameResult frame, IReadOnlyList<FoldedSoftbox> softboxes, IReadOnlyList<FlashBelow> flashes, IReadOnlyList<FootSetting> feet) =>
     [
         "Lay out all pieces and fittings by their labels. Draw the insertion mark on both ends of every piece; every joint is pushed home dry to its mark, with a twist, and never glued.",
         .. Split(frame),
@@ -16,6 +16,7 @@ internal static class AssemblyOrder
         .. new[] { (Name: "left", Sign: -1), (Name: "right", Sign: 1) }.Select(side => Side(frame, side.Name, side.Sign)),
         $"Stand the two sides up and join them across, one rail after the other: {Across(frame)}.",
         .. frame.Joints.Any(joint => joint.Pinned) ? [$"Push the pins in at {Names(frame.Joints.Where(joint => joint.Pinned).Select(joint => joint.Label))}: these joints are pulled when the frame is lifted."] : Array.Empty<string>(),
+        .. feet.Count > 0 ? [OnSlope(kit, feet)] : Array.Empty<string>(),
         .. frame.Feet.Count > 0 ? ["Set the frame where it will stand, uphill side first, and turn the feet until a level on two neighbouring rails reads true. Count the threads: every foot keeps at least 15 mm in its nuts."] : Array.Empty<string>(),
         .. Holding(kit),
         Rests(frame),
@@ -54,6 +55,12 @@ internal static class AssemblyOrder
         return FormattableString.Invariant(
             $"Screw a foot into the cap of every leg ({Names(frame.Feet.Select(foot => foot.Joint))}) and set it to {frame.Feet[0].LevelExtension.Millimeters:0} mm from the cap's floor to the ground; for a slope of {kit.Site.Slope.Degrees:0.#}° the feet must reach from {shortest:0} to {longest:0} mm.");
     }
+
+    private static string OnSlope(KitSpec kit, IReadOnlyList<FootSetting> feet) => FormattableString.Invariant(
+        $"Where the ground falls {kit.Site.Slope.Degrees:0.#}° as the kit says, turn the feet beforehand, cap's floor to ground: {string.Join(", ", feet.Select(Set))}.")
+        + (feet.All(foot => foot.InReach) ? "" : " Where a foot does not reach, dig in the uphill side.");
+
+    private static string Set(FootSetting foot) => FormattableString.Invariant($"{foot.Joint} {foot.Extension.Millimeters:0} mm{(foot.InReach ? "" : " (beyond its screw)")}");
 
     // A side is everything that stays left or right of the middle: legs, side rail, stretcher, post.
     private static string Side(FrameResult frame, string name, int sign)

@@ -29,6 +29,7 @@ internal static class FramePlanner
         var mass = FrameLoads.FrameMass(kit, frame);
         var lowerFlashes = LowerFlashes.Placed(kit, panel, design, frame);
         var standing = FrameLoads.StandingMass(kit, panel, frame, parts);
+        var feet = Feet(kit, frame);
         return new FramePlan
         {
             Geometry = frame,
@@ -44,6 +45,7 @@ internal static class FramePlanner
             Sweep = SheetSweeps.Of(panel, frame),
             Seams = SheetParts.Seams(kit),
             PipeDiameter = kit.Frame.Pipe.OutsideDiameter,
+            FootSettings = feet,
             FootHole = frame.Feet.Count > 0 ? FootHole : null,
             FrontClips = EdgeClips.Front(panel, frame),
             RailHeights = RailHeights.Of(frame),
@@ -52,7 +54,7 @@ internal static class FramePlanner
             SheetCuts = sheetCuts,
             Shopping = ShoppingList.Of(kit, panel, frame, pipeCuts, sheetCuts, fittings),
             Currency = kit.Stock.Currency,
-            Assembly = AssemblyOrder.Build(kit, frame, softboxes, lowerFlashes),
+            Assembly = AssemblyOrder.Build(kit, frame, softboxes, lowerFlashes, feet),
             PackingDown = AssemblyOrder.TakeApart(kit, frame, pieces),
             StandingMass = standing,
             StructuralChecks = StudioChecks.All(FrameLoads.CaseOf(kit, panel, frame, standing)),
@@ -94,6 +96,17 @@ internal static class FramePlanner
     {
         var standing = FrameLoads.StandingMass(kit, panel, frame, SheetParts.Of(kit, panel, frame, []));
         return StudioChecks.All(FrameLoads.CaseOf(kit, panel, frame, standing)).Count(check => !check.Holds && check.Kind is StructuralCheckKind.RailSag or StructuralCheckKind.RailStress);
+    }
+
+    private static IReadOnlyList<FootSetting> Feet(KitSpec kit, FrameResult frame)
+    {
+        if (kit.Site.Downhill is not { } downhill)
+        {
+            return [];
+        }
+
+        var extensions = FootLevelling.Extensions(frame, kit.Site.Slope, downhill);
+        return [.. frame.Feet.Select(foot => new FootSetting(foot.Joint, extensions[foot.Joint], extensions[foot.Joint] >= foot.ShortestExtension && extensions[foot.Joint] <= foot.LongestExtension))];
     }
 
     private static BarCutRequest BarRequest(KitSpec kit, IReadOnlyList<CutListEntry> pieces) => new()
