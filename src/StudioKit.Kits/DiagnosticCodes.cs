@@ -62,4 +62,7 @@ public static class DiagnosticCodes
 
     /// <summary>So many faults that the rest is not shown.</summary>
     public const string TooManyFaults = "KIT020";
+
+    /// <summary>A key that changes nothing here, as what stands beside it makes it void.</summary>
+    public const string WithoutEffect = "KIT021";
 }

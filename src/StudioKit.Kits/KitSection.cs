@@ -28,6 +28,7 @@ internal static class KitSection
         .Many("flashes", LightingSections.Flash, "Flashes.", (kit, value) => kit with { Flashes = value })
         .Many("modifiers", LightingSections.Modifier, "Domes, softboxes and flat diffusers that go before a flash.", (kit, value) => kit with { Modifiers = value })
         .Many("covers", CoverSections.Cover, "Clear tubs and domes that are turned over an animal, and tanks of water.", (kit, value) => kit with { Covers = value })
+        .Many("holders", LightingSections.Holder, "Stands, arms and clamps that hold flashes.", (kit, value) => kit with { Holders = value })
         .Within("panel", StudioSections.Panel, "The translucent sheet the subject stands on.", (kit, value) => kit with { Panel = value }, kit => kit.Panel)
         .Within("frame", StudioSections.Frame, "The pipe frame that carries the panel.", (kit, value) => kit with { Frame = value }, kit => kit.Frame)
         .Within("pack", CarryingSections.Pack, "Bags, people and the other things carried.", (kit, value) => kit with { Pack = value }, kit => kit.Pack)

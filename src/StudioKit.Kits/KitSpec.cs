@@ -38,6 +38,9 @@ public sealed record KitSpec
     /// <summary>Clear tubs and domes that are turned over an animal, and tanks of water.</summary>
     public ValueList<CoverSpec> Covers { get; init; } = [];
 
+    /// <summary>Stands, arms and clamps that hold flashes.</summary>
+    public ValueList<HolderSpec> Holders { get; init; } = [];
+
     /// <summary>The translucent sheet the subject stands on.</summary>
     public PanelSpec Panel { get; init; } = new();
 

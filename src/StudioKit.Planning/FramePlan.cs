@@ -67,6 +67,9 @@ public sealed record FramePlan
     /// <summary>How many studios are built at once [1]; cuts and shopping are for all of them, everything else is for one.</summary>
     public int Studios { get; init; } = 1;
 
+    /// <summary>Holders of flashes that are built of the same pipe.</summary>
+    public IReadOnlyList<BuiltHolder> BuiltHolders { get; init; } = [];
+
     /// <summary>Which pieces are cut from which pipe lengths.</summary>
     public required BarCutPlan PipeCuts { get; init; }
 

@@ -74,6 +74,7 @@ internal static class KitSlice
         Site = kit.Site with { Ambient = default, OutdoorCorrection = default, Date = null, Latitude = null, Longitude = null, UtcOffset = null, ShadeLoss = default },
         Stock = kit.Stock,
         Modifiers = kit.Modifiers,
+        Holders = [.. kit.Holders.Select(holder => holder with { Mass = null, PackedLength = null, PackedWidth = null, PackedDepth = null })],
         Flashes = Bodies(kit),
         Pack = new PackSpec { Bags = [.. kit.Pack.Bags.Select(bag => new BagSpec { Name = "", InsideLength = bag.InsideLength, InsideWidth = Length.Zero, InsideDepth = Length.Zero })] },
         SetUps = [.. kit.SetUps.Select(setUp => Named(setUp) with { Lights = setUp.Lights, Cover = setUp.Cover })],
@@ -98,6 +99,7 @@ internal static class KitSlice
         Accessories = new AccessoriesSpec { Filters = kit.Accessories.Filters, RailPitch = kit.Accessories.RailPitch },
         Flashes = kit.Flashes,
         Modifiers = kit.Modifiers,
+        Holders = [.. kit.Holders.Select(holder => new HolderSpec { Name = holder.Name, Kind = holder.Kind })],
         Panel = new PanelSpec { Transmittance = kit.Panel.Transmittance, UndersideReflectance = kit.Panel.UndersideReflectance },
         Site = new SiteSpec { Ambient = kit.Site.Ambient, HandSpeed = kit.Site.HandSpeed, OutdoorCorrection = kit.Site.OutdoorCorrection },
         Subjects = kit.Subjects,
@@ -124,6 +126,20 @@ internal static class KitSlice
         Frame = new FrameSpec { Height = kit.Frame.Height, Pipe = kit.Frame.Pipe },
     };
 
+    /// <summary>Lights about the subject, what holds them, and what they may hit or brighten.</summary>
+    public static KitSpec ForLightStands(KitSpec kit) => Nothing with
+    {
+        Camera = kit.Camera with { Name = "", Mass = null },
+        Accessories = new AccessoriesSpec { Filters = kit.Accessories.Filters },
+        Flashes = kit.Flashes,
+        Modifiers = kit.Modifiers,
+        Holders = [.. kit.Holders.Select(holder => holder with { Mass = null, Price = null, Built = false, PackedLength = null, PackedWidth = null, PackedDepth = null })],
+        Panel = new PanelSpec { UndersideReflectance = kit.Panel.UndersideReflectance, Finish = kit.Panel.Finish },
+        Site = new SiteSpec { OutdoorCorrection = kit.Site.OutdoorCorrection },
+        Subjects = kit.Subjects,
+        SetUps = [.. kit.SetUps.Select(setUp => setUp with { LightWindow = null, Clock = null })],
+    };
+
     /// <summary>Everything that is carried, and who carries it.</summary>
     public static KitSpec ForPack(KitSpec kit) => Nothing with
     {
@@ -133,6 +149,7 @@ internal static class KitSlice
         Flashes = Bodies(kit),
         Modifiers = kit.Modifiers,
         Covers = [.. kit.Covers.Select(cover => cover with { Lifted = false, TimeLimit = null, Price = null })],
+        Holders = kit.Holders,
         Panel = kit.Panel,
         Frame = kit.Frame,
         Pack = kit.Pack,

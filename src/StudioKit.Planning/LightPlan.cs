@@ -16,6 +16,9 @@ public sealed record LightPlan
     /// <summary>Name of the modifier before it; none where it is bare.</summary>
     public string? Modifier { get; init; }
 
+    /// <summary>Name of the thing that holds it; none for a hand, or a flash below.</summary>
+    public string? Holder { get; init; }
+
     /// <summary>Zoom of the head, as focal length on a 36 mm × 24 mm sensor; none where neither the kit nor the guide number names one.</summary>
     public Length? Zoom { get; init; }
 

@@ -32,6 +32,9 @@ public sealed record Plan
     /// <summary>Starting exposures, one for each framing of each set-up.</summary>
     public required IReadOnlyList<ExposurePlan> Exposures { get; init; }
 
+    /// <summary>Where the lights about the subject stand, in each exposure.</summary>
+    public IReadOnlyList<LightStandPlan> LightStands { get; init; } = [];
+
     /// <summary>What is advised for each exposure; worked out when it is asked for.</summary>
     public AdviceBook Advice { get; init; } = new(new Dictionary<(string SetUp, string Framing), CardAdvice>());
 

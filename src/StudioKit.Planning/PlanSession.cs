@@ -34,6 +34,7 @@ public sealed class PlanSession
     private readonly Kept<(KitSpec Kit, ValueList<ExposurePlan> Exposures, ValueList<LightBearing> Bearings), SessionPlan?> _sessions = new();
     private readonly Kept<(KitSpec Kit, SessionPlan? Session), DayPlan?> _days = new();
     private readonly Kept<(KitSpec Kit, IReadOnlyList<PlannedFraming> Framings, ValueList<ExposurePlan> Exposures), ValueList<FeaturePlan>> _features = new();
+    private readonly Kept<(KitSpec Kit, IReadOnlyList<PlannedFraming> Framings, StudioLight Light, ValueList<ExposurePlan> Exposures), ValueList<LightStandPlan>> _stands = new();
 
     private readonly Kept<(KitSpec Kit, PanelPlan Panel, IReadOnlyList<PlannedFraming> Framings, ValueList<ExposurePlan> Exposures), ValueList<CoverPlan>> _covers = new();
 
@@ -96,6 +97,7 @@ public sealed class PlanSession
             Light = light,
             PanelLights = panelLights,
             Exposures = exposures,
+            LightStands = _stands.Get((KitSlice.ForLightStands(kit), framings, light, [.. exposures]), static of => PlanStages.LightStands(of.Kit, of.Framings, of.Light, of.Exposures)),
             Advice = new AdviceBook(new Replanner(read, framings, panel, frame, light), exposures),
             Features = _features.Get((KitSlice.ForFeatures(kit), framings, [.. exposures]), static of => PlanStages.Features(of.Kit, of.Framings, of.Exposures)),
             Covers = _covers.Get((KitSlice.ForCovers(kit), panel, framings, [.. exposures]), static of => PlanStages.Covers(of.Kit, of.Panel, of.Framings, of.Exposures)),

@@ -9,6 +9,7 @@ using StudioKit.Planning.Framing;
 using StudioKit.Planning.Packing;
 using StudioKit.Planning.Session;
 using StudioKit.Planning.SetUps;
+using StudioKit.Planning.Standing;
 using StudioKit.Planning.Studio.Frames;
 using StudioKit.Planning.Studio.Lights;
 using StudioKit.Planning.Studio.Panels;
@@ -74,6 +75,19 @@ public static class PlanStages
     {
         var planner = new PanelLightPlanner(kit, panel, light, frame?.Geometry);
         return [.. OnPanel(kit).Select(setUp => planner.Of(setUp, framings, [.. exposures.Where(exposure => exposure.SetUp == setUp.Name)]))];
+    }
+
+    /// <summary>Where the lights about the subject stand, and what follows from that.</summary>
+    /// <param name="kit">The kit.</param>
+    /// <param name="framings">Its framings.</param>
+    /// <param name="light">Its studio's light.</param>
+    /// <param name="exposures">Its exposures.</param>
+    /// <returns>One for each light of each exposure, but those below the panel.</returns>
+    public static ValueList<LightStandPlan> LightStands(KitSpec kit, IReadOnlyList<PlannedFraming> framings, StudioLight light, IReadOnlyList<ExposurePlan> exposures)
+    {
+        ArgumentNullException.ThrowIfNull(kit);
+        var planner = new LightStandPlanner(kit, framings, light);
+        return [.. exposures.SelectMany(exposure => planner.Of(kit.SetUps.First(setUp => setUp.Name == exposure.SetUp), exposure))];
     }
 
     /// <summary>What is carried, in which bag, by whom.</summary>

@@ -34,6 +34,12 @@ public sealed record LensSpec
     /// <summary>Exit over entrance pupil diameter (pupil magnification) [1]; &gt; 0, none where it was not given.</summary>
     public double? PupilRatio { get; init; }
 
+    /// <summary>Outside diameter of its front, hood and all (common practice, no source).</summary>
+    public Length FrontDiameter { get; init; } = UnitsNet.Length.FromMillimeters(65);
+
+    /// <summary>How far a hood stands before the front glass.</summary>
+    public Length Hood { get; init; } = UnitsNet.Length.Zero;
+
     /// <summary>Front glass to mount at infinity focus.</summary>
     public Length? Length { get; init; }
 

@@ -18,6 +18,7 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
     private readonly List<Entry<T>> _entries = [];
     private readonly List<Func<T, Fault?>> _checks = [];
     private readonly List<(string Key, Func<T, bool> When)> _followers = [];
+    private readonly List<(string Key, Func<T, bool> When, string Because, string Hint)> _void = [];
     private IReadOnlyList<KeyFacts>? _facts;
 
     public string Name { get; } = name;
@@ -80,6 +81,22 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
         return this;
     }
 
+    /// <summary>Refuses keys that change nothing beside others, and tells no default of theirs then.</summary>
+    /// <param name="keys">The keys.</param>
+    /// <param name="when">When they change nothing.</param>
+    /// <param name="because">Why, as what follows the key in a sentence.</param>
+    /// <param name="hint">The form that works.</param>
+    public Section<T> Without(string[] keys, Func<T, bool> when, string because, string hint)
+    {
+        foreach (var key in keys)
+        {
+            _void.Add((key, when, because, hint));
+            _followers.Add((key, when));
+        }
+
+        return this;
+    }
+
     /// <summary>Its keys in order, with the defaults that a record has.</summary>
     public IReadOnlyList<KeyFacts> FactsOf(T owner) => [.. _entries.Select(entry => entry.Facts(owner))];
 
@@ -107,6 +124,7 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
         if (context.Diagnostics.Errors == errors)
         {
             ForgetDefaults(owner, path, context);
+            RefuseVoid(owner, map, context);
             Check(owner, map, context);
         }
 
@@ -266,6 +284,17 @@ internal sealed class Section<T>(string name, string doc, T seed, string? partKi
             if (when(owner))
             {
                 context.Defaults.RemoveAll(used => used.Path == Join(path, key));
+            }
+        }
+    }
+
+    private void RefuseVoid(T owner, MapNode map, ReadContext context)
+    {
+        foreach (var (key, when, because, hint) in _void)
+        {
+            if (map.Find(key) is { } pair && when(owner))
+            {
+                context.Diagnostics.Error(DiagnosticCodes.WithoutEffect, pair.Key, $"'{key}' {because}.", hint);
             }
         }
     }

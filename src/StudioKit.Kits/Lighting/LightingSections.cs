@@ -79,4 +79,28 @@ internal static class LightingSections
         .Optional("reach", "Front of the flash to the glowing front of a softbox that is folded.", "1 cm", "1 m")
             .Length((modifier, value) => modifier with { Reach = value }, modifier => modifier.Reach)
         .Optional("mass", "Mass.", "1 g", "10 kg").Mass((modifier, value) => modifier with { Mass = value });
+
+    public static readonly Section<HolderSpec> Holder = new Section<HolderSpec>(
+        "holder", "What holds a flash where it stands.", new() { Name = "", Kind = HolderKind.Stand }, namedAmong: "holders")
+        .Required("name", "Name on the sheets; each holder has its own.").Name((holder, value) => holder with { Name = value })
+        .Required("kind", "What it is: a stand, an arm or a clamp on the frame, a hand, or the ground.").Choice<HolderKind>("a kind of holder", (holder, value) => holder with { Kind = value })
+        .Optional("lowest", "Lowest that it holds the flash over the ground.", "0 cm", "5 m")
+            .Length((holder, value) => holder with { Lowest = value }, holder => holder.LowestHold)
+        .Optional("highest", "Highest that it holds the flash over the ground.", "1 cm", "6 m")
+            .Length((holder, value) => holder with { Highest = value }, holder => holder.HighestHold)
+        .Optional("reach", "From where it is fastened to the flash; from the camera for a hand, from its post for a stand with a boom.", "0 cm", "5 m")
+            .Length((holder, value) => holder with { Reach = value }, holder => holder.FullReach)
+        .Optional("built", "Whether it is built of the frame's pipe, rather than bought.").YesNo((holder, value) => holder with { Built = value }, holder => holder.Built)
+        .Optional("price", "Price of one that is bought.", "0", "100000").Price((holder, value) => holder with { Price = value })
+        .Optional("size", "Its three sides as it is packed, e.g. '500 mm x 90 mm x 90 mm'.", "1 mm", "3 m")
+            .Box((holder, value) => holder with { PackedLength = value.First, PackedWidth = value.Second, PackedDepth = value.Third })
+        .Optional("mass", "Mass.", "1 g", "20 kg").Mass((holder, value) => holder with { Mass = value })
+        .Without(["lowest", "highest"], holder => !holder.StandsOnGround, "changes nothing for what is fastened or held: its height is that of what holds it", "Say how far it goes: 'reach: 60 cm'.")
+        .Without(["reach"], holder => holder.Kind == HolderKind.Ground, "changes nothing for a flash on the ground", "Say how high it may stand there: 'highest: 20 cm'.")
+        .Without(["built", "price", "size", "mass"], holder => !holder.IsCarried, "changes nothing for a hand: nobody packs or buys it", "Say how far it goes from the camera: 'reach: 75 cm'.")
+        .Without(["built"], holder => holder.Kind == HolderKind.Ground, "changes nothing for a flash on the ground: there is nothing to cut for it", "Leave it out.")
+        .Without(["price", "size", "mass"], holder => holder.Built, "changes nothing for what is built: it follows from the pipe", "Leave it out, or write 'built: no'.")
+        .Check(holder => holder.StandsOnGround && holder.LowestHold > holder.HighestHold
+            ? new Fault("highest", "The holder's lowest place lies over its highest.", "Write the lower one first: 'lowest: 45 cm', 'highest: 190 cm'.")
+            : null);
 }

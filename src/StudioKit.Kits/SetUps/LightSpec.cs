@@ -1,3 +1,4 @@
+using StudioKit.Physics.Light.Standing;
 using UnitsNet;
 
 namespace StudioKit.Kits.SetUps;
@@ -32,6 +33,20 @@ public sealed record LightSpec
     /// <summary>The same point, beyond the flat panel's centre.</summary>
     public Length? AimBack { get; init; }
 
+    /// <summary>From where it comes as seen from above: 0° from the camera, 90° from its right, −90° from its left, 180° from behind the subject; usual for its role where the kit gives none.</summary>
+    public Angle? Azimuth { get; init; }
+
+    /// <summary>How high it stands over the level of the subject; usual for its role where the kit gives none.</summary>
+    public Angle? Elevation { get; init; }
+
+    /// <summary>Name of what holds it; whoever has a hand free where the kit names none.</summary>
+    public string? Holder { get; init; }
+
+    /// <summary>From where it comes; as the kit says, else as usual for its role. None for a flash below, which its offsets place.</summary>
+    public LightDirection? From => Role == LightRole.Below ? null : Directed(UsualDirections.Of(Role));
+
     /// <summary>Zoom setting, as focal length on a 36 mm × 24 mm sensor; the guide number's own where the kit gives none.</summary>
     public Length? Zoom { get; init; }
+
+    private LightDirection Directed(LightDirection usual) => new(Azimuth ?? usual.Azimuth, Elevation ?? usual.Elevation);
 }

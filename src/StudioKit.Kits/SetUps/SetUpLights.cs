@@ -1,4 +1,5 @@
 using StudioKit.Kits.Description;
+using UnitsNet;
 
 namespace StudioKit.Kits.SetUps;
 
@@ -12,6 +13,11 @@ internal static class SetUpLights
         if (!Has(setUp, LightRole.Below))
         {
             return new Fault("lights", $"The white-background set-up '{setUp.Name}' has no flash below the panel.", "Add a light with 'role: below'.");
+        }
+
+        if (setUp.Lights.FirstOrDefault(light => light.Elevation < Angle.Zero) is { } under)
+        {
+            return new Fault("lights", $"The light '{under.Flash}' of '{setUp.Name}' would shine from under the sheet: its elevation is below 0°.", "Let it stand over the sheet: 'elevation: 45°'.");
         }
 
         return Has(setUp, LightRole.Above)

@@ -24,7 +24,17 @@ internal static class SetUpSections
             .Length((light, value) => light with { AimRight = value })
         .Optional("aim-back", "The same point, beyond the flat panel's centre.", "-10 m", "10 m")
             .Length((light, value) => light with { AimBack = value })
-        .Optional("zoom", "Zoom setting; else the guide number's own.", "5 mm", "500 mm").Length((light, value) => light with { Zoom = value });
+        .Optional("azimuth", "From where it comes, seen from above: '0°' from the camera, '90°' from its right, '-90°' from its left, '180°' from behind the subject.", "-180°", "180°")
+            .Angle((light, value) => light with { Azimuth = value }, light => light.From?.Azimuth ?? Angle.Zero)
+        .Optional("elevation", "How high it stands over the level of the subject; 90° is straight above.", "-60°", "90°")
+            .Angle((light, value) => light with { Elevation = value }, light => light.From?.Elevation ?? Angle.Zero)
+        .Reference("holder", "holders", "Name of what holds it; else a free hand.", (light, value) => light with { Holder = value })
+        .Optional("zoom", "Zoom setting; else the guide number's own.", "5 mm", "500 mm").Length((light, value) => light with { Zoom = value })
+        .Without(["azimuth", "elevation", "holder"], IsBelow, "is for a light about the subject; one below the panel stands on the ground or in the frame", "Place it with 'distance', 'offset-right' and 'offset-back', and turn it with 'tilt' or 'aim-right' and 'aim-back'.")
+        .Without(
+            ["offset-right", "offset-back", "tilt", "aim-right", "aim-back"], light => !IsBelow(light), "is for a light below the panel; this one stands about the subject and is aimed at it",
+            "Say from where it comes: 'azimuth: -45°' is from the left before the subject, 'elevation: 45°' halfway up.")
+        .Without(["tilt"], light => light.AimRight is not null || light.AimBack is not null, "changes nothing where the light is aimed at a point", "Leave out either 'tilt' or 'aim-right' and 'aim-back'.");
 
     public static readonly Section<SetUpSpec> SetUp = new Section<SetUpSpec>(
         "set-up", "One way of lighting, with its targets and limits.", new() { Name = "", Kind = SetUpKind.WhiteBackground }, namedAmong: "set-ups")
@@ -70,13 +80,18 @@ internal static class SetUpSections
             .Ratio((setUp, value) => setUp with { BackgroundReflectance = value }, setUp => setUp.BackgroundReflectance)
         .Optional("metered-share", "Share of the metered frame that the subject covers, e.g. '30 %'; else from its length.", "0.01", "1")
             .Ratio((setUp, value) => setUp with { MeteredShare = value })
+        .Optional("height-over-ground", "How high the subject sits over the ground; on the panel it sits as high as that.", "0 cm", "5 m")
+            .Length((setUp, value) => setUp with { HeightOverGround = value }, setUp => setUp.HeightOverGround)
         .Reference("filter", "filters", "Name of the filter before the lens.", (setUp, value) => setUp with { Filter = value })
         .Reference("cover", "covers", "Name of the clear cover over the animal, or of the tank that it swims in.", (setUp, value) => setUp with { Cover = value })
         .Follows("fill-level", setUp => setUp.SubjectAmbient is not null)
+        .Without(["height-over-ground"], setUp => setUp.Kind == SetUpKind.WhiteBackground, "changes nothing for a subject on the panel", "Set the height of the frame: 'height: 500 mm' under 'frame'.")
         .Check(SetUpLights.Check)
         .Check(SubjectApart)
         .Check(CoveredWhereItSits)
         .Check(LightOutsideWindow);
+
+    private static bool IsBelow(LightSpec light) => light.Role == LightRole.Below;
 
     private static Fault? SubjectApart(SetUpSpec setUp) => setUp switch
     {

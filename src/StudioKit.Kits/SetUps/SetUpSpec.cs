@@ -36,6 +36,9 @@ public sealed record SetUpSpec
     /// <summary>Ambient light that the set-up is planned for, as dusk is not noon; the site's where the kit gives none.</summary>
     public ExposureValue? Ambient { get; init; }
 
+    /// <summary>How high the subject sits over the ground, where it does not sit on the panel (common practice, no source).</summary>
+    public Length HeightOverGround { get; init; } = Length.FromCentimeters(30);
+
     /// <summary>Ambient light metered on the subject, where that differs from the background's, which <see cref="Ambient"/> is then; none where it was not metered apart.</summary>
     public ExposureValue? SubjectAmbient { get; init; }
 

@@ -70,6 +70,9 @@ public sealed record PanelSpec
     /// <summary>Push of an elbow leant on the panel or a rail (common practice, no source).</summary>
     public Force ElbowLoad { get; init; } = Force.FromNewtons(30);
 
+    /// <summary>Whether its top mirrors a light.</summary>
+    public SheetFinish Finish { get; init; }
+
     /// <summary>Mass of the heaviest subject with the box that holds it, which counts for more than most subjects (common practice, no source).</summary>
     public Mass SubjectInBox { get; init; } = UnitsNet.Mass.FromGrams(200);
 

@@ -23,6 +23,8 @@ internal static class StudioSections
             .Plain((panel, value) => panel with { ScatterExponent = value }, panel => panel.ScatterExponent)
         .Optional("underside-reflectance", "Diffuse reflectance of the underside.", "0", "1")
             .Ratio((panel, value) => panel with { UndersideReflectance = value }, panel => panel.UndersideReflectance)
+        .Optional("finish", "Whether its top is glossy, as most sheets are, or satin, which shows no mirror image of a light.")
+            .Choice<SheetFinish>("a finish of a sheet", (panel, value) => panel with { Finish = value }, panel => panel.Finish)
         .Optional("skirts", "Whether white skirts close the space under the panel.")
             .YesNo((panel, value) => panel with { Skirts = value }, panel => panel.Skirts)
         .Optional("skirt-reflectance", "Diffuse reflectance of the skirts.", "0", "1")

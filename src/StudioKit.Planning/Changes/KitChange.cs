@@ -1,6 +1,7 @@
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Light.Standing;
 using UnitsNet;
 
 namespace StudioKit.Planning.Changes;
@@ -74,6 +75,40 @@ public abstract partial record KitChange
         protected override SetUpSpec Changed(SetUpSpec setUp) => setUp with { Lights = [.. setUp.Lights.Select((light, place) => place == Light ? Shifted(light) : light)] };
 
         private LightSpec Shifted(LightSpec light) => light with { OffsetRight = Right ?? light.OffsetRight, OffsetBack = Back ?? light.OffsetBack };
+    }
+
+    /// <summary>A light about the subject from another direction.</summary>
+    /// <param name="SetUp">The set-up.</param>
+    /// <param name="Light">Its place in the set-up's list of lights, from 0 [1].</param>
+    /// <param name="From">The direction.</param>
+    public sealed record Turn(string SetUp, int Light, LightDirection From) : OfSetUp(SetUp)
+    {
+        /// <inheritdoc/>
+        public override bool IsDoneByHand => true;
+
+        /// <inheritdoc/>
+        protected override string Name => $"lights[{Light}].azimuth";
+
+        /// <inheritdoc/>
+        protected override SetUpSpec Changed(SetUpSpec setUp) =>
+            setUp with { Lights = [.. setUp.Lights.Select((light, place) => place == Light ? light with { Azimuth = From.Azimuth, Elevation = From.Elevation } : light)] };
+    }
+
+    /// <summary>A light about the subject held by something else.</summary>
+    /// <param name="SetUp">The set-up.</param>
+    /// <param name="Light">Its place in the set-up's list of lights, from 0 [1].</param>
+    /// <param name="Holder">Name of the holder; none for a free hand.</param>
+    public sealed record Hold(string SetUp, int Light, string? Holder) : OfSetUp(SetUp)
+    {
+        /// <inheritdoc/>
+        public override bool IsDoneByHand => true;
+
+        /// <inheritdoc/>
+        protected override string Name => $"lights[{Light}].holder";
+
+        /// <inheritdoc/>
+        protected override SetUpSpec Changed(SetUpSpec setUp) =>
+            setUp with { Lights = [.. setUp.Lights.Select((light, place) => place == Light ? light with { Holder = Holder } : light)] };
     }
 
     /// <summary>Another angle of the camera in place of one of the set-up's.</summary>

@@ -41,6 +41,8 @@ public static class KitSettings
     /// <summary>A length as a kit writes it, to the tenth of a millimetre.</summary>
     internal static string Text(Length length) => string.Create(CultureInfo.InvariantCulture, $"{Math.Round(length.Millimeters, 1):0.#} mm");
 
+    private static string Text(Angle angle) => string.Create(CultureInfo.InvariantCulture, $"{angle.Degrees:0.##}°");
+
     internal static string Text(int count) => count.ToString(CultureInfo.InvariantCulture);
 
     internal static KitSetting Of(string path, string value) => new(path, KitValue.Of(value));
@@ -56,8 +58,10 @@ public static class KitSettings
         {
             KitChange.Move move => [Of($"{Light(move.Light)}.distance", Text(move.Distance))],
             KitChange.Shift shift => [.. Offsets(Light(shift.Light), shift.Right, shift.Back)],
+            KitChange.Turn turn => [Of($"{Light(turn.Light)}.azimuth", Text(turn.From.Azimuth)), Of($"{Light(turn.Light)}.elevation", Text(turn.From.Elevation))],
+            KitChange.Hold hold => [Named($"{Light(hold.Light)}.holder", hold.Holder)],
             KitChange.Upright upright => [Gone($"{Light(upright.Light)}.tilt"), Gone($"{Light(upright.Light)}.aim-right"), Gone($"{Light(upright.Light)}.aim-back")],
-            KitChange.Pitch pitch => [Of(setUp.CameraPitches.Count > 1 ? $"{path}.camera-pitch[{Text(pitch.Place)}]" : $"{path}.camera-pitch", string.Create(CultureInfo.InvariantCulture, $"{pitch.Angle.Degrees:0.##}°"))],
+            KitChange.Pitch pitch => [Of(setUp.CameraPitches.Count > 1 ? $"{path}.camera-pitch[{Text(pitch.Place)}]" : $"{path}.camera-pitch", Text(pitch.Angle))],
             KitChange.Modify modify => [Named($"{Light(modify.Light)}.modifier", modify.Modifier)],
             KitChange.Add add => [new KitSetting(Light(setUp.Lights.Count), Section(add.Light))],
             KitChange.Background background => [Of($"{path}.background-distance", Text(background.Distance))],

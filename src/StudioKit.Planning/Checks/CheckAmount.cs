@@ -1,6 +1,7 @@
 using StudioKit.Kits.Quantities;
 using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Light.Standing;
 using StudioKit.Physics.Optics;
 using StudioKit.Physics.Packing;
 using StudioKit.Physics.Structure.Frames;
@@ -90,6 +91,10 @@ public abstract record CheckAmount
     /// <summary>Moves of a flash, any one of which would do.</summary>
     /// <param name="Choices">The moves, the least first.</param>
     public sealed record NearestMoves(IReadOnlyList<CradleMove> Choices) : CheckAmount;
+
+    /// <summary>From where a light comes.</summary>
+    /// <param name="From">The direction.</param>
+    public sealed record Directed(LightDirection From) : CheckAmount;
 
     /// <summary>Ballast to put on the frame.</summary>
     /// <param name="UnderMiddle">Mass to hang under the middle, over and above what hangs there.</param>

@@ -5,6 +5,7 @@ using StudioKit.Planning.Covers;
 using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Features;
 using StudioKit.Planning.Packing;
+using StudioKit.Planning.Standing;
 
 namespace StudioKit.Planning.Checks;
 
@@ -50,6 +51,11 @@ public abstract record CheckFinding
     /// <param name="Flash">Name of the flash that it is about; none where it is about none.</param>
     /// <param name="Problem">As the light has it.</param>
     public sealed record OfLight(string SetUp, string? Flash, LightProblem Problem) : CheckFinding;
+
+    /// <summary>What is wrong with where a light about the subject stands.</summary>
+    /// <param name="Stand">The light where it is worst.</param>
+    /// <param name="Fault">What is wrong there.</param>
+    public sealed record OfStand(LightStandPlan Stand, LightFault Fault) : CheckFinding;
 
     /// <summary>Pieces that can't be cut.</summary>
     /// <param name="Piece">As the cut plan has them.</param>

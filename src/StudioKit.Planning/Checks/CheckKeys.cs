@@ -43,6 +43,9 @@ public static class CheckKeys
         PlanCheckKind.Exposure => ["set-ups.iso", "set-ups.aperture", "set-ups.shutter", "set-ups.lights.distance"],
         PlanCheckKind.Feature => ["subjects.feature"],
         PlanCheckKind.CoverRoom or PlanCheckKind.CoverFoot or PlanCheckKind.CoverView or PlanCheckKind.CoverWarmth => ["set-ups.cover"],
+        PlanCheckKind.HolderReach => ["holders.reach", "holders.highest", "set-ups.lights.holder"],
+        PlanCheckKind.LensShadow or PlanCheckKind.LightsOutOfPicture or PlanCheckKind.LightRoom or PlanCheckKind.LightOnSheet =>
+            ["set-ups.lights.azimuth", "set-ups.lights.elevation", "set-ups.lights.distance"],
         PlanCheckKind.FlashBelow or PlanCheckKind.Cradle => ["set-ups.lights.distance", "frame.height"],
         PlanCheckKind.LowCameraAngles or PlanCheckKind.CameraAngles => ["set-ups.camera-pitch"],
         PlanCheckKind.PanelSize => ["panel.width", "panel.depth"],

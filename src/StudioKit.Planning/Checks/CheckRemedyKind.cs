@@ -150,6 +150,12 @@ public enum CheckRemedyKind
     /// <summary>The ballast given under the middle.</summary>
     BallastAgainstSliding,
 
+    /// <summary>The light from the direction given; parts: the flash and the set-up.</summary>
+    LightFromElsewhere,
+
+    /// <summary>Another holder, or a hand; parts: the flash, the set-up and the holder.</summary>
+    OtherHolder,
+
     /// <summary>A smaller panel or a lower frame, as nothing else that was tried would do alone.</summary>
     SmallerStudio,
 }

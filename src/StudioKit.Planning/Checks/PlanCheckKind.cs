@@ -28,6 +28,21 @@ public enum PlanCheckKind
     /// <summary>A guide number for the zoom that a flash is used at; part: the flash.</summary>
     GuideNumberAtZoom,
 
+    /// <summary>Lights about the subject that the lens does not hide from it.</summary>
+    LensShadow,
+
+    /// <summary>Lights about the subject, and what holds them, out of the picture.</summary>
+    LightsOutOfPicture,
+
+    /// <summary>Room for the heads of the lights about the subject, clear of lens, sheet, frame and ground.</summary>
+    LightRoom,
+
+    /// <summary>Holders that go where the lights stand.</summary>
+    HolderReach,
+
+    /// <summary>Light from above that leaves the sheet within the veil's limit, straight or mirrored.</summary>
+    LightOnSheet,
+
     /// <summary>An exposure for every framing; part: the set-up.</summary>
     Exposure,
 

@@ -17,6 +17,8 @@ internal static class MendCandidates
         PlanCheckKind.CoverFoot => CoverMends.OnSheet(check, plan),
         PlanCheckKind.CoverView => CoverMends.Clear(check, plan),
         PlanCheckKind.CoverWarmth => CoverMends.Cooler(check, plan),
+        PlanCheckKind.LensShadow or PlanCheckKind.LightsOutOfPicture or PlanCheckKind.LightRoom or PlanCheckKind.LightOnSheet => StandMends.Turned(check, plan),
+        PlanCheckKind.HolderReach => StandMends.Held(check, plan),
         PlanCheckKind.FlashBelow => LightMends.FlashPlaced(check, plan),
         PlanCheckKind.Cradle => LightMends.Carried(check, plan),
         PlanCheckKind.PanelSize => StudioMends.LargerPanel(plan),

@@ -3,6 +3,7 @@ using StudioKit.Kits.Carrying;
 using StudioKit.Kits.Covers;
 using StudioKit.Kits.Lighting;
 using StudioKit.Physics.Packing;
+using StudioKit.Planning.Studio;
 using UnitsNet;
 
 namespace StudioKit.Planning.Packing;
@@ -17,6 +18,7 @@ internal static class KitInventory
             .Concat(kit.Flashes.SelectMany(Flash))
             .Concat(kit.Modifiers.Select(Modifier))
             .Concat(kit.Covers.Select(Cover))
+            .Concat(kit.Holders.Where(holder => holder.IsCarried).Select(holder => Holder(kit, holder)))
             .Concat(Optics(kit))
             .Where(item => item.Count > 0)
             .OrderBy(item => item.Stage)]);
@@ -66,6 +68,19 @@ internal static class KitInventory
     private static BoxSize SizeOf(CoverSpec cover) => cover is { PackedLength: { } length, PackedWidth: { } width, PackedDepth: { } depth }
         ? new BoxSize(length, width, depth)
         : new BoxSize(cover.Case.OuterWidth, cover.Case.OuterDepth, cover.Height + cover.Wall);
+
+    private static PackedItem Holder(KitSpec kit, HolderSpec holder)
+    {
+        if (holder.Built)
+        {
+            var built = BuiltHolder.Of(kit, holder);
+            return Given(holder.Name, new MassStatement(built.MassOf(kit), MassOrigin.FromGeometry), UsualSize.Poles(kit.Frame.Pipe.OutsideDiameter, built), PackItemStage.SettingUp) with { Fragile = false };
+        }
+
+        var size = holder is { PackedLength: { } length, PackedWidth: { } width, PackedDepth: { } depth } ? new BoxSize(length, width, depth) : null;
+        var item = Given(holder.Name, holder.Mass, UsualMass.Holder(holder.Kind), size ?? UsualSize.Holder(holder.Kind), PackItemStage.SettingUp);
+        return item with { SizeAssumed = size is null, Fragile = false };
+    }
 
     private static IEnumerable<PackedItem> Optics(KitSpec kit) =>
     [

@@ -63,7 +63,8 @@ internal static class PackNotes
             .Concat(kit.Accessories.Teleconverters.Select(converter => converter.Name))
             .Concat(kit.Accessories.Filters.Select(filter => filter.Name))
             .Concat(kit.Flashes.Select(flash => flash.Name))
-            .Concat(kit.Modifiers.Select(modifier => modifier.Name));
+            .Concat(kit.Modifiers.Select(modifier => modifier.Name))
+            .Concat(kit.Holders.Where(holder => holder.IsCarried).Select(holder => holder.Name));
         var idle = gear.Where(name => !needed.Contains(name)).ToList();
         if (idle.Count > 0 && uses.Count > 0)
         {

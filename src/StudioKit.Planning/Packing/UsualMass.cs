@@ -1,3 +1,4 @@
+using StudioKit.Kits.Lighting;
 using UnitsNet;
 
 namespace StudioKit.Planning.Packing;
@@ -18,6 +19,14 @@ internal static class UsualMass
     public static Mass Filter { get; } = Mass.FromGrams(30);
 
     public static Mass Flash { get; } = Mass.FromGrams(350);
+
+    public static Mass Holder(HolderKind kind) => Mass.FromGrams(kind switch
+    {
+        HolderKind.Stand => 900,
+        HolderKind.Arm => 350,
+        HolderKind.Clamp => 250,
+        _ => 30,
+    });
 
     public static Mass Modifier { get; } = Mass.FromGrams(60);
 }

@@ -1,5 +1,6 @@
 using StudioKit.Kits.Lighting;
 using StudioKit.Physics.Packing;
+using StudioKit.Planning.Studio;
 using UnitsNet;
 
 namespace StudioKit.Planning.Packing;
@@ -23,6 +24,17 @@ internal static class UsualSize
     public static BoxSize Modifier(ModifierKind kind, Length width, Length height) => kind == ModifierKind.Softbox
         ? Box(Math.Max(width.Millimeters, height.Millimeters), 80, 80)
         : Box(width.Millimeters, height.Millimeters, 25);
+
+    public static BoxSize Holder(HolderKind kind) => kind switch
+    {
+        HolderKind.Stand => Box(500, 90, 90),
+        HolderKind.Arm => Box(320, 70, 60),
+        HolderKind.Clamp => Box(160, 80, 50),
+        _ => Box(80, 60, 20),
+    };
+
+    // Pieces side by side.
+    public static BoxSize Poles(Length diameter, BuiltHolder holder) => new(holder.LongestPiece, (holder.Poles + holder.Arms) * diameter, diameter);
 
     private static BoxSize Box(double first, double second, double third) =>
         new(Length.FromMillimeters(first), Length.FromMillimeters(second), Length.FromMillimeters(third));

@@ -72,7 +72,7 @@ internal static class CommonSymptoms
         const double MoreRoom = 1.3;
         const double SameSize = 1.1;
         var other = all
-            .Where(exposure => exposure.SetUp == now.SetUp && exposure.IsUsable)
+            .Where(exposure => exposure.SetUp == now.SetUp && exposure.Verdict.Verdict <= now.Verdict.Verdict)
             .Where(exposure => Math.Abs(Math.Log(exposure.Framing.Magnification.Value / now.Framing.Magnification.Value)) < Math.Log(SameSize))
             .Where(exposure => exposure.Framing.WorkingDistance > Length.Zero && exposure.Framing.WorkingDistance > now.Framing.WorkingDistance * MoreRoom)
             .MinBy(exposure => exposure.Framing.WorkingDistance);

@@ -53,6 +53,7 @@ internal static class LightPlans
             Flash = solution.Flash.Name,
             Role = light.Role,
             Modifier = light.Modifier,
+            Holder = at.Kit.Holders.FirstOrDefault(holder => holder.Name == light.Holder && holder.IsCarried)?.Name,
             Zoom = solution.Flash.Zoom,
             GuideNumber = solution.Flash.GuideNumber,
             ZoomDoubt = solution.Flash.ZoomDoubt,

@@ -72,6 +72,7 @@ internal sealed record SetUpAtFraming(KitSpec Kit, SetUpSpec SetUp, PlannedFrami
     /// <summary>One flash of the set-up, with how well its numbers and the lens's are known.</summary>
     public FlashCase Flash(LightSpec light) => LightingCases.Flash(Kit, light) with
     {
+        DirectionLoss = LightingCases.DirectionLoss(SetUp, light),
         Uncertainty = Known.Of(SetUp, light) with { CloseFocus = Framing.Plan.ExposureUncertainty },
         CoverLoss = light.Role == LightRole.Below ? default : Cover?.ToSubject(light) ?? default,
         SubjectLoss = light.Role == LightRole.Below ? default : Cover?.Subject ?? default,

@@ -65,6 +65,7 @@ internal static class CheckJson
         CheckAmount.AddedBallast ballast => json.Grams(key + "UnderMiddle", ballast.UnderMiddle).Grams(key + "OnWindwardFeet", ballast.OnWindwardFeet),
         CheckAmount.Angles angles => json.List(key + "Angles", angles.Ranges, range => json.Number("fromDeg", range.From.Degrees).Number("toDeg", range.To.Degrees)),
         CheckAmount.Dimmed dimmed => json.Number(key + "Stops", dimmed.Stops),
+        CheckAmount.Directed directed => json.Number(key + "AzimuthDeg", directed.From.Azimuth.Degrees).Number(key + "ElevationDeg", directed.From.Elevation.Degrees),
         CheckAmount.NearestMoves moves => json.List(key + "Moves", moves.Choices, move => FindingJson.Write(json, move)),
         _ => json,
     };

@@ -42,6 +42,10 @@ internal static class FindingJson
                 json.Text("setUp", light.SetUp).Text("part", light.Flash);
                 Write(json, light.Problem);
                 break;
+            case CheckFinding.OfStand of:
+                json.Text("setUp", of.Stand.SetUp).Text("framing", of.Stand.Framing).Text("part", of.Stand.Flash);
+                LightStandJson.Write(json, of.Fault);
+                break;
             case CheckFinding.NotCut { Piece: var piece }:
                 json.Text("kind", MemberText.Of(piece.Reason))
                     .Text("part", piece.Label)

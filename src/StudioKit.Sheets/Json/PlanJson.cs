@@ -27,6 +27,7 @@ public static class PlanJson
         json.List("framings", plan.Framings, framing => WriteFraming(json, framing));
         json.List("panelLights", plan.PanelLights, light => PanelLightJson.Write(json, light, withGrids: false));
         json.List("exposures", plan.Exposures, exposure => WriteExposure(json, exposure, plan.Advice));
+        json.List("lightStands", plan.LightStands, stand => LightStandJson.Write(json, stand));
         json.List("features", plan.Features, feature => FeatureJson.Write(json, feature));
         json.List("covers", plan.Covers, cover => CoverJson.Write(json, cover));
         json.List("animalLadder", plan.AnimalLadder, rung => json

@@ -72,6 +72,8 @@ public static class AdviceText
         KitChange.Add add => $"add the {add.Light.Flash} {Role(add.Light.Role)} at {PlanFormat.Centimetres(add.Light.Distance)}",
         KitChange.Modify { Modifier: { } modifier } modify => $"put the {modifier} on the {Placed(now, modify.Light)}",
         KitChange.Modify modify => $"take the {now.Lights.FirstOrDefault(light => light.Place == modify.Light)?.Modifier ?? "modifier"} off the {Placed(now, modify.Light)}",
+        KitChange.Turn turn => $"{Placed(now, turn.Light)} from {StandText.Direction(turn.From)}",
+        KitChange.Hold hold => $"{Placed(now, hold.Light)} {(hold.Holder is { } holder ? $"on {holder}" : "by hand")}",
         KitChange.Background background => FormattableString.Invariant($"background {background.Distance.Meters:0.#} m behind the subject"),
         KitChange.Shade shade => $"shade by {Amount(shade.By)}, to {AmbientText.Value(shade.Light)}",
         KitChange.Before { Filter: { } filter } => $"put the {filter} before the lens",

@@ -21,6 +21,7 @@ internal static class AmountText
         CheckAmount.BagFill fill => $"{PlanFormat.Percent(Math.Round(fill.Filled, 2))} of the usable volume",
         CheckAmount.OnBody burden =>
             $"{PlanFormat.Mass(burden.Mass)}, {PlanFormat.Percent(Math.Round(burden.ShareOfBody, 3))} of body mass, {Words(burden.Band)}",
+        CheckAmount.Directed directed => StandText.Direction(directed.From),
         CheckAmount.CellSets cells => FormattableString.Invariant($"{cells.Sets} {(cells.Sets == 1 ? "set" : "sets")}"),
         CheckAmount.Times times => DayText.Times(times.List),
         CheckAmount.Brightness { Range: { } light } => $"{AmbientText.Value(light.Darkest)} to {AmbientText.Figure(light.Brightest)}",

@@ -10,6 +10,11 @@ internal static class CheckDemands
     {
         PlanCheckKind.RoomBeforeLens => "subject before the front glass",
         PlanCheckKind.FlashBelow => "under the panel, over the ground, aimed at it",
+        PlanCheckKind.LensShadow => $"{AmountText.Of(check.Demand)} lights clear of the lens",
+        PlanCheckKind.LightsOutOfPicture => $"{AmountText.Of(check.Demand)} lights outside every frame",
+        PlanCheckKind.LightRoom => $"{AmountText.Of(check.Demand)} lights clear of lens, sheet, frame and ground",
+        PlanCheckKind.HolderReach => $"{AmountText.Of(check.Demand)} lights where their holders go",
+        PlanCheckKind.LightOnSheet => "sheet and mirror image within the veil's limit",
         PlanCheckKind.LowCameraAngles => $"sheet swept up behind the subject, radius {AmountText.Of(check.Demand)}",
         PlanCheckKind.CameraAngles => "a panel behind all of the frame",
         PlanCheckKind.FrameRoom => "room for rails and fittings",

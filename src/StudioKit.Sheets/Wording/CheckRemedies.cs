@@ -11,6 +11,8 @@ internal static class CheckRemedies
 
     private static string Flash(CheckRemedy remedy) => remedy.Parts.Count > 0 ? remedy.Parts[0] : "the flash below";
 
+    private static string InSetUp(CheckRemedy remedy) => string.Join(" in ", remedy.Parts.Take(2));
+
     private static string Of(CheckRemedy remedy) => remedy.Kind switch
     {
         CheckRemedyKind.LowerMagnification => "Take a lower magnification, a shorter tube or a longer lens.",
@@ -21,6 +23,11 @@ internal static class CheckRemedies
         CheckRemedyKind.LiftCover => $"Lift the {remedy.Parts[0]} for the picture ('lifted: yes'), take another, or other framings.",
         CheckRemedyKind.OtherTank => $"Take a tank other than the {remedy.Parts[0]}, shallower towards the lens, or other framings.",
         CheckRemedyKind.ShadeCover => $"Shade it by {AmountText.Of(remedy.Amount)}, or lift it as soon as the animal sits.",
+        CheckRemedyKind.LightFromElsewhere when remedy.Amount is CheckAmount.Directed directed =>
+            $"Let {InSetUp(remedy)} come from {StandText.Direction(directed.From)}: {StandText.Keys(directed.From)}.",
+        CheckRemedyKind.OtherHolder => remedy.Parts.Count > 2
+            ? $"Hold {InSetUp(remedy)} with {remedy.Parts[2]}."
+            : $"Hold {InSetUp(remedy)} by hand, or take a holder that goes there.",
         CheckRemedyKind.LargerPanel => $"Cut the panel to {AmountText.Of(remedy.Amount)}, or leave out {string.Join(", ", remedy.Parts)} or its low camera angle.",
         CheckRemedyKind.FlashNearerPanel => $"Bring {Flash(remedy)} {AmountText.Of(remedy.Amount)} nearer the panel, or make the frame higher by as much.",
         CheckRemedyKind.FlashFurtherFromPanel => $"Move {Flash(remedy)} {AmountText.Of(remedy.Amount)} further from the panel, or tilt it less.",

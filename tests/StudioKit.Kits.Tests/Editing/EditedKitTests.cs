@@ -14,7 +14,7 @@ public sealed class EditedKitTests
     public static TheoryData<string, string, string, string> Values => new()
     {
         { "flashes[0].lowest-power", "1/64", "    lowest-power: 1/128\n    power-step: third\n    head: 70", "    lowest-power: 1/64\n    power-step: third\n    head: 70" },
-        { "set-ups[0].lights[1].distance", "16 in", "modifier: small softbox, distance: 40 cm}\n    target", "modifier: small softbox, distance: 16 in}\n    target" },
+        { "set-ups[0].lights[1].distance", "16 in", "modifier: small softbox, distance: 40 cm, azimuth", "modifier: small softbox, distance: 16 in, azimuth" },
         { "lenses[0].magnifications[1]", "1:3", "[1:4, 1:2, 1:1]   # 1:1 needs", "[1:4, 1:3, 1:1]   # 1:1 needs" },
         { "flashes[1].zooms[0]", "30 m @ ISO 100, 24 mm", "\"28 m @ ISO 100, 24 mm\"", "\"30 m @ ISO 100, 24 mm\"" },
         { "camera.mass", "1.5 kg", "mass: 740 g", "mass: 1.5 kg" },

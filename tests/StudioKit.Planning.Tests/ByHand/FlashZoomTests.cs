@@ -55,7 +55,7 @@ public sealed class FlashZoomTests
                 shutter: 1/200 s
                 iso: 400
                 background-distance: 5 m
-                lights: [{flash: one, role: key, distance: 50 cm, {{(zoom.StartsWith("zoom", StringComparison.Ordinal) ? zoom : "tilt: 0°")}}}]
+                lights: [{flash: one, role: key, distance: 50 cm, {{(zoom.StartsWith("zoom", StringComparison.Ordinal) ? zoom : "azimuth: -45°")}}}]
             """,
             one: Zooms).Exposures.Single();
         exposure.Verdict.Missed.Should().BeEmpty();

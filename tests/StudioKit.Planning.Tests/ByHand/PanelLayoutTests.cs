@@ -121,7 +121,7 @@ public sealed class PanelLayoutTests
 
     // Above a matt field of exitance ½·E_below a small underside gets F times that, F = 0.951 at 50 mm over 400 mm × 400 mm (rectangle to parallel
     // element above its middle, Howell: 4/(2π)·2·x/√(1 + x²)·atan(x/√(1 + x²)) at x = 200/50). Half way up a subject of 100 mm is 50 mm. The light above
-    // gives E_above = 2560·P/0.4²; the flash below 2560·P/0.45². The sheet is a third of a stop darker at its edges, which takes a tenth off.
+    // gives E_above = 2560·P/0.4², and cos 22.5° of that to what faces midway between it, 45° up, and the camera straight above; the flash below 2560·P/0.45². The sheet is a third of a stop darker at its edges, which takes a tenth off.
     [Fact]
     public void Light_from_the_panel_on_the_underside_is_set_against_the_light_above()
     {
@@ -129,7 +129,7 @@ public sealed class PanelLayoutTests
             "subjects: [{name: crane fly, group: flying-insects, length: 30 mm, height: 100 mm, speed: 0 m/s}]\n" + HandKit.White, panel: Square);
         var lights = plan.Exposures.Single().Lights;
         var below = 0.5 * 0.951 * lights[0].Power.Fraction / (0.45 * 0.45);
-        var above = lights[1].Power.Fraction / (0.4 * 0.4);
+        var above = lights[1].Power.Fraction / (0.4 * 0.4) * Math.Cos(Math.PI / 8);
 
         plan.PanelLights.Single().Framings.Single().UplightAgainstKey!.Value.Value.Should().BeApproximately(Math.Log2(below / above), 0.1);
     }

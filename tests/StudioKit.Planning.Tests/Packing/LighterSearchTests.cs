@@ -63,12 +63,12 @@ public sealed class LighterSearchTests
         home.Reached.Should().BeTrue();
     }
 
-    /// <summary>1.6 kg come off the fen's kit of 13 kg, frame, panel and skirts kept: by a panel that its flash still fits under, a lighter pipe, spare cells and idle lenses.</summary>
+    /// <summary>1.5 kg come off the fen's kit of 13.7 kg, frame, panel and skirts kept: by a panel that its flash still fits under, a lighter pipe, spare cells and idle lenses.</summary>
     [Fact]
     public void A_kit_for_two_comes_down_by_an_eighth_and_loses_no_framing()
     {
         var kit = KitText.Demo("fen-edge.yaml").Kit;
-        var home = KitPlanner.Plan(new KitReadResult(kit with { Pack = kit.Pack with { TargetMass = Mass.FromKilograms(11.6) } }, [], [], new())).Pack.LeaveAtHome!;
+        var home = KitPlanner.Plan(new KitReadResult(kit with { Pack = kit.Pack with { TargetMass = Mass.FromKilograms(12.2) } }, [], [], new())).Pack.LeaveAtHome!;
 
         home.Reached.Should().BeTrue();
         home.Lost.Should().BeEmpty();

@@ -29,7 +29,8 @@ internal static class RandomKits
         from panel in Panel()
         from site in Site()
         from covers in Cover().List[0, 2]
-        from setUps in SetUp(flashes.Count, modifiers.Count, covers.Count).List[1, 2]
+        from holders in Holder().List[0, 2]
+        from setUps in SetUp((flashes.Count, modifiers.Count, holders.Count), covers.Count).List[1, 2]
         from height in Log(0.01, 3)
         from frame in Gen.Enum<FrameKind>()
         select new KitSpec
@@ -41,6 +42,7 @@ internal static class RandomKits
             Flashes = [.. flashes.Select((flash, i) => flash with { Name = $"flash {i}" })],
             Modifiers = [.. modifiers.Select((modifier, i) => modifier with { Name = $"modifier {i}" })],
             Covers = [.. covers.Select((cover, i) => cover with { Name = $"cover {i}" })],
+            Holders = [.. holders.Select((holder, i) => holder with { Name = $"holder {i}" })],
             Subjects = [.. subjects.Select((subject, i) => subject with { Name = $"subject {i}" })],
             SetUps = [.. setUps.Select((setUp, i) => setUp with { Name = $"set-up {i}" })],
             Panel = panel,
@@ -100,6 +102,8 @@ internal static class RandomKits
         from pupil in Log(0.1, 10)
         from length in Maybe(Metres(0.001, 1))
         from reversed in Gen.Bool
+        from front in Metres(0.005, 0.5)
+        from hood in Flat(0, 0.5)
         from wanted in Log(0.001, 20).List[0, 3]
         select new LensSpec
         {
@@ -113,6 +117,8 @@ internal static class RandomKits
             PupilRatio = pupil,
             Length = length,
             Reversed = reversed,
+            FrontDiameter = front,
+            Hood = Length.FromMeters(hood),
             Magnifications = [.. wanted.Select(m => new Magnification(m))],
         };
 
@@ -180,6 +186,25 @@ internal static class RandomKits
             Loss = loss,
         };
 
+    private static Gen<HolderSpec> Holder() =>
+        from kind in Gen.Enum<HolderKind>()
+        from lowest in Maybe(Metres(0.01, 5))
+        from span in Maybe(Metres(0.01, 1))
+        from reach in Maybe(Metres(0.01, 5))
+        from built in Gen.Bool
+        from price in Gen.Int[0, 100]
+        let stands = kind is HolderKind.Stand or HolderKind.Ground
+        select new HolderSpec
+        {
+            Name = "",
+            Kind = kind,
+            Lowest = stands ? lowest : null,
+            Highest = stands && span is { } more ? (lowest ?? Length.FromMeters(0.45)) + more : stands && lowest is { } least ? least + Length.FromMeters(2) : null,
+            Reach = kind == HolderKind.Ground ? null : reach,
+            Built = built && kind is not (HolderKind.Hand or HolderKind.Ground),
+            Price = built || kind == HolderKind.Hand ? null : price,
+        };
+
     private static Gen<SubjectSpec> Subject() =>
         from length in Metres(0.0001, 3)
         from height in Maybe(Metres(0.0001, 3))
@@ -237,6 +262,7 @@ internal static class RandomKits
         from skirts in Gen.Bool
         from skirt in Flat(0, 1)
         from sweep in Maybe(Metres(0.01, 10))
+        from finish in Gen.Enum<SheetFinish>()
         select new PanelSpec
         {
             Width = width,
@@ -248,6 +274,7 @@ internal static class RandomKits
             Skirts = skirts,
             SkirtReflectance = skirt,
             SweepRadius = sweep,
+            Finish = finish,
         };
 
     private static Gen<SiteSpec> Site() =>
@@ -277,15 +304,16 @@ internal static class RandomKits
             OutdoorCorrection = new Stops(outdoors),
         };
 
-    private static Gen<SetUpSpec> SetUp(int flashes, int modifiers, int covers) =>
+    private static Gen<SetUpSpec> SetUp((int Flashes, int Modifiers, int Holders) gear, int covers) =>
         from kind in Gen.Enum<SetUpKind>()
         from aperture in Maybe(Log(0.5, 256).Select(n => new FNumber(n)))
         from shutter in Maybe(Log(1.0 / 32_000, 60).Select(seconds => new ShutterSpeed(seconds)))
         from iso in Maybe(Log(3, 1e7).Select(speed => new IsoSpeed(speed)))
         from ambient in Maybe(Flat(-6, 18).Select(ev => new ExposureValue(ev)))
         from pitches in Flat(0, 90).List[1, 2]
-        from first in Light(kind, flashes, modifiers, leading: true)
-        from others in Light(kind, flashes, modifiers, leading: false).List[0, 2]
+        from first in Light(kind, gear, leading: true)
+        from others in Light(kind, gear, leading: false).List[0, 2]
+        from over in Metres(0.01, 5)
         from levels in Levels()
         from background in Metres(0.01, 1000)
         from subject in Maybe(Flat(-6, 18).Select(ev => new ExposureValue(ev)))
@@ -302,6 +330,7 @@ internal static class RandomKits
             CameraPitches = [.. pitches.Select(degrees => Angle.FromDegrees(degrees))],
             Lights = [first, .. others],
             BackgroundDistance = background,
+            HeightOverGround = over,
             Filter = filtered ? "filter" : null,
             Cover = cover >= 0 && kind is (SetUpKind.WhiteBackground or SetUpKind.DarkBackground) ? $"cover {cover}" : null,
         };
@@ -325,26 +354,28 @@ internal static class RandomKits
             RimLevel = new Stops(rim),
         };
 
-    private static Gen<LightSpec> Light(SetUpKind kind, int flashes, int modifiers, bool leading) =>
-        from flash in Gen.Int[0, flashes - 1]
-        from modifier in Gen.Int[-1, modifiers - 1]
+    // A light below has offsets, one about the subject a direction and what holds it.
+    private static Gen<LightSpec> Light(SetUpKind kind, (int Flashes, int Modifiers, int Holders) kit, bool leading) =>
+        from flash in Gen.Int[0, kit.Flashes - 1]
+        from modifier in Gen.Int[-1, kit.Modifiers - 1]
         from role in Gen.Int[0, Roles(kind, leading).Length - 1].Select(i => Roles(kind, leading)[i])
         from distance in Metres(0.01, 100)
+        from zoom in Maybe(Metres(0.005, 0.5))
+        let light = new LightSpec { Flash = $"flash {flash}", Role = role, Modifier = modifier < 0 ? null : $"modifier {modifier}", Distance = distance, Zoom = zoom }
+        from placed in role == LightRole.Below ? Below(light) : About(light, kind, kit.Holders)
+        select placed;
+
+    private static Gen<LightSpec> Below(LightSpec light) =>
         from right in Flat(-10, 10)
         from back in Flat(-10, 10)
         from tilt in Flat(-90, 90)
-        from zoom in Maybe(Metres(0.005, 0.5))
-        select new LightSpec
-        {
-            Flash = $"flash {flash}",
-            Role = role,
-            Modifier = modifier < 0 ? null : $"modifier {modifier}",
-            Distance = distance,
-            OffsetRight = Length.FromMeters(right),
-            OffsetBack = Length.FromMeters(back),
-            Tilt = Angle.FromDegrees(tilt),
-            Zoom = zoom,
-        };
+        select light with { OffsetRight = Length.FromMeters(right), OffsetBack = Length.FromMeters(back), Tilt = Angle.FromDegrees(tilt) };
+
+    private static Gen<LightSpec> About(LightSpec light, SetUpKind kind, int holders) =>
+        from azimuth in Maybe(Flat(-180, 180).Select(degrees => Angle.FromDegrees(degrees)))
+        from elevation in Maybe(Flat(kind == SetUpKind.WhiteBackground ? 0 : -60, 90).Select(degrees => Angle.FromDegrees(degrees)))
+        from holder in Gen.Int[-1, holders - 1]
+        select light with { Azimuth = azimuth, Elevation = elevation, Holder = holder < 0 ? null : $"holder {holder}" };
 
     private static LightRole[] Roles(SetUpKind kind, bool leading) => (kind, leading) switch
     {

@@ -86,6 +86,22 @@ public sealed class PlanSessionTests
         ("shade-loss: 2 stops", "shade-loss: 1 stop"),
         ("hold-limit: 5 min", "hold-limit: 5 min\n    active: dusk"),
         ("speed: 2 mm/s", "speed: 2 mm/s\n    active: 22:00 to 02:00"),
+        ("azimuth: -100°", "azimuth: 100°"),
+        ("elevation: 40°", "elevation: 35°"),
+        ("distance: 1 m}", "distance: 1 m, azimuth: -30°}"),
+        (", holder: long arm}", "}"),
+        (", holder: short stand}", "}"),
+        ("kind: arm", "kind: clamp"),
+        ("reach: 55 cm", "reach: 35 cm"),
+        ("built: yes", "built: no"),
+        ("price: 24\n    size: 380", "price: 26\n    size: 380"),
+        ("size: 380 mm x 90 mm x 80 mm", "size: 620 mm x 90 mm x 80 mm"),
+        ("mass: 540 g\n\npanel", "mass: 640 g\n\npanel"),
+        ("highest: 1.1 m", "highest: 60 cm"),
+        ("highest: 1.1 m", "lowest: 70 cm"),
+        ("front-diameter: 62 mm", "front-diameter: 82 mm"),
+        ("front-diameter: 62 mm", "hood: 40 mm"),
+        ("camera-pitch: 10°", "camera-pitch: 10°\n    height-over-ground: 60 cm"),
     ];
 
     // Of the kit with covers.
@@ -119,6 +135,19 @@ public sealed class PlanSessionTests
     public static TheoryData<int> EveryChange => [.. Enumerable.Range(0, Changes.Length)];
 
     public static TheoryData<int> EveryChangeOfCovers => [.. Enumerable.Range(0, ChangesOfCovers.Length)];
+
+    /// <summary>Only where the sheet mirrors a light does it matter whether it is glossy.</summary>
+    [Fact]
+    public void A_satin_sheet_under_a_light_that_a_glossy_one_mirrors_is_planned_as_if_nothing_had_been_planned_before()
+    {
+        var mirrored = Fen.Text.Replace("azimuth: -100°, elevation: 35°", "azimuth: 180°, elevation: 60°", StringComparison.Ordinal);
+        var (glossy, satin) = (Read(mirrored), Read(mirrored.Replace("margin: 30 mm", "margin: 30 mm\n  finish: satin", StringComparison.Ordinal)));
+
+        var before = Written(Fen.Session.Plan(glossy));
+        var within = Fen.Session.Plan(satin);
+
+        Written(within).Should().Be(Afresh(satin, within)).And.NotBe(before, "the mirror image is gone");
+    }
 
     [Theory]
     [MemberData(nameof(EveryChange))]
@@ -158,6 +187,7 @@ public sealed class PlanSessionTests
             Frame = frame,
             Light = light,
             Exposures = exposures,
+            LightStands = PlanStages.LightStands(kit, framings, light, exposures),
             Features = PlanStages.Features(kit, framings, exposures),
             Covers = PlanStages.Covers(kit, panel, framings, exposures),
             PanelLights = PlanStages.PanelLights(kit, panel, frame, light, framings, exposures),

@@ -324,6 +324,7 @@ public sealed class CheckTextTests
         CheckRemedyKind.SheetOfThickness or CheckRemedyKind.WiderSweep or CheckRemedyKind.MoreEdgeRoom => new CheckAmount.Measure(Length.FromMillimeters(5)),
         CheckRemedyKind.BallastAgainstTipping or CheckRemedyKind.BallastAgainstSliding => new CheckAmount.AddedBallast(Mass.FromKilograms(3), Mass.FromKilograms(2), Mass.Zero),
         CheckRemedyKind.MoveFlash => new CheckAmount.NearestMoves([new(CradleMoveKind.Up, Length.FromMillimeters(14))]),
+        CheckRemedyKind.LightFromElsewhere => new CheckAmount.Directed(new(Angle.FromDegrees(-120), Angle.FromDegrees(45))),
         _ => new CheckAmount.HowMany(2),
     };
 }

@@ -10,7 +10,8 @@ internal static class FlashTerms
     public static double AtFullPower(FlashCase flash)
     {
         ArgumentNullException.ThrowIfNull(flash);
-        return Intensity(flash) + flash.OutdoorCorrection.Value - flash.ModifierLoss.Value - flash.CoverLoss.Value - flash.SubjectLoss.Value + Distance(flash) + NearFieldLoss(flash);
+        return Intensity(flash) + flash.OutdoorCorrection.Value - flash.ModifierLoss.Value - flash.CoverLoss.Value - flash.SubjectLoss.Value + Distance(flash) + NearFieldLoss(flash)
+            + flash.DirectionLoss.Value;
     }
 
     /// <summary>The lines one by one, at the flash's own power.</summary>
@@ -54,6 +55,13 @@ internal static class FlashTerms
             yield return BudgetLine.Of(
                 "Out of the cover, subject", -flash.SubjectLoss.Value, $"against the sheet's light; water spreads the light of what is in it",
                 "WaterRadiance", "radiance over n² stays the same through a face");
+        }
+
+        if (flash.DirectionLoss.Value != 0)
+        {
+            yield return BudgetLine.Of(
+                "Direction", flash.DirectionLoss.Value, $"cosine on what faces midway between light and lens",
+                "Lambert1760", "irradiance by the cosine of incidence");
         }
     }
 

@@ -50,6 +50,12 @@ public sealed record FlashCase
     /// <summary>What the subject's light loses beyond <see cref="CameraCase.CoverLoss"/> on its way to the lens: what water spreads, less what the sheet's loses more.</summary>
     public Stops SubjectLoss { get; init; }
 
+    /// <summary>
+    /// What is lost because light does not meet the subject head-on as the camera sees it; 0 stops or less. See
+    /// <see cref="Light.Standing.MidwayIncidence"/>.
+    /// </summary>
+    public Stops DirectionLoss { get; init; }
+
     /// <summary>Bright window to panel or subject; &gt; 0 m.</summary>
     public required Length Distance { get; init; }
 

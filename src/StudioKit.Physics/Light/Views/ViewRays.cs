@@ -23,6 +23,15 @@ internal readonly struct ViewRays
 
     public Position Pupil { get; }
 
+    /// <summary>Whether a place lies before the pupil and within the frame, near or far.</summary>
+    public bool Holds(Position place)
+    {
+        var depth = _sight.Dot(Pupil, place);
+        return depth > 0
+            && Math.Abs(_right.Dot(Pupil, place)) * _distance <= depth * _field.Width / 2
+            && Math.Abs(_up.Dot(Pupil, place)) * _distance <= depth * _field.Height / 2;
+    }
+
     /// <summary>The ray through a point of the frame, each share from −½ to ½.</summary>
     public Direction Through(double right, double up) => Direction.From(
         Pupil,

@@ -41,6 +41,7 @@ internal static class FramePlanner
             Fittings = fittings,
             SheetParts = parts,
             Softboxes = softboxes,
+            BuiltHolders = BuiltHolder.Of(kit),
             LowerFlashes = lowerFlashes,
             Sweep = SheetSweeps.Of(panel, frame),
             Seams = SheetParts.Seams(kit),
@@ -112,11 +113,28 @@ internal static class FramePlanner
     private static BarCutRequest BarRequest(KitSpec kit, IReadOnlyList<CutListEntry> pieces) => new()
     {
         // A frame with no room for a pipe says so among its problems; there is nothing to cut for it.
-        Pieces = [.. pieces.Where(piece => piece.Rounded > Length.Zero).Select(piece => new BarPiece(piece.Group, piece.Rounded, piece.Count * kit.Stock.Studios))],
+        Pieces =
+        [
+            .. pieces.Where(piece => piece.Rounded > Length.Zero).Select(piece => new BarPiece(piece.Group, piece.Rounded, piece.Count * kit.Stock.Studios)),
+            .. BuiltHolder.Of(kit).SelectMany(holder => HolderPieces(holder, kit.Stock.Studios)),
+        ],
         Stock = KitStock.Bars(kit.Stock),
         Kerf = kit.Stock.Kerf,
         Trim = kit.Stock.Trim,
     };
+
+    private static IEnumerable<BarPiece> HolderPieces(BuiltHolder holder, int studios)
+    {
+        if (holder.Poles > 0)
+        {
+            yield return new BarPiece($"pole of {holder.Holder}", holder.PoleLength, holder.Poles * studios);
+        }
+
+        if (holder.Arms > 0)
+        {
+            yield return new BarPiece($"{(holder.OnPeg ? "boom" : "arm")} of {holder.Holder}", holder.ArmLength, holder.Arms * studios);
+        }
+    }
 
     private static Dictionary<FittingKind, Length> InsertionDepths(KitSpec kit)
     {

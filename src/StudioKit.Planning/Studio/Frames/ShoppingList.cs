@@ -1,4 +1,5 @@
 using StudioKit.Kits;
+using StudioKit.Kits.Lighting;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Cutting;
 
@@ -17,6 +18,7 @@ internal static class ShoppingList
         .. fittings.Select(fitting => new ShoppingLine($"{kit.Frame.Fittings.Name}: {fitting.Name}", fitting.Count * kit.Stock.Studios, fitting.PriceEach)),
         .. SmallParts(kit, frame).Where(line => line.Count > 0),
         .. kit.Covers.Where(cover => cover.Price is not null).Select(cover => new ShoppingLine($"{cover.Name}: {PlanFormat.Box(cover.Width, cover.Depth, cover.Height)} inside", kit.Stock.Studios, cover.Price)),
+        .. HolderLines(kit).Where(line => line.Count > 0),
         .. sheets.Sheets
             .GroupBy(sheet => (sheet.StockLabel, sheet.Price))
             .Select(group => new ShoppingLine($"sheet of {group.Key.StockLabel}", group.Count(), SheetPrice(kit, panel, group.Key.StockLabel, group.Key.Price))),
@@ -30,6 +32,25 @@ internal static class ShoppingList
         yield return new ShoppingLine("clip that holds the panel to a rail", points * stock.Studios, stock.ClipPrice);
         yield return new ShoppingLine(StripsToBuy.Item(frame.Ledge), StripsToBuy.MetresToBuy(frame.Ledge, stock.Studios), stock.PadPrice);
         yield return new ShoppingLine("ground peg", kit.Frame.Pegs.Count * stock.Studios, stock.PegPrice);
+    }
+
+    // Bought as they are; of those that are built what the frame's own lines leave out.
+    private static IEnumerable<ShoppingLine> HolderLines(KitSpec kit)
+    {
+        var (studios, fittings, built) = (kit.Stock.Studios, kit.Frame.Fittings, BuiltHolder.Of(kit));
+        foreach (var holder in kit.Holders.Where(holder => holder is { IsCarried: true, Built: false, Kind: not HolderKind.Ground }))
+        {
+            yield return new ShoppingLine($"{holder.Name}, holds a flash", studios, holder.Price);
+        }
+
+        foreach (var holder in built)
+        {
+            yield return new ShoppingLine($"{fittings.Name}: coupling, for {holder.Holder}", holder.Couplings * studios, fittings.Coupling.Price);
+            yield return new ShoppingLine($"{fittings.Name}: tee, for {holder.Holder}", holder.Tees * studios, fittings.Tee.Price);
+            yield return new ShoppingLine($"clip from pipe to pipe, for {holder.Holder}", holder.Clips * studios, kit.Stock.ClipPrice);
+            yield return new ShoppingLine($"ground peg, for {holder.Holder}", holder.OnPeg ? studios : 0, kit.Stock.PegPrice);
+            yield return new ShoppingLine($"ball joint or clip for a flash, for {holder.Holder}", studios, null);
+        }
     }
 
     private static int PinCount(FrameResult frame) =>

@@ -5,6 +5,7 @@ using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.Flashes;
 using StudioKit.Physics.Exposure.Series;
+using StudioKit.Physics.Light.Standing;
 using StudioKit.Planning.Framing;
 using UnitsNet;
 
@@ -38,6 +39,10 @@ internal static class LightingCases
             RecycleTime = flash.RecycleTime,
         };
     }
+
+    /// <summary>What is lost because a light does not meet the subject head-on as the camera sees it; none for a rim, which is set by the outline that it draws.</summary>
+    public static Stops DirectionLoss(SetUpSpec setUp, LightSpec light) =>
+        light.Role != LightRole.Rim && light.From is { } from ? MidwayIncidence.Loss(from, setUp.CameraPitches) : default;
 
     /// <summary>The camera set for one framing.</summary>
     public static CameraCase Camera(KitSpec kit, SetUpSpec setUp, PlannedFraming framing, FNumber aperture) => new()
@@ -80,7 +85,8 @@ internal static class LightingCases
     public static FilterSpec? FilterOf(KitSpec kit, SetUpSpec setUp) =>
         kit.Accessories.Filters.FirstOrDefault(filter => filter.Name == setUp.Filter);
 
-    private static ModifierSpec? ModifierOf(KitSpec kit, LightSpec light) =>
+    /// <summary>The modifier before a light.</summary>
+    public static ModifierSpec? ModifierOf(KitSpec kit, LightSpec light) =>
         kit.Modifiers.FirstOrDefault(modifier => modifier.Name == light.Modifier);
 
     private static GuideNumberAtZoom AtZoom(FlashSpec flash, LightSpec light)

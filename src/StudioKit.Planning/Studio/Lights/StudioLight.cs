@@ -32,6 +32,12 @@ public sealed class StudioLight
     /// <summary>The panel lit by a set-up's flashes where they stand.</summary>
     internal LitPanel Of(SetUpSpec setUp) => _store.Lit(_unlit.Value with { Emitters = PanelScene.Flashes(_kit, _panel, _frame, setUp) });
 
+    /// <summary>Sheet and pipes, unlit.</summary>
+    internal LightScene Unlit => _unlit.Value;
+
+    /// <summary>Subject's foot beyond half the sheet's length.</summary>
+    internal Length SubjectBeyondMiddle => SubjectBack;
+
     /// <summary>What is impossible about a set-up's geometry; such a set-up is planned without a light map.</summary>
     internal IReadOnlyList<LightProblem> ProblemsOf(SetUpSpec setUp, IReadOnlyList<PlannedFraming> framings)
     {

@@ -1,0 +1,65 @@
+using StudioKit.Kits.SetUps;
+using StudioKit.Physics.Light.Standing;
+using StudioKit.Planning.SetUps;
+using UnitsNet;
+
+namespace StudioKit.Planning.Standing;
+
+/// <summary>Looks for other directions and holders for a light that stands wrong.</summary>
+/// <param name="plan">The plan.</param>
+internal sealed class StandSearch(Plan plan)
+{
+    private const double AzimuthStep = 15;
+    private const double HalfTurn = 180;
+    private static readonly double[] Elevations = [10, 20, 30, 45, 60, 75];
+
+    /// <summary>The directions nearest to the one it has in which nothing is wrong with it at any framing, nearest first.</summary>
+    /// <param name="setUp">Name of the set-up.</param>
+    /// <param name="place">The light's place in the set-up's list.</param>
+    public IEnumerable<LightDirection> Directions(string setUp, int place)
+    {
+        if (SetUpOf(setUp) is not { } spec || spec.Lights[place].From is not { } now)
+        {
+            return [];
+        }
+
+        var scenes = Scenes(spec);
+        return Around(now).Where(to => AllClear(scenes, place, spec.Lights[place] with { Azimuth = to.Azimuth, Elevation = to.Elevation }));
+    }
+
+    /// <summary>Holders of the kit that hold it where it stands with nothing wrong at any framing; last no holder at all, which is a hand.</summary>
+    /// <inheritdoc cref="Directions" path="/param"/>
+    public IEnumerable<string?> Holders(string setUp, int place)
+    {
+        if (SetUpOf(setUp) is not { } spec)
+        {
+            return [];
+        }
+
+        var (scenes, light) = (Scenes(spec), spec.Lights[place]);
+        return plan.Kit.Holders.Select(holder => (string?)holder.Name).Append(null).Where(name => name != light.Holder && AllClear(scenes, place, light with { Holder = name }));
+    }
+
+    private SetUpSpec? SetUpOf(string name) => plan.Kit.SetUps.FirstOrDefault(setUp => setUp.Name == name);
+
+    private List<(StandScene Scene, ExposurePlan Exposure)> Scenes(SetUpSpec setUp) =>
+    [
+        .. from exposure in plan.Exposures
+           where exposure.SetUp == setUp.Name
+           let framing = plan.PlannedFramings.FirstOrDefault(framing => framing.Plan.Name == exposure.Framing.Name)
+           where framing is not null && (plan.Light is not null || !SetUpPlanners.Of(setUp).LightsPanel)
+           select (StandScene.Of(plan.Kit, setUp, framing, plan.Light), exposure),
+    ];
+
+    private static bool AllClear(List<(StandScene Scene, ExposurePlan Exposure)> scenes, int place, LightSpec light) =>
+        scenes.TrueForAll(pair => LightStandPlanner.IsClear(pair.Scene, pair.Exposure, place, light));
+
+    // Nobody is told to find 37.3°: steps of a clock's half hour, and heights that a hand can judge.
+    private static IEnumerable<LightDirection> Around(LightDirection now) =>
+        from to in (from turn in Enumerable.Range(0, (int)(2 * HalfTurn / AzimuthStep))
+                    from elevation in Elevations
+                    select new LightDirection(Angle.FromDegrees(-HalfTurn + AzimuthStep + (turn * AzimuthStep)), Angle.FromDegrees(elevation)))
+        where to.AngleTo(now).Degrees > 1
+        orderby to.AngleTo(now).Degrees
+        select to;
+}
