@@ -1,3 +1,4 @@
+using StudioKit.Physics.Light.Covers;
 using StudioKit.Physics.Light.Views;
 using StudioKit.Physics.Sources;
 
@@ -43,7 +44,7 @@ public static class SheetGloss
         var axial = way.Dot(light.Orientation.Axis);
         return axial <= 0
             ? 0
-            : ClearContainer.FaceReflectance(refractiveIndex, Math.Acos(Math.Clamp(-way.Z, 0, 1))) * light.AxialIntensityTime
+            : ClearWall.FaceReflectance(refractiveIndex, Math.Acos(Math.Clamp(-way.Z, 0, 1))) * light.AxialIntensityTime
                 * light.Lobe.RelativeIntensity(way.Dot(light.Orientation.Across), way.Dot(light.Orientation.Along), axial)
                 / (light.Width.Meters * light.Height.Meters * axial);
     }
