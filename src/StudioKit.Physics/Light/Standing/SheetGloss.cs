@@ -11,7 +11,7 @@ public static class SheetGloss
     /// <param name="light">The light over the sheet.</param>
     /// <param name="view">The camera's view.</param>
     /// <param name="sheet">Height of the sheet over the ground [m].</param>
-    /// <param name="refractiveIndex">Index of the sheet n [1]; ≥ 1.</param>
+    /// <param name="refractiveIndex">Index of the sheet n [1]; 1 to 10.</param>
     /// <returns>R·L, the Fresnel reflectance times the window's luminance times time [cd·s/m²]; none where no part of the image lies within the frame.</returns>
     /// <remarks>A point at height h over the sheet is seen where a point h under it would be; the window's luminance is I/(A·cos θ).</remarks>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
@@ -20,13 +20,13 @@ public static class SheetGloss
     {
         ArgumentNullException.ThrowIfNull(light);
         ArgumentNullException.ThrowIfNull(view);
-        var rays = new ViewRays(view, Guard.Finite(sheet));
+        var (rays, n) = (new ViewRays(view, Guard.Finite(sheet)), Guard.Between(refractiveIndex, 1, 10));
         double? brightest = null;
         foreach (var (window, _) in LightOnSurface.Points(light))
         {
             if (window.Z > sheet && rays.Holds(Mirrored(window, sheet)))
             {
-                brightest = Math.Max(brightest ?? 0, Reflected(light, window, rays.Pupil, sheet, refractiveIndex));
+                brightest = Math.Max(brightest ?? 0, Reflected(light, window, rays.Pupil, sheet, n));
             }
         }
 
