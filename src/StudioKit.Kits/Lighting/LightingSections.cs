@@ -72,13 +72,18 @@ internal static class LightingSections
             .Ratio((modifier, value) => modifier with { Transmittance = value }, modifier => modifier.Transmittance)
         .Optional("lobe-exponent", "Exponent n of its cosⁿ lobe; 1 is Lambertian.", "0", "1000")
             .Plain((modifier, value) => modifier with { LobeExponent = value }, modifier => modifier.LobeExponent)
+        .Optional("half-ball", "Whether a dome is a translucent half ball, which shines sideways and backwards too, in place of a cosⁿ front.")
+            .YesNo((modifier, value) => modifier with { HalfBall = value }, modifier => modifier.HalfBall)
         .Optional("loss", "On-axis loss as measured, a positive number of stops; else computed from the two beams.", "-3", "12")
             .Stops((modifier, value) => modifier with { Loss = value })
         .Optional("made-from", "Sheet it is folded or cut from, matched with the stock's sheets; bought where none is named.")
             .Name((modifier, value) => modifier with { MadeFrom = value })
         .Optional("reach", "Front of the flash to the glowing front of a softbox that is folded.", "1 cm", "1 m")
             .Length((modifier, value) => modifier with { Reach = value }, modifier => modifier.Reach)
-        .Optional("mass", "Mass.", "1 g", "10 kg").Mass((modifier, value) => modifier with { Mass = value });
+        .Optional("mass", "Mass.", "1 g", "10 kg").Mass((modifier, value) => modifier with { Mass = value })
+        .Follows("lobe-exponent", modifier => modifier.HalfBall)
+        .Follows("half-ball", modifier => modifier.Kind != ModifierKind.Dome)
+        .Check(OnlyDomes);
 
     public static readonly Section<HolderSpec> Holder = new Section<HolderSpec>(
         "holder", "What holds a flash where it stands.", new() { Name = "", Kind = HolderKind.Stand }, namedAmong: "holders")
@@ -103,4 +108,12 @@ internal static class LightingSections
         .Check(holder => holder.StandsOnGround && holder.LowestHold > holder.HighestHold
             ? new Fault("highest", "The holder's lowest place lies over its highest.", "Write the lower one first: 'lowest: 45 cm', 'highest: 190 cm'.")
             : null);
+
+    private static Fault? OnlyDomes(ModifierSpec modifier) => modifier switch
+    {
+        { HalfBall: false } => null,
+        { Kind: not ModifierKind.Dome } => new Fault("half-ball", $"The modifier '{modifier.Name}' is no dome, so it is no half ball.", "Write 'kind: dome', or leave 'half-ball' out."),
+        { LobeExponent: not 1 } => new Fault("lobe-exponent", $"The modifier '{modifier.Name}' is a half ball, whose lobe is known.", "Leave 'lobe-exponent' out, or 'half-ball'."),
+        _ => null,
+    };
 }

@@ -24,6 +24,9 @@ public sealed record ModifierSpec
     /// <summary>Exponent n of its cosⁿ lobe [1]; 1 is Lambertian.</summary>
     public double LobeExponent { get; init; } = 1;
 
+    /// <summary>Whether a dome is a half ball, which shines sideways and backwards too: I₀(1 + cos θ)/2 in place of a cosⁿ lobe.</summary>
+    public bool HalfBall { get; init; }
+
     /// <summary>On-axis loss as measured, a positive number of stops; computed from the two beams where the kit gives none.</summary>
     public Stops? Loss { get; init; }
 

@@ -175,8 +175,10 @@ internal static class RandomKits
         from transmittance in Log(0.001, 1)
         from lobe in Flat(0, 1000)
         from loss in Maybe(Flat(-3, 12).Select(stops => new Stops(stops)))
+        from ball in Gen.Bool
         select new ModifierSpec
         {
+            HalfBall = ball && kind == ModifierKind.Dome,
             Name = "",
             Kind = kind,
             Width = width,

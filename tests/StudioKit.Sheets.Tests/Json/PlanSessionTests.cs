@@ -77,6 +77,7 @@ public sealed class PlanSessionTests
         ("relief: 0.3 mm", "relief: 0.4 mm"),
         ("contrast: 0.4}", "contrast: 0.5}"),
         ("name: an eye", "name: the eyes"),
+        ("transmittance: 0.8", "transmittance: 0.8\n    half-ball: yes"),
         ("downhill: left", "downhill: 30°"),
         ("group: amphibians", "group: small-mammals"),
         ("date: 2026-06-14", "date: 2026-12-14"),

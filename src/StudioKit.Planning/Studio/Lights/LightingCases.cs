@@ -5,6 +5,7 @@ using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.Flashes;
 using StudioKit.Physics.Exposure.Series;
+using StudioKit.Physics.Light.Lobes;
 using StudioKit.Physics.Light.Standing;
 using StudioKit.Planning.Framing;
 using UnitsNet;
@@ -57,8 +58,12 @@ internal static class LightingCases
     };
 
     /// <summary>The shape of the light that leaves a flash in a set-up.</summary>
-    public static BeamLobe Lobe(KitSpec kit, LightSpec light) =>
-        ModifierOf(kit, light) is { } modifier ? BeamLobe.Round(modifier.LobeExponent) : BareLobe(FlashOf(kit, light), light);
+    public static LightLobe Lobe(KitSpec kit, LightSpec light) => ModifierOf(kit, light) switch
+    {
+        { HalfBall: true } => new DomeLobe(),
+        { } modifier => LobeOf(BeamLobe.Round(modifier.LobeExponent)),
+        null => LobeOf(BareLobe(FlashOf(kit, light), light)),
+    };
 
     /// <summary>What the reader must know of the flash's numbers.</summary>
     public static IEnumerable<string> Caveats(KitSpec kit, LightSpec light)
@@ -108,8 +113,11 @@ internal static class LightingCases
     // The guide number is f-number times distance (ISO 1230).
     private const string MeasureIt = "List the maker's number for it, or measure: bare head at full power, flash meter at ISO 100 one metre off; the f-number it reads is the guide number in metres.";
 
+    private static CosineLobe LobeOf(BeamLobe beam) => new(beam.ExponentAcross, beam.ExponentUp);
+
     private static Stops LossOf(FlashSpec flash, LightSpec light, ModifierSpec modifier) =>
-        modifier.Loss ?? ModifierLoss.OnAxis(BareLobe(flash, light), BeamLobe.Round(modifier.LobeExponent), modifier.Transmittance);
+        modifier.Loss ?? ModifierLoss.OnAxis(
+            BareLobe(flash, light), modifier.HalfBall ? new DomeLobe().FluxOverAxialIntensity : BeamLobe.Round(modifier.LobeExponent).FluxPerAxialIntensity, modifier.Transmittance);
 
     private static BeamLobe BareLobe(FlashSpec flash, LightSpec light) => flash switch
     {

@@ -64,11 +64,7 @@ internal static class PanelScene
     public static Length FlatMiddle(PanelPlan panel) => -panel.SweptLength / 2;
 
     /// <summary>The beam of a light.</summary>
-    public static LightLobe LobeOf(KitSpec kit, LightSpec light)
-    {
-        var lobe = LightingCases.Lobe(kit, light);
-        return new CosineLobe(lobe.ExponentAcross, lobe.ExponentUp);
-    }
+    public static LightLobe LobeOf(KitSpec kit, LightSpec light) => LightingCases.Lobe(kit, light);
 
     /// <summary>Luminous intensity times time on a light's axis at full power [cd·s].</summary>
     public static double FullPowerIntensityTime(FlashCase flash) =>
