@@ -154,6 +154,23 @@ public sealed class DayTests
         session.Blocks[0].Hours!.Times.Should().OnlyContain(time => time.From >= 360 && time.To <= 720);
     }
 
+    // Everywhere between the polar circles and on every day dusk follows sunset and dawn goes before sunrise; both end where the sun is 12° under the horizon.
+    [Theory]
+    [InlineData("52.3°", "2026-06-14")]
+    [InlineData("-33.9°", "2026-06-14")]
+    [InlineData("-33.9°", "2026-12-14")]
+    [InlineData("1°", "2026-03-20")]
+    public void Dusk_follows_the_sunset_and_dawn_goes_before_the_sunrise(string latitude, string date)
+    {
+        var site = $", date: {date}, latitude: {latitude}, longitude: 0°, utc-offset: 0 h";
+        var (dusk, dawn) = (Planned(site: site, window: "EV -6 to EV 18", moth: "dusk", newt: "dusk"), Planned(site: site, window: "EV -6 to EV 18", moth: "dawn", newt: "dawn"));
+
+        Times(dusk).Select(time => time.From).Should().OnlyContain(minute => minute >= Minute(dusk.Day!, SunEventKind.Sunset) && minute <= Minute(dusk.Day!, SunEventKind.Sunset) + 5);
+        Times(dawn).Select(time => time.To).Should().OnlyContain(minute => minute <= Minute(dawn.Day!, SunEventKind.Sunrise) && minute >= Minute(dawn.Day!, SunEventKind.Sunrise) - 5);
+
+        static IEnumerable<LightTime> Times(Plan plan) => plan.Session!.Blocks.Single().Hours!.Times;
+    }
+
     // Nights of June: the sun more than 6° under the horizon from about 22:50 to 04:30, one stretch over midnight.
     [Fact]
     public void A_night_is_one_stretch_over_midnight()
