@@ -8,6 +8,7 @@ using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Stock;
 using StudioKit.Kits.Studio;
 using StudioKit.Kits.Subjects;
+using StudioKit.Kits.Supports;
 using UnitsNet;
 
 namespace StudioKit.Kits;
@@ -25,6 +26,7 @@ internal static class KitSection
         .Many("lenses", CameraSections.Lens, "Lenses, each with the magnifications it is used at.", (kit, value) => kit with { Lenses = value }, isRequired: true)
         .Within("accessories", CameraSections.Accessories, "Extension tubes, close-up lenses, teleconverters and filters.",
             (kit, value) => kit with { Accessories = value }, kit => kit.Accessories)
+        .Many("supports", SupportSections.Support, "Tripods, rails and bags that the camera rests on.", (kit, value) => kit with { Supports = value })
         .Many("flashes", LightingSections.Flash, "Flashes.", (kit, value) => kit with { Flashes = value })
         .Many("modifiers", LightingSections.Modifier, "Domes, softboxes and flat diffusers that go before a flash.", (kit, value) => kit with { Modifiers = value })
         .Many("covers", CoverSections.Cover, "Clear tubs and domes that are turned over an animal, and tanks of water.", (kit, value) => kit with { Covers = value })

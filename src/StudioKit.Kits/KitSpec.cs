@@ -7,7 +7,9 @@ using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Stock;
 using StudioKit.Kits.Studio;
 using StudioKit.Kits.Subjects;
+using StudioKit.Kits.Supports;
 using StudioKit.Physics;
+using UnitsNet;
 
 namespace StudioKit.Kits;
 
@@ -28,6 +30,9 @@ public sealed record KitSpec
 
     /// <summary>Extension tubes, close-up lenses, teleconverters and filters.</summary>
     public AccessoriesSpec Accessories { get; init; } = new();
+
+    /// <summary>What the camera can rest on, beside the hand.</summary>
+    public ValueList<SupportSpec> Supports { get; init; } = [];
 
     /// <summary>Flashes.</summary>
     public ValueList<FlashSpec> Flashes { get; init; } = [];
@@ -70,4 +75,17 @@ public sealed record KitSpec
 
     /// <summary>Pipe lengths and sheets on hand or to buy.</summary>
     public StockSpec Stock { get; init; } = new();
+
+    /// <summary>Speed at which the camera of a set-up sways against the subject, on what it rests on.</summary>
+    /// <param name="setUp">The set-up.</param>
+    /// <exception cref="ArgumentNullException">There is no set-up.</exception>
+    public Speed SwayOf(SetUpSpec setUp)
+    {
+        ArgumentNullException.ThrowIfNull(setUp);
+        return Supports.FirstOrDefault(support => support.Name == setUp.Support)?.Sway ?? Site.HandSpeed;
+    }
+
+    /// <summary>The steadiest thing that the camera could rest on, where that is steadier than what a set-up has.</summary>
+    /// <param name="setUp">The set-up.</param>
+    public SupportSpec? SteadierThan(SetUpSpec setUp) => Supports.Where(support => support.Sway < SwayOf(setUp)).MinBy(support => support.Sway);
 }

@@ -45,6 +45,9 @@ public sealed record ExposurePlan
     /// <summary>What is turned over the animal, or what it swims in; none where there is none.</summary>
     public string? Cover { get; init; }
 
+    /// <summary>Name of what the camera rests on; none where it is held.</summary>
+    public string? Support { get; init; }
+
     /// <summary>Least stops by which the visible panel lies above clipping; white-background only.</summary>
     public Stops? WhiteMargin { get; init; }
 

@@ -7,6 +7,7 @@ using StudioKit.Kits.Session;
 using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Studio;
 using StudioKit.Kits.Subjects;
+using StudioKit.Kits.Supports;
 using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using UnitsNet;
@@ -73,6 +74,7 @@ internal static class KitSlice
         Frame = kit.Frame,
         Site = kit.Site with { Ambient = default, OutdoorCorrection = default, Date = null, Latitude = null, Longitude = null, UtcOffset = null, ShadeLoss = default },
         Stock = kit.Stock,
+        Supports = [.. kit.Supports.Where(support => support.Price is not null).Select(support => new SupportSpec { Name = support.Name, Kind = default, Price = support.Price })],
         Modifiers = kit.Modifiers,
         Holders = [.. kit.Holders.Select(holder => holder with { Mass = null, PackedLength = null, PackedWidth = null, PackedDepth = null })],
         Flashes = Bodies(kit),
@@ -97,6 +99,7 @@ internal static class KitSlice
     {
         Camera = kit.Camera with { Name = "", Mass = null },
         Accessories = new AccessoriesSpec { Filters = kit.Accessories.Filters, RailPitch = kit.Accessories.RailPitch },
+        Supports = [.. kit.Supports.Where(support => support.Name == setUp.Support).Select(support => new SupportSpec { Name = support.Name, Kind = support.Kind, MeasuredSway = support.MeasuredSway })],
         Flashes = kit.Flashes,
         Modifiers = kit.Modifiers,
         Holders = [.. kit.Holders.Select(holder => new HolderSpec { Name = holder.Name, Kind = holder.Kind })],
@@ -146,6 +149,7 @@ internal static class KitSlice
         Camera = Nothing.Camera with { Name = kit.Camera.Name, Mass = kit.Camera.Mass },
         Lenses = kit.Lenses,
         Accessories = kit.Accessories,
+        Supports = [.. kit.Supports.Select(support => support with { MeasuredSway = null, Price = null })],
         Flashes = Bodies(kit),
         Modifiers = kit.Modifiers,
         Covers = [.. kit.Covers.Select(cover => cover with { Lifted = false, TimeLimit = null, Price = null })],

@@ -53,6 +53,16 @@ public sealed class KitSchemaTests
             .Should().OnlyContain(key => key.Value.GetProperty("description").GetString()!.Length > 3);
     }
 
+    // YAML makes a number of what looks like one, and an editor then asks whether a number may stand there.
+    [Fact]
+    public void Wherever_the_reader_takes_a_bare_number_an_editor_does()
+    {
+        var kinds = typeof(Quantities.Kinds).GetFields().Select(field => field.GetValue(null)).OfType<Quantities.ValueKind<double>>().ToList();
+
+        kinds.Should().HaveCountGreaterThan(20);
+        kinds.Where(kind => new[] { "1", "0.20", "5", "1e3" }.Any(text => kind.Read(text).IsGood)).Should().NotBeEmpty().And.OnlyContain(kind => kind.JsonType == "number" || kind.JsonType == "integer");
+    }
+
     internal static List<string> Faults(string yaml)
     {
         var stream = new YamlStream();

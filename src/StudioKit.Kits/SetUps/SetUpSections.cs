@@ -84,6 +84,7 @@ internal static class SetUpSections
             .Length((setUp, value) => setUp with { HeightOverGround = value }, setUp => setUp.HeightOverGround)
         .Reference("filter", "filters", "Name of the filter before the lens.", (setUp, value) => setUp with { Filter = value })
         .Reference("cover", "covers", "Name of the clear cover over the animal, or of the tank that it swims in.", (setUp, value) => setUp with { Cover = value })
+        .Reference("support", "supports", "Name of what the camera rests on; else the free hand, as steady as the site's 'hand-speed'.", (setUp, value) => setUp with { Support = value })
         .Follows("fill-level", setUp => setUp.SubjectAmbient is not null)
         .Without(["height-over-ground"], setUp => setUp.Kind == SetUpKind.WhiteBackground, "changes nothing for a subject on the panel", "Set the height of the frame: 'height: 500 mm' under 'frame'.")
         .Check(SetUpLights.Check)

@@ -93,6 +93,9 @@ public sealed record SetUpSpec
     /// <summary>Name of the clear cover over the animal, or of the tank that it swims in; none where the kit gives none.</summary>
     public string? Cover { get; init; }
 
+    /// <summary>Name of what the camera rests on; the free hand where the kit gives none.</summary>
+    public string? Support { get; init; }
+
     /// <summary>Whether it is for a subject: for all where the kit names none.</summary>
     /// <param name="subject">Name of the subject.</param>
     public bool IsFor(string subject) => Subjects.Count == 0 || Subjects.Contains(subject);

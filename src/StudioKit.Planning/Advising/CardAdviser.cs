@@ -32,7 +32,7 @@ internal sealed class CardAdviser(Replanner replanner, ExposurePlan now, IReadOn
         var polarisers = replanner.Kit.Accessories.Filters.Where(filter => filter.Kind == FilterKind.Polariser).Select(filter => filter.Name);
         return SetUpPlanners.Of(setUp).Symptoms(setUp, now)
             .Concat(CommonSymptoms.FrameMissing(setUp, now))
-            .Append(CommonSymptoms.Smeared(setUp, now, replanner.Kit.Camera.FlashSync))
+            .Append(CommonSymptoms.Smeared(replanner.Kit, setUp, now))
             .Concat(CommonSymptoms.Shine(setUp, now, polarisers))
             .Concat(CommonSymptoms.LensShadow(now, all));
     }

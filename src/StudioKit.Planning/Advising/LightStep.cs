@@ -26,6 +26,6 @@ public sealed record LightStep
     /// <summary>Stops of shade that bring it back to a light in which the exposure works; none where no shade is needed, or none helps.</summary>
     public Stops? Shade { get; init; }
 
-    /// <summary>What to set on a tripod, where the hand is too unsteady; none where the hand will do, or a tripod does not help.</summary>
-    public Advice? OnTripod { get; init; }
+    /// <summary>What to set on the steadiest thing in the bag, where what the camera rests on is too unsteady; none where that will do, or nothing steadier helps.</summary>
+    public Advice? Steadied { get; init; }
 }

@@ -56,14 +56,19 @@ internal sealed class LightTable(Replanner replanner, ExposurePlan now)
             ReadsInDarkest = reads,
             IsPlanned = false,
             Advice = new Advice(changes, planned),
-            OnTripod = planned.Verdict.Verdict == Verdict.Works ? null : OnTripod(changes, planned),
+            Steadied = planned.Verdict.Verdict == Verdict.Works ? null : Steadied(changes, planned),
         };
     }
 
-    private Advice? OnTripod(ValueList<KitChange> changes, ExposurePlan byHand)
+    private Advice? Steadied(ValueList<KitChange> changes, ExposurePlan asItRests)
     {
-        ValueList<KitChange> both = [.. changes, new KitChange.Tripod()];
-        return replanner.Plan(now, both) is { } planned && planned.Verdict.Verdict < byHand.Verdict.Verdict ? new Advice(both, planned) : null;
+        if (replanner.Kit.SteadierThan(replanner.SetUpOf(now)) is not { } support)
+        {
+            return null;
+        }
+
+        ValueList<KitChange> both = [.. changes, new KitChange.Rest(now.SetUp, support.Name)];
+        return replanner.Plan(now, both) is { } planned && planned.Verdict.Verdict < asItRests.Verdict.Verdict ? new Advice(both, planned) : null;
     }
 
     // A meter before the scene knows nothing of what stands before the sensor; it is set to the card's own f-number and ISO.
@@ -83,7 +88,7 @@ internal sealed class LightTable(Replanner replanner, ExposurePlan now)
 
     // The nearest darker light in which it works: shade takes away that much.
     private static Stops? ShadeFor(LightStep step, List<LightStep> steps) =>
-        step.Advice.Promise.IsUsable || step.OnTripod is not null ? null
+        step.Advice.Promise.IsUsable || step.Steadied is not null ? null
         : steps.SkipWhile(other => !ReferenceEquals(other, step)).Skip(1).FirstOrDefault(other => other.Advice.Promise.IsUsable) is { } works
             ? new Stops(step.Brightest.AtIso100 - works.Brightest.AtIso100)
             : null;

@@ -41,7 +41,7 @@ internal sealed class MendingLadders(Replanner replanner, ExposurePlan now)
         return found;
     }
 
-    // Two ways to the same settings are one piece of advice; a tripod leaves the settings and takes the smear.
+    // Two ways to the same settings are one piece of advice; a steadier camera leaves the settings and takes the smear.
     private static bool ComesToTheSame(ExposurePlan one, ExposurePlan other) => one.IsSetLike(other) && one.Sharpness.SmearPixels == other.Sharpness.SmearPixels;
 
     // The smallest step that works; where none of the kind does, the smallest that brings it to the edge.
@@ -79,14 +79,14 @@ internal sealed class MendingLadders(Replanner replanner, ExposurePlan now)
         yield return _setUp.Filter is null ? [] : [[new KitChange.Before(now.SetUp, null)]];
         yield return Faster().Select(Single);
         yield return ShorterWithIso();
-        yield return [[new KitChange.Tripod()]];
+        yield return CommonSymptoms.Steadied(replanner.Kit, _setUp);
         yield return Apertures(ThirdStopSeries.Brighter).Select(Single);
         yield return Apertures(ThirdStopSeries.Darker).Select(Single);
         yield return NeutralDensity().Select(Single);
         yield return Modifiers().Select(Single);
         yield return SecondBelow().Select(Single);
         yield return FromFurther(ShorterWithIso());
-        yield return FromFurther([[new KitChange.Tripod()]]);
+        yield return FromFurther(CommonSymptoms.Steadied(replanner.Kit, _setUp));
     }
 
     private static ValueList<KitChange> Single(KitChange change) => [change];

@@ -348,20 +348,18 @@ public abstract partial record KitChange
         private GuideNumber Scaled(GuideNumber number) => new(number.AtIso100 * Math.Sqrt(By.Ratio), number.Zoom);
     }
 
-    /// <summary>A camera that stands on a tripod.</summary>
-    public sealed record Tripod : KitChange
+    /// <summary>A camera that rests on something else.</summary>
+    /// <param name="SetUp">The set-up.</param>
+    /// <param name="Support">Name of what it rests on.</param>
+    public sealed record Rest(string SetUp, string Support) : OfSetUp(SetUp)
     {
         /// <inheritdoc/>
         public override bool IsDoneByHand => true;
 
         /// <inheritdoc/>
-        public override string Key => "site.hand-speed";
+        protected override string Name => "support";
 
         /// <inheritdoc/>
-        public override KitSpec Apply(KitSpec kit)
-        {
-            ArgumentNullException.ThrowIfNull(kit);
-            return kit with { Site = kit.Site with { HandSpeed = Speed.Zero } };
-        }
+        protected override SetUpSpec Changed(SetUpSpec setUp) => setUp with { Support = Support };
     }
 }

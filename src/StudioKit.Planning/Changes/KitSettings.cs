@@ -33,7 +33,6 @@ public static class KitSettings
             KitChange.Frames frames => [Of($"subjects[{Place(kit.Subjects.Select(subject => subject.Name), frames.Subject)}].frames", Text(frames.Count))],
             KitChange.Rounds rounds => [Of("session.rounds", Text(rounds.Count))],
             KitChange.Lift lift => [Of($"covers[{Text(Place(kit.Covers.Select(cover => cover.Name), lift.Cover))}].lifted", "yes")],
-            KitChange.Tripod => [Of("site.hand-speed", "0 m/s")],
             _ => throw new ArgumentOutOfRangeException(nameof(change), change, "Not a change that a kit's text can hold."),
         };
     }
@@ -69,6 +68,7 @@ public static class KitSettings
             KitChange.Shade shade => [.. InLight(path, setUp, shade.Light)],
             KitChange.Before before => [Named($"{path}.filter", before.Filter)],
             KitChange.UnderCover under => [Of($"{path}.cover", under.Cover)],
+            KitChange.Rest rest => [Of($"{path}.support", rest.Support)],
             KitChange.Aperture aperture => [Of($"{path}.aperture", aperture.FNumber.Nominal)],
             KitChange.Shutter shutter => [Of($"{path}.shutter", shutter.Speed.Nominal)],
             KitChange.Iso iso => [Of($"{path}.iso", iso.Speed.Mark)],

@@ -12,6 +12,9 @@ internal sealed record ExposedWith
     /// <summary>Shutter speed set.</summary>
     public required ShutterSpeed Shutter { get; init; }
 
+    /// <summary>Speed at which the camera sways against the subject.</summary>
+    public required Speed Sway { get; init; }
+
     /// <summary>Longest flash at work, t0.1; none without a flash.</summary>
     public Duration? FlashDuration { get; init; }
 

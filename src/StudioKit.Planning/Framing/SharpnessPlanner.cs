@@ -94,7 +94,7 @@ internal static class SharpnessPlanner
             Magnification = framing.Plan.Magnification,
             PixelPitch = pitch,
             SubjectSpeed = subject?.Speed ?? Speed.Zero,
-            HandSpeed = kit.Site.HandSpeed,
+            HandSpeed = exposed.Sway,
             FlashDuration = exposed.FlashDuration ?? Duration.Zero,
             Shutter = exposed.Shutter,
             AmbientShare = exposed.AmbientShare,

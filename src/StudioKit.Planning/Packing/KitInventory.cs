@@ -2,6 +2,7 @@ using StudioKit.Kits;
 using StudioKit.Kits.Carrying;
 using StudioKit.Kits.Covers;
 using StudioKit.Kits.Lighting;
+using StudioKit.Kits.Supports;
 using StudioKit.Physics.Packing;
 using StudioKit.Planning.Studio;
 using UnitsNet;
@@ -19,6 +20,7 @@ internal static class KitInventory
             .Concat(kit.Modifiers.Select(Modifier))
             .Concat(kit.Covers.Select(Cover))
             .Concat(kit.Holders.Where(holder => holder.IsCarried).Select(holder => Holder(kit, holder)))
+            .Concat(kit.Supports.Where(support => support.IsCarried).Select(Support))
             .Concat(Optics(kit))
             .Where(item => item.Count > 0)
             .OrderBy(item => item.Stage)]);
@@ -81,6 +83,11 @@ internal static class KitInventory
         var item = Given(holder.Name, holder.Mass, UsualMass.Holder(holder.Kind), size ?? UsualSize.Holder(holder.Kind), PackItemStage.SettingUp);
         return item with { SizeAssumed = size is null, Fragile = false };
     }
+
+    private static PackedItem Support(SupportSpec support) => Given(
+        support.Name, support.Mass, UsualMass.Support(support.Kind),
+        support is { Length: { } length, Width: { } width, Depth: { } depth } ? new BoxSize(length, width, depth) : UsualSize.Support(support.Kind), PackItemStage.SettingUp) with
+    { Fragile = false, SizeAssumed = support.Length is null };
 
     private static IEnumerable<PackedItem> Optics(KitSpec kit) =>
     [

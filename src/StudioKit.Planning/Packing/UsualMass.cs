@@ -1,4 +1,5 @@
 using StudioKit.Kits.Lighting;
+using StudioKit.Kits.Supports;
 using UnitsNet;
 
 namespace StudioKit.Planning.Packing;
@@ -29,4 +30,11 @@ internal static class UsualMass
     });
 
     public static Mass Modifier { get; } = Mass.FromGrams(60);
+
+    public static Mass Support(SupportKind kind) => Mass.FromGrams(kind switch
+    {
+        SupportKind.Tripod => 1300,
+        SupportKind.Rail => 350,
+        _ => 600,
+    });
 }

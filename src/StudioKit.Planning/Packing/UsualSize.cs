@@ -1,4 +1,5 @@
 using StudioKit.Kits.Lighting;
+using StudioKit.Kits.Supports;
 using StudioKit.Physics.Packing;
 using StudioKit.Planning.Studio;
 using UnitsNet;
@@ -35,6 +36,13 @@ internal static class UsualSize
 
     // Pieces side by side.
     public static BoxSize Poles(Length diameter, BuiltHolder holder) => new(holder.LongestPiece, (holder.Poles + holder.Arms) * diameter, diameter);
+
+    public static BoxSize Support(SupportKind kind) => kind switch
+    {
+        SupportKind.Tripod => Box(450, 120, 120),
+        SupportKind.Rail => Box(220, 70, 60),
+        _ => Box(220, 150, 80),
+    };
 
     private static BoxSize Box(double first, double second, double third) =>
         new(Length.FromMillimeters(first), Length.FromMillimeters(second), Length.FromMillimeters(third));

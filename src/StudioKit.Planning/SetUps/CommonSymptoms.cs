@@ -1,3 +1,4 @@
+using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
@@ -38,16 +39,20 @@ internal static class CommonSymptoms
         };
     }
 
-    /// <summary>Smear: less of it by a shorter shutter, less ambient light, a weaker and so shorter flash, or a tripod.</summary>
-    public static SymptomRule Smeared(SetUpSpec setUp, ExposurePlan now, ShutterSpeed shortest) => new(
+    /// <summary>Smear: less of it by a shorter shutter, less ambient light, a weaker and so shorter flash, or what is steadier than what the camera rests on.</summary>
+    public static SymptomRule Smeared(KitSpec kit, SetUpSpec setUp, ExposurePlan now) => new(
         Symptom.Smeared,
         [
-            .. now.Shutter.Seconds > shortest.Seconds * 1.1 ? (ValueList<KitChange>[])[Shorter(setUp, now, shortest)] : [],
+            .. now.Shutter.Seconds > kit.Camera.FlashSync.Seconds * 1.1 ? (ValueList<KitChange>[])[Shorter(setUp, now, kit.Camera.FlashSync)] : [],
             [new KitChange.Iso(setUp.Name, new IsoSpeed(now.Iso.Value * OneStop.Ratio))],
-            [new KitChange.Tripod()],
+            .. Steadied(kit, setUp),
             .. now.WhereItSits ? [] : (ValueList<KitChange>[])[[new KitChange.Shade(setUp.Name, new ExposureValue(now.Ambient.AtIso100 - OneStop.Value), OneStop)]],
         ],
         changed => now.Sharpness.SmearPixels > 0 && changed.Sharpness.SmearPixels <= now.Sharpness.SmearPixels * LessSmear && (!now.WhereItSits || KeepsTheScene(now, changed)));
+
+    /// <summary>The camera on the steadiest thing in the bag; nothing where it rests on that.</summary>
+    public static IEnumerable<ValueList<KitChange>> Steadied(KitSpec kit, SetUpSpec setUp) =>
+        kit.SteadierThan(setUp) is { } support ? [[new KitChange.Rest(setUp.Name, support.Name)]] : [];
 
     /// <summary>Whether a scene comes out as bright as before, to a click of the dial.</summary>
     public static bool KeepsTheScene(ExposurePlan now, ExposurePlan changed) => Math.Abs(changed.AmbientLevel.Value - now.AmbientLevel.Value) <= 1.0 / 3;

@@ -23,7 +23,7 @@ internal static class ExposurePlanner
         var result = at.Planner.Solve(at);
         var main = result.Lights.Count > 0 ? result.Lights[0].Budget : null;
         var shutter = ThirdStopSeries.Nearest(result.Camera.Shutter);
-        var exposed = Exposed(result, shutter);
+        var exposed = Exposed(at, result, shutter);
         var sharpness = SharpnessPlanner.Plan(at.Kit, at.Framing, exposed, at.MainSubject);
         var uncertainty = UncertaintyOf(at, result, main);
         var lights = LightPlans.Of(at, result);
@@ -40,6 +40,7 @@ internal static class ExposurePlanner
             Lights = lights,
             Filter = at.SetUp.Filter,
             Cover = at.SetUp.Cover,
+            Support = at.SetUp.Support,
             WhiteMargin = result.WhiteMargin,
             BrightestMargin = result.BrightestMargin,
             HighestMargin = result.HighestMargin,
@@ -72,7 +73,7 @@ internal static class ExposurePlanner
     {
         var result = at.Planner.Solve(at);
         var uncertainty = UncertaintyOf(at, result, result.Lights.Count > 0 ? result.Lights[0].Budget : null);
-        return ExposureJudge.Of(at, result, uncertainty, SharpnessPlanner.SmearOf(at.Kit, at.Framing, Exposed(result, ThirdStopSeries.Nearest(result.Camera.Shutter)), at.MainSubject));
+        return ExposureJudge.Of(at, result, uncertainty, SharpnessPlanner.SmearOf(at.Kit, at.Framing, Exposed(at, result, ThirdStopSeries.Nearest(result.Camera.Shutter)), at.MainSubject));
     }
 
     private static IReadOnlyList<Stops> BracketOf(LightSolution main)
@@ -91,8 +92,9 @@ internal static class ExposurePlanner
         return main is null ? ambient : at.Planner.Uncertainty(result, main, ambient);
     }
 
-    private static ExposedWith Exposed(SetUpResult result, ShutterSpeed shutter) => new()
+    private static ExposedWith Exposed(SetUpAtFraming at, SetUpResult result, ShutterSpeed shutter) => new()
     {
+        Sway = at.Kit.SwayOf(at.SetUp),
         Aperture = result.Camera.Aperture,
         Shutter = shutter,
         FlashDuration = result.Lights.Count > 0 ? result.Lights.Select(light => light.FlashDuration).Max() : null,

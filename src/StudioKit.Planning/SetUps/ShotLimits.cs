@@ -49,5 +49,5 @@ internal static class ShotLimits
     }
 
     private static Speed SpeedOf(SetUpAtFraming at) => Speed.FromMetersPerSecond(
-        Blur.Combined((at.MainSubject?.Speed ?? Speed.Zero).MetersPerSecond, at.Kit.Site.HandSpeed.MetersPerSecond));
+        Blur.Combined((at.MainSubject?.Speed ?? Speed.Zero).MetersPerSecond, at.Kit.SwayOf(at.SetUp).MetersPerSecond));
 }

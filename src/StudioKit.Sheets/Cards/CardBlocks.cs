@@ -84,7 +84,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
         return new Stack(
             [
                 new Paragraph(Exposure.Framing.Name, type.Framing, TextWeight.Bold),
-                new Paragraph(with.Count == 0 ? $"Lens alone, {distance}" : $"With {string.Join(", ", with)}; {distance}", Math.Max(type.Small, TypeScale.Smallest)),
+                new Paragraph((with.Count == 0 ? $"Lens alone, {distance}" : $"With {string.Join(", ", with)}; {distance}") + SupportText.Behind(Exposure), Math.Max(type.Small, TypeScale.Smallest)),
             ],
             0.4);
     }

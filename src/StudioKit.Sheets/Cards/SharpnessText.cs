@@ -40,7 +40,7 @@ internal static class SharpnessText
 
     private static string Cause(MotionBlurKind kind) => kind switch
     {
-        MotionBlurKind.Hand => "the hand in ambient light",
+        MotionBlurKind.Hand => "the camera's sway in ambient light",
         MotionBlurKind.Subject => "the subject in ambient light",
         _ => "movement while the flash burns",
     };

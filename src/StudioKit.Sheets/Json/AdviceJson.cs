@@ -21,9 +21,9 @@ internal static class AdviceJson
                 .Text("readsInBrightest", step.ReadsInBrightest.Nominal).Text("readsInDarkest", step.ReadsInDarkest.Nominal)
                 .Flag("planned", step.IsPlanned).Stops("shade", step.Shade);
             WriteOne(json, now, step.Advice);
-            if (step.OnTripod is { } steady)
+            if (step.Steadied is { } steady)
             {
-                json.Section("onTripod", () => WriteOne(json, now, steady));
+                json.Section("steadied", () => WriteOne(json, now, steady));
             }
         })
         .List("distances", advice.Distances, distances => json

@@ -139,6 +139,7 @@ public static class PlanJson
             .Numbers("bracketStops", exposure.Bracket.Select(step => step.Value))
             .Text("filter", exposure.Filter)
             .Text("cover", exposure.Cover)
+            .Text("support", exposure.Support)
             .Numbers("cameraPitchesDeg", exposure.CameraPitches.Select(pitch => pitch.Degrees))
             .Texts("subjects", exposure.Subjects);
         json.List("lights", exposure.Lights, light => WriteLight(json, light));

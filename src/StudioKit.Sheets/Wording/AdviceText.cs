@@ -78,7 +78,7 @@ public static class AdviceText
         KitChange.Shade shade => $"shade by {Amount(shade.By)}, to {AmbientText.Value(shade.Light)}",
         KitChange.Before { Filter: { } filter } => $"put the {filter} before the lens",
         KitChange.Before => $"take the {now.Filter} off",
-        KitChange.Tripod => "camera on a tripod",
+        KitChange.Rest rest => $"camera on the {rest.Support}",
         _ => null,
     };
 

@@ -16,10 +16,10 @@ public static class LightStepText
         ArgumentNullException.ThrowIfNull(step);
         var promise = step.Advice.Promise;
         var edge = promise.Verdict.Verdict == Verdict.AtTheEdge && !step.IsPlanned ? ", at the edge" : "";
-        var tripod = step.OnTripod is { } steady ? $"; {AdviceText.Of(now, steady, inShort)}" : "";
-        return step.IsPlanned ? $"this card{tripod}"
-            : promise.IsUsable ? AdviceText.Of(now, step.Advice, inShort) + edge + tripod
-            : step.OnTripod is { } only ? AdviceText.Of(now, only, inShort)
+        var steadied = step.Steadied is { } steady ? $"; {AdviceText.Of(now, steady, inShort)}" : "";
+        return step.IsPlanned ? $"this card{steadied}"
+            : promise.IsUsable ? AdviceText.Of(now, step.Advice, inShort) + edge + steadied
+            : step.Steadied is { } only ? AdviceText.Of(now, only, inShort)
             : step.Shade is { } shade ? $"shade by {AdviceText.Amount(shade)}"
             : promise.Verdict.Binding is { } limit ? LimitText.Of(limit) : "";
     }

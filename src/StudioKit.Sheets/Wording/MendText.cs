@@ -48,7 +48,6 @@ public static class MendText
         KitChange.Frames frames => FormattableString.Invariant($"Take {frames.Count} {(frames.Count == 1 ? "frame" : "frames")} of each {frames.Subject}"),
         KitChange.Rounds rounds => FormattableString.Invariant($"Go through the session {(rounds.Count == 1 ? "once" : $"{rounds.Count} times")} a day"),
         KitChange.Lift lift => $"Lift the {lift.Cover} for the picture",
-        KitChange.Tripod => "Put the camera on a tripod",
         _ => throw new ArgumentOutOfRangeException(nameof(change), change, "A change without words."),
     };
 
@@ -71,6 +70,7 @@ public static class MendText
         KitChange.Before { Filter: { } filter } => $"Put the {filter} before the lens",
         KitChange.Before => $"Take the {setUp.Filter} off the lens",
         KitChange.UnderCover under => $"Take the {under.Cover} instead of the {setUp.Cover}",
+        KitChange.Rest rest => $"Rest the camera on the {rest.Support}",
         KitChange.Aperture aperture => $"Set {aperture.FNumber.Nominal}",
         KitChange.Shutter shutter => $"Set {shutter.Speed.Nominal}",
         KitChange.Iso iso => $"Set {iso.Speed.Nominal}",

@@ -82,7 +82,7 @@ public sealed class AdviceIsKeptTests(ITestOutputHelper output)
 
     private static IEnumerable<Advice> PiecesOf(CardAdvice advice) => advice.Symptoms.Select(symptom => symptom.Advice).OfType<Advice>()
         .Concat(advice.WhenLightChanges.Select(step => step.Advice))
-        .Concat(advice.WhenLightChanges.Select(step => step.OnTripod).OfType<Advice>())
+        .Concat(advice.WhenLightChanges.Select(step => step.Steadied).OfType<Advice>())
         .Concat(advice.Distances.SelectMany(of => of.Steps).Select(step => step.Advice))
         .Concat(advice.Mending);
 

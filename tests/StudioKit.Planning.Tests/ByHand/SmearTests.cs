@@ -56,6 +56,28 @@ public sealed class SmearTests
         sharpness.FinestDetail.Should().Be(sharpness.StillDetail);
     }
 
+    // m·v·t with the sway of what it rests on, measured or usual for its kind: 150 µm/s on a tripod, common practice, no source.
+    [Theory]
+    [InlineData("kind: tripod, sway: 1 mm/s", 1e-3)]
+    [InlineData("kind: tripod", 0.15e-3)]
+    [InlineData("kind: bean-bag", 0.6e-3)]
+    public void A_camera_that_rests_on_something_sways_as_that_does(string support, double sway)
+    {
+        var sharpness = Dusk("shutter: 1/30 s, support: post, ", hand: "5 mm/s", supports: $"supports: [{{name: post, {support}}}]").Sharpness;
+
+        sharpness.Smear.Hand.Pixels.Should().BeApproximately(0.5 * sway / 32 / 6e-6, 1e-6);
+    }
+
+    // The longest shutter in the dusk smears the circle of confusion, and so is as much longer as the camera is steadier, to the next mark.
+    [Fact]
+    public void The_shutter_that_the_plan_chooses_goes_by_what_the_camera_rests_on()
+    {
+        var (held, rested) = (Dusk("", hand: "5 mm/s"), Dusk("support: post, ", hand: "5 mm/s", supports: "supports: [{name: post, kind: bean-bag, sway: 1 mm/s}]"));
+
+        Math.Log2(rested.Shutter.Seconds / held.Shutter.Seconds).Should().BeApproximately(Math.Log2(5), 0.34);
+        rested.Support.Should().Be("post");
+    }
+
     // Blur at the subject's ends grows with smear as the focused plane's does: both in quadrature.
     [Fact]
     public void Smear_blurs_the_subjects_ends_too()
@@ -66,9 +88,10 @@ public sealed class SmearTests
             .BeApproximately(double.Hypot(still.NearestBlur!.Value.Micrometers, shaken.SmearAtSubject.Micrometers), 1e-6);
     }
 
-    private static ExposurePlan Dusk(string shutter, string hand, string speed = "0 m/s") => KitText.Plan(HandKit.Of(
+    private static ExposurePlan Dusk(string shutter, string hand, string speed = "0 m/s", string supports = "") => KitText.Plan(HandKit.Of(
         $$"""
         subjects: [{name: crane fly, group: flying-insects, length: 30 mm, speed: {{speed}}}]
+        {{supports}}
         set-ups:
           - {name: dusk, kind: low-light-fill, aperture: f/16, {{shutter}}ambient: EV 9, camera-pitch: 90°, fill-level: -2 stops, lights: [{flash: two, role: fill, distance: 2 m}]}
 

@@ -5,6 +5,7 @@ using StudioKit.Kits.Session;
 using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Studio;
 using StudioKit.Kits.Subjects;
+using StudioKit.Kits.Supports;
 using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Optics;
@@ -29,6 +30,8 @@ internal static class LikelyKits
         from reflecting in Gen.Frequency((1, Gen.Const(true)), (3, Gen.Const(false)))
         from bag in Gen.OneOf<ValueList<FilterSpec>>(Gen.Const<ValueList<FilterSpec>>([]), Gen.Const<ValueList<FilterSpec>>([Polariser]), Gen.Const<ValueList<FilterSpec>>([Polariser, Grey]))
         from wears in Gen.Bool
+        from owned in Gen.OneOf<ValueList<SupportSpec>>(Gen.Const<ValueList<SupportSpec>>([]), Gen.Const<ValueList<SupportSpec>>([Bag]), Gen.Const<ValueList<SupportSpec>>([Bag, Tripod]))
+        from rests in Gen.Bool
         from step in Gen.Enum<PowerStep>()
         from lowest in Gen.OneOf(Gen.Const(1.0 / 16), Gen.Const(1.0 / 128))
         from speed in Gen.OneOf(Gen.Const(0.0), Gen.Const(2.0), Gen.Const(15.0))
@@ -46,6 +49,7 @@ internal static class LikelyKits
             },
             Lenses = [new LensSpec { Name = "lens", FocalLength = Length.FromMillimeters(100), LargestMagnification = new Magnification(1.5), Magnifications = [new Magnification(magnification)] }],
             Accessories = new AccessoriesSpec { Filters = bag },
+            Supports = owned,
             Flashes = [Flash("one", guideNumber, step, lowest), Flash("two", guideNumber, step, lowest)],
             // How often light goes to and fro under the sheet is nothing to the limits, and costs nearly all of the time: a few such kits will do.
             Panel = reflecting ? new PanelSpec() : new PanelSpec { UndersideReflectance = 0 },
@@ -63,10 +67,15 @@ internal static class LikelyKits
                 BackgroundDistance = Length.FromMeters(3),
                 Lights = Lights(kind, Length.FromMeters(distance)),
                 Filter = wears && bag.Count > 0 ? bag[0].Name : null,
+                Support = rests && owned.Count > 0 ? owned[0].Name : null,
             }],
         };
 
     private static FilterSpec Polariser => new() { Name = "polariser", Kind = FilterKind.Polariser, Loss = new Stops(1.5) };
+
+    private static SupportSpec Bag => new() { Name = "bean bag", Kind = SupportKind.BeanBag };
+
+    private static SupportSpec Tripod => new() { Name = "tripod", Kind = SupportKind.Tripod };
 
     private static FilterSpec Grey => new() { Name = "grey", Kind = FilterKind.NeutralDensity, Loss = new Stops(3) };
 

@@ -8,6 +8,7 @@ using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Stock;
 using StudioKit.Kits.Studio;
 using StudioKit.Kits.Subjects;
+using StudioKit.Kits.Supports;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Light.Covers;
 using StudioKit.Physics.Optics;
@@ -32,6 +33,8 @@ internal static class RandomKits
         from holders in Holder().List[0, 2]
         from setUps in SetUp((flashes.Count, modifiers.Count, holders.Count), covers.Count).List[1, 2]
         from height in Log(0.01, 3)
+        from rest in Gen.Enum<SupportKind>()
+        from sway in Maybe(Flat(0, 1).Select(speed => Speed.FromMetersPerSecond(speed)))
         from frame in Gen.Enum<FrameKind>()
         select new KitSpec
         {
@@ -39,6 +42,7 @@ internal static class RandomKits
             Camera = camera,
             Lenses = [.. lenses.Select((lens, i) => lens with { Name = $"lens {i}" })],
             Accessories = accessories,
+            Supports = [new SupportSpec { Name = "support", Kind = rest, MeasuredSway = sway }],
             Flashes = [.. flashes.Select((flash, i) => flash with { Name = $"flash {i}" })],
             Modifiers = [.. modifiers.Select((modifier, i) => modifier with { Name = $"modifier {i}" })],
             Covers = [.. covers.Select((cover, i) => cover with { Name = $"cover {i}" })],
@@ -321,6 +325,7 @@ internal static class RandomKits
         from subject in Maybe(Flat(-6, 18).Select(ev => new ExposureValue(ev)))
         from filtered in Gen.Bool
         from cover in Gen.Int[-1, covers - 1]
+        from rests in Gen.Bool
         select levels with
         {
             Kind = kind,
@@ -335,6 +340,7 @@ internal static class RandomKits
             HeightOverGround = over,
             Filter = filtered ? "filter" : null,
             Cover = cover >= 0 && kind is (SetUpKind.WhiteBackground or SetUpKind.DarkBackground) ? $"cover {cover}" : null,
+            Support = rests ? "support" : null,
         };
 
     private static Gen<SetUpSpec> Levels() =>

@@ -15,11 +15,11 @@ public sealed class SharpnessTextTests
     [Fact]
     public void A_smeared_picture_says_what_is_left_of_its_detail_by_whose_doing_and_what_would_pass() =>
         SharpnessText.Of(Sharpness(hand: 36, share: 1, finest: 160)).Should().Be(
-            "Depth of field 1.84 mm. Finest detail 21.5 µm (two points apart, Rayleigh), 160 µm with smear: 36 pixels, mostly by the hand in ambient light, 6.5 pass for sharp.");
+            "Depth of field 1.84 mm. Finest detail 21.5 µm (two points apart, Rayleigh), 160 µm with smear: 36 pixels, mostly by the camera's sway in ambient light, 6.5 pass for sharp.");
 
     [Fact]
     public void Smear_that_passes_for_sharp_is_told_without_a_limit() =>
-        SharpnessText.Of(Sharpness(hand: 6, share: 1, finest: 34.0)).Should().EndWith("34 µm with smear: 6 pixels, mostly by the hand in ambient light.");
+        SharpnessText.Of(Sharpness(hand: 6, share: 1, finest: 34.0)).Should().EndWith("34 µm with smear: 6 pixels, mostly by the camera's sway in ambient light.");
 
     [Fact]
     public void Coarse_pixels_are_named_where_they_rule() =>

@@ -123,7 +123,7 @@ public sealed class MendsTests(ITestOutputHelper output)
         KitChange[] changes =
         [
             new KitChange.Move(white, 0, Length.FromMillimeters(380)), new KitChange.Shift(white, 0, Length.FromMillimeters(-25), null), new KitChange.Shift(white, 0, null, Length.FromMillimeters(40)),
-            new KitChange.Upright(white, 0), new KitChange.Turn(white, 1, new(Angle.FromDegrees(-120), Angle.FromDegrees(45))), new KitChange.Hold(white, 1, "short stand"), new KitChange.Hold(white, 1, null), new KitChange.Modify(white, 0, "dome"), new KitChange.Modify(white, 0, null), new KitChange.Iso(white, new(400)), new KitChange.Tripod(),
+            new KitChange.Upright(white, 0), new KitChange.Turn(white, 1, new(Angle.FromDegrees(-120), Angle.FromDegrees(45))), new KitChange.Hold(white, 1, "short stand"), new KitChange.Hold(white, 1, null), new KitChange.Modify(white, 0, "dome"), new KitChange.Modify(white, 0, null), new KitChange.Iso(white, new(400)), new KitChange.Rest(white, "sand bag"),
             new KitChange.Background(white, Length.FromMillimeters(2000)), new KitChange.Before(white, "polariser"), new KitChange.Before(white, null), new KitChange.Shutter(white, ThirdStopSeries.FromMark(new ShutterSpeed(1.0 / 60))),
             new KitChange.Aperture(white, ThirdStopSeries.FromMark(new FNumber(11))), new KitChange.Shade(white, new(8), new(2)),
             new KitChange.Add(white, new LightSpec { Flash = "willow", Role = LightRole.Below, Distance = Length.FromMillimeters(400), OffsetRight = Length.FromMillimeters(250) }),

@@ -22,6 +22,7 @@ internal static class ShoppingList
         .. sheets.Sheets
             .GroupBy(sheet => (sheet.StockLabel, sheet.Price))
             .Select(group => new ShoppingLine($"sheet of {group.Key.StockLabel}", group.Count(), SheetPrice(kit, panel, group.Key.StockLabel, group.Key.Price))),
+        .. kit.Supports.Where(support => support.Price is not null).Select(support => new ShoppingLine(support.Name, kit.Stock.Studios, support.Price)),
     ];
 
     private static IEnumerable<ShoppingLine> SmallParts(KitSpec kit, FrameResult frame)
