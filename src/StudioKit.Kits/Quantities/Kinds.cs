@@ -86,10 +86,12 @@ internal static class Kinds
     public static readonly ValueKind<double> Iso = Light("an ISO speed", "400", LightText.Iso, NumberText.Write, () => Patterns.Iso) with { JsonType = "number" };
 
     public static readonly ValueKind<double> Power = Light(
-        "a flash power", "1/8 +1/3", LightText.Power, fraction => $"1/{NumberText.Write(Math.Round(1 / fraction, 2))}", () => Patterns.Power) with { JsonType = "number" };
+        "a flash power", "1/8 +1/3", LightText.Power, fraction => $"1/{NumberText.Write(Math.Round(1 / fraction, 2))}", () => Patterns.Power) with
+    { JsonType = "number" };
 
     public static readonly ValueKind<double> TypedPower = Light(
-        "a flash power", "1/8 +1/3", LightText.TypedPower, fraction => $"1/{NumberText.Write(1 / fraction)}", () => Patterns.Power) with { JsonType = "number" };
+        "a flash power", "1/8 +1/3", LightText.TypedPower, fraction => $"1/{NumberText.Write(1 / fraction)}", () => Patterns.Power) with
+    { JsonType = "number" };
 
     public static readonly ValueKind<GuideNumberMark> GuideNumber = new("a guide number", "38 m @ ISO 100, 35 mm", GuideNumberText.Read, WriteGuideNumber)
     {
