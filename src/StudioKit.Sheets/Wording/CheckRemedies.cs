@@ -6,8 +6,18 @@ namespace StudioKit.Sheets.Wording;
 /// <summary>What would make checks pass.</summary>
 internal static class CheckRemedies
 {
+    private const int MostViews = 3;
+
     /// <remarks>Where a check has no remedy of its own, its findings say what to do.</remarks>
-    public static string Of(PlanCheck check) => check.Passed ? "" : check.Remedy is { } remedy ? Of(remedy) : FindingText.Of(check);
+    public static string Of(PlanCheck check) => check switch
+    {
+        { Passed: true } => "",
+
+        // Nobody turns a camera without being told what is wrong with the view.
+        { Kind: PlanCheckKind.CoverView, Remedy: { } clear } => $"{FindingText.First(check, MostViews)} {Of(clear)}",
+        { Remedy: { } remedy } => Of(remedy),
+        _ => FindingText.Of(check),
+    };
 
     private static string Flash(CheckRemedy remedy) => remedy.Parts.Count > 0 ? remedy.Parts[0] : "the flash below";
 

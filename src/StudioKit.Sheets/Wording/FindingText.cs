@@ -8,6 +8,10 @@ internal static class FindingText
 {
     public static string Of(PlanCheck check) => string.Join(' ', check.Findings.Select(Of));
 
+    /// <summary>The first of what stands in the way, and how much more there is.</summary>
+    public static string First(PlanCheck check, int most) => string.Join(
+        ' ', check.Findings.Take(most).Select(Of).Concat(check.Findings.Count > most ? [FormattableString.Invariant($"So are {check.Findings.Count - most} more.")] : []));
+
     public static string Of(CheckFinding finding) => finding switch
     {
         CheckFinding.OutOfReach of => ReachText.Of(of.Limit),
