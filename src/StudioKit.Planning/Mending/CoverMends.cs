@@ -1,6 +1,7 @@
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Light.Standing;
 using StudioKit.Planning.Changes;
 using StudioKit.Planning.Checks;
 using StudioKit.Planning.Covers;
@@ -11,6 +12,8 @@ namespace StudioKit.Planning.Mending;
 /// <summary>Covers with room, on the sheet, seen through from where nothing shows in them, in the shade.</summary>
 internal static class CoverMends
 {
+    private static readonly double[] Elevations = [60, 30, 75];
+
     /// <summary>Another cover of the kit.</summary>
     public static IEnumerable<ValueList<KitChange>> Others(PlanCheck check, Plan plan) =>
         plan.Kit.Covers.Where(cover => cover.Name != check.Parts[0] && cover.Shape == CoverOf(check, plan)?.Shape)
@@ -30,7 +33,7 @@ internal static class CoverMends
         }
     }
 
-    /// <summary>The clear angle that is nearest to each angle that is spoilt; else the cover lifted, or another.</summary>
+    /// <summary>The clear angle that is nearest to each angle that is spoilt; else a flash turned, the cover lifted, or another.</summary>
     public static IEnumerable<ValueList<KitChange>> Clear(PlanCheck check, Plan plan)
     {
         if (CoverOf(check, plan) is not { } cover)
@@ -43,7 +46,7 @@ internal static class CoverMends
             yield return pitched;
         }
 
-        foreach (var change in Lifted(cover).Concat(Others(check, plan)))
+        foreach (var change in Turned(plan.Kit.SetUps.First(setUp => setUp.Name == cover.SetUp), cover).Concat(Lifted(cover)).Concat(Others(check, plan)))
         {
             yield return change;
         }
@@ -64,6 +67,16 @@ internal static class CoverMends
     private static CoverPlan? CoverOf(PlanCheck check, Plan plan) => plan.Covers.FirstOrDefault(cover => cover.Cover == check.Parts[0] && cover.SetUp == check.Parts[1]);
 
     private static IEnumerable<ValueList<KitChange>> Lifted(CoverPlan cover) => cover.Water > Length.Zero ? [] : [[new KitChange.Lift(cover.Cover)]];
+
+    // The first flash that shows, raised or lowered where it stands.
+    private static IEnumerable<ValueList<KitChange>> Turned(SetUpSpec setUp, CoverPlan cover)
+    {
+        var shown = cover.Framings.SelectMany(framing => framing.Views).FirstOrDefault(view => view.Faults.Contains(CoverFault.Reflection))?.Shown[0];
+        var place = shown is null ? -1 : setUp.Lights.ToList().FindIndex(light => light.Flash == shown.Flash && light.Role == shown.Role);
+        return place < 0 ? [] : Elevations
+            .Select(elevation => new LightDirection(setUp.Lights[place].From!.Value.Azimuth, Angle.FromDegrees(elevation)))
+            .Select(to => (ValueList<KitChange>)[new KitChange.Turn(setUp.Name, place, to)]);
+    }
 
     private static ValueList<KitChange> Pitched(SetUpSpec setUp, CoverPlan cover)
     {

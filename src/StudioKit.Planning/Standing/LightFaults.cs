@@ -54,7 +54,8 @@ internal static class LightFaults
 
     private static IEnumerable<LightFaultKind> Met(LightRoom room, StandingLight light)
     {
-        if (room.Sheet is { } sheet && HeadRoom.ReachesSheet(light.Head, room.Level, sheet.Width.Meters, room.Edges.Front, room.Edges.Back))
+        // A panel that no framing sees has no size, and nothing meets it.
+        if (room.Sheet is { Width.Meters: > 0 } sheet && HeadRoom.ReachesSheet(light.Head, room.Level, sheet.Width.Meters, room.Edges.Front, room.Edges.Back))
         {
             yield return LightFaultKind.MeetsSheet;
         }

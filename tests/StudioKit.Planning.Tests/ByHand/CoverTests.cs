@@ -106,6 +106,16 @@ public sealed class CoverTests
             Dome, "dome", FormattableString.Invariant($"subjects: [{{name: frog, group: amphibians, length: {millimetres} mm, height: 4 mm}}]\n")).Covers.Single().Framings.Single().Views.Single();
     }
 
+    // From the right it shows on the right.
+    [Fact]
+    public void A_light_that_is_turned_shows_elsewhere()
+    {
+        const string Dome = "covers: [{name: dome, shape: dome, inside: 120 mm x 120 mm x 60 mm}]\n";
+        var plan = HandKit.Plan(Dome + White("dome").Replace("role: above, distance: 40 cm", "role: above, distance: 40 cm, azimuth: 90°, elevation: 45°", StringComparison.Ordinal), panel: Panel);
+
+        plan.Covers.Single().Framings.Single().Views.Single().Shown.Single().Where.Right.Should().BePositive();
+    }
+
     // Half as long again as it is long, half as high again as it is high.
     [Fact]
     public void An_animal_that_cannot_turn_does_not_fit()

@@ -131,6 +131,7 @@ public sealed class PlanSessionTests
         ("    cover: bee tub\n", ""),
         ("camera-pitch: [60°, 75°]", "camera-pitch: [20°, 75°]"),
         ("length: 11 mm", "length: 12 mm\n    wet: yes"),
+        ("small dome, distance: 35 cm}", "small dome, distance: 35 cm, azimuth: 180°, elevation: 60°}"),
         ("ambient: EV 9 ± 0.5 stop           # under", "ambient: EV 11 ± 0.5 stop           # under"),
         ("depth: 300 mm", "depth: 320 mm"),
     ];

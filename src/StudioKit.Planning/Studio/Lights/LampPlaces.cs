@@ -12,28 +12,12 @@ internal static class LampPlaces
     public static IReadOnlyList<(LightSpec Light, CoverLamp Lamp)> Of(KitSpec kit, SetUpSpec setUp) =>
         [.. setUp.Lights.Where(light => light.Role != LightRole.Below).Select(light => (light, LampOf(kit, light)))];
 
-    /// <summary>The place of a light, counted from the subject's foot.</summary>
-    public static Position Of(LightSpec light)
-    {
-        var (azimuth, elevation) = DirectionOf(light.Role);
-        var (aside, ahead) = Math.SinCos(azimuth * Math.PI / 180);
-        var (up, level) = Math.SinCos(elevation * Math.PI / 180);
-        var distance = light.Distance.Meters;
-        return new Position(distance * level * aside, -distance * level * ahead, distance * up);
-    }
+    /// <summary>The place of a light about the subject, counted from its foot.</summary>
+    public static Position Of(LightSpec light) => light.From!.Value.PlaceFrom(new Position(0, 0, 0), light.Distance);
 
     private static CoverLamp LampOf(KitSpec kit, LightSpec light)
     {
         var flash = LightingCases.Flash(kit, light);
         return new CoverLamp(Of(light), flash.HeadWidth, flash.HeadHeight);
     }
-
-    // Degrees from the camera towards its right, and over the subject's level (common practice, no source).
-    private static (double Azimuth, double Elevation) DirectionOf(LightRole role) => role switch
-    {
-        LightRole.Above => (-90, 45),
-        LightRole.Key => (-45, 45),
-        LightRole.Fill => (30, 45),
-        _ => (150, 30),
-    };
 }
