@@ -150,6 +150,34 @@ public sealed class MendsTests(ITestOutputHelper output)
         }
     }
 
+    [Fact]
+    public void A_change_of_a_cover_written_into_the_text_is_read_as_the_change()
+    {
+        var pond = Asked.Demo("pond-edge.yaml");
+        var read = KitReader.Parse(pond, "kit.yaml", PartsLibrary.Embedded);
+
+        foreach (var change in new KitChange[] { new KitChange.UnderCover("bee under the tub", "beetle tank"), new KitChange.Lift("bee tub") })
+        {
+            var text = MendedText.Of(KitText.Of(pond), [change], read.Kit!);
+
+            text.Should().NotBeNull($"{change} can be written");
+            KitReader.Parse(text!.Text, "kit.yaml", PartsLibrary.Embedded).Kit!.Equals(change.Apply(read.Kit!)).Should().BeTrue(change.ToString());
+            StudioKit.Sheets.Wording.MendText.Of([change], read.Kit!).Should().NotBeEmpty().And.NotEndWith(".");
+        }
+    }
+
+    [Fact]
+    public void The_button_of_a_view_that_a_cover_spoils_says_where_to_look_from()
+    {
+        var asked = new Asked();
+        var text = Asked.Demo("pond-edge.yaml").Replace("camera-pitch: [60°, 75°]", "camera-pitch: 15°", StringComparison.Ordinal);
+
+        var offer = Search(asked, text, "CoverView/bee under the tub");
+
+        offer.Label.Should().Contain("Look down at ").And.Contain("instead of 15°");
+        Mended(asked, text, "CoverView/bee under the tub", offer);
+    }
+
     private static Gen<string> Any() => from chosen in Gen.Shuffle(Enumerable.Range(0, Spoils.Length).ToArray())
                                         from picks in Gen.Int[0, 5].Array[2]
                                         select chosen.Take(2).Zip(picks).Aggregate(Fen, (text, pick) => text.Replace(Spoils[pick.First].At, Spoils[pick.First].Instead[pick.Second % Spoils[pick.First].Instead.Length], StringComparison.Ordinal));
