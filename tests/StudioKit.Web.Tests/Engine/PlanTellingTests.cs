@@ -58,6 +58,25 @@ public sealed class PlanTellingTests
             .Should().Match<SeenFraming>(hardest => hardest.Map!.Margins.Count == studio.Columns * studio.Rows && hardest.Darkest.Stops == studio.Framings.Min(framing => framing.Darkest.Stops));
     }
 
+    // By hand: 40 cm off, 30° up: 346.4 mm along the ground and 200 mm up; from the camera it stands before the subject, from behind beyond it, from the side at its own place.
+    [Theory]
+    [InlineData("0°", -346.4, 200)]
+    [InlineData("180°", 346.4, 200)]
+    [InlineData("-90°", 0, 200)]
+    public void A_flash_above_stands_in_the_side_view_where_the_kit_says(string azimuth, double away, double up)
+    {
+        var line = Asked.Demo().Split('\n').First(text => text.Contains("role: above", StringComparison.Ordinal));
+        var text = Asked.Demo().Replace(line, $"      - {{flash: willow, role: above, modifier: small softbox, distance: 40 cm, azimuth: {azimuth}, elevation: 30°}}", StringComparison.Ordinal);
+
+        var studio = new Asked().Plan(text).Studios[0];
+
+        var light = studio.UpperLights.Should().ContainSingle().Subject;
+        light.At.X.Should().BeApproximately(studio.Subject.X + away, 0.11);
+        light.At.Y.Should().BeApproximately(studio.Subject.Y + up, 0.11);
+        (light.Way.X * 400).Should().BeApproximately(away, 0.1);
+        (light.Way.Y * 400).Should().BeApproximately(up, 0.1);
+    }
+
     [Fact]
     public void The_map_has_its_darkest_visible_point_where_the_plan_has_it()
     {

@@ -30,7 +30,7 @@ internal static class StudioTelling
             Handles = [.. StudioHandles.Of(kit, light, place).Select(handle => handle.Told)],
             Covered = [.. light.Covered.Select(strip => Spots(strip.Corners, light.PanelWidth))],
             CoveredWords = light.Covered.Count > 0 ? MarginText.DarkOverPipe : "",
-            UpperLights = [.. Upper(kit.SetUps[place], key)],
+            UpperLights = [.. Upper(kit.SetUps[place], key, light)],
             Subject = Rounded(light.SubjectFromFront, light.PanelHeight),
         };
     }
@@ -38,13 +38,20 @@ internal static class StudioTelling
     /// <summary>Place of a studio's set-up among the kit's.</summary>
     public static int PlaceOf(KitSpec kit, PanelLightPlan light) => kit.SetUps.ToList().FindIndex(setUp => setUp.Name == light.SetUp);
 
-    private static IEnumerable<UpperLight> Upper(Kits.SetUps.SetUpSpec setUp, string key) => setUp.Lights
-        .Select((light, place) => (light, place))
-        .Where(pair => pair.light.Role != Kits.SetUps.LightRole.Below)
-        .Select(pair => new UpperLight(
-            pair.light.Flash, FormattableString.Invariant($"{key}.lights[{pair.place}]"),
-            string.Join(", ", new[] { $"{pair.light.Flash} {RoleText.Word(pair.light.Role)}", pair.light.Modifier }.OfType<string>()),
-            pair.light.Distance.Millimeters, PlanFormat.Centimetres(pair.light.Distance)));
+    private static IEnumerable<UpperLight> Upper(Kits.SetUps.SetUpSpec setUp, string key, PanelLightPlan panel)
+    {
+        for (var place = 0; place < setUp.Lights.Count; place++)
+        {
+            if (setUp.Lights[place] is { From: { } from } light)
+            {
+                var (way, away) = (from.Towards, light.Distance.Millimeters);
+                yield return new UpperLight(
+                    light.Flash, FormattableString.Invariant($"{key}.lights[{place}]"),
+                    string.Join(", ", new[] { $"{light.Flash} {RoleText.Word(light.Role)}", light.Modifier }.OfType<string>()), away, PlanFormat.Centimetres(light.Distance),
+                    Rounded(panel.SubjectFromFront + (light.Distance * way.Y), panel.PanelHeight + (light.Distance * way.Z)), new Spot(Math.Round(way.Y, 4), Math.Round(way.Z, 4)));
+            }
+        }
+    }
 
     private static SideBar Bar(SidePipe pipe) => new(SpotOf(pipe.From), SpotOf(pipe.To), pipe.Diameter.Millimeters);
 
