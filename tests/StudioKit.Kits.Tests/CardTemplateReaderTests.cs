@@ -73,7 +73,7 @@ public sealed class CardTemplateReaderTests
     /// <remarks>Place, sentence, source line, caret and nearest name, as a compiler gives them; written by hand.</remarks>
     [Theory]
     [InlineData("size: A6", "size: A66", "card.yaml(2,7): error KIT001: 'A66' is not a size of card.\n    size: A66\n          ^\n    hint: Did you mean 'A6'? Known: ID-1, A7, 3x5in, 4x6in, A6, or two lengths such as '90 mm x 130 mm'.")]
-    [InlineData("  - settings", "  - setings", "card.yaml(5,5): error KIT001: 'setings' is not a block of a card.\n      - setings\n        ^\n    hint: Did you mean 'settings'? Known: set-up, framing, settings, flashes, made-for, check, remedies, light-budget, sharpness, bracket, distance-powers, light-changes, rule, patches, settings-code.")]
+    [InlineData("  - settings", "  - setings", "card.yaml(5,5): error KIT001: 'setings' is not a block of a card.\n      - setings\n        ^\n    hint: Did you mean 'settings'? Known: set-up, framing, settings, flashes, made-for, check, remedies, light-budget, sharpness, bracket, light-places, distance-powers, light-changes, rule, patches, settings-code.")]
     [InlineData("settings: 40 pt", "settings: 40", "card.yaml(8,13): error KIT001: '40' has no unit; a size of type needs one.\n      settings: 40\n                ^\n    hint: Did you mean '40 pt'?")]
     [InlineData("settings: 40 pt", "small: 5 pt", "card.yaml(8,10): error KIT002: '5 pt' is out of range for 'small'.\n      small: 5 pt\n             ^\n    hint: It may be 6.5 pt to 120 pt.")]
     [InlineData("back: [", "bakc: [", "card.yaml(6,1): error KIT003: 'bakc' is not a key of a card template.\n    bakc: [check, rule]\n    ^\n    hint: Did you mean 'back'?")]

@@ -33,6 +33,9 @@ public enum CardBlock
     /// <summary>Power changes to try first.</summary>
     Bracket,
 
+    /// <summary>Where the lights about the subject stand, from above and from the side, and what holds them.</summary>
+    LightPlaces,
+
     /// <summary>Other distances of each flash and the power that each asks for.</summary>
     DistancePowers,
 

@@ -20,6 +20,9 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
     /// <summary>What is turned over the animal, or what it swims in; none where there is none.</summary>
     public CoverPlan? Cover { get; init; }
 
+    /// <summary>Where its lights about the subject stand.</summary>
+    public IReadOnlyList<LightStandPlan> Stands { get; init; } = [];
+
     /// <summary>True for a back, whose head only says which card it is.</summary>
     public bool IsBack { get; init; }
 
@@ -69,6 +72,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
         CardBlock.LightBudget => Exposure.Lights.Count == 0 ? [] : [type.IsBrief ? BudgetInBrief(type) : Budget(type)],
         CardBlock.Sharpness => [new Paragraph($"{SharpnessText.Of(Exposure.Sharpness)} {FeatureText.OfCard(Features)}".TrimEnd(), type.Small)],
         CardBlock.Bracket => Exposure.Bracket.Count == 0 || Exposure.Lights.Count == 0 ? [] : [new Paragraph(Bracket(), type.Small)],
+        CardBlock.LightPlaces => Stands.Count == 0 ? [] : [new LightPlaces(Exposure, Stands, type.Small)],
         CardBlock.DistancePowers => [.. Advice.Distances.Select(distances => new DistancePowerTable(distances, type.Small))],
         CardBlock.LightChanges => Advice.WhenLightChanges.Count == 0 ? [] : [LightChanges.Of(Exposure, Advice.WhenLightChanges, type.Small)],
         CardBlock.Patches => [new ScalePatches()],
@@ -127,11 +131,15 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
     private string Against(ExposureWarning warning) =>
         Advice.Symptoms.FirstOrDefault(symptom => symptom.Seen == warning.Seen) is { } symptom ? $": {AdviceText.Turn(Exposure, symptom, inShort: true)}" : "";
 
-    private static IEnumerable<Block> Flash(LightPlan light, CardType type) =>
+    private IEnumerable<Block> Flash(LightPlan light, CardType type) =>
     [
         new DividingLine(Stroke.Thin),
-        new FlashRow(RoleText.Title(light.Role), Name(light, type) + MeteredText.Behind(light), light, (PlanFormat.CentimetreFigure(light.Distance), "cm"), type),
+        new FlashRow(RoleText.Title(light.Role), Name(light, type) + From(light, type) + MeteredText.Behind(light), light, (PlanFormat.CentimetreFigure(light.Distance), "cm"), type),
     ];
+
+    // Where to hold it, at a glance; the back draws it, and the fullest cards leave it to the back.
+    private string From(LightPlan light, CardType type) =>
+        !type.IsBrief && Stands.FirstOrDefault(stand => stand.Place == light.Place) is { } stand ? $", {StandText.Direction(stand.From)}" : "";
 
     // That nobody knows a zoom is nothing to set: the fullest cards leave it to the tables.
     private static string Name(LightPlan light, CardType type) =>

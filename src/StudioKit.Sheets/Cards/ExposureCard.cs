@@ -28,9 +28,9 @@ internal sealed class ExposureCard
     private ExposureCard(CardBlocks blocks, CardTemplate template) => (_blocks, _exposure, _template, _stamp) = (blocks, blocks.Exposure, template, blocks.Stamp);
 
     public static (Card Card, IReadOnlyList<string> Problems) Make(
-        ExposurePlan exposure, CardAdvice advice, CardTemplate template, Stamp stamp, CardPlace place, IReadOnlyList<FeaturePlan>? features = null, CoverPlan? cover = null)
+        ExposurePlan exposure, CardAdvice advice, CardTemplate template, Stamp stamp, CardPlace place, IReadOnlyList<FeaturePlan>? features = null, CoverPlan? cover = null, IReadOnlyList<LightStandPlan>? stands = null)
     {
-        var card = new ExposureCard(new CardBlocks(exposure, advice, place, stamp) { Features = features ?? [], Cover = cover }, template);
+        var card = new ExposureCard(new CardBlocks(exposure, advice, place, stamp) { Features = features ?? [], Cover = cover, Stands = stands ?? [] }, template);
         return exposure.IsUsable ? card.Settings() : card.Impossible();
     }
 
@@ -69,17 +69,27 @@ internal sealed class ExposureCard
     private (Drawing? Back, IReadOnlyList<string> Problems) Back(IReadOnlyList<CardBlock> moved)
     {
         CardBlock[] all = [.. Heads.Where(head => _template.Back.Contains(head) || (moved.Count > 0 && _template.Back.Count == 0)), .. moved, .. _template.Back.Except(Heads)];
+        // The front says from where each light comes: on a full back the drawing of it gives way, and the report has it.
+        if (all.Contains(CardBlock.LightPlaces) && OneBack(all) is null && OneBack([.. all.Where(block => block != CardBlock.LightPlaces)]) is { } without)
+        {
+            return (without, []);
+        }
+
         for (var count = all.Length; count > 0; count--)
         {
-            CardBlock[] kept = [.. all.Take(count)];
-            var side = Side(isBack: true, kept);
-            if (Fitting(side, type => (_blocks with { IsBack = true }).Of(kept, type)) is { } marks)
+            if (OneBack([.. all.Take(count)]) is { } back)
             {
-                return (Drawn(side, marks), count == all.Length ? [] : [$"{Name}: the back of {_template.Name} has no room for {string.Join(", ", all.Skip(count).Select(Words))}."]);
+                return (back, count == all.Length ? [] : [$"{Name}: the back of {_template.Name} has no room for {string.Join(", ", all.Skip(count).Select(Words))}."]);
             }
         }
 
         return (null, all.Length == 0 ? [] : [$"{Name}: {_template.Name} has no room for the back."]);
+    }
+
+    private Drawing? OneBack(IReadOnlyList<CardBlock> kept)
+    {
+        var side = Side(isBack: true, kept);
+        return Fitting(side, type => (_blocks with { IsBack = true }).Of(kept, type)) is { } marks ? Drawn(side, marks) : null;
     }
 
     // At the largest size of type that the side has room for.
@@ -101,6 +111,7 @@ internal sealed class ExposureCard
     private static string Words(CardBlock block) => block switch
     {
         CardBlock.LightBudget => "the light budget",
+        CardBlock.LightPlaces => "where the lights stand",
         CardBlock.DistancePowers => "powers at other distances",
         CardBlock.MadeFor => "the light it is made for",
         CardBlock.LightChanges => "what to set when the light changes",

@@ -13,7 +13,9 @@ internal static class ExposureCards
     {
         // Sorting is stable: within a magnification, set-ups and lenses keep the plan's order.
         var ring = plan.Exposures.OrderBy(exposure => exposure.Framing.Magnification.Value).ToList();
-        var made = ring.Select((exposure, i) => ExposureCard.Make(exposure, plan.Advice.Of(exposure), template, stamp, new CardPlace(i + 1, ring.Count), FeaturesOf(plan, exposure), plan.Covers.FirstOrDefault(cover => cover.SetUp == exposure.SetUp))).ToList();
+        var made = ring.Select((exposure, i) => ExposureCard.Make(
+            exposure, plan.Advice.Of(exposure), template, stamp, new CardPlace(i + 1, ring.Count), FeaturesOf(plan, exposure), plan.Covers.FirstOrDefault(cover => cover.SetUp == exposure.SetUp),
+            StandsOf(plan, exposure))).ToList();
         Card[] cards = [.. template.Index ? IndexCards.Of(ring, plan.AnimalLadder, template, stamp) : [], .. made.Select(card => card.Card)];
         var laid = CardImposition.Lay($"Exposure cards, {template.Name}", cards, template, paper, stamp);
         return laid with { Problems = [.. laid.Problems, .. made.SelectMany(card => card.Problems).Distinct()] };
@@ -21,4 +23,7 @@ internal static class ExposureCards
 
     private static IReadOnlyList<FeaturePlan> FeaturesOf(Plan plan, ExposurePlan exposure) =>
         [.. plan.Features.Where(feature => feature.SetUp == exposure.SetUp && feature.Framing == exposure.Framing.Name)];
+
+    private static IReadOnlyList<LightStandPlan> StandsOf(Plan plan, ExposurePlan exposure) =>
+        [.. plan.LightStands.Where(stand => stand.SetUp == exposure.SetUp && stand.Framing == exposure.Framing.Name)];
 }

@@ -13,11 +13,16 @@ internal static class ExposureSection
     // More framings than this beside each other leave no room for their names.
     private const int WidestBudget = 6;
 
-    public static IEnumerable<Block> Of(IReadOnlyList<ExposurePlan> setUp, IReadOnlyList<FeaturePlan> features, CoverPlan? cover)
+    public static IEnumerable<Block> Of(IReadOnlyList<ExposurePlan> setUp, IReadOnlyList<FeaturePlan> features, CoverPlan? cover, IReadOnlyList<LightStandPlan> stands)
     {
         yield return new Heading(setUp[0].SetUp, 3);
         yield return new Paragraph($"Made for {AmbientText.Of(setUp[0])}; the cards say what to set in other light.");
         yield return Settings(setUp);
+        foreach (var block in LightPlaceTable.Of(setUp, stands))
+        {
+            yield return block;
+        }
+
         yield return SharpnessTable.Of(setUp);
         foreach (var block in CoverTable.Of(cover).Concat(FeatureTable.Of(features)))
         {

@@ -82,7 +82,8 @@ internal static class PlanReport
         yield return new Heading("Starting exposures", 2);
         yield return new Caution(UsualCautions.Flash);
         foreach (var block in plan.Exposures.GroupBy(exposure => exposure.SetUp).SelectMany(setUp => ExposureSection.Of(
-            [.. setUp], [.. plan.Features.Where(feature => feature.SetUp == setUp.Key)], plan.Covers.FirstOrDefault(cover => cover.SetUp == setUp.Key))))
+            [.. setUp], [.. plan.Features.Where(feature => feature.SetUp == setUp.Key)], plan.Covers.FirstOrDefault(cover => cover.SetUp == setUp.Key),
+            [.. plan.LightStands.Where(stand => stand.SetUp == setUp.Key)])))
         {
             yield return block;
         }

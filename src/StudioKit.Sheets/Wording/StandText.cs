@@ -64,7 +64,21 @@ public static class StandText
     public static string Soft(LightStandPlan stand)
     {
         ArgumentNullException.ThrowIfNull(stand);
-        return $"{Word(stand.Softness)}, {Whole(stand.AngleAcross)} × {Whole(stand.AngleUp)}, {Shadow(stand)}";
+        return $"{Word(stand.Softness)}, {Angles(stand)}, {Shadow(stand)}";
+    }
+
+    /// <summary>The angles that it fills.</summary>
+    public static string Angles(LightStandPlan stand)
+    {
+        ArgumentNullException.ThrowIfNull(stand);
+        return $"{Whole(stand.AngleAcross)} × {Whole(stand.AngleUp)}";
+    }
+
+    /// <summary>A span of stops, to the tenth.</summary>
+    public static string Span(double least, double most)
+    {
+        var (low, high) = (least.ToString("0.0", CultureInfo.InvariantCulture), most.ToString("0.0", CultureInfo.InvariantCulture));
+        return low == high ? low : $"{low} to {high}";
     }
 
     /// <summary>How deep its shadow is.</summary>
