@@ -2,7 +2,7 @@ using StudioKit.Cutting;
 using StudioKit.Kits;
 using StudioKit.Planning;
 using StudioKit.Planning.Cutting;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Cli;
 

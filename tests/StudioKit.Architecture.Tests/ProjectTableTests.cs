@@ -11,14 +11,15 @@ public sealed class ProjectTableTests
         { "Kits", ["Physics"], ["YamlDotNet"] },
         { "Planning", ["Kits", "Physics"], [] },
         { "Cutting", ["Planning"], ["Google.OrTools"] },
-        { "Sheets", ["Field", "Planning", "Typefaces"], ["OxyPlot.Core", "PDFsharp", "QRCoder"] },
+        { "Wording", ["Field", "Planning"], [] },
+        { "Sheets", ["Field", "Planning", "Typefaces", "Wording"], ["OxyPlot.Core", "PDFsharp", "QRCoder"] },
         { "Field", ["Planning"], ["MathNet.Numerics"] },
         {
             "FieldFiles", ["Field", "Typefaces", "Writing"],
             ["BitMiracle.LibJpeg.NET", "BitMiracle.LibTiff.NET", "MetadataExtractor", "Microsoft.Data.Sqlite", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"]
         },
-        { "Web", ["Kits", "Physics", "Planning", "Sheets", "Field"], ["Microsoft.AspNetCore.Components.WebAssembly"] },
-        { "Cli", ["Cutting", "Field", "FieldFiles", "Kits", "Physics", "Planning", "Sheets", "Writing"], ["Spectre.Console", "System.CommandLine"] },
+        { "Web", ["Kits", "Physics", "Planning", "Sheets", "Field", "Wording"], ["Microsoft.AspNetCore.Components.WebAssembly"] },
+        { "Cli", ["Cutting", "Field", "FieldFiles", "Kits", "Physics", "Planning", "Sheets", "Wording", "Writing"], ["Spectre.Console", "System.CommandLine"] },
     };
 
     [Theory]
@@ -63,6 +64,7 @@ public sealed class ProjectTableTests
     [InlineData("Kits")]
     [InlineData("Planning")]
     [InlineData("Sheets")]
+    [InlineData("Wording")]
     [InlineData("Field")]
     [InlineData("Typefaces")]
     [InlineData("Web")]

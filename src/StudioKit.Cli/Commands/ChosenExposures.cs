@@ -1,6 +1,6 @@
 using StudioKit.Kits.Quantities;
 using StudioKit.Planning;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Cli.Commands;
 

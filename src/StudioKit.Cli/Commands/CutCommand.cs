@@ -8,7 +8,7 @@ using StudioKit.Kits;
 using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Cutting.Reports;
 using StudioKit.Planning.Cutting.Tables;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 using UnitsNet;
 
 namespace StudioKit.Cli.Commands;

@@ -6,7 +6,7 @@ using StudioKit.Kits.Quantities;
 using StudioKit.Planning;
 using StudioKit.Planning.Studio.Placing;
 using StudioKit.Sheets.Json;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Cli.Commands;
 

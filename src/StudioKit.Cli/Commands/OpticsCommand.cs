@@ -5,7 +5,7 @@ using StudioKit.Kits.Quantities;
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning;
 using StudioKit.Sheets.Json;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 using UnitsNet;
 
 namespace StudioKit.Cli.Commands;

@@ -6,7 +6,7 @@ using StudioKit.Physics.Exposure.Metering;
 using StudioKit.Physics.Sources;
 using StudioKit.Planning;
 using StudioKit.Sheets.Json;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Cli.Commands;
 

@@ -2,7 +2,7 @@ using System.Globalization;
 using StudioKit.Field.Calibration;
 using StudioKit.Kits;
 using StudioKit.Sheets.Json;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Cli.Tables;
 

@@ -1,6 +1,6 @@
 using Spectre.Console;
 using StudioKit.Planning;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Cli.Tables;
 

@@ -3,7 +3,7 @@ using StudioKit.Field.Calibration;
 using StudioKit.Field.Calibration.Drift;
 using StudioKit.Kits;
 using StudioKit.Sheets.Json;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Cli.Tables;
 

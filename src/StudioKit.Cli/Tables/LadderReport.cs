@@ -4,7 +4,7 @@ using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning.Advising;
 using StudioKit.Sheets.Json;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Cli.Tables;
 

@@ -2,7 +2,7 @@ using Spectre.Console;
 using StudioKit.Physics.Light;
 using StudioKit.Planning;
 using StudioKit.Planning.Studio.Lights;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Cli.Tables;
 

@@ -4,7 +4,7 @@ using StudioKit.Planning;
 using StudioKit.Planning.Advising;
 using StudioKit.Planning.Changes;
 using StudioKit.Sheets.Json;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Cli.Tables;
 

@@ -2,7 +2,7 @@ using Spectre.Console;
 using StudioKit.Kits;
 using StudioKit.Planning;
 using StudioKit.Planning.Advising;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Cli.Tables;
 

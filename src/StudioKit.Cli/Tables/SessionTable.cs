@@ -2,7 +2,7 @@ using System.Globalization;
 using Spectre.Console;
 using StudioKit.Planning;
 using StudioKit.Planning.Session;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Cli.Tables;
 

@@ -7,7 +7,7 @@ using StudioKit.Planning.Features;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Sheets.Cards;
 

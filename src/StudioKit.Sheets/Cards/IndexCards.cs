@@ -4,7 +4,7 @@ using StudioKit.Planning;
 using StudioKit.Planning.Framing;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Sheets.Cards;
 

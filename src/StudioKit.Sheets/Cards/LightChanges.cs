@@ -3,7 +3,7 @@ using StudioKit.Physics.Exposure;
 using StudioKit.Planning;
 using StudioKit.Planning.Advising;
 using StudioKit.Sheets.Layout;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Sheets.Cards;
 

@@ -5,7 +5,7 @@ using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Studio;
 using StudioKit.Sheets.Building;
 using StudioKit.Sheets.Layout;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Sheets.Documents;
 

@@ -1,7 +1,7 @@
 using StudioKit.Planning;
 using StudioKit.Planning.Cautions;
 using StudioKit.Sheets.Layout;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Sheets.Documents;
 

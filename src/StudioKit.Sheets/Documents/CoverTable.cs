@@ -2,7 +2,7 @@ using StudioKit.Planning;
 using StudioKit.Planning.Covers;
 using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Sheets.Documents;
 

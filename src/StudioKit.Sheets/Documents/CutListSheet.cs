@@ -2,7 +2,7 @@ using System.Globalization;
 using StudioKit.Planning;
 using StudioKit.Planning.Cutting;
 using StudioKit.Sheets.Layout;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Sheets.Documents;
 

@@ -2,7 +2,7 @@ using StudioKit.Physics.Sources;
 using StudioKit.Planning;
 using StudioKit.Planning.Cautions;
 using StudioKit.Sheets.Layout;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Sheets.Documents;
 

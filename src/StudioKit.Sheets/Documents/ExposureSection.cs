@@ -3,7 +3,7 @@ using StudioKit.Planning.Covers;
 using StudioKit.Planning.Features;
 using StudioKit.Sheets.Cards;
 using StudioKit.Sheets.Layout;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Sheets.Documents;
 

@@ -1,7 +1,7 @@
 using StudioKit.Planning;
 using StudioKit.Planning.Studio;
 using StudioKit.Sheets.Layout;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Sheets.Documents;
 

@@ -3,7 +3,7 @@ using StudioKit.Planning;
 using StudioKit.Planning.Standing;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 using UnitsNet;
 
 namespace StudioKit.Sheets.Documents;

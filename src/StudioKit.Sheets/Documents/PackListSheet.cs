@@ -2,7 +2,7 @@ using System.Globalization;
 using StudioKit.Planning;
 using StudioKit.Planning.Packing;
 using StudioKit.Sheets.Layout;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 using MassOrigin = StudioKit.Physics.Packing.MassOrigin;
 
 namespace StudioKit.Sheets.Documents;

@@ -3,7 +3,7 @@ using StudioKit.Planning;
 using StudioKit.Planning.Cautions;
 using StudioKit.Planning.Session;
 using StudioKit.Sheets.Layout;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Sheets.Documents;
 

@@ -1,7 +1,7 @@
 using StudioKit.Kits;
 using StudioKit.Physics.Sources;
 using StudioKit.Planning.Cautions;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Sheets.Json;
 

@@ -2,7 +2,7 @@ using StudioKit.Kits;
 using StudioKit.Physics.Structure;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Checks;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Sheets.Json;
 

@@ -2,7 +2,7 @@ using StudioKit.Kits;
 using StudioKit.Physics.Sources;
 using StudioKit.Planning;
 using StudioKit.Planning.Checks;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 using UnitsNet;
 
 namespace StudioKit.Sheets.Json;

@@ -1,5 +1,5 @@
 using StudioKit.Planning;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Sheets.Json;
 

@@ -4,7 +4,7 @@ using StudioKit.Physics.Optics;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Checks;
 using StudioKit.Planning.Packing;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Sheets.Json;
 

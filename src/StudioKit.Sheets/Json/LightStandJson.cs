@@ -1,7 +1,7 @@
 using StudioKit.Kits;
 using StudioKit.Planning;
 using StudioKit.Planning.Standing;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Sheets.Json;
 

@@ -3,7 +3,7 @@ using StudioKit.Physics.Sources;
 using StudioKit.Planning;
 using StudioKit.Planning.Checks;
 using StudioKit.Planning.Packing;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Sheets.Json;
 

@@ -4,7 +4,7 @@ using StudioKit.Physics.Sources;
 using StudioKit.Planning;
 using StudioKit.Planning.Advising;
 using StudioKit.Planning.Framing;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Sheets.Json;
 

@@ -2,7 +2,7 @@ using StudioKit.Kits;
 using StudioKit.Planning;
 using StudioKit.Planning.Handling;
 using StudioKit.Planning.Session;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Sheets.Json;
 

@@ -1,6 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Planning;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Sheets.Json;
 

@@ -1,8 +1,8 @@
 using StudioKit.Kits;
 using StudioKit.Planning;
-using StudioKit.Sheets.Wording;
 using StudioKit.Web.Engine.Telling;
 using StudioKit.Web.Results;
+using StudioKit.Wording;
 
 namespace StudioKit.Web.Engine;
 

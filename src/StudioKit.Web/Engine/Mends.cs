@@ -4,9 +4,9 @@ using StudioKit.Physics;
 using StudioKit.Planning;
 using StudioKit.Planning.Changes;
 using StudioKit.Planning.Mending;
-using StudioKit.Sheets.Wording;
 using StudioKit.Web.Engine.Telling;
 using StudioKit.Web.Results;
+using StudioKit.Wording;
 
 namespace StudioKit.Web.Engine;
 

@@ -3,7 +3,7 @@ using System.Text.Json;
 using SkiaSharp;
 using StudioKit.Cli.Commands;
 using StudioKit.Kits;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 using UglyToad.PdfPig;
 
 namespace StudioKit.Cli.Tests.Commands;

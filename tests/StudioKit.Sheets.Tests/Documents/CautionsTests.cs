@@ -5,7 +5,7 @@ using StudioKit.Planning.Cautions;
 using StudioKit.Planning.Handling;
 using StudioKit.Planning.Studio;
 using StudioKit.Sheets.Json;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 using UglyToad.PdfPig;
 using UnitsNet;
 

@@ -2,7 +2,7 @@ using StudioKit.Kits;
 using StudioKit.Planning;
 using StudioKit.Sheets.Documents;
 using StudioKit.Sheets.Drawings;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 using UnitsNet;
 
 namespace StudioKit.Sheets.Tests.Documents;

@@ -145,7 +145,7 @@ public sealed class MendsTests(ITestOutputHelper output)
 
             text.Should().NotBeNull($"{change} can be written");
             KitReader.Parse(text!.Text, "kit.yaml", PartsLibrary.Embedded).Kit!.Equals(change.Apply(read.Kit)).Should().BeTrue(change.ToString());
-            StudioKit.Sheets.Wording.MendText.Of([change], read.Kit).Should().NotBeEmpty().And.NotEndWith(".");
+            StudioKit.Wording.MendText.Of([change], read.Kit).Should().NotBeEmpty().And.NotEndWith(".");
             text.Text.Split('\n').Count(line => line.TrimStart().StartsWith('#')).Should().BeGreaterThanOrEqualTo(Fen.Split('\n').Count(line => line.TrimStart().StartsWith('#')), "comments stay");
         }
     }
@@ -162,7 +162,7 @@ public sealed class MendsTests(ITestOutputHelper output)
 
             text.Should().NotBeNull($"{change} can be written");
             KitReader.Parse(text!.Text, "kit.yaml", PartsLibrary.Embedded).Kit!.Equals(change.Apply(read.Kit!)).Should().BeTrue(change.ToString());
-            StudioKit.Sheets.Wording.MendText.Of([change], read.Kit!).Should().NotBeEmpty().And.NotEndWith(".");
+            StudioKit.Wording.MendText.Of([change], read.Kit!).Should().NotBeEmpty().And.NotEndWith(".");
         }
     }
 

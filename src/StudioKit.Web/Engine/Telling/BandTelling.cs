@@ -1,6 +1,6 @@
 using StudioKit.Physics.Exposure;
-using StudioKit.Sheets.Wording;
 using StudioKit.Web.Results;
+using StudioKit.Wording;
 
 namespace StudioKit.Web.Engine.Telling;
 

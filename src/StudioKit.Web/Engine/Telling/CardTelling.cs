@@ -1,6 +1,6 @@
 using StudioKit.Planning;
-using StudioKit.Sheets.Wording;
 using StudioKit.Web.Results;
+using StudioKit.Wording;
 
 namespace StudioKit.Web.Engine.Telling;
 

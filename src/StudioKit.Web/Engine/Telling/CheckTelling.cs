@@ -2,8 +2,8 @@ using StudioKit.Physics.Sources;
 using StudioKit.Planning;
 using StudioKit.Planning.Checks;
 using StudioKit.Planning.Mending;
-using StudioKit.Sheets.Wording;
 using StudioKit.Web.Results;
+using StudioKit.Wording;
 
 namespace StudioKit.Web.Engine.Telling;
 

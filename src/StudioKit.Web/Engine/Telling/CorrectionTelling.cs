@@ -1,6 +1,6 @@
 using StudioKit.Field.Calibration;
 using StudioKit.Kits;
-using StudioKit.Sheets.Wording;
+using StudioKit.Wording;
 
 namespace StudioKit.Web.Engine.Telling;
 

@@ -3,8 +3,8 @@ using StudioKit.Physics.Exposure;
 using StudioKit.Planning;
 using StudioKit.Planning.Previewing;
 using StudioKit.Planning.Studio.Lights;
-using StudioKit.Sheets.Wording;
 using StudioKit.Web.Results;
+using StudioKit.Wording;
 
 namespace StudioKit.Web.Engine.Telling;
 

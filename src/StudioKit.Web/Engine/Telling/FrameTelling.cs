@@ -1,7 +1,7 @@
 using StudioKit.Field.Advice;
 using StudioKit.Field.Analysis;
-using StudioKit.Sheets.Wording;
 using StudioKit.Web.Results;
+using StudioKit.Wording;
 
 namespace StudioKit.Web.Engine.Telling;
 

@@ -1,8 +1,8 @@
 using StudioKit.Kits;
 using StudioKit.Planning;
 using StudioKit.Planning.Checks;
-using StudioKit.Sheets.Wording;
 using StudioKit.Web.Results;
+using StudioKit.Wording;
 
 namespace StudioKit.Web.Engine.Telling;
 

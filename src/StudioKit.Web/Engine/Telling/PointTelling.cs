@@ -3,8 +3,8 @@ using StudioKit.Physics.Light;
 using StudioKit.Physics.Sources;
 using StudioKit.Planning;
 using StudioKit.Planning.Previewing;
-using StudioKit.Sheets.Wording;
 using StudioKit.Web.Results;
+using StudioKit.Wording;
 
 namespace StudioKit.Web.Engine.Telling;
 

@@ -1,8 +1,8 @@
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning;
 using StudioKit.Planning.Advising;
-using StudioKit.Sheets.Wording;
 using StudioKit.Web.Results;
+using StudioKit.Wording;
 
 namespace StudioKit.Web.Engine.Telling;
 

@@ -3,8 +3,8 @@ using StudioKit.Kits.SetUps;
 using StudioKit.Planning;
 using StudioKit.Planning.Changes;
 using StudioKit.Planning.Studio;
-using StudioKit.Sheets.Wording;
 using StudioKit.Web.Results;
+using StudioKit.Wording;
 using UnitsNet;
 
 namespace StudioKit.Web.Engine.Telling;

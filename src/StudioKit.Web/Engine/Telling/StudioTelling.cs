@@ -3,8 +3,8 @@ using StudioKit.Physics.Light;
 using StudioKit.Planning;
 using StudioKit.Planning.Studio;
 using StudioKit.Planning.Studio.Lights;
-using StudioKit.Sheets.Wording;
 using StudioKit.Web.Results;
+using StudioKit.Wording;
 using UnitsNet;
 using PlannedPoint = StudioKit.Physics.Light.Views.MarginPoint;
 

@@ -16,13 +16,13 @@ self.onmessage = ({ data }) => {
 globalThis.dotnetSidecar = true;
 
 const core = [
-    'StudioKit.Physics', 'StudioKit.Kits', 'StudioKit.Planning', 'StudioKit.Sheets', 'UnitsNet', 'YamlDotNet',
+    'StudioKit.Physics', 'StudioKit.Kits', 'StudioKit.Planning', 'StudioKit.Wording', 'UnitsNet', 'YamlDotNet',
 ];
 
 // What only some questions need is loaded when the first of them comes.
-const printing = ['PdfSharp', 'PdfSharp.System', 'PdfSharp.Shared', 'OxyPlot', 'QRCoder', 'StudioKit.Typefaces', 'System.Private.Xml', 'System.IO.Compression', 'System.Runtime.Numerics'];
+const printing = ['StudioKit.Sheets', 'PdfSharp', 'PdfSharp.System', 'PdfSharp.Shared', 'OxyPlot', 'QRCoder', 'StudioKit.Typefaces', 'System.Private.Xml', 'System.IO.Compression', 'System.Runtime.Numerics'];
 const field = ['StudioKit.Field', 'MathNet.Numerics', 'System.Threading.Tasks.Parallel', 'System.Runtime.Numerics'];
-const needs = { sheets: printing, pages: printing, zip: printing, 'read-frame': field, frame: field, ladder: field, correct: field, 'read-correction': field };
+const needs = { offers: ['StudioKit.Sheets'], sheets: printing, pages: printing, zip: printing, 'read-frame': field, frame: field, ladder: field, correct: field, 'read-correction': field };
 const loaded = new Map();
 
 let runtime;

@@ -1,0 +1,63 @@
+using StudioKit.Planning;
+using StudioKit.Planning.Checks;
+
+namespace StudioKit.Wording;
+
+/// <summary>Headings of checks.</summary>
+internal static class CheckNames
+{
+    public static string Of(PlanCheck check) => check.Kind switch
+    {
+        PlanCheckKind.Magnification => $"Magnification, {check.Parts[0]}",
+        PlanCheckKind.RoomBeforeLens => $"Room before the lens, {check.Parts[0]}",
+        PlanCheckKind.PanelSize => "Panel size",
+        PlanCheckKind.FlashBelow => "Place of the flash below",
+        PlanCheckKind.LowCameraAngles => "Low camera angles",
+        PlanCheckKind.CameraAngles => "Camera angles over the panel",
+        PlanCheckKind.FrameRoom or PlanCheckKind.FrameFit => "Frame can be built",
+        PlanCheckKind.Cradle => $"Cradle of {check.Parts[0]}, {string.Join(", ", check.Parts.Skip(1))}",
+        PlanCheckKind.GuideNumberAtZoom => $"Guide number of {check.Parts[0]} at its zoom",
+        PlanCheckKind.LensShadow => "Shadow of the lens on the subject",
+        PlanCheckKind.LightsOutOfPicture => "Lights out of the picture",
+        PlanCheckKind.LightRoom => "Room for the lights",
+        PlanCheckKind.HolderReach => "Reach of what holds the lights",
+        PlanCheckKind.LightOnSheet => "Light from above on the sheet",
+        PlanCheckKind.Exposure => $"Exposure, {check.Parts[0]}",
+        PlanCheckKind.Feature => $"Feature of {check.Parts[0]}: {check.Parts[1]}",
+        PlanCheckKind.CoverRoom => $"Room in the {check.Parts[0]}, {check.Parts[1]}",
+        PlanCheckKind.CoverFoot => $"The {check.Parts[0]} on the sheet, {check.Parts[1]}",
+        PlanCheckKind.CoverView => $"View through the {check.Parts[0]}, {check.Parts[1]}",
+        PlanCheckKind.CoverWarmth => $"Warmth under the {check.Parts[0]}, {check.Parts[1]}",
+        PlanCheckKind.Stock => "Everything can be cut from stock",
+        PlanCheckKind.LongestPiece => "Longest piece of the frame",
+        PlanCheckKind.LongThing => $"{Sentence.Begin(check.Parts[0])} on {check.Parts[1]}",
+        PlanCheckKind.Places => "Everything has its place",
+        PlanCheckKind.BagMass => $"Load of {check.Parts[0]}",
+        PlanCheckKind.BagRoom => $"Room in {check.Parts[0]}",
+        PlanCheckKind.Burden => $"Load on {check.Parts[0]}",
+        PlanCheckKind.TargetMass => "Mass asked for",
+        PlanCheckKind.HoldTime => $"Hold time, {check.Parts[0]}",
+        PlanCheckKind.Hours => $"Hours for {string.Join(" and ", check.Parts)}",
+        PlanCheckKind.DayTime => $"Time of the day for {string.Join(" and ", check.Parts)}",
+        PlanCheckKind.Cells => $"Cells of {check.Parts[0]}",
+        _ => Structural(check.Kind),
+    };
+
+    private static string Structural(PlanCheckKind kind) => kind switch
+    {
+        PlanCheckKind.PanelSag => "Panel sag, its own weight and the subject",
+        PlanCheckKind.PanelStress => "Panel stress, standing load",
+        PlanCheckKind.PanelStressUnderElbow => "Panel stress under a leaning elbow",
+        PlanCheckKind.SweepBentCold => "Sweep bent cold",
+        PlanCheckKind.SheetGrowth => "Sheet's growth in the sun, at each edge",
+        PlanCheckKind.RailSag => "Rail sag, standing load",
+        PlanCheckKind.RailStress => "Rail stress under a leaning elbow",
+        PlanCheckKind.LegBuckling => "Leg buckling",
+        PlanCheckKind.Sway => "Sway in the gust",
+        PlanCheckKind.Cords => "Cords and pegs in the gust",
+        PlanCheckKind.PipeWarmth => "Pipe in the sun",
+        PlanCheckKind.Tipping => "Tipping in the gust",
+        PlanCheckKind.Sliding => "Sliding in the gust",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "A check without a name."),
+    };
+}

@@ -1,0 +1,37 @@
+using StudioKit.Physics.Exposure;
+using StudioKit.Planning;
+using StudioKit.Planning.Advising;
+
+namespace StudioKit.Wording;
+
+/// <summary>What an exposure may spoil although it works, in words, with what the plan turns against it.</summary>
+public static class WarningText
+{
+    /// <summary>All warnings of an exposure with what to turn, a sentence each.</summary>
+    /// <param name="exposure">The exposure.</param>
+    /// <param name="advice">The advice of its plan.</param>
+    public static IEnumerable<string> Of(ExposurePlan exposure, AdviceBook advice)
+    {
+        ArgumentNullException.ThrowIfNull(exposure);
+        ArgumentNullException.ThrowIfNull(advice);
+        return exposure.Warnings.Select(warning => $"{Says(warning)} (common practice). {Turn(exposure, advice.Against(exposure, warning.Seen))}");
+    }
+
+    /// <summary>A warning where what to turn stands elsewhere on the sheet.</summary>
+    /// <param name="warning">The warning.</param>
+    public static string Says(ExposureWarning warning)
+    {
+        ArgumentNullException.ThrowIfNull(warning);
+        return warning switch
+        {
+            ExposureWarning.EatsLegs eats => $"Light from below is {Tenths(eats.Uplight)} stops against that from above; from {eats.From.Nominal} it eats legs and hairs",
+            _ => throw new ArgumentOutOfRangeException(nameof(warning), warning, "A warning without words."),
+        };
+    }
+
+    private static string Turn(ExposurePlan exposure, SymptomAdvice? against) => against?.Advice is not { } advice
+        ? "Nothing in the kit helps at this framing."
+        : $"Against it: {AdviceText.Of(exposure, advice)}{(advice.Promise.Uplight is { } left ? $", which leaves {Tenths(left)}" : "")}.";
+
+    private static string Tenths(Stops stops) => FormattableString.Invariant($"{stops.Value:+0.0;-0.0;0.0}");
+}

@@ -1,0 +1,20 @@
+using UnitsNet;
+
+namespace StudioKit.Wording.Tests;
+
+public sealed class AnimalTextTests
+{
+    [Theory]
+    [InlineData(71.99, "71")]
+    [InlineData(72, "72")]
+    [InlineData(9.7, "9.5")]
+    [InlineData(8.2, "8")]
+    public void A_length_that_is_shown_whole_is_never_rounded_up(double millimetres, string text) => AnimalText.Millimetres(Length.FromMillimeters(millimetres)).Should().Be(text);
+
+    [Fact]
+    public void The_first_range_begins_with_nothing()
+    {
+        AnimalText.Range(Length.Zero, Length.FromMillimeters(36)).Should().Be("up to 36");
+        AnimalText.Range(Length.FromMillimeters(36), Length.FromMillimeters(72)).Should().Be("36 to 72");
+    }
+}
