@@ -130,6 +130,25 @@ public sealed class EditingTests(ServedPage served) : IClassFixture<ServedPage>
         visit.Complaints.Should().BeEmpty();
     }
 
+    [BrowserFact]
+    public async Task What_is_more_than_a_kit_may_hold_is_not_put_into_the_plain_field_and_that_is_said()
+    {
+        await using var visit = await served.VisitAsync();
+        await GearAsync(visit);
+        var text = await PlainFieldAsync(visit);
+        await visit.Page.Locator("#kit-text[data-is-followed]").FocusAsync();
+
+        // As a paste does it: one input of many lines.
+        await visit.Page.Keyboard.InsertTextAsync(string.Concat(Enumerable.Repeat("# a line of a text that is far too long for any kit\n", 25_000)));
+
+        await visit.Page.GetByText("nothing was put in").WaitForAsync();
+        (await text.InputValueAsync()).Should().Be(Fen);
+        await visit.Page.Keyboard.InsertTextAsync("# a remark ");
+        await Assertions.Expect(visit.Page.GetByText("nothing was put in")).ToHaveCountAsync(0);
+        (await text.InputValueAsync()).Should().Contain("# a remark ").And.HaveLength(Fen.Length + "# a remark ".Length);
+        visit.Complaints.Should().BeEmpty();
+    }
+
     private static async Task<string> GearAsync(Visit visit)
     {
         var planned = await visit.PlannedAsync();

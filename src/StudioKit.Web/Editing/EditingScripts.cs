@@ -18,11 +18,13 @@ internal static partial class EditingScripts
         Listen(pressed);
     }
 
-    /// <summary>Lets a text's line numbers follow it.</summary>
-    public static async Task FollowAsync(string id)
+    /// <summary>Lets a text's line numbers follow it, and puts nothing in that is more than a kit may hold.</summary>
+    /// <param name="id">Id of the text.</param>
+    /// <param name="refused">Told with each input whether it was too much.</param>
+    public static async Task FollowAsync(string id, Action<bool> refused)
     {
         await Loaded.Value;
-        Follow(id);
+        Follow(id, refused);
     }
 
     /// <summary>Puts the caret at a line and column, counted from 1.</summary>
@@ -47,7 +49,7 @@ internal static partial class EditingScripts
     private static partial void Listen([JSMarshalAs<JSType.Function<JSType.Boolean>>] Action<bool> pressed);
 
     [JSImport("follow", Module)]
-    private static partial void Follow(string id);
+    private static partial void Follow(string id, [JSMarshalAs<JSType.Function<JSType.Boolean>>] Action<bool> refused);
 
     [JSImport("goTo", Module)]
     private static partial void GoTo(string id, int line, int column);

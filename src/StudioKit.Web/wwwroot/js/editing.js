@@ -18,12 +18,31 @@ export function listen(action) {
     pressed = action;
 }
 
-export function follow(id) {
+// As many characters as the reader of kits takes bytes. A plain field stands still for seconds over more, and nobody could plan it.
+const MOST_CHARACTERS = 1_000_000;
+
+export function follow(id, refused) {
     const text = document.getElementById(id);
     const numbers = text?.previousElementSibling;
-    if (numbers) {
-        text.addEventListener('scroll', () => { numbers.scrollTop = text.scrollTop; });
+    if (!numbers) {
+        return;
     }
+
+    text.addEventListener('scroll', () => { numbers.scrollTop = text.scrollTop; });
+    let told = false;
+    text.addEventListener('beforeinput', (event) => {
+        const left = text.value.length - (text.selectionEnd - text.selectionStart);
+        const isTooMuch = Boolean(event.data) && left + event.data.length > MOST_CHARACTERS;
+        if (isTooMuch) {
+            event.preventDefault();
+        }
+
+        if (isTooMuch !== told) {
+            told = isTooMuch;
+            refused(told);
+        }
+    });
+    text.dataset.isFollowed = 'yes';
 }
 
 export function goTo(id, line, column) {
