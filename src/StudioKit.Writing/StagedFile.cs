@@ -48,5 +48,15 @@ internal sealed class StagedFile(NamedTarget target, string staged, StagingFolde
     /// <exception cref="IOException">Something has the name.</exception>
     public void TakeFreeName() => TakeName(isReplacing: false);
 
-    private void TakeName(bool isReplacing) => File.Move(staged, target.Full, overwrite: isReplacing);
+    private void TakeName(bool isReplacing)
+    {
+        if (isReplacing)
+        {
+            File.Move(staged, target.Full, overwrite: true);
+        }
+        else
+        {
+            FreeName.Take(staged, target.Full);
+        }
+    }
 }

@@ -67,6 +67,28 @@ public sealed class NewFileTests : IDisposable
         File.ReadAllText(_scratch.File("field.log")).Should().Be("mine");
     }
 
+    // Where looking and naming are two steps, two of eight come between each other about once in twenty rounds.
+    [Fact]
+    public void Of_many_that_start_one_file_at_once_one_does_and_its_content_stays()
+    {
+        for (var round = 0; round < 200; round++)
+        {
+            var path = _scratch.File(FormattableString.Invariant($"{round}.log"));
+            using var together = new Barrier(8);
+            var created = new bool[8];
+            var writers = Enumerable.Range(0, 8).Select(number => new Thread(() =>
+            {
+                together.SignalAndWait();
+                created[number] = NewFile.TryCreate(path, stream => stream.WriteByte((byte)number));
+            })).ToList();
+            writers.ForEach(writer => writer.Start());
+            writers.ForEach(writer => writer.Join());
+
+            created.Should().ContainSingle(isMine => isMine);
+            File.ReadAllBytes(path).Should().Equal((byte)Array.IndexOf(created, true));
+        }
+    }
+
     [Fact]
     public void A_link_that_leads_nowhere_is_not_followed()
     {
