@@ -76,6 +76,19 @@ public sealed record KitSpec
     /// <summary>Pipe lengths and sheets on hand or to buy.</summary>
     public StockSpec Stock { get; init; } = new();
 
+    /// <summary>Subjects of a set-up.</summary>
+    /// <param name="setUp">The set-up.</param>
+    public IEnumerable<SubjectSpec> SubjectsOf(SetUpSpec setUp) => Subjects.Where(subject => setUp.IsFor(subject.Name));
+
+    /// <summary>The cover of a set-up; none where it has none.</summary>
+    /// <param name="setUp">The set-up.</param>
+    /// <exception cref="ArgumentNullException">There is no set-up.</exception>
+    public CoverSpec? CoverOf(SetUpSpec setUp)
+    {
+        ArgumentNullException.ThrowIfNull(setUp);
+        return setUp.Cover is null ? null : Covers.FirstOrDefault(cover => cover.Name == setUp.Cover);
+    }
+
     /// <summary>Speed at which the camera of a set-up sways against the subject, on what it rests on.</summary>
     /// <param name="setUp">The set-up.</param>
     /// <exception cref="ArgumentNullException">There is no set-up.</exception>

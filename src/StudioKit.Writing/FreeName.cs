@@ -42,7 +42,12 @@ internal static partial class FreeName
     {
         try
         {
-            return ask() == 0 || (Marshal.GetLastPInvokeError() == NameIsTaken ? throw new IOException($"'{to}' exists already.") : false);
+            if (ask() == 0)
+            {
+                return true;
+            }
+
+            return Marshal.GetLastPInvokeError() == NameIsTaken ? throw new IOException($"'{to}' exists already.") : false;
         }
         catch (Exception error) when (error is DllNotFoundException or EntryPointNotFoundException)
         {

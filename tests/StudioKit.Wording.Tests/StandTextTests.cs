@@ -1,9 +1,9 @@
 using StudioKit.Kits.Lighting;
-using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Light.Standing;
 using StudioKit.Planning;
 using StudioKit.Planning.Standing;
+using StudioKit.Sheets.Tests;
 using UnitsNet;
 
 namespace StudioKit.Wording.Tests;
@@ -11,28 +11,13 @@ namespace StudioKit.Wording.Tests;
 /// <summary>Where a light stands, in words that answer "where do I hold it?".</summary>
 public sealed class StandTextTests
 {
-    private static LightStandPlan Stand { get; } = new()
+    private static LightStandPlan Stand { get; } = SampleStand.Of(At(-90, 45), 40) with
     {
-        SetUp = "white",
-        Framing = "55 mm at 1:2",
-        Flash = "willow",
-        Role = LightRole.Above,
-        Place = 1,
-        From = At(-90, 45),
-        Distance = Length.FromCentimeters(40),
         Right = Length.FromCentimeters(-28.28),
         Back = Length.FromCentimeters(0.1),
         Up = Length.FromCentimeters(28.28),
-        OverGround = Length.FromCentimeters(78),
-        Width = Length.FromCentimeters(20),
-        Height = Length.FromCentimeters(15),
-        Depth = Length.FromCentimeters(17),
         AngleAcross = Angle.FromDegrees(28.07),
         AngleUp = Angle.FromDegrees(21.2),
-        Softness = Softness.Soft,
-        DirectionLoss = default,
-        LensCovers = 0,
-        LensCoversAt = default,
         HeldBy = HolderKind.Hand,
         ReachNeeded = Length.FromCentimeters(52),
     };

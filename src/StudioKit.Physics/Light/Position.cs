@@ -27,6 +27,11 @@ public readonly record struct Position(double X, double Y, double Z)
     internal double SquareTo(Position other) =>
         ((other.X - X) * (other.X - X)) + ((other.Y - Y) * (other.Y - Y)) + ((other.Z - Z) * (other.Z - Z));
 
-    internal static Position Between(Position from, Position to, double share) => new(
+    /// <summary>A point of the straight line through two others.</summary>
+    /// <param name="from">One point.</param>
+    /// <param name="to">The other point.</param>
+    /// <param name="share">How far along, as a share of the way [1]; 0 is the one, 1 the other.</param>
+    [Source("Derived", "straight line between two points")]
+    public static Position Between(Position from, Position to, double share) => new(
         from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share), from.Z + ((to.Z - from.Z) * share));
 }

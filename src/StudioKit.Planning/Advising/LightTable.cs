@@ -3,6 +3,7 @@ using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.Metering;
 using StudioKit.Physics.Exposure.Series;
 using StudioKit.Planning.Changes;
+using StudioKit.Planning.SetUps;
 
 namespace StudioKit.Planning.Advising;
 
@@ -62,12 +63,12 @@ internal sealed class LightTable(Replanner replanner, ExposurePlan now)
 
     private Advice? Steadied(ValueList<KitChange> changes, ExposurePlan asItRests)
     {
-        if (replanner.Kit.SteadierThan(replanner.SetUpOf(now)) is not { } support)
+        if (CommonSymptoms.Steadied(replanner.Kit, replanner.SetUpOf(now)).FirstOrDefault() is not { } rest)
         {
             return null;
         }
 
-        ValueList<KitChange> both = [.. changes, new KitChange.Rest(now.SetUp, support.Name)];
+        ValueList<KitChange> both = [.. changes, .. rest];
         return replanner.Plan(now, both) is { } planned && planned.Verdict.Verdict < asItRests.Verdict.Verdict ? new Advice(both, planned) : null;
     }
 

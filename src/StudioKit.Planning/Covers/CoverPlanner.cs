@@ -20,14 +20,14 @@ internal static class CoverPlanner
 
     /// <summary>One for each set-up that has a cover.</summary>
     public static ValueList<CoverPlan> Of(KitSpec kit, PanelPlan panel, IReadOnlyList<PlannedFraming> framings, IReadOnlyList<ExposurePlan> exposures) =>
-        [.. kit.SetUps.Select(setUp => CoverOptics.CoverOf(kit, setUp) is { } cover ? Of(kit, setUp, cover, panel, framings, [.. exposures.Where(exposure => exposure.SetUp == setUp.Name)]) : null).OfType<CoverPlan>()];
+        [.. kit.SetUps.Select(setUp => kit.CoverOf(setUp) is { } cover ? Of(kit, setUp, cover, panel, framings, [.. exposures.Where(exposure => exposure.SetUp == setUp.Name)]) : null).OfType<CoverPlan>()];
 
     private static CoverPlan Of(KitSpec kit, SetUpSpec setUp, CoverSpec cover, PanelPlan panel, IReadOnlyList<PlannedFraming> framings, IReadOnlyList<ExposurePlan> exposures)
     {
         var onPanel = SetUpPlanners.Of(setUp).LightsPanel;
         var sheet = CoverOptics.Around(panel);
         var deepest = 2 * UnitMath.Min(sheet.Front, sheet.Back);
-        var subjects = kit.Subjects.Where(subject => setUp.IsFor(subject.Name)).ToList();
+        var subjects = kit.SubjectsOf(setUp);
         var (side, high) = (UnitMath.Min(cover.Width, cover.Depth), cover.Shape == CoverShape.Tank ? cover.WaterDepth : cover.Height);
         var warming = cover.Shape == CoverShape.Tank ? null : WarmingOf(kit, setUp, cover);
         return new CoverPlan

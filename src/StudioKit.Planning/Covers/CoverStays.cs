@@ -11,14 +11,12 @@ namespace StudioKit.Planning.Covers;
 internal static class CoverStays
 {
     /// <summary>The stay in the cover of a set-up; none where it has none.</summary>
-    public static CoverStay? Of(KitSpec kit, SetUpSpec setUp) => setUp.Cover is not null && kit.Covers.FirstOrDefault(cover => cover.Name == setUp.Cover) is { } cover
-        ? Of(cover, kit.Subjects.Where(subject => setUp.IsFor(subject.Name)))
-        : null;
+    public static CoverStay? Of(KitSpec kit, SetUpSpec setUp) => kit.CoverOf(setUp) is { } cover ? Of(cover, kit.SubjectsOf(setUp)) : null;
 
     /// <summary>Least stay that a subject has in the covers that stay over it; none where it is under none.</summary>
     public static Duration? Shortest(KitSpec kit, SubjectSpec subject)
     {
-        var stays = kit.SetUps.Where(setUp => setUp.IsFor(subject.Name) && kit.Covers.Any(cover => cover.Name == setUp.Cover && !cover.Lifted))
+        var stays = kit.SetUps.Where(setUp => setUp.IsFor(subject.Name) && kit.CoverOf(setUp) is { Lifted: false })
             .Select(setUp => Of(kit, setUp)!.Limit).ToList();
         return stays.Count == 0 ? null : stays.Min();
     }

@@ -17,8 +17,7 @@ internal sealed class CoverViews(KitSpec kit, SetUpSpec setUp, CoverCase cover, 
     private const int Steepest = 90;
 
     private readonly IReadOnlyList<(LightSpec Light, CoverLamp Lamp)> _lamps = LampPlaces.Of(kit, setUp);
-    private readonly Length _subject = kit.Subjects
-        .Where(subject => setUp.IsFor(subject.Name) && subject.Length <= framing.Plan.LongestWhole)
+    private readonly Length _subject = framing.Whole(kit.SubjectsOf(setUp))
         .Select(subject => subject.Length).DefaultIfEmpty(framing.Plan.FieldHeight).Max();
 
     public CoveredFraming Of() => new()

@@ -1,5 +1,6 @@
 using StudioKit.Kits.Cameras;
 using StudioKit.Kits.SetUps;
+using StudioKit.Kits.Subjects;
 using StudioKit.Physics.Optics;
 
 namespace StudioKit.Planning.Framing;
@@ -12,6 +13,10 @@ public sealed record PlannedFraming(FramingPlan Plan, OpticalStackResult Stack, 
 {
     // Marks such as 1:3 are rounded.
     private const double SameSize = 0.01;
+
+    /// <summary>Those of some subjects that it shows whole.</summary>
+    /// <param name="subjects">The subjects.</param>
+    public IEnumerable<SubjectSpec> Whole(IEnumerable<SubjectSpec> subjects) => subjects.Where(subject => subject.Length <= Plan.LongestWhole);
 
     /// <summary>Whether it is reached, and a set-up uses its lens at its magnification.</summary>
     public bool IsUsedIn(SetUpSpec setUp) => Plan.Reached

@@ -35,7 +35,7 @@ internal static class KitInventory
         Bag = item.Bag,
         BagGiven = item.Bag is not null,
         Stage = item.Stage,
-        Size = item is { Length: { } length, Width: { } width, Depth: { } depth } ? new BoxSize(length, width, depth) : null,
+        Size = Box(item.Length, item.Width, item.Depth),
         Fragile = item.Fragile,
         Essential = item.Essential,
     };
@@ -65,11 +65,10 @@ internal static class KitInventory
         modifier.Name, GearMass.Of(modifier), UsualSize.Modifier(modifier.Kind, modifier.Width, modifier.Height), PackItemStage.SettingUp) with
     { Fragile = false };
 
-    private static PackedItem Cover(CoverSpec cover) => Given(cover.Name, GearMass.Of(cover), SizeOf(cover), PackItemStage.Shooting) with { Kind = PackItemKind.AnimalCare, SizeAssumed = false };
-
-    private static BoxSize SizeOf(CoverSpec cover) => cover is { PackedLength: { } length, PackedWidth: { } width, PackedDepth: { } depth }
-        ? new BoxSize(length, width, depth)
-        : new BoxSize(cover.Case.OuterWidth, cover.Case.OuterDepth, cover.Height + cover.Wall);
+    private static PackedItem Cover(CoverSpec cover) => Given(
+        cover.Name, GearMass.Of(cover),
+        Box(cover.PackedLength, cover.PackedWidth, cover.PackedDepth) ?? new BoxSize(cover.Case.OuterWidth, cover.Case.OuterDepth, cover.Height + cover.Wall), PackItemStage.Shooting) with
+    { Kind = PackItemKind.AnimalCare, SizeAssumed = false };
 
     private static PackedItem Holder(KitSpec kit, HolderSpec holder)
     {
@@ -79,15 +78,17 @@ internal static class KitInventory
             return Given(holder.Name, new MassStatement(built.MassOf(kit), MassOrigin.FromGeometry), UsualSize.Poles(kit.Frame.Pipe.OutsideDiameter, built), PackItemStage.SettingUp) with { Fragile = false };
         }
 
-        var size = holder is { PackedLength: { } length, PackedWidth: { } width, PackedDepth: { } depth } ? new BoxSize(length, width, depth) : null;
-        var item = Given(holder.Name, holder.Mass, UsualMass.Holder(holder.Kind), size ?? UsualSize.Holder(holder.Kind), PackItemStage.SettingUp);
-        return item with { SizeAssumed = size is null, Fragile = false };
+        return Sturdy(holder.Name, GearMass.Of(holder.Mass, UsualMass.Holder(holder.Kind)), Box(holder.PackedLength, holder.PackedWidth, holder.PackedDepth), UsualSize.Holder(holder.Kind));
     }
 
-    private static PackedItem Support(SupportSpec support) => Given(
-        support.Name, support.Mass, UsualMass.Support(support.Kind),
-        support is { Length: { } length, Width: { } width, Depth: { } depth } ? new BoxSize(length, width, depth) : UsualSize.Support(support.Kind), PackItemStage.SettingUp) with
-    { Fragile = false, SizeAssumed = support.Length is null };
+    private static PackedItem Support(SupportSpec support) =>
+        Sturdy(support.Name, GearMass.Of(support.Mass, UsualMass.Support(support.Kind)), Box(support.Length, support.Width, support.Depth), UsualSize.Support(support.Kind));
+
+    private static PackedItem Sturdy(string name, MassStatement mass, BoxSize? size, BoxSize usual) =>
+        Given(name, mass, size ?? usual, PackItemStage.SettingUp) with { SizeAssumed = size is null, Fragile = false };
+
+    private static BoxSize? Box(Length? first, Length? second, Length? third) =>
+        (first, second, third) is ({ } length, { } width, { } depth) ? new BoxSize(length, width, depth) : null;
 
     private static IEnumerable<PackedItem> Optics(KitSpec kit) =>
     [

@@ -116,6 +116,6 @@ internal sealed class SessionTimeline(KitSpec kit)
         Held = held,
         OnPanel = visit.Exposure.OnPanel,
         WhereItSits = visit.WhereItSits,
-        Cover = kit.Covers.FirstOrDefault(cover => cover.Name == SetUpOf(visit).Cover) is { } cover ? new SessionCover(cover.Name, cover.Shape == CoverShape.Tank, cover.Lifted) : null,
+        Cover = kit.CoverOf(SetUpOf(visit)) is { } cover ? new SessionCover(cover.Name, cover.Shape == CoverShape.Tank, cover.Lifted) : null,
     });
 }

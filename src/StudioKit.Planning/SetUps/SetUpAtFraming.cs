@@ -25,14 +25,10 @@ internal sealed record SetUpAtFraming(KitSpec Kit, SetUpSpec SetUp, PlannedFrami
     private FNumber? _wanted;
 
     /// <summary>Subjects of the set-up that fit into the field whole, longest first.</summary>
-    public IReadOnlyList<SubjectSpec> SubjectsThatFit { get; } =
-        [.. Kit.Subjects
-            .Where(subject => SetUp.IsFor(subject.Name))
-            .Where(subject => subject.Length <= Framing.Plan.LongestWhole)
-            .OrderByDescending(subject => subject.Length)];
+    public IReadOnlyList<SubjectSpec> SubjectsThatFit { get; } = [.. Framing.Whole(Kit.SubjectsOf(SetUp)).OrderByDescending(subject => subject.Length)];
 
     /// <summary>Subjects of the set-up that have a feature to be seen, whether they fit whole or not.</summary>
-    public IEnumerable<SubjectSpec> SubjectsWithFeatures => Kit.Subjects.Where(subject => subject.Feature is not null && SetUp.IsFor(subject.Name));
+    public IEnumerable<SubjectSpec> SubjectsWithFeatures => Kit.SubjectsOf(SetUp).Where(subject => subject.Feature is not null);
 
     /// <summary>The subject that fills the field best; none where none fits.</summary>
     public SubjectSpec? MainSubject => SubjectsThatFit.Count > 0 ? SubjectsThatFit[0] : null;

@@ -73,7 +73,6 @@ internal sealed record HeldLight(ValueList<Position> Line, Length Reach, ValueLi
     {
         var square = start.DistanceTo(end) * start.DistanceTo(end);
         var along = ((end.X - start.X) * (to.X - start.X)) + ((end.Y - start.Y) * (to.Y - start.Y)) + ((end.Z - start.Z) * (to.Z - start.Z));
-        var share = square > 0 ? Math.Clamp(along / square, 0, 1) : 0;
-        return new(start.X + (share * (end.X - start.X)), start.Y + (share * (end.Y - start.Y)), start.Z + (share * (end.Z - start.Z)));
+        return Position.Between(start, end, square > 0 ? Math.Clamp(along / square, 0, 1) : 0);
     }
 }

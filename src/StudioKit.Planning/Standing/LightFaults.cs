@@ -80,11 +80,8 @@ internal static class LightFaults
             var (low, high) = line[i].Z < line[i + 1].Z ? (line[i], line[i + 1]) : (line[i + 1], line[i]);
             if (high.Z > least)
             {
-                yield return (low.Z >= least ? low : Cut(low, high, (least - low.Z) / (high.Z - low.Z)), high);
+                yield return (low.Z >= least ? low : Position.Between(low, high, (least - low.Z) / (high.Z - low.Z)), high);
             }
         }
     }
-
-    private static Position Cut(Position low, Position high, double share) =>
-        new(low.X + (share * (high.X - low.X)), low.Y + (share * (high.Y - low.Y)), low.Z + (share * (high.Z - low.Z)));
 }

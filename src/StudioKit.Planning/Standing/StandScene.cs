@@ -43,8 +43,7 @@ internal sealed record StandScene(
     }
 
     // Half of the longest subject that it shows whole; closer up than all of them, half the field.
-    private static double HalfOf(KitSpec kit, SetUpSpec setUp, PlannedFraming framing) => kit.Subjects
-        .Where(subject => setUp.IsFor(subject.Name) && subject.Length <= framing.Plan.LongestWhole)
+    private static double HalfOf(KitSpec kit, SetUpSpec setUp, PlannedFraming framing) => framing.Whole(kit.SubjectsOf(setUp))
         .Select(subject => subject.Length.Meters / 2)
         .DefaultIfEmpty(double.PositiveInfinity)
         .Max();

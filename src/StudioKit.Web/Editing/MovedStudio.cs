@@ -64,8 +64,7 @@ public sealed class MovedStudio(IEngine engine, Desk desk)
         Forget();
 
         // Until its own comes, the map of the plan before: nothing goes dark for a moment because something else was changed.
-        var wanted = Wanted;
-        PlannedFraming = wanted is { Map: null } && wanted.Framing == PlannedFraming?.Framing ? wanted with { Map = PlannedFraming.Map } : wanted;
+        PlannedFraming = Wanted is { Map: null } wanted && wanted.Framing == PlannedFraming?.Framing ? wanted with { Map = PlannedFraming.Map } : Wanted;
         _ = TakeAsync();
         return true;
     }

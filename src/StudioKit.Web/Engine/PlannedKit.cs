@@ -17,6 +17,10 @@ internal sealed class PlannedKit(KitReadResult read, Plan plan)
     /// <summary>Its plan.</summary>
     public Plan Plan => plan;
 
+    /// <summary>Light on the panel of one of its set-ups; none where that lights none.</summary>
+    /// <param name="setUp">Name of the set-up.</param>
+    public PanelLightPlan? Light(string setUp) => plan.PanelLights.FirstOrDefault(light => light.SetUp == setUp);
+
     /// <summary>Its studio being moved.</summary>
     public StudioPreview Preview => _preview.Value;
 }

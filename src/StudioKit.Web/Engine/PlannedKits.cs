@@ -27,7 +27,7 @@ internal sealed class PlannedKits(IProgress<string> progress, OwnParts parts)
     /// <summary>What a framing of a planned kit sees of the lit panel, place by place.</summary>
     public MapAnswer Map(MapRequest request)
     {
-        var light = Find(request.Hash)?.Plan.PanelLights.FirstOrDefault(light => light.SetUp == request.SetUp);
+        var light = Find(request.Hash)?.Light(request.SetUp);
         var framing = light?.Framings.FirstOrDefault(seen => seen.Framing == request.Framing);
         return new MapAnswer(request.Hash, request.Framing, framing is null ? null : StudioTelling.Map(framing, light!));
     }

@@ -13,7 +13,7 @@ internal sealed class Points(PlannedKits kits)
     /// <summary>What is known of one place.</summary>
     public PointAnswer Answer(PointRequest request)
     {
-        if (kits.Find(request.Hash) is not { } kit || kit.Plan.PanelLights.FirstOrDefault(light => light.SetUp == request.SetUp) is not { } light)
+        if (kits.Find(request.Hash) is not { } kit || kit.Light(request.SetUp) is not { } light)
         {
             return PointTelling.Nothing;
         }

@@ -11,7 +11,7 @@ internal sealed class Previews(PlannedKits kits)
     public PreviewAnswer Answer(PreviewRequest request)
     {
         var none = new PreviewAnswer(request.Hash, null, null);
-        if (kits.Find(request.Hash) is not { } kit || kit.Plan.PanelLights.FirstOrDefault(light => light.SetUp == request.SetUp) is not { } light)
+        if (kits.Find(request.Hash) is not { } kit || kit.Light(request.SetUp) is not { } light)
         {
             return none;
         }

@@ -9,7 +9,7 @@ internal sealed class Solids(PlannedKits kits)
 {
     /// <summary>One studio.</summary>
     public SolidAnswer Answer(SolidRequest request) =>
-        kits.Find(request.Hash)?.Plan is { } plan && plan.PanelLights.FirstOrDefault(light => light.SetUp == request.SetUp) is { } light
-            ? SolidTelling.Of(plan, light, request.Framing)
+        kits.Find(request.Hash) is { } kit && kit.Light(request.SetUp) is { } light
+            ? SolidTelling.Of(kit.Plan, light, request.Framing)
             : new SolidAnswer("Nothing is planned.", 0, [], [], [], [], default);
 }

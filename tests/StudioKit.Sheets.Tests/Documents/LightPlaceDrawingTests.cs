@@ -1,8 +1,5 @@
-using StudioKit.Kits.Lighting;
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Light.Standing;
-using StudioKit.Planning;
-using StudioKit.Planning.Standing;
 using StudioKit.Sheets.Documents;
 using StudioKit.Sheets.Drawings;
 using UnitsNet;
@@ -47,7 +44,7 @@ public sealed class LightPlaceDrawingTests
     public void Nothing_is_drawn_outside_the_room_whatever_the_lights() =>
         Gen.Select(Gen.Double[-180, 180], Gen.Double[-60, 90], Gen.Double[-180, 180], Gen.Double[-60, 90], Gen.Double[5, 300]).Sample((one, up, other, high, distance) =>
         {
-            var bounds = LightPlaceDrawing.Of([Stand(At(one, up), 40), Stand(At(other, high), distance) with { Role = LightRole.Rim }], [Angle.FromDegrees(0), Angle.FromDegrees(90)], true, Width, Height).Bounds;
+            var bounds = LightPlaceDrawing.Of([SampleStand.Of(At(one, up), 40), SampleStand.Of(At(other, high), distance) with { Role = LightRole.Rim }], [Angle.FromDegrees(0), Angle.FromDegrees(90)], true, Width, Height).Bounds;
 
             bounds.Left.Should().BeGreaterThanOrEqualTo(-0.5);
             bounds.Top.Should().BeGreaterThanOrEqualTo(-0.5);
@@ -55,41 +52,11 @@ public sealed class LightPlaceDrawingTests
             bounds.Bottom.Should().BeLessThanOrEqualTo(Height + 0.5);
         });
 
-    private static Drawing Draw(LightDirection from) => LightPlaceDrawing.Of([Stand(from, 40)], [Angle.FromDegrees(30)], false, Width, Height);
+    private static Drawing Draw(LightDirection from) => LightPlaceDrawing.Of([SampleStand.Of(from, 40)], [Angle.FromDegrees(30)], false, Width, Height);
 
     // The heads are the white shapes of four corners with an outline; the first is seen from above, the second from the right.
     private static List<Point> Heads(Drawing drawing) =>
         [.. drawing.Marks.OfType<Polygon>().Where(mark => mark is { Fill: Fill.White, Stroke: not null }).Select(mark => new Point((mark.Bounds.Left + mark.Bounds.Right) / 2, (mark.Bounds.Top + mark.Bounds.Bottom) / 2))];
 
     private static LightDirection At(double azimuth, double elevation) => new(Angle.FromDegrees(azimuth), Angle.FromDegrees(elevation));
-
-    private static LightStandPlan Stand(LightDirection from, double centimetres)
-    {
-        var (way, distance) = (from.Towards, Length.FromCentimeters(centimetres));
-        return new LightStandPlan
-        {
-            SetUp = "white",
-            Framing = "55 mm at 1:2",
-            Flash = "willow",
-            Role = LightRole.Above,
-            Place = 1,
-            From = from,
-            Distance = distance,
-            Right = way.X * distance,
-            Back = way.Y * distance,
-            Up = way.Z * distance,
-            OverGround = Length.FromCentimeters(78),
-            Width = Length.FromCentimeters(20),
-            Height = Length.FromCentimeters(15),
-            Depth = Length.FromCentimeters(17),
-            AngleAcross = Angle.FromDegrees(28),
-            AngleUp = Angle.FromDegrees(21),
-            Softness = Softness.Soft,
-            DirectionLoss = default,
-            LensCovers = 0,
-            LensCoversAt = default,
-            HeldBy = HolderKind.Stand,
-            HolderLine = [new(way.X * distance, way.Y * distance, Length.FromMeters(-0.5)), new(way.X * distance, way.Y * distance, way.Z * distance)],
-        };
-    }
 }

@@ -32,10 +32,7 @@ internal sealed record CoverOptics(CoverCase Cover, IReadOnlyList<(PanelSight Vi
     public double SheetMirrored => Sights.Max(sight => sight.Seen.SheetMirrored);
 
     /// <summary>The cover that a set-up is photographed through; none where it has none, or it is lifted.</summary>
-    public static CoverSpec? LookedThrough(KitSpec kit, SetUpSpec setUp) => CoverOf(kit, setUp) is { Lifted: false } cover ? cover : null;
-
-    /// <summary>The cover of a set-up; none where it has none.</summary>
-    public static CoverSpec? CoverOf(KitSpec kit, SetUpSpec setUp) => setUp.Cover is null ? null : kit.Covers.FirstOrDefault(cover => cover.Name == setUp.Cover);
+    public static CoverSpec? LookedThrough(KitSpec kit, SetUpSpec setUp) => kit.CoverOf(setUp) is { Lifted: false } cover ? cover : null;
 
     /// <summary>The flat sheet about the subject.</summary>
     public static SheetAround Around(PanelPlan panel) => new(

@@ -40,7 +40,7 @@ internal sealed class PanelLightPlanner(KitSpec kit, PanelPlan panel, StudioLigh
             TargetMargin = setUp.TargetWhiteMargin,
             Flashes = [.. PanelScene.Below(setUp).Zip(scene.Emitters, section.FlashAt)],
             Covered = CoveredStrips.Of(scene),
-            Foot = CoverOptics.CoverOf(kit, setUp) is { } cover
+            Foot = kit.CoverOf(setUp) is { } cover
                 ? new CoverFoot(cover.Name, cover.Case.OuterWidth, cover.Case.OuterDepth, cover.Shape is CoverShape.RoundTub or CoverShape.Dome)
                 : null,
             Framings = light.Of(setUp).Map is { } map

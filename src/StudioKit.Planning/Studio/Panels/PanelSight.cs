@@ -35,8 +35,7 @@ internal sealed record PanelSight(IReadOnlyList<SubjectSpec> Subjects, PlannedFr
     };
 
     // The line of sight goes through the middle of the tallest subject that fits the frame.
-    private Length HeightLookedAt => Subjects
-        .Where(subject => subject.Length <= Framing.Plan.LongestWhole)
+    private Length HeightLookedAt => Framing.Whole(Subjects)
         .Select(subject => SharpnessPlanner.HeightOf(subject) / 2)
         .DefaultIfEmpty(Length.Zero)
         .Max();
