@@ -5,10 +5,12 @@ using StudioKit.Kits.Description;
 using StudioKit.Kits.Lighting;
 using StudioKit.Kits.Session;
 using StudioKit.Kits.SetUps;
+using StudioKit.Kits.Shelters;
 using StudioKit.Kits.Stock;
 using StudioKit.Kits.Studio;
 using StudioKit.Kits.Subjects;
 using StudioKit.Kits.Supports;
+using StudioKit.Kits.Triggers;
 using UnitsNet;
 
 namespace StudioKit.Kits;
@@ -31,6 +33,8 @@ internal static class KitSection
         .Many("modifiers", LightingSections.Modifier, "Domes, softboxes and flat diffusers that go before a flash.", (kit, value) => kit with { Modifiers = value })
         .Many("covers", CoverSections.Cover, "Clear tubs and domes that are turned over an animal, and tanks of water.", (kit, value) => kit with { Covers = value })
         .Many("holders", LightingSections.Holder, "Stands, arms and clamps that hold flashes.", (kit, value) => kit with { Holders = value })
+        .Many("triggers", TriggerSections.Trigger, "Radios, cords and optical cells that fire flashes.", (kit, value) => kit with { Triggers = value })
+        .Many("shelters", ShelterSections.Shelter, "Umbrellas, cloths and screens that are put up against sun and wind.", (kit, value) => kit with { Shelters = value })
         .Within("panel", StudioSections.Panel, "The translucent sheet the subject stands on.", (kit, value) => kit with { Panel = value }, kit => kit.Panel)
         .Within("frame", StudioSections.Frame, "The pipe frame that carries the panel.", (kit, value) => kit with { Frame = value }, kit => kit.Frame)
         .Within("pack", CarryingSections.Pack, "Bags, people and the other things carried.", (kit, value) => kit with { Pack = value }, kit => kit.Pack)

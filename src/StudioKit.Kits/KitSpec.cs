@@ -4,11 +4,14 @@ using StudioKit.Kits.Covers;
 using StudioKit.Kits.Lighting;
 using StudioKit.Kits.Session;
 using StudioKit.Kits.SetUps;
+using StudioKit.Kits.Shelters;
 using StudioKit.Kits.Stock;
 using StudioKit.Kits.Studio;
 using StudioKit.Kits.Subjects;
 using StudioKit.Kits.Supports;
+using StudioKit.Kits.Triggers;
 using StudioKit.Physics;
+using StudioKit.Physics.Exposure;
 using UnitsNet;
 
 namespace StudioKit.Kits;
@@ -45,6 +48,12 @@ public sealed record KitSpec
 
     /// <summary>Stands, arms and clamps that hold flashes.</summary>
     public ValueList<HolderSpec> Holders { get; init; } = [];
+
+    /// <summary>Radios, cords and cells that fire flashes; empty where the kit says nothing of that.</summary>
+    public ValueList<TriggerSpec> Triggers { get; init; } = [];
+
+    /// <summary>Umbrellas, cloths and screens that are put up against sun and wind.</summary>
+    public ValueList<ShelterSpec> Shelters { get; init; } = [];
 
     /// <summary>The translucent sheet the subject stands on.</summary>
     public PanelSpec Panel { get; init; } = new();
@@ -87,6 +96,41 @@ public sealed record KitSpec
     {
         ArgumentNullException.ThrowIfNull(setUp);
         return setUp.Cover is null ? null : Covers.FirstOrDefault(cover => cover.Name == setUp.Cover);
+    }
+
+    /// <summary>What fires a light; none where the kit does not say.</summary>
+    /// <param name="light">The light.</param>
+    /// <exception cref="ArgumentNullException">There is no light.</exception>
+    public TriggerSpec? TriggerOf(LightSpec light)
+    {
+        ArgumentNullException.ThrowIfNull(light);
+        return light.Trigger is null ? null : Triggers.FirstOrDefault(trigger => trigger.Name == light.Trigger);
+    }
+
+    /// <summary>The radio on the camera of a set-up: the one that it names, else the kit's first; none where no receiver waits for one.</summary>
+    /// <param name="setUp">The set-up.</param>
+    /// <exception cref="ArgumentNullException">There is no set-up.</exception>
+    public TriggerSpec? SenderOf(SetUpSpec setUp)
+    {
+        ArgumentNullException.ThrowIfNull(setUp);
+        return Triggers.Count == 0 || !setUp.Lights.Any(light => TriggerOf(light)?.Kind == TriggerKind.RadioReceiver) ? null
+            : setUp.Sender is { } named ? Triggers.FirstOrDefault(trigger => trigger.Name == named)
+            : Triggers.FirstOrDefault(trigger => trigger.Kind == TriggerKind.RadioSender);
+    }
+
+    /// <summary>Shortest shutter speed at which the flashes of a set-up light the whole frame: the camera's, or that of the slowest of what fires them.</summary>
+    /// <param name="setUp">The set-up.</param>
+    /// <exception cref="ArgumentNullException">There is no set-up.</exception>
+    public ShutterSpeed SyncOf(SetUpSpec setUp)
+    {
+        ArgumentNullException.ThrowIfNull(setUp);
+        var slowest = Camera.FlashSync;
+        foreach (var sync in setUp.Lights.Select(TriggerOf).Append(SenderOf(setUp)).Select(trigger => trigger?.Sync).OfType<ShutterSpeed>())
+        {
+            slowest = sync.Seconds > slowest.Seconds ? sync : slowest;
+        }
+
+        return slowest;
     }
 
     /// <summary>Speed at which the camera of a set-up sways against the subject, on what it rests on.</summary>

@@ -8,6 +8,7 @@ using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Studio;
 using StudioKit.Kits.Subjects;
 using StudioKit.Kits.Supports;
+using StudioKit.Kits.Triggers;
 using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using UnitsNet;
@@ -75,6 +76,7 @@ internal static class KitSlice
         Site = kit.Site with { Ambient = default, OutdoorCorrection = default, Date = null, Latitude = null, Longitude = null, UtcOffset = null, ShadeLoss = default },
         Stock = kit.Stock,
         Supports = [.. kit.Supports.Where(support => support.Price is not null).Select(support => new SupportSpec { Name = support.Name, Kind = default, Price = support.Price })],
+        Triggers = [.. kit.Triggers.Where(trigger => trigger.Price is not null).Select(trigger => new TriggerSpec { Name = trigger.Name, Kind = default, Count = trigger.Count, Price = trigger.Price })],
         Modifiers = kit.Modifiers,
         Holders = [.. kit.Holders.Select(holder => holder with { Mass = null, PackedLength = null, PackedWidth = null, PackedDepth = null })],
         Flashes = Bodies(kit),
@@ -100,6 +102,7 @@ internal static class KitSlice
         Camera = kit.Camera with { Name = "", Mass = null },
         Accessories = new AccessoriesSpec { Filters = kit.Accessories.Filters, RailPitch = kit.Accessories.RailPitch },
         Supports = [.. kit.Supports.Where(support => support.Name == setUp.Support).Select(support => new SupportSpec { Name = support.Name, Kind = support.Kind, MeasuredSway = support.MeasuredSway })],
+        Triggers = [.. kit.Triggers.Select(Fired)],
         Flashes = kit.Flashes,
         Modifiers = kit.Modifiers,
         Holders = [.. kit.Holders.Select(holder => new HolderSpec { Name = holder.Name, Kind = holder.Kind })],
@@ -150,6 +153,7 @@ internal static class KitSlice
         Lenses = kit.Lenses,
         Accessories = kit.Accessories,
         Supports = [.. kit.Supports.Select(support => support with { MeasuredSway = null, Price = null })],
+        Triggers = [.. kit.Triggers.Select(trigger => trigger with { Channel = null, Groups = 1, SetsPower = false, Sync = null, Range = null, Price = null })],
         Flashes = Bodies(kit),
         Modifiers = kit.Modifiers,
         Covers = [.. kit.Covers.Select(cover => cover with { Lifted = false, TimeLimit = null, Price = null })],
@@ -180,6 +184,16 @@ internal static class KitSlice
     private static CoverSpec Stood(CoverSpec cover) => cover with { Mass = null, Price = null, PackedLength = null, PackedWidth = null, PackedDepth = null };
 
     private static CoverSpec LookedThrough(CoverSpec cover) => Stood(cover) with { TimeLimit = null };
+
+    // Whatever it weighs and reaches, and how many there are.
+    private static TriggerSpec Fired(TriggerSpec trigger) => new()
+    {
+        Name = trigger.Name,
+        Kind = trigger.Kind,
+        Channel = trigger.Channel,
+        Groups = trigger.Groups,
+        Sync = trigger.Sync,
+    };
 
     private static SetUpSpec Named(SetUpSpec setUp) => new() { Name = setUp.Name, Kind = setUp.Kind };
 

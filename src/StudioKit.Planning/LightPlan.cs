@@ -58,6 +58,9 @@ public sealed record LightPlan
     /// <summary>Power as one fraction where room is short, e.g. "1/6.4".</summary>
     public string PowerMark => Mark.AsOneFraction;
 
+    /// <summary>How it is fired; none where the kit does not say.</summary>
+    public FiringPlan? FiredBy { get; init; }
+
     /// <summary>What to dial where the camera meters it instead; none where the kit does not say that it can.</summary>
     public MeteredFlashPlan? Metered { get; init; }
 

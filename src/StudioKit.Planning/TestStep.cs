@@ -27,6 +27,9 @@ public enum TestStep
     /// <summary>All flashes together.</summary>
     AllTogether,
 
+    /// <summary>Each flash alone, by what fires it.</summary>
+    EachFires,
+
     /// <summary>Turn the polariser until the shine on a wet leaf goes.</summary>
     TurnPolariser,
 }

@@ -9,6 +9,7 @@ internal static class CaveatText
     {
         CheckCaveat.OfStructure structural => StructureCaveatText.Of(structural.Caveat),
         CheckCaveat.OfFrame frame => FrameText.Of(frame.Caveat),
+        CheckCaveat.OfTrigger trigger => FiringText.Of(trigger.Caveat),
         CheckCaveat.OfLongPiece piece => PackText.Of(piece.Caveat),
         _ => throw new ArgumentOutOfRangeException(nameof(caveat), caveat, "A caveat without words."),
     };

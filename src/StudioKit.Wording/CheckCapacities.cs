@@ -8,7 +8,7 @@ internal static class CheckCapacities
 {
     /// <summary>Whether what there is of it is said as a clause or a sentence, not as an amount.</summary>
     public static bool IsClause(PlanCheck check) => check.Kind is PlanCheckKind.Magnification or PlanCheckKind.RoomBeforeLens or PlanCheckKind.FlashBelow
-        or PlanCheckKind.FrameRoom or PlanCheckKind.FrameFit or PlanCheckKind.Cradle or PlanCheckKind.Stock or PlanCheckKind.Exposure or PlanCheckKind.CoverView or PlanCheckKind.Places
+        or PlanCheckKind.FrameRoom or PlanCheckKind.FrameFit or PlanCheckKind.Cradle or PlanCheckKind.Stock or PlanCheckKind.Exposure or PlanCheckKind.Triggers or PlanCheckKind.CoverView or PlanCheckKind.Places
         or PlanCheckKind.LensShadow or PlanCheckKind.LightsOutOfPicture or PlanCheckKind.LightRoom or PlanCheckKind.HolderReach or PlanCheckKind.LightOnSheet;
 
     public static string Of(PlanCheck check) => check.Kind switch
@@ -20,6 +20,7 @@ internal static class CheckCapacities
         PlanCheckKind.LowCameraAngles => "flat panel",
         PlanCheckKind.CameraAngles => $"none for {string.Join(", ", check.Parts)}",
         PlanCheckKind.GuideNumberAtZoom => $"made from another zoom's, {AmountText.Of(check.Capacity)}",
+        PlanCheckKind.Triggers => $"{AmountText.Of(check.Capacity)} are fired",
         PlanCheckKind.Exposure => $"{AmountText.Of(check.Capacity)} can be exposed",
         PlanCheckKind.Feature => $"{AmountText.Of(check.Capacity)} told apart at best, in focus",
         PlanCheckKind.CoverRoom when check.Capacity is CheckAmount.TwoSides animal => $"room for {CheckDemands.Animal(animal)}",

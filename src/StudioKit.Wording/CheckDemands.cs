@@ -21,6 +21,7 @@ internal static class CheckDemands
         PlanCheckKind.FrameFit => "every pipe fills its sockets",
         PlanCheckKind.Cradle => $"held by the frame {AmountText.Of(check.Demand)} below the panel",
         PlanCheckKind.GuideNumberAtZoom => $"known to {AmountText.Of(check.Demand)}",
+        PlanCheckKind.Triggers => $"{AmountText.Of(check.Demand)} flashes",
         PlanCheckKind.Exposure => $"{AmountText.Of(check.Demand)} framings",
         PlanCheckKind.Feature => $"{AmountText.Of(check.Demand)} from one to the next",
         PlanCheckKind.CoverRoom when check.Demand is CheckAmount.TwoSides animal => $"an animal {Animal(animal)}",

@@ -22,6 +22,7 @@ internal static class CheckNames
         PlanCheckKind.LightRoom => "Room for the lights",
         PlanCheckKind.HolderReach => "Reach of what holds the lights",
         PlanCheckKind.LightOnSheet => "Light from above on the sheet",
+        PlanCheckKind.Triggers => $"Every flash is fired, {check.Parts[0]}",
         PlanCheckKind.Exposure => $"Exposure, {check.Parts[0]}",
         PlanCheckKind.Feature => $"Feature of {check.Parts[0]}: {check.Parts[1]}",
         PlanCheckKind.CoverRoom => $"Room in the {check.Parts[0]}, {check.Parts[1]}",

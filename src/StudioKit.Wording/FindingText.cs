@@ -22,6 +22,7 @@ internal static class FindingText
         CheckFinding.OfCradle cradle => $"{CradleText.Clause(cradle.Fault)}.",
         CheckFinding.OfLight light => $"{light.SetUp}: {LightProblemText.Of(light.Problem, light.Flash)}",
         CheckFinding.OfStand of => StandFaultText.Of(of.Stand, of.Fault),
+        CheckFinding.OfTrigger of => FiringText.Of(of.Fault),
         CheckFinding.NotCut uncut => UncutText.Of(uncut.Piece),
         CheckFinding.NoPlace none => PackText.Of(none.Misfit),
         CheckFinding.OfExposure of => $"{of.Exposure.Framing.Name}, {VerdictText.Word(of.Exposure)}: {VerdictText.Missed(of.Exposure)}",

@@ -47,6 +47,8 @@ public static class MendText
         KitChange.SpareSets sets => FormattableString.Invariant($"Carry {sets.Sets} spare {(sets.Sets == 1 ? "set" : "sets")} of cells for the {sets.Flash}"),
         KitChange.Frames frames => FormattableString.Invariant($"Take {frames.Count} {(frames.Count == 1 ? "frame" : "frames")} of each {frames.Subject}"),
         KitChange.Rounds rounds => FormattableString.Invariant($"Go through the session {(rounds.Count == 1 ? "once" : $"{rounds.Count} times")} a day"),
+        KitChange.Tune tune => FormattableString.Invariant($"Set the {tune.Trigger} to channel {tune.Channel}"),
+        KitChange.CarryTriggers carry => FormattableString.Invariant($"Carry {carry.Count} of the {carry.Trigger}"),
         KitChange.Lift lift => $"Lift the {lift.Cover} for the picture",
         _ => throw new ArgumentOutOfRangeException(nameof(change), change, "A change without words."),
     };
@@ -59,6 +61,8 @@ public static class MendText
         KitChange.Turn turn => $"Let the {Light(setUp, turn.Light)} come from {StandText.Direction(turn.From)}",
         KitChange.Hold { Holder: { } holder } hold => $"Hold the {Light(setUp, hold.Light)} with {holder}",
         KitChange.Hold hold => $"Hold the {Light(setUp, hold.Light)} by hand",
+        KitChange.Fire fire => $"Fire the {Light(setUp, fire.Light)} by the {fire.Trigger}",
+        KitChange.Regroup regroup => $"Put the {Light(setUp, regroup.Light)} in group {regroup.Group}",
         KitChange.Upright upright => $"Let the {Light(setUp, upright.Light)} shine straight up",
         KitChange.Pitch pitch => $"Look down at {PlanFormat.Degrees(pitch.Angle)} instead of {PlanFormat.Degrees(setUp.CameraPitches[pitch.Place])}",
         KitChange.Modify { Modifier: { } modifier } modify => $"Put the {modifier} on the {Light(setUp, modify.Light)}",

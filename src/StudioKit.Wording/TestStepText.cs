@@ -17,6 +17,7 @@ public static class TestStepText
         TestStep.FillOn => "Flash on: the subject lifts, without a shadow of its own.",
         TestStep.KeyAlone => "Key light alone.",
         TestStep.RimAlone => "Rim light alone: an outline and no more.",
+        TestStep.EachFires => "Each flash alone: it must fire.",
         TestStep.TurnPolariser => "Turn the polariser until the shine on a wet leaf goes; then fetch the animal.",
         _ => "All flashes: the subject must be right.",
     };

@@ -1,3 +1,4 @@
+using StudioKit.Kits.Triggers;
 using StudioKit.Physics.Light.Standing;
 using UnitsNet;
 
@@ -41,6 +42,12 @@ public sealed record LightSpec
 
     /// <summary>Name of what holds it; whoever has a hand free where the kit names none.</summary>
     public string? Holder { get; init; }
+
+    /// <summary>Name of what fires it; none where the kit does not say.</summary>
+    public string? Trigger { get; init; }
+
+    /// <summary>Letter of its group on the radio.</summary>
+    public string Group { get; init; } = TriggerGroup.First;
 
     /// <summary>From where it comes; as the kit says, else as usual for its role. None for a flash below, which its offsets place.</summary>
     public LightDirection? From => Role == LightRole.Below ? null : Directed(UsualDirections.Of(Role));

@@ -1,4 +1,5 @@
 using StudioKit.Kits.Description;
+using StudioKit.Kits.Triggers;
 using UnitsNet;
 
 namespace StudioKit.Kits.SetUps;
@@ -30,6 +31,10 @@ internal static class SetUpSections
             .Angle((light, value) => light with { Elevation = value }, light => light.From?.Elevation ?? Angle.Zero)
         .Reference("holder", "holders", "Name of what holds it; else a free hand.", (light, value) => light with { Holder = value })
         .Optional("zoom", "Zoom setting; else the guide number's own.", "5 mm", "500 mm").Length((light, value) => light with { Zoom = value })
+        .Reference("trigger", "triggers", "Name of what fires it: the radio or cell at the flash, its cord, or a hand.", (light, value) => light with { Trigger = value })
+        .Optional("group", "Letter of its group on the radio, e.g. 'B'.").Name((light, value) => light with { Group = value }, light => light.Group)
+        .Without(["group"], light => light.Trigger is null, "changes nothing without 'trigger'", "Say what fires the flash: 'trigger: receiver'.")
+        .Check(light => TriggerGroup.Place(light.Group) is null ? new Fault("group", $"'{light.Group}' is no group of a radio.", "Write one capital letter, 'A' to 'P'.") : null)
         .Without(["azimuth", "elevation", "holder"], IsBelow, "is for a light about the subject; one below the panel stands on the ground or in the frame", "Place it with 'distance', 'offset-right' and 'offset-back', and turn it with 'tilt' or 'aim-right' and 'aim-back'.")
         .Without(
             ["offset-right", "offset-back", "tilt", "aim-right", "aim-back"], light => !IsBelow(light), "is for a light below the panel; this one stands about the subject and is aimed at it",
@@ -85,6 +90,12 @@ internal static class SetUpSections
         .Reference("filter", "filters", "Name of the filter before the lens.", (setUp, value) => setUp with { Filter = value })
         .Reference("cover", "covers", "Name of the clear cover over the animal, or of the tank that it swims in.", (setUp, value) => setUp with { Cover = value })
         .Reference("support", "supports", "Name of what the camera rests on; else the free hand, as steady as the site's 'hand-speed'.", (setUp, value) => setUp with { Support = value })
+        .Reference("sender", "triggers", "Name of the radio on the camera; else the kit's first sender.", (setUp, value) => setUp with { Sender = value })
+        .References("shelters", "shelters", "Names of what is put up against sun and wind; 'ambient' and 'subject-ambient' are metered without it.", (setUp, value) => setUp with { Shelters = value })
+        .Optional("sun-share", "Share of the sun's own light in what is metered, e.g. '80 %'; measure it: one less what the meter reads in your hand's shadow over what it reads in the sun.", "0", "1")
+            .Ratio((setUp, value) => setUp with { SunShare = value })
+        .Without(["sun-share"], setUp => setUp.Shelters.Count == 0, "changes nothing where nothing is put up against the sun", "Say what is: 'shelters: [umbrella]'.")
+        .Without(["sender"], setUp => setUp.Lights.All(light => light.Trigger is null), "changes nothing where no light has a 'trigger'", "Say what fires each flash: 'trigger: receiver'.")
         .Follows("fill-level", setUp => setUp.SubjectAmbient is not null)
         .Without(["height-over-ground"], setUp => setUp.Kind == SetUpKind.WhiteBackground, "changes nothing for a subject on the panel", "Set the height of the frame: 'height: 500 mm' under 'frame'.")
         .Check(SetUpLights.Check)

@@ -96,6 +96,15 @@ public sealed record SetUpSpec
     /// <summary>Name of what the camera rests on; the free hand where the kit gives none.</summary>
     public string? Support { get; init; }
 
+    /// <summary>Name of the radio on the camera; the kit's first sender where the kit names none.</summary>
+    public string? Sender { get; init; }
+
+    /// <summary>Names of what is put up against sun and wind.</summary>
+    public ValueList<string> Shelters { get; init; } = [];
+
+    /// <summary>Share of the sun's own light in the ambient light, before any shade is put up [1]; from the day or the light itself where the kit gives none.</summary>
+    public double? SunShare { get; init; }
+
     /// <summary>Whether it is for a subject: for all where the kit names none.</summary>
     /// <param name="subject">Name of the subject.</param>
     public bool IsFor(string subject) => Subjects.Count == 0 || Subjects.Contains(subject);

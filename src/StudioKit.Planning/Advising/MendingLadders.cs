@@ -135,7 +135,7 @@ internal sealed class MendingLadders(Replanner replanner, ExposurePlan now)
         foreach (var iso in now.WhereItSits ? Isos() : [])
         {
             shutter = ThirdStopSeries.Darker(shutter);
-            if (shutter.Seconds >= replanner.Kit.Camera.FlashSync.Seconds * 0.99)
+            if (shutter.Seconds >= replanner.Kit.SyncOf(_setUp).Seconds * 0.99)
             {
                 yield return [new KitChange.Shutter(now.SetUp, shutter), new KitChange.Iso(now.SetUp, iso)];
             }

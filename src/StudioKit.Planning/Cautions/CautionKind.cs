@@ -24,6 +24,9 @@ public enum CautionKind
     /// <summary>Pegs and cords to fall over.</summary>
     TripHazards,
 
+    /// <summary>Others on the same radio channel, who fire one's flashes.</summary>
+    SharedChannel,
+
     /// <summary>Nobody near to help.</summary>
     LoneWork,
 

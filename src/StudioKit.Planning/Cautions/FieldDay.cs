@@ -1,4 +1,5 @@
 using StudioKit.Kits.Session;
+using StudioKit.Physics;
 using UnitsNet;
 
 namespace StudioKit.Planning.Cautions;
@@ -25,6 +26,12 @@ internal static class FieldDay
         if (plan.Day?.Hours.Any(hour => hour.ShadowOverHeight is not null) == true)
         {
             yield return new PlanCaution { Kind = CautionKind.Sun, Sheets = OnSession };
+        }
+
+        ValueList<int> channels = [.. plan.Exposures.SelectMany(exposure => exposure.Lights).Select(light => light.FiredBy?.Channel).OfType<int>().Distinct().Order()];
+        if (channels.Count > 0)
+        {
+            yield return new PlanCaution { Kind = CautionKind.SharedChannel, Sheets = OnSession, Channels = channels };
         }
 
         var day = session.Time;

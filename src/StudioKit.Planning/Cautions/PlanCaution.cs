@@ -37,6 +37,9 @@ public sealed record PlanCaution
     /// <summary>Whether cords run to the pegs.</summary>
     public bool Guys { get; init; }
 
+    /// <summary>Radio channels of the flashes; empty where the caution is not about them.</summary>
+    public IReadOnlyList<int> Channels { get; init; } = [];
+
     /// <summary>Time in the field, all rounds together; none where the caution is not about it.</summary>
     public Duration? Day { get; init; }
 

@@ -32,6 +32,8 @@ public static class KitSettings
             KitChange.SpareSets sets => [Of($"flashes[{FlashAt(kit, sets.Flash)}].spare-sets", Text(sets.Sets))],
             KitChange.Frames frames => [Of($"subjects[{Place(kit.Subjects.Select(subject => subject.Name), frames.Subject)}].frames", Text(frames.Count))],
             KitChange.Rounds rounds => [Of("session.rounds", Text(rounds.Count))],
+            KitChange.Tune tune => [Of($"{TriggerAt(kit, tune.Trigger)}.channel", Text(tune.Channel))],
+            KitChange.CarryTriggers carry => [Of($"{TriggerAt(kit, carry.Trigger)}.count", Text(carry.Count))],
             KitChange.Lift lift => [Of($"covers[{Text(Place(kit.Covers.Select(cover => cover.Name), lift.Cover))}].lifted", "yes")],
             _ => throw new ArgumentOutOfRangeException(nameof(change), change, "Not a change that a kit's text can hold."),
         };
@@ -59,6 +61,8 @@ public static class KitSettings
             KitChange.Shift shift => [.. Offsets(Light(shift.Light), shift.Right, shift.Back)],
             KitChange.Turn turn => [Of($"{Light(turn.Light)}.azimuth", Text(turn.From.Azimuth)), Of($"{Light(turn.Light)}.elevation", Text(turn.From.Elevation))],
             KitChange.Hold hold => [Named($"{Light(hold.Light)}.holder", hold.Holder)],
+            KitChange.Fire fire => [Of($"{Light(fire.Light)}.trigger", fire.Trigger)],
+            KitChange.Regroup regroup => [Of($"{Light(regroup.Light)}.group", regroup.Group)],
             KitChange.Upright upright => [Gone($"{Light(upright.Light)}.tilt"), Gone($"{Light(upright.Light)}.aim-right"), Gone($"{Light(upright.Light)}.aim-back")],
             KitChange.Pitch pitch => [Of(setUp.CameraPitches.Count > 1 ? $"{path}.camera-pitch[{Text(pitch.Place)}]" : $"{path}.camera-pitch", Text(pitch.Angle))],
             KitChange.Modify modify => [Named($"{Light(modify.Light)}.modifier", modify.Modifier)],
@@ -130,6 +134,8 @@ public static class KitSettings
             }
         }
     }
+
+    private static string TriggerAt(KitSpec kit, string name) => $"triggers[{Text(Place(kit.Triggers.Select(trigger => trigger.Name), name))}]";
 
     private static string FlashAt(KitSpec kit, string flash) => Text(Place(kit.Flashes.Select(one => one.Name), flash));
 

@@ -1,5 +1,6 @@
 using StudioKit.Physics.Structure;
 using StudioKit.Physics.Structure.Frames;
+using StudioKit.Planning.Firing;
 using StudioKit.Planning.Packing;
 
 namespace StudioKit.Planning.Checks;
@@ -18,6 +19,10 @@ public abstract record CheckCaveat
     /// <summary>What the builder of a frame should know.</summary>
     /// <param name="Caveat">As the frame has it.</param>
     public sealed record OfFrame(FrameCaveat Caveat) : CheckCaveat;
+
+    /// <summary>What to mind of how a flash is fired.</summary>
+    /// <param name="Caveat">As the check has it.</param>
+    public sealed record OfTrigger(TriggerCaveat Caveat) : CheckCaveat;
 
     /// <summary>What to mind of a long thing on its bag.</summary>
     /// <param name="Caveat">As the pack has it.</param>

@@ -4,6 +4,7 @@ using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Covers;
 using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Features;
+using StudioKit.Planning.Firing;
 using StudioKit.Planning.Packing;
 using StudioKit.Planning.Standing;
 
@@ -56,6 +57,10 @@ public abstract record CheckFinding
     /// <param name="Stand">The light where it is worst.</param>
     /// <param name="Fault">What is wrong there.</param>
     public sealed record OfStand(LightStandPlan Stand, LightFault Fault) : CheckFinding;
+
+    /// <summary>Why a flash is not fired.</summary>
+    /// <param name="Fault">What is wrong.</param>
+    public sealed record OfTrigger(TriggerFault Fault) : CheckFinding;
 
     /// <summary>Pieces that can't be cut.</summary>
     /// <param name="Piece">As the cut plan has them.</param>

@@ -43,6 +43,9 @@ public enum PlanCheckKind
     /// <summary>Light from above that leaves the sheet within the veil's limit, straight or mirrored.</summary>
     LightOnSheet,
 
+    /// <summary>Every flash fired; part: the set-up.</summary>
+    Triggers,
+
     /// <summary>An exposure for every framing; part: the set-up.</summary>
     Exposure,
 

@@ -19,6 +19,7 @@ internal static class PlanChecks
         .. plan.Frame is null && NeedsPanel(plan) && FramePlanner.Obstacle(plan.Kit, plan.Panel) is { } obstacle ? new[] { FrameChecks.Room(obstacle) } : [],
         .. GuideNumberChecks.Of(plan.Exposures),
         .. StandChecks.Of(plan),
+        .. TriggerChecks.Of(plan),
         .. plan.Exposures.GroupBy(exposure => exposure.SetUp).Select(Exposure),
         .. FeatureChecks.Of(plan),
         .. CoverChecks.Of(plan),

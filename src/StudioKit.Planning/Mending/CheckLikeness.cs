@@ -22,7 +22,7 @@ public static class CheckLikeness
         ArgumentNullException.ThrowIfNull(check);
         return check.Kind switch
         {
-            PlanCheckKind.Magnification or PlanCheckKind.RoomBeforeLens or PlanCheckKind.GuideNumberAtZoom or PlanCheckKind.Exposure or PlanCheckKind.Feature or PlanCheckKind.BagMass
+            PlanCheckKind.Magnification or PlanCheckKind.RoomBeforeLens or PlanCheckKind.GuideNumberAtZoom or PlanCheckKind.Exposure or PlanCheckKind.Triggers or PlanCheckKind.Feature or PlanCheckKind.BagMass
                 or PlanCheckKind.BagRoom or PlanCheckKind.Burden or PlanCheckKind.HoldTime or PlanCheckKind.Cells or PlanCheckKind.Hours or PlanCheckKind.DayTime => check.Parts,
 
             // Under another cover it is still the set-up's.

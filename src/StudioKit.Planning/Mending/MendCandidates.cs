@@ -13,6 +13,7 @@ internal static class MendCandidates
         PlanCheckKind.RoomBeforeLens => FramingMends.OffTheGlass(check, plan),
         PlanCheckKind.GuideNumberAtZoom => LightMends.KnownZoom(check, plan),
         PlanCheckKind.Exposure => LightMends.Exposed(check, plan),
+        PlanCheckKind.Triggers => TriggerMends.Of(check, plan),
         PlanCheckKind.CoverRoom => CoverMends.Others(check, plan),
         PlanCheckKind.CoverFoot => CoverMends.OnSheet(check, plan),
         PlanCheckKind.CoverView => CoverMends.Clear(check, plan),

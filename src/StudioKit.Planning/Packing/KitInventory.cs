@@ -3,6 +3,7 @@ using StudioKit.Kits.Carrying;
 using StudioKit.Kits.Covers;
 using StudioKit.Kits.Lighting;
 using StudioKit.Kits.Supports;
+using StudioKit.Kits.Triggers;
 using StudioKit.Physics.Packing;
 using StudioKit.Planning.Studio;
 using UnitsNet;
@@ -21,6 +22,7 @@ internal static class KitInventory
             .Concat(kit.Covers.Select(Cover))
             .Concat(kit.Holders.Where(holder => holder.IsCarried).Select(holder => Holder(kit, holder)))
             .Concat(kit.Supports.Where(support => support.IsCarried).Select(Support))
+            .Concat(kit.Triggers.Where(trigger => trigger.IsCarried).Select(Trigger))
             .Concat(Optics(kit))
             .Where(item => item.Count > 0)
             .OrderBy(item => item.Stage)]);
@@ -83,6 +85,20 @@ internal static class KitInventory
 
     private static PackedItem Support(SupportSpec support) =>
         Sturdy(support.Name, GearMass.Of(support.Mass, UsualMass.Support(support.Kind)), Box(support.Length, support.Width, support.Depth), UsualSize.Support(support.Kind));
+
+    // Their cells are small and stay in them.
+    private static PackedItem Trigger(TriggerSpec trigger)
+    {
+        var one = GearMass.Of(trigger.Mass, UsualMass.Trigger(trigger.Kind));
+        var size = Box(trigger.PackedLength, trigger.PackedWidth, trigger.PackedDepth);
+        return Given(trigger.Name, one, size ?? UsualSize.Trigger(trigger.Kind), PackItemStage.SettingUp) with
+        {
+            Count = trigger.Count,
+            Mass = (one.Mass + ((trigger.Cell?.Mass ?? Mass.Zero) * trigger.CellCount)) * trigger.Count,
+            SizeAssumed = size is null,
+            Fragile = trigger.IsRadio,
+        };
+    }
 
     private static PackedItem Sturdy(string name, MassStatement mass, BoxSize? size, BoxSize usual) =>
         Given(name, mass, size ?? usual, PackItemStage.SettingUp) with { SizeAssumed = size is null, Fragile = false };

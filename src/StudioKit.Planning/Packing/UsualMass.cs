@@ -1,5 +1,6 @@
 using StudioKit.Kits.Lighting;
 using StudioKit.Kits.Supports;
+using StudioKit.Kits.Triggers;
 using UnitsNet;
 
 namespace StudioKit.Planning.Packing;
@@ -30,6 +31,13 @@ internal static class UsualMass
     });
 
     public static Mass Modifier { get; } = Mass.FromGrams(60);
+
+    public static Mass Trigger(TriggerKind kind) => Mass.FromGrams(kind switch
+    {
+        TriggerKind.OpticalCell => 25,
+        TriggerKind.Cord => 80,
+        _ => 60,
+    });
 
     public static Mass Support(SupportKind kind) => Mass.FromGrams(kind switch
     {

@@ -1,5 +1,6 @@
 using StudioKit.Kits.Lighting;
 using StudioKit.Kits.Supports;
+using StudioKit.Kits.Triggers;
 using StudioKit.Physics.Packing;
 using StudioKit.Planning.Studio;
 using UnitsNet;
@@ -36,6 +37,13 @@ internal static class UsualSize
 
     // Pieces side by side.
     public static BoxSize Poles(Length diameter, BuiltHolder holder) => new(holder.LongestPiece, (holder.Poles + holder.Arms) * diameter, diameter);
+
+    public static BoxSize Trigger(TriggerKind kind) => kind switch
+    {
+        TriggerKind.OpticalCell => Box(40, 30, 25),
+        TriggerKind.Cord => Box(120, 80, 40),
+        _ => Box(75, 40, 35),
+    };
 
     public static BoxSize Support(SupportKind kind) => kind switch
     {

@@ -12,6 +12,9 @@ public sealed record SessionStep
     /// <summary>What is tested in it, in order; empty unless it is a test.</summary>
     public ValueList<TestStep> Tests { get; init; } = [];
 
+    /// <summary>Flashes that are fired in another way from here on; empty unless the triggers are set.</summary>
+    public ValueList<FlashFiring> Fired { get; init; } = [];
+
     /// <summary>Name of the subject that it is for.</summary>
     public required string Subject { get; init; }
 

@@ -12,6 +12,9 @@ public enum SessionStepKind
     /// <summary>Change lens or magnification.</summary>
     Reframing,
 
+    /// <summary>Set what fires the flashes: channel, groups, cords.</summary>
+    SettingTriggers,
+
     /// <summary>Turn the polariser until the shine on a wet leaf goes.</summary>
     TurningPolariser,
 

@@ -1,5 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
+using StudioKit.Physics;
 using StudioKit.Physics.Light.Covers;
 using StudioKit.Physics.Optics;
 using StudioKit.Planning.Covers;
@@ -15,6 +16,7 @@ internal sealed class SessionTimeline(KitSpec kit)
     private static readonly Duration StackFrame = Duration.FromSeconds(1);
 
     private readonly List<SessionStep> _steps = [];
+    private readonly Dictionary<string, FiringPlan> _fired = new(StringComparer.Ordinal);
     private (string SetUp, string Framing)? _place;
 
     /// <summary>The next round.</summary>
@@ -61,6 +63,7 @@ internal sealed class SessionTimeline(KitSpec kit)
         };
         _place = visit.Place;
         Add(visit, kind, time, held);
+        SetTriggers(visit, held);
         if (visit.TurnsPolariser)
         {
             Add(visit, SessionStepKind.TurningPolariser, Duration.Zero);
@@ -68,6 +71,26 @@ internal sealed class SessionTimeline(KitSpec kit)
 
         Add(visit, SessionStepKind.Testing, kit.Session.TestFrames * FrameTime(visit, kit.Session.FrameTime), held, kit.Session.TestFrames);
         _steps[^1] = _steps[^1] with { Tests = [.. visit.Exposure.TestSteps.Where(test => test != TestStep.TurnPolariser)] };
+    }
+
+    // Only what is not so already; the time is that of setting up and changing.
+    private void SetTriggers(SessionVisit visit, bool held)
+    {
+        ValueList<FlashFiring> changed = [.. visit.Exposure.Lights
+            .Where(light => light.FiredBy is { } firing && _fired.GetValueOrDefault(light.Flash) != firing)
+            .Select(light => new FlashFiring(light.Flash, light.Role, light.FiredBy!))];
+        if (changed.Count == 0)
+        {
+            return;
+        }
+
+        foreach (var flash in changed)
+        {
+            _fired[flash.Flash] = flash.FiredBy;
+        }
+
+        Add(visit, SessionStepKind.SettingTriggers, Duration.Zero, held);
+        _steps[^1] = _steps[^1] with { Fired = changed };
     }
 
     // An animal settles under its cover, and no longer than that allows.

@@ -43,7 +43,7 @@ internal static class CommonSymptoms
     public static SymptomRule Smeared(KitSpec kit, SetUpSpec setUp, ExposurePlan now) => new(
         Symptom.Smeared,
         [
-            .. now.Shutter.Seconds > kit.Camera.FlashSync.Seconds * 1.1 ? (ValueList<KitChange>[])[Shorter(setUp, now, kit.Camera.FlashSync)] : [],
+            .. now.Shutter.Seconds > kit.SyncOf(setUp).Seconds * 1.1 ? (ValueList<KitChange>[])[Shorter(setUp, now, kit.SyncOf(setUp))] : [],
             [new KitChange.Iso(setUp.Name, new IsoSpeed(now.Iso.Value * OneStop.Ratio))],
             .. Steadied(kit, setUp),
             .. now.WhereItSits ? [] : (ValueList<KitChange>[])[[new KitChange.Shade(setUp.Name, new ExposureValue(now.Ambient.AtIso100 - OneStop.Value), OneStop)]],

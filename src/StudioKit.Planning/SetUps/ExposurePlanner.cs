@@ -57,7 +57,7 @@ internal static class ExposurePlanner
             SharpnessCurve = SharpnessCurves.Of(at.Framing, at.MainSubject, result.Camera.Aperture),
             Uncertainty = uncertainty,
             Bracket = result.Lights.Count == 0 ? [] : BracketOf(result.Lights[0]),
-            TestSteps = [.. at.Planner.TestSteps(at.SetUp), .. PolariserOf(at)],
+            TestSteps = [.. at.SetUp.Lights.Any(light => light.Trigger is not null) ? (TestStep[])[TestStep.EachFires] : [], .. at.Planner.TestSteps(at.SetUp), .. PolariserOf(at)],
             Verdict = ExposureJudge.Of(at, result, uncertainty, (sharpness.SmearPixels, sharpness.SmearLimit)),
             Warnings = [.. ExposureWarnings.Of(uplight)],
             Caveats = [.. result.Caveats, .. LightPlans.Caveats(at), .. at.ApertureCaveats],

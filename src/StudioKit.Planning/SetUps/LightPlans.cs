@@ -64,6 +64,7 @@ internal static class LightPlans
             PowerStep = flash.PowerStep,
             ExactPower = solution.Power.ExactStops,
             Metered = MeteredFlashes.Of(at, light, solution),
+            FiredBy = Firings.Of(at.Kit, at.SetUp, light),
             CoverLoss = solution.Flash.CoverLoss,
             Budget = solution.Budget,
             FlashDuration = solution.FlashDuration,

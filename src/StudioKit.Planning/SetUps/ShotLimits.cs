@@ -20,7 +20,7 @@ internal static class ShotLimits
         // A highest speed that is no mark may lie under the exact value of a mark as high.
         HighestIso = new IsoSpeed(Math.Max(
             ThirdStopSeries.FromMark(at.Kit.Camera.HighestIso).Value, ThirdStopSeries.FromMark(at.Kit.Camera.LowestIso).Value)),
-        FlashSync = ThirdStopSeries.FromMark(at.Kit.Camera.FlashSync),
+        FlashSync = ThirdStopSeries.FromMark(at.Kit.SyncOf(at.SetUp)),
         LongestRecycle = at.Kit.Session.LongestRecycle,
         LongestFlash = Duration.FromSeconds(SteadySeconds(at)),
     };

@@ -23,6 +23,9 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
     /// <summary>Where its lights about the subject stand.</summary>
     public IReadOnlyList<LightStandPlan> Stands { get; init; } = [];
 
+    /// <summary>Whether it says what fires each flash, where the kit does.</summary>
+    public bool SaysFiring { get; init; } = true;
+
     /// <summary>True for a back, whose head only says which card it is.</summary>
     public bool IsBack { get; init; }
 
@@ -67,7 +70,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
         CardBlock.Settings => [Settings(type)],
         CardBlock.MadeFor => MadeFor(type),
         CardBlock.Flashes => Exposure.Lights.SelectMany(light => Flash(light, type)),
-        CardBlock.Check => [new BoxedText("Check", TestStepText.Of(Exposure.TestSteps), type.Text)],
+        CardBlock.Check => [new BoxedText("Check", TestStepText.Of(Exposure.TestSteps.Where(step => !type.IsBrief || step != TestStep.EachFires)), type.Text)],
         CardBlock.Remedies => Advice.Symptoms.Count == 0 ? [] : [new SymptomTable([.. Advice.Symptoms.Select(symptom => (AdviceText.Seen(symptom), AdviceText.Turn(Exposure, symptom, inShort: true)))], type.Text)],
         CardBlock.LightBudget => Exposure.Lights.Count == 0 ? [] : [type.IsBrief ? BudgetInBrief(type) : Budget(type)],
         CardBlock.Sharpness => [new Paragraph($"{SharpnessText.Of(Exposure.Sharpness)} {FeatureText.OfCard(Features)}".TrimEnd(), type.Small)],
@@ -134,7 +137,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
     private IEnumerable<Block> Flash(LightPlan light, CardType type) =>
     [
         new DividingLine(Stroke.Thin),
-        new FlashRow(RoleText.Title(light.Role), Name(light, type) + From(light, type) + MeteredText.Behind(light), light, (PlanFormat.CentimetreFigure(light.Distance), "cm"), type),
+        new FlashRow(RoleText.Title(light.Role), Name(light, type) + From(light, type) + MeteredText.Behind(light) + (SaysFiring ? FiringText.Behind(light, type.IsBrief) : ""), light, (PlanFormat.CentimetreFigure(light.Distance), "cm"), type),
     ];
 
     // Where to hold it, at a glance; the back draws it, and the fullest cards leave it to the back.

@@ -51,6 +51,16 @@ internal sealed class ExposureCard
     private (Card Card, IReadOnlyList<string> Problems) Settings()
     {
         var movable = _template.Front.Where(block => !Fixed.Contains(block) && block != CardBlock.Rule).ToList();
+
+        // What fires each flash is set once for the session: a front that is full without it leaves it to the session plan.
+        var whole = Side(isBack: false, _template.Front);
+        if (_exposure.Lights.Any(light => light.FiredBy is not null) && Fitting(whole, type => _blocks.Of(_template.Front, type)) is null
+            && Fitting(whole, type => (_blocks with { SaysFiring = false }).Of(_template.Front, type)) is { } without)
+        {
+            var (back, problems) = Back([]);
+            return (new Card(Drawn(whole, without), back), problems);
+        }
+
         for (var moved = 0; moved <= movable.Count; moved++)
         {
             var gone = movable.TakeLast(moved).ToList();

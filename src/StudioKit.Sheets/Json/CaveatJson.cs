@@ -20,6 +20,9 @@ internal static class CaveatJson
             case CheckCaveat.OfFrame frame:
                 Write(json, frame.Caveat);
                 break;
+            case CheckCaveat.OfTrigger trigger:
+                json.Text("kind", MemberText.Of(trigger.Caveat.Kind)).Text("part", trigger.Caveat.Flash);
+                break;
             case CheckCaveat.OfLongPiece piece:
                 json.Text("kind", MemberText.Of(piece.Caveat.Kind));
                 break;

@@ -46,6 +46,10 @@ internal static class FindingJson
                 json.Text("setUp", of.Stand.SetUp).Text("framing", of.Stand.Framing).Text("part", of.Stand.Flash);
                 LightStandJson.Write(json, of.Fault);
                 break;
+            case CheckFinding.OfTrigger { Fault: var fault }:
+                json.Text("kind", MemberText.Of(fault.Kind)).Text("setUp", fault.SetUp).Text("part", fault.Flash).Text("trigger", fault.Trigger)
+                    .Millimetres("way", fault.Range?.Way).Millimetres("reach", fault.Range?.Reach);
+                break;
             case CheckFinding.NotCut { Piece: var piece }:
                 json.Text("kind", MemberText.Of(piece.Reason))
                     .Text("part", piece.Label)

@@ -103,12 +103,27 @@ public sealed class PlanSessionTests
         ("built: yes", "built: no"),
         ("price: 24\n    size: 380", "price: 26\n    size: 380"),
         ("size: 380 mm x 90 mm x 80 mm", "size: 620 mm x 90 mm x 80 mm"),
-        ("mass: 540 g\n\npanel", "mass: 640 g\n\npanel"),
+        ("mass: 540 g\n\ntriggers", "mass: 640 g\n\ntriggers"),
         ("highest: 1.1 m", "highest: 60 cm"),
         ("highest: 1.1 m", "lowest: 70 cm"),
         ("front-diameter: 62 mm", "front-diameter: 82 mm"),
         ("front-diameter: 62 mm", "hood: 40 mm"),
         ("camera-pitch: 10°", "camera-pitch: 10°\n    height-over-ground: 60 cm"),
+        ("channel: 5", "channel: 7"),
+        ("channel: 5, groups: 3", "channel: 5, groups: 1"),
+        ("channel: 5, groups: 3", "channel: 5, groups: 3, sync: 1/100 s"),
+        ("channel: 5, groups: 3", "channel: 5, groups: 3, range: 50 cm"),
+        ("mass: 45 g, packed: 75 mm x 40 mm x 35 mm}   # on", "mass: 95 g, packed: 75 mm x 40 mm x 35 mm}   # on"),
+        ("mass: 45 g, packed: 75 mm x 40 mm x 35 mm}   # on", "mass: 45 g, packed: 750 mm x 40 mm x 35 mm}   # on"),
+        ("mass: 45 g, packed: 75 mm x 40 mm x 35 mm}   # on", "mass: 45 g, price: 30, packed: 75 mm x 40 mm x 35 mm}   # on"),
+        ("mass: 45 g, packed: 75 mm x 40 mm x 35 mm}   # on", "mass: 45 g, cell: aa-alkaline, packed: 75 mm x 40 mm x 35 mm}   # on"),
+        ("mass: 45 g, packed: 75 mm x 40 mm x 35 mm}   # on", "mass: 45 g, cell: aa-alkaline, cell-count: 3, packed: 75 mm x 40 mm x 35 mm}   # on"),
+        ("kind: radio-receiver, count: 2", "kind: radio-receiver, count: 3"),
+        ("kind: radio-receiver, count: 2, groups: 3", "kind: cord"),
+        ("kind: radio-receiver, count: 2, groups: 3, mass: 45 g, packed: 75 mm x 40 mm x 35 mm", "kind: radio-receiver, groups: 3, built-into: willow"),
+        ("willow, trigger: radio receiver, group: B, role: above", "willow, trigger: radio receiver, group: C, role: above"),
+        ("willow, trigger: radio receiver, group: B, role: above", "willow, role: above"),
+        ("  - {name: radio receiver", "  - {name: old sender, kind: radio-sender, channel: 9, mass: 30 g}\n  - {name: radio receiver"),
     ];
 
     // Of the kit with covers.
@@ -134,6 +149,7 @@ public sealed class PlanSessionTests
         ("small dome, distance: 35 cm}", "small dome, distance: 35 cm, azimuth: 180°, elevation: 60°}"),
         ("ambient: EV 9 ± 0.5 stop           # under", "ambient: EV 11 ± 0.5 stop           # under"),
         ("depth: 300 mm", "depth: 320 mm"),
+        ("reedmace, trigger: radio receiver, group: B, role: above", "reedmace, trigger: radio receiver, group: A, role: above"),
     ];
 
     // One session for all changes, so that each is planned after all those before it.

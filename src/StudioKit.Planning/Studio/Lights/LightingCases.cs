@@ -50,7 +50,7 @@ internal static class LightingCases
     {
         Aperture = aperture,
         EffectiveFNumber = new FNumber(aperture.Value * framing.Plan.EffectiveApertureFactor),
-        Shutter = ThirdStopSeries.FromMark(setUp.Shutter ?? kit.Camera.FlashSync),
+        Shutter = ThirdStopSeries.FromMark(setUp.Shutter ?? kit.SyncOf(setUp)),
         Iso = ThirdStopSeries.FromMark(setUp.Iso ?? kit.Camera.LowestIso),
         FilterLoss = FilterOf(kit, setUp)?.Loss ?? default,
         ClipPoint = kit.Camera.ClipPoint,
