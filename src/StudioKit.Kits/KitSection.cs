@@ -11,6 +11,7 @@ using StudioKit.Kits.Studio;
 using StudioKit.Kits.Subjects;
 using StudioKit.Kits.Supports;
 using StudioKit.Kits.Triggers;
+using StudioKit.Kits.Uprights;
 using UnitsNet;
 
 namespace StudioKit.Kits;
@@ -32,6 +33,7 @@ internal static class KitSection
         .Many("flashes", LightingSections.Flash, "Flashes.", (kit, value) => kit with { Flashes = value })
         .Many("modifiers", LightingSections.Modifier, "Domes, softboxes and flat diffusers that go before a flash.", (kit, value) => kit with { Modifiers = value })
         .Many("covers", CoverSections.Cover, "Clear tubs and domes that are turned over an animal, and tanks of water.", (kit, value) => kit with { Covers = value })
+        .Many("uprights", UprightSections.Upright, "Translucent sheets that stand behind a subject, lit from behind.", (kit, value) => kit with { Uprights = value })
         .Many("holders", LightingSections.Holder, "Stands, arms and clamps that hold flashes.", (kit, value) => kit with { Holders = value })
         .Many("triggers", TriggerSections.Trigger, "Radios, cords and optical cells that fire flashes.", (kit, value) => kit with { Triggers = value })
         .Many("shelters", ShelterSections.Shelter, "Umbrellas, cloths and screens that are put up against sun and wind.", (kit, value) => kit with { Shelters = value })

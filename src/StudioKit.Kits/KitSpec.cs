@@ -10,6 +10,7 @@ using StudioKit.Kits.Studio;
 using StudioKit.Kits.Subjects;
 using StudioKit.Kits.Supports;
 using StudioKit.Kits.Triggers;
+using StudioKit.Kits.Uprights;
 using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using UnitsNet;
@@ -45,6 +46,9 @@ public sealed record KitSpec
 
     /// <summary>Clear tubs and domes that are turned over an animal, and tanks of water.</summary>
     public ValueList<CoverSpec> Covers { get; init; } = [];
+
+    /// <summary>Translucent sheets that stand behind a subject, lit from behind.</summary>
+    public ValueList<UprightSpec> Uprights { get; init; } = [];
 
     /// <summary>Stands, arms and clamps that hold flashes.</summary>
     public ValueList<HolderSpec> Holders { get; init; } = [];
@@ -131,6 +135,15 @@ public sealed record KitSpec
         }
 
         return slowest;
+    }
+
+    /// <summary>The sheet that stands behind the subject of a set-up; none where it has none.</summary>
+    /// <param name="setUp">The set-up.</param>
+    /// <exception cref="ArgumentNullException">There is no set-up.</exception>
+    public UprightSpec? UprightOf(SetUpSpec setUp)
+    {
+        ArgumentNullException.ThrowIfNull(setUp);
+        return setUp.Upright is null ? null : Uprights.FirstOrDefault(upright => upright.Name == setUp.Upright);
     }
 
     /// <summary>Speed at which the camera of a set-up sways against the subject, on what it rests on.</summary>

@@ -17,4 +17,7 @@ public enum LightRole
 
     /// <summary>From behind, drawing the outline.</summary>
     Rim,
+
+    /// <summary>Behind an upright sheet, burning it out to white.</summary>
+    Behind,
 }

@@ -16,7 +16,7 @@ public sealed record LightSpec
     /// <summary>Name of the modifier before it; bare where the kit gives none.</summary>
     public string? Modifier { get; init; }
 
-    /// <summary>Bright window to panel for a flash below, to subject for all others.</summary>
+    /// <summary>Bright window to panel for a flash below, to the upright sheet for one behind it, to subject for all others.</summary>
     public required Length Distance { get; init; }
 
     /// <summary>How far right of the panel's centre it stands, as the camera sees it.</summary>
@@ -24,6 +24,9 @@ public sealed record LightSpec
 
     /// <summary>How far beyond the panel's centre it stands, away from the camera.</summary>
     public Length OffsetBack { get; init; } = Length.Zero;
+
+    /// <summary>How far above the level of the subject a flash behind an upright sheet stands.</summary>
+    public Length OffsetUp { get; init; } = Length.Zero;
 
     /// <summary>Tilt of its axis from straight up, towards the panel's centre.</summary>
     public Angle Tilt { get; init; } = Angle.Zero;
@@ -49,8 +52,8 @@ public sealed record LightSpec
     /// <summary>Letter of its group on the radio.</summary>
     public string Group { get; init; } = TriggerGroup.First;
 
-    /// <summary>From where it comes; as the kit says, else as usual for its role. None for a flash below, which its offsets place.</summary>
-    public LightDirection? From => Role == LightRole.Below ? null : Directed(UsualDirections.Of(Role));
+    /// <summary>From where it comes; as the kit says, else as usual for its role. None for a flash below or behind a sheet, which its offsets place.</summary>
+    public LightDirection? From => Role.IsBackground() ? null : Directed(UsualDirections.Of(Role));
 
     /// <summary>Zoom setting, as focal length on a 36 mm × 24 mm sensor; the guide number's own where the kit gives none.</summary>
     public Length? Zoom { get; init; }

@@ -10,15 +10,17 @@ internal static class SetUpSections
     public static readonly Section<LightSpec> Light = new Section<LightSpec>(
         "light", "One flash at work in a set-up.", new() { Flash = "", Role = LightRole.Key, Distance = Length.Zero })
         .Reference("flash", "flashes", "Name of the flash.", (light, value) => light with { Flash = value }, isRequired: true)
-        .Required("role", "What it does: below, above, key, fill or rim.")
+        .Required("role", "What it does: below, above, key, fill, rim, or behind an upright sheet.")
             .Choice<LightRole>("a role of a light", (light, value) => light with { Role = value })
         .Reference("modifier", "modifiers", "Name of the modifier before it; bare where none is named.", (light, value) => light with { Modifier = value })
-        .Required("distance", "Bright window to panel for a flash below, to subject for all others.", "1 cm", "100 m")
+        .Required("distance", "Bright window to panel for a flash below, to the upright sheet for one behind it, to subject for all others.", "1 cm", "100 m")
             .Length((light, value) => light with { Distance = value })
-        .Optional("offset-right", "How far right of the panel's centre it stands, as the camera sees it.", "-10 m", "10 m")
+        .Optional("offset-right", "How far right of the panel's centre, or of the subject before an upright sheet, it stands, as the camera sees it.", "-10 m", "10 m")
             .Length((light, value) => light with { OffsetRight = value }, light => light.OffsetRight)
         .Optional("offset-back", "How far beyond the panel's centre it stands, away from the camera.", "-10 m", "10 m")
             .Length((light, value) => light with { OffsetBack = value }, light => light.OffsetBack)
+        .Optional("offset-up", "How far above the level of the subject a flash behind an upright sheet stands; it is aimed at the sheet behind the subject.", "-3 m", "3 m")
+            .Length((light, value) => light with { OffsetUp = value }, light => light.OffsetUp)
         .Optional("tilt", "Tilt of its axis from straight up, towards the panel's centre.", "-90°", "90°")
             .Angle((light, value) => light with { Tilt = value }, light => light.Tilt)
         .Optional("aim-right", "Point of the panel that a flash below is aimed at, right of the flat panel's centre; it stands in for the tilt.", "-10 m", "10 m")
@@ -35,9 +37,12 @@ internal static class SetUpSections
         .Optional("group", "Letter of its group on the radio, e.g. 'B'.").Name((light, value) => light with { Group = value }, light => light.Group)
         .Without(["group"], light => light.Trigger is null, "changes nothing without 'trigger'", "Say what fires the flash: 'trigger: receiver'.")
         .Check(light => TriggerGroup.Place(light.Group) is null ? new Fault("group", $"'{light.Group}' is no group of a radio.", "Write one capital letter, 'A' to 'P'.") : null)
+        .Without(["azimuth", "elevation"], IsBehind, "is for a light about the subject; one behind an upright sheet is aimed through it at the subject", "Place it with 'distance', 'offset-right' and 'offset-up'.")
+        .Without(["offset-back", "tilt", "aim-right", "aim-back"], IsBehind, "is for a light below the panel; one behind an upright sheet is aimed through it at the subject", "Place it with 'distance', 'offset-right' and 'offset-up'.")
+        .Without(["offset-up"], light => !IsBehind(light), "is for a light behind an upright sheet", "Say how high it stands otherwise: 'elevation: 45°', or 'distance' below the panel.")
         .Without(["azimuth", "elevation", "holder"], IsBelow, "is for a light about the subject; one below the panel stands on the ground or in the frame", "Place it with 'distance', 'offset-right' and 'offset-back', and turn it with 'tilt' or 'aim-right' and 'aim-back'.")
         .Without(
-            ["offset-right", "offset-back", "tilt", "aim-right", "aim-back"], light => !IsBelow(light), "is for a light below the panel; this one stands about the subject and is aimed at it",
+            ["offset-right", "offset-back", "tilt", "aim-right", "aim-back"], light => !light.Role.IsBackground(), "is for a light below the panel; this one stands about the subject and is aimed at it",
             "Say from where it comes: 'azimuth: -45°' is from the left before the subject, 'elevation: 45°' halfway up.")
         .Without(["tilt"], light => light.AimRight is not null || light.AimBack is not null, "changes nothing where the light is aimed at a point", "Leave out either 'tilt' or 'aim-right' and 'aim-back'.");
 
@@ -79,7 +84,7 @@ internal static class SetUpSections
             .Stops((setUp, value) => setUp with { AmbientUnder = value }, setUp => setUp.AmbientUnder)
         .Optional("rim-level", "Level of the rim light against the key.", "-8", "8")
             .Stops((setUp, value) => setUp with { RimLevel = value }, setUp => setUp.RimLevel)
-        .Optional("background-distance", "Subject to background.", "1 cm", "1000 m")
+        .Optional("background-distance", "Subject to background, or to its upright sheet.", "1 cm", "1000 m")
             .Length((setUp, value) => setUp with { BackgroundDistance = value }, setUp => setUp.BackgroundDistance)
         .Optional("background-reflectance", "Mean reflectance of the background as a flash meter sees it; before the panel it is the panel's own.", "0.001", "1")
             .Ratio((setUp, value) => setUp with { BackgroundReflectance = value }, setUp => setUp.BackgroundReflectance)
@@ -89,6 +94,7 @@ internal static class SetUpSections
             .Length((setUp, value) => setUp with { HeightOverGround = value }, setUp => setUp.HeightOverGround)
         .Reference("filter", "filters", "Name of the filter before the lens.", (setUp, value) => setUp with { Filter = value })
         .Reference("cover", "covers", "Name of the clear cover over the animal, or of the tank that it swims in.", (setUp, value) => setUp with { Cover = value })
+        .Reference("upright", "uprights", "Name of the sheet that stands behind the subject.", (setUp, value) => setUp with { Upright = value })
         .Reference("support", "supports", "Name of what the camera rests on; else the free hand, as steady as the site's 'hand-speed'.", (setUp, value) => setUp with { Support = value })
         .Reference("sender", "triggers", "Name of the radio on the camera; else the kit's first sender.", (setUp, value) => setUp with { Sender = value })
         .References("shelters", "shelters", "Names of what is put up against sun and wind; 'ambient' and 'subject-ambient' are metered without it.", (setUp, value) => setUp with { Shelters = value })
@@ -97,11 +103,14 @@ internal static class SetUpSections
         .Without(["sun-share"], setUp => setUp.Shelters.Count == 0, "changes nothing where nothing is put up against the sun", "Say what is: 'shelters: [umbrella]'.")
         .Without(["sender"], setUp => setUp.Lights.All(light => light.Trigger is null), "changes nothing where no light has a 'trigger'", "Say what fires each flash: 'trigger: receiver'.")
         .Follows("fill-level", setUp => setUp.SubjectAmbient is not null)
-        .Without(["height-over-ground"], setUp => setUp.Kind == SetUpKind.WhiteBackground, "changes nothing for a subject on the panel", "Set the height of the frame: 'height: 500 mm' under 'frame'.")
+        .Without(["height-over-ground"], setUp => setUp.Kind == SetUpKind.WhiteBackground && !setUp.IsBeforeUpright, "changes nothing for a subject on the panel", "Set the height of the frame: 'height: 500 mm' under 'frame'.")
         .Check(SetUpLights.Check)
         .Check(SubjectApart)
         .Check(CoveredWhereItSits)
+        .Check(CoveredBeforeUpright)
         .Check(LightOutsideWindow);
+
+    private static bool IsBehind(LightSpec light) => light.Role == LightRole.Behind;
 
     private static bool IsBelow(LightSpec light) => light.Role == LightRole.Below;
 
@@ -115,6 +124,10 @@ internal static class SetUpSections
 
     private static Fault? CoveredWhereItSits(SetUpSpec setUp) => setUp is { Cover: not null, Kind: SetUpKind.DaylightFill or SetUpKind.LowLightFill }
         ? new Fault("cover", $"The animal of '{setUp.Name}' is photographed where it sits, and so under no cover.", "Leave 'cover' out, or write 'kind: white-background'.")
+        : null;
+
+    private static Fault? CoveredBeforeUpright(SetUpSpec setUp) => setUp is { Cover: not null, IsBeforeUpright: true }
+        ? new Fault("cover", $"The subject of '{setUp.Name}' stands where it grows, and so under no cover.", "Leave 'cover' out, or add a flash below the panel: 'role: below'.")
         : null;
 
     private static Fault? LightOutsideWindow(SetUpSpec setUp) => setUp is { Ambient: { } ambient, LightWindow: { } window } && !window.Holds(ambient)

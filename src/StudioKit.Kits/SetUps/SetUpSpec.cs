@@ -9,6 +9,12 @@ namespace StudioKit.Kits.SetUps;
 /// <summary>One way of lighting, with its targets and limits.</summary>
 public sealed record SetUpSpec
 {
+    // A sheet an arm's length behind throws little light round the subject and shows no shadow of it (common practice in published accounts).
+    private static readonly Length UsualUpright = Length.FromCentimeters(30);
+    private static readonly Length UsualBackground = Length.FromMeters(1);
+
+    private readonly Length? _backgroundDistance;
+
     /// <summary>Name on the cards; unique among the set-ups.</summary>
     public required string Name { get; init; }
 
@@ -78,8 +84,12 @@ public sealed record SetUpSpec
     /// <summary>Level of the rim light against the key.</summary>
     public Stops RimLevel { get; init; } = new(0);
 
-    /// <summary>Subject to background.</summary>
-    public Length BackgroundDistance { get; init; } = Length.FromMeters(1);
+    /// <summary>Subject to background; what is usual, before an upright sheet or elsewhere, where the kit gives none.</summary>
+    public Length BackgroundDistance
+    {
+        get => _backgroundDistance ?? (Upright is null ? UsualBackground : UsualUpright);
+        init => _backgroundDistance = value;
+    }
 
     /// <summary>Mean reflectance of the background, as a flash meter sees it [1]; above 0, at most 1. A mid-tone is common practice, no source.</summary>
     public double BackgroundReflectance { get; init; } = 0.18;
@@ -92,6 +102,12 @@ public sealed record SetUpSpec
 
     /// <summary>Name of the clear cover over the animal, or of the tank that it swims in; none where the kit gives none.</summary>
     public string? Cover { get; init; }
+
+    /// <summary>Name of the sheet that stands behind the subject; none where the kit gives none.</summary>
+    public string? Upright { get; init; }
+
+    /// <summary>Whether the subject stands where it grows or sits, with a sheet behind it, and not on the panel.</summary>
+    public bool IsBeforeUpright => Upright is not null && !Lights.Any(light => light.Role == LightRole.Below);
 
     /// <summary>Name of what the camera rests on; the free hand where the kit gives none.</summary>
     public string? Support { get; init; }

@@ -1,0 +1,9 @@
+namespace StudioKit.Kits.SetUps;
+
+/// <summary>What the roles of lights have in common.</summary>
+public static class LightRoles
+{
+    /// <summary>Whether a light of that role burns a sheet out to white, and does not shine on the subject.</summary>
+    /// <param name="role">The role.</param>
+    public static bool IsBackground(this LightRole role) => role is LightRole.Below or LightRole.Behind;
+}

@@ -1,0 +1,44 @@
+using StudioKit.Kits.Description;
+using StudioKit.Kits.Studio;
+
+namespace StudioKit.Kits.Uprights;
+
+/// <summary>Keys of the sheets that stand behind a subject.</summary>
+internal static class UprightSections
+{
+    public static readonly Section<UprightSpec> Upright = new Section<UprightSpec>(
+        "upright", "A translucent sheet that stands behind the subject, lit from behind.", new() { Name = "" }, namedAmong: "uprights")
+        .Required("name", "Name on the sheets; each upright sheet has its own.").Name((upright, value) => upright with { Name = value })
+        .Optional("carrier", "What holds it: stakes in the ground, feet that lie on it, or the frame of the panel.")
+            .Choice<UprightCarrier>("a carrier of an upright sheet", (upright, value) => upright with { Carrier = value }, upright => upright.Carrier)
+        .Within("sheet", StudioSections.UprightSheet, "What it is of.", (upright, value) => upright with { Sheet = value }, upright => upright.Sheet)
+        .Optional("width", "Side across the camera's view; else computed from the framings.", "5 cm", "3 m").Length((upright, value) => upright with { Width = value })
+        .Optional("height", "Side from its lower to its upper edge; else computed.", "5 cm", "3 m").Length((upright, value) => upright with { Height = value })
+        .Optional("margin", "Sheet kept beyond the visible field on every side.", "0 mm", "1 m")
+            .Length((upright, value) => upright with { Margin = value }, upright => upright.Margin)
+        .Optional("over-ground", "Lower edge over the ground, or over the panel where the frame carries it.", "0 cm", "2 m")
+            .Length((upright, value) => upright with { OverGround = value }, upright => upright.OverGround)
+        .Optional("lean", "How far its top leans away from the camera, from upright.", "0°", "45°")
+            .Angle((upright, value) => upright with { Lean = value }, upright => upright.Lean)
+        .Optional("stake-depth", "How deep each stake stands in the ground.", "5 cm", "1 m")
+            .Length((upright, value) => upright with { StakeDepth = value }, upright => upright.StakeDepth)
+        .Optional("stake-hold", "What a stake holds, as a spring balance reads when it pulls the stake level, 30 cm over the ground, until it gives.", "0 g", "200 kg")
+            .Mass((upright, value) => upright with { StakeHold = value }, upright => upright.StakeHold)
+        .Optional("foot-length", "Length of each foot along the camera's view.", "10 cm", "2 m")
+            .Length((upright, value) => upright with { FootLength = value }, upright => upright.FootLength)
+        .Optional("ballast", "Mass laid on both feet together.", "0 g", "50 kg")
+            .Mass((upright, value) => upright with { Ballast = value }, upright => upright.Ballast)
+        .Optional("cord-pegs", "Pegs that hold cords at 45° from its upper corners, half of them before and half behind it.", "0", "8")
+            .Count((upright, value) => upright with { CordPegs = value }, upright => upright.CordPegs)
+        .Optional("peg-hold", "What one of those pegs holds, as a spring balance reads when it pulls the peg out.", "0 g", "500 kg")
+            .Mass((upright, value) => upright with { PegHold = value }, upright => upright.PegHold)
+        .Without(["stake-depth", "stake-hold"], upright => upright.Carrier != UprightCarrier.Stakes, "is for a sheet on stakes", "Leave it out, or write 'carrier: stakes'.")
+        .Without(["foot-length", "ballast"], upright => upright.Carrier != UprightCarrier.Feet, "is for a sheet on feet", "Leave it out, or write 'carrier: feet'.")
+        .Without(["peg-hold"], upright => upright.CordPegs == 0, "changes nothing without cords", "Say how many pegs hold cords: 'cord-pegs: 4'.")
+        .Check(Cords);
+
+    // Cords pull against each other: one to the front and one to the back of each upper corner.
+    private static Fault? Cords(UprightSpec upright) => upright.CordPegs % 2 == 0
+        ? null
+        : new Fault("cord-pegs", $"The cords of '{upright.Name}' are not as many before it as behind it.", "Write an even number: 'cord-pegs: 4'.");
+}
