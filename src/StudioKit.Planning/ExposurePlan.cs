@@ -18,8 +18,14 @@ public sealed record ExposurePlan
     /// <summary>Whether the subject stands on the panel, lit from below.</summary>
     public bool OnPanel { get; init; }
 
-    /// <summary>Whether the subject is photographed where it sits, with its habitat behind.</summary>
+    /// <summary>Whether the subject is photographed where it sits or grows.</summary>
     public bool WhereItSits { get; init; }
+
+    /// <summary>Whether its habitat is behind it, exposed by the light of the place.</summary>
+    public bool ShowsHabitat { get; init; }
+
+    /// <summary>Name of the sheet that stands behind the subject; none where none does.</summary>
+    public string? Upright { get; init; }
 
     /// <summary>The framing.</summary>
     public required FramingPlan Framing { get; init; }

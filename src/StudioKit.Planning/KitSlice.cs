@@ -9,6 +9,7 @@ using StudioKit.Kits.Studio;
 using StudioKit.Kits.Subjects;
 using StudioKit.Kits.Supports;
 using StudioKit.Kits.Triggers;
+using StudioKit.Kits.Uprights;
 using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using UnitsNet;
@@ -65,6 +66,22 @@ internal static class KitSlice
             Magnifications = setUp.Magnifications,
             CameraPitches = setUp.CameraPitches,
             CameraRolls = setUp.CameraRolls,
+        }).Select((seen, place) => kit.SetUps[place] is { Upright: not null } before ? seen with { BackgroundDistance = before.BackgroundDistance } : seen)],
+    };
+
+    /// <summary>The upright sheets, and from where they are looked at.</summary>
+    public static KitSpec ForUprights(KitSpec kit) => kit.Uprights.Count == 0 ? Nothing : Nothing with
+    {
+        Uprights = kit.Uprights,
+        Subjects = kit.Subjects,
+        SetUps = [.. kit.SetUps.Where(setUp => setUp.Upright is not null).Select(setUp => Named(setUp) with
+        {
+            Lenses = setUp.Lenses,
+            Magnifications = setUp.Magnifications,
+            CameraPitches = setUp.CameraPitches,
+            CameraRolls = setUp.CameraRolls,
+            BackgroundDistance = setUp.BackgroundDistance,
+            HeightOverGround = setUp.HeightOverGround,
         })],
     };
 
@@ -94,6 +111,7 @@ internal static class KitSlice
         Flashes = kit.Flashes,
         Modifiers = kit.Modifiers,
         Subjects = kit.Subjects,
+        Uprights = Lit(kit),
     };
 
     /// <summary>One set-up with its camera, flashes, filters and subjects, and the light of the place.</summary>
@@ -111,6 +129,7 @@ internal static class KitSlice
         Subjects = kit.Subjects,
         Session = kit.Session,
         SetUps = [setUp with { LightWindow = null, Clock = null }],
+        Uprights = [.. Lit(kit).Where(upright => upright.Name == setUp.Upright)],
         Covers = [.. kit.Covers.Where(cover => cover.Name == setUp.Cover).Select(LookedThrough)],
     };
 
@@ -131,6 +150,9 @@ internal static class KitSlice
         Panel = kit.Panel,
         Frame = new FrameSpec { Height = kit.Frame.Height, Pipe = kit.Frame.Pipe },
     };
+
+    /// <summary>One set-up and the upright sheet that it is looked at before.</summary>
+    public static KitSpec ForUprightLights(KitSpec kit, SetUpSpec setUp) => ForExposures(kit, setUp);
 
     /// <summary>Lights about the subject, what holds them, and what they may hit or brighten.</summary>
     public static KitSpec ForLightStands(KitSpec kit) => Nothing with
@@ -195,7 +217,30 @@ internal static class KitSlice
         Sync = trigger.Sync,
     };
 
-    private static SetUpSpec Named(SetUpSpec setUp) => new() { Name = setUp.Name, Kind = setUp.Kind };
+    // Sheets as light meets them, whatever holds them.
+    private static ValueList<UprightSpec> Lit(KitSpec kit) => [.. kit.Uprights.Select(upright => new UprightSpec
+    {
+        Name = upright.Name,
+        Sheet = new PanelSpec
+        {
+            Transmittance = upright.Sheet.Transmittance,
+            ScatterExponent = upright.Sheet.ScatterExponent,
+            UndersideReflectance = upright.Sheet.UndersideReflectance,
+        },
+        OverGround = upright.OverGround,
+        Lean = upright.Lean,
+    })];
+
+    // Before an upright sheet it also counts whether the subject stands on the panel, which the roles of the lights say.
+    private static SetUpSpec Named(SetUpSpec setUp) => setUp.Upright is null
+        ? new() { Name = setUp.Name, Kind = setUp.Kind }
+        : new()
+        {
+            Name = setUp.Name,
+            Kind = setUp.Kind,
+            Upright = setUp.Upright,
+            Lights = [.. setUp.Lights.Select(light => light.Role).Distinct().Select(role => new LightSpec { Flash = "", Role = role, Distance = Length.Zero })],
+        };
 
     // What a flash weighs, how big its head is and what it runs on, whatever light it gives.
     private static ValueList<FlashSpec> Bodies(KitSpec kit) => [.. kit.Flashes.Select(flash => flash with

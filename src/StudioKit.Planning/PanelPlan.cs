@@ -9,6 +9,21 @@ public sealed record PanelPlan
     // A sheet too short for its sweep fails the check of its size; what is left flat of it is at least where the subject stands.
     private static readonly Length LeastFlat = Length.FromMillimeters(50);
 
+    /// <summary>No sheet at all.</summary>
+    public static PanelPlan None { get; } = new()
+    {
+        RequiredWidth = Length.Zero,
+        RequiredDepth = Length.Zero,
+        Width = Length.Zero,
+        Depth = Length.Zero,
+        SizeGiven = false,
+        SubjectFromFront = Length.Zero,
+        Material = "",
+        Thickness = Length.Zero,
+        Mass = Mass.Zero,
+        MassOrigin = MassOrigin.FromGeometry,
+    };
+
     /// <summary>Width that the framings need, margins and all.</summary>
     public required Length RequiredWidth { get; init; }
 

@@ -26,6 +26,12 @@ public sealed record Plan
     /// <summary>The panel.</summary>
     public required PanelPlan Panel { get; init; }
 
+    /// <summary>The sheets that stand behind subjects, each that a set-up uses.</summary>
+    public ValueList<UprightPlan> Uprights { get; init; } = [];
+
+    /// <summary>Light on the upright sheets, one for each set-up that has one.</summary>
+    public ValueList<UprightLightPlan> UprightLights { get; init; } = [];
+
     /// <summary>Light on the panel, one for each white-background set-up.</summary>
     public IReadOnlyList<PanelLightPlan> PanelLights { get; init; } = [];
 

@@ -25,9 +25,11 @@ public sealed class PlanSession
     private readonly Kept<KitSpec, IReadOnlyList<PlannedFraming>> _framings = new();
     private readonly Kept<(KitSpec Kit, IReadOnlyList<PlannedFraming> Framings), PanelPlan> _panels = new();
     private readonly Kept<(KitSpec Kit, PanelPlan Panel), FramePlan?> _frames = new();
-    private readonly Kept<(KitSpec Kit, PanelPlan Panel, FramePlan? Frame), StudioLight> _lights = new();
+    private readonly Kept<(KitSpec Kit, IReadOnlyList<PlannedFraming> Framings), ValueList<UprightPlan>> _uprights = new();
+    private readonly Kept<(KitSpec Kit, PanelPlan Panel, FramePlan? Frame, ValueList<UprightPlan> Uprights), StudioLight> _lights = new();
     private readonly Kept<ExposureInputs, IReadOnlyList<ExposurePlan>> _exposures = new(64);
     private readonly Kept<PanelLightInputs, PanelLightPlan> _panelLights = new();
+    private readonly Kept<PanelLightInputs, UprightLightPlan> _uprightLights = new();
     private readonly Kept<PackInputs, PackPlan> _packs = new();
     private readonly Kept<SharedOut, BagAssignmentResult?> _shares = new();
     private readonly Kept<(ExposureInputs Inputs, ValueList<ExposurePlan> Exposures), LightBearing?> _bearings = new(64);
@@ -74,13 +76,15 @@ public sealed class PlanSession
         var framings = _framings.Get(KitSlice.ForFramings(kit), PlanStages.Framings);
         Begin(PlanStage.Panel);
         var panel = _panels.Get((KitSlice.ForPanel(kit), framings), static of => PlanStages.Panel(of.Kit, of.Framings));
+        var uprights = _uprights.Get((KitSlice.ForUprights(kit), framings), static of => PlanStages.Uprights(of.Kit, of.Framings));
         Begin(PlanStage.Frame);
         var frame = _frames.Get((KitSlice.ForFrame(kit), panel), of => PlanStages.Frame(of.Kit, of.Panel, _services));
         Begin(PlanStage.Light);
-        var light = _lights.Get((KitSlice.ForLight(kit), panel, frame), of => new StudioLight(of.Kit, of.Panel, of.Frame?.Geometry, _lit));
+        var light = _lights.Get((KitSlice.ForLight(kit), panel, frame, uprights), of => new StudioLight(of.Kit, of.Panel, of.Frame?.Geometry, of.Uprights, _lit));
         Begin(PlanStage.Exposures);
         var exposures = Exposures(read, framings, light, cancellation);
         var panelLights = PanelLights(new PanelLightInputs(kit, panel, frame, light, framings, []), exposures, cancellation);
+        var uprightLights = UprightLights(new PanelLightInputs(kit, panel, frame, light, framings, []), exposures, cancellation);
         Begin(PlanStage.Pack);
         var pack = _packs.Get(new PackInputs(KitSlice.ForPack(kit), panel, frame, [.. exposures.Select(GearUse.Of)]), of => PackPlanner.Plan(of, what => _shares.Get(what, PackPlanner.Share)));
         Begin(PlanStage.Session);
@@ -94,6 +98,8 @@ public sealed class PlanSession
             Framings = [.. framings.Select(framing => framing.Plan)],
             PlannedFramings = framings,
             Panel = panel,
+            Uprights = uprights,
+            UprightLights = uprightLights,
             Light = light,
             PanelLights = panelLights,
             Exposures = exposures,
@@ -140,8 +146,17 @@ public sealed class PlanSession
     {
         var known = new KnownInputs(read.Kit!, read.Uncertainties);
         return read.Kit!.SetUps.Select(setUp =>
-            new ExposureInputs(KitSlice.ForExposures(read.Kit, setUp), known.Of(setUp), framings, SetUpPlanners.Of(setUp).LightsPanel ? light : null));
+            new ExposureInputs(KitSlice.ForExposures(read.Kit, setUp), known.Of(setUp), framings, SetUpPlanners.Of(setUp).LightsSheet ? light : null));
     }
+
+    private ValueList<UprightLightPlan> UprightLights(PanelLightInputs studio, IReadOnlyList<ExposurePlan> exposures, CancellationToken cancellation) =>
+        [.. studio.Kit.SetUps.Where(setUp => setUp.Upright is not null).Select(setUp =>
+        {
+            cancellation.ThrowIfCancellationRequested();
+            return _uprightLights.Get(
+                studio with { Kit = KitSlice.ForUprightLights(studio.Kit, setUp), Panel = PanelPlan.None, Frame = null, Exposures = [.. exposures.Where(exposure => exposure.SetUp == setUp.Name)] },
+                PanelLightInputs.PlanUpright);
+        })];
 
     private IReadOnlyList<PanelLightPlan> PanelLights(PanelLightInputs studio, IReadOnlyList<ExposurePlan> exposures, CancellationToken cancellation) =>
         [.. PlanStages.OnPanel(studio.Kit).Select(setUp =>

@@ -13,6 +13,7 @@ using StudioKit.Planning.Standing;
 using StudioKit.Planning.Studio.Frames;
 using StudioKit.Planning.Studio.Lights;
 using StudioKit.Planning.Studio.Panels;
+using StudioKit.Planning.Studio.Uprights;
 
 namespace StudioKit.Planning;
 
@@ -33,6 +34,16 @@ public static class PlanStages
     /// <returns>The panel; of no size where no set-up uses it and the kit gives none.</returns>
     public static PanelPlan Panel(KitSpec kit, IReadOnlyList<PlannedFraming> framings) => PanelPlanner.Plan(kit, OnPanel(kit), framings);
 
+    /// <summary>The sheets that stand behind subjects.</summary>
+    /// <param name="kit">The kit.</param>
+    /// <param name="framings">Its framings.</param>
+    /// <returns>One for each that a set-up uses.</returns>
+    public static ValueList<UprightPlan> Uprights(KitSpec kit, IReadOnlyList<PlannedFraming> framings)
+    {
+        ArgumentNullException.ThrowIfNull(kit);
+        return UprightPlanner.Plan(kit, framings);
+    }
+
     /// <summary>The pipe frame that carries the panel.</summary>
     /// <param name="kit">The kit.</param>
     /// <param name="panel">Its panel.</param>
@@ -47,7 +58,8 @@ public static class PlanStages
     /// <param name="kit">The kit.</param>
     /// <param name="panel">Its panel.</param>
     /// <param name="frame">Its frame.</param>
-    public static StudioLight Light(KitSpec kit, PanelPlan panel, FramePlan? frame) => new(kit, panel, frame?.Geometry, new LightStore());
+    /// <param name="uprights">Its upright sheets.</param>
+    public static StudioLight Light(KitSpec kit, PanelPlan panel, FramePlan? frame, ValueList<UprightPlan> uprights) => new(kit, panel, frame?.Geometry, uprights, new LightStore());
 
     /// <summary>Starting exposures of every set-up at every framing that it uses.</summary>
     /// <param name="kit">The kit.</param>

@@ -1,7 +1,7 @@
 using StudioKit.Kits.Uprights;
-using StudioKit.Planning.Uprights;
+using StudioKit.Physics.Packing;
 using StudioKit.Physics;
-using StudioKit.Physics.Structure;
+using StudioKit.Planning.Studio.Uprights;
 using UnitsNet;
 
 namespace StudioKit.Planning;

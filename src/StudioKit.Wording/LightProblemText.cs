@@ -54,6 +54,8 @@ public static class LightProblemText
         LightQuantity.FloorReflectance => "ground's reflectance",
         LightQuantity.SkirtReflectance => "skirts' reflectance",
         LightQuantity.OpenFloorMargin => "reach of the lit ground in metres",
+        LightQuantity.GroundUnderSheet => "height of the sheet over the ground in metres",
+        LightQuantity.Lean => "lean of the sheet in degrees",
         _ => throw new ArgumentOutOfRangeException(nameof(problem), problem.Quantity, "A quantity without words."),
     };
 }

@@ -18,7 +18,7 @@ public sealed record CameraView
     /// <summary>Entrance pupil to the plane in focus.</summary>
     public required Length PupilDistance { get; init; }
 
-    /// <summary>Angle of the line of sight under the horizontal; 90° looks straight down.</summary>
+    /// <summary>Angle of the line of sight under the horizontal; 90° looks straight down, more looks back towards the front edge.</summary>
     public required Angle Pitch { get; init; }
 
     /// <summary>Camera turned about its line of sight, right side down.</summary>
@@ -32,4 +32,7 @@ public sealed record CameraView
 
     /// <summary>Subject's foot beyond the panel's middle.</summary>
     public Length SubjectBack { get; init; } = Length.Zero;
+
+    /// <summary>How far beyond the subject's foot another sheet stands on this one, so that what is seen further off is the other's; none where nothing stands there; &gt; 0 m.</summary>
+    public Length? EndsBehind { get; init; }
 }

@@ -128,7 +128,7 @@ public sealed class LightBox
 
     internal double NearestSurface(Emitter emitter)
     {
-        var up = Panel.Height.Meters - emitter.Centre.Z;
+        var up = Math.Min(Panel.Height.Meters - emitter.Centre.Z, Surround.Ground is { } ground && _bare is not null ? GroundPlane.Over(Panel, ground, emitter.Centre) : double.PositiveInfinity);
         if (_bare is not { Mesh.HasSkirts: true })
         {
             return up;
@@ -149,7 +149,7 @@ public sealed class LightBox
 
     // Without anything that sends light back to the panel there is nothing to keep.
     private static BareBox? Bare(LightPanel panel, LightSurround surround, ReceiverSet points) =>
-        surround.SkirtReflectance is > 0 || surround.FloorReflectance > 0 ? new BareBox(panel, surround, points) : null;
+        surround.SkirtReflectance is > 0 || surround.FloorReflectance > 0 || surround.Ground is { Reflectance: > 0 } ? new BareBox(panel, surround, points) : null;
 
     internal static ReceiverSet GridPoints(LightPanel panel, PanelGrid grid)
     {

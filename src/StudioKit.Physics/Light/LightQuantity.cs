@@ -47,4 +47,10 @@ public enum LightQuantity
 
     /// <summary>Reach of the lit ground beyond the panel.</summary>
     OpenFloorMargin,
+
+    /// <summary>Height of an upright sheet's lower edge over the ground.</summary>
+    GroundUnderSheet,
+
+    /// <summary>Lean of an upright sheet.</summary>
+    Lean,
 }

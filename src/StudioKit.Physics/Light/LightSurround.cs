@@ -12,6 +12,9 @@ public sealed record LightSurround
     /// <summary>Diffuse reflectance of the skirts that close the space under the panel [1]; 0 to 0.99; none where it is open.</summary>
     public double? SkirtReflectance { get; init; }
 
+    /// <summary>Ground under an upright sheet; none for one that lies over it.</summary>
+    public GroundBeside? Ground { get; init; }
+
     /// <summary>How far lit ground reaches beyond the panel where there are no skirts; the panel's height unless given, and never more than about one panel side.</summary>
     public Length? OpenFloorMargin { get; init; }
 

@@ -119,7 +119,7 @@ internal sealed class MendingLadders(Replanner replanner, ExposurePlan now)
         }
     }
 
-    private IEnumerable<KitChange> Shade() => now.WhereItSits
+    private IEnumerable<KitChange> Shade() => now.ShowsHabitat
         ? []
         : from stops in Enumerable.Range(1, 6)
           let light = AmbientSteps.From(now.Ambient, -stops)
@@ -132,7 +132,7 @@ internal sealed class MendingLadders(Replanner replanner, ExposurePlan now)
     private IEnumerable<ValueList<KitChange>> ShorterWithIso()
     {
         var shutter = now.Shutter;
-        foreach (var iso in now.WhereItSits ? Isos() : [])
+        foreach (var iso in now.ShowsHabitat ? Isos() : [])
         {
             shutter = ThirdStopSeries.Darker(shutter);
             if (shutter.Seconds >= replanner.Kit.SyncOf(_setUp).Seconds * 0.99)
@@ -144,7 +144,7 @@ internal sealed class MendingLadders(Replanner replanner, ExposurePlan now)
 
     // What steadies the picture leaves a fill too strong that stands at its lowest power, and a faster speed makes it worse: it moves back as well.
     private IEnumerable<ValueList<KitChange>> FromFurther(IEnumerable<ValueList<KitChange>> steadier) =>
-        from changes in now.Lights.Count == 0 || !now.WhereItSits ? [] : steadier
+        from changes in now.Lights.Count == 0 || !now.ShowsHabitat ? [] : steadier
         from share in (double[])[1.4, 2, 2.8]
         select (ValueList<KitChange>)[.. changes, .. now.Lights.Select(light => new KitChange.Move(now.SetUp, light.Place, Length.FromCentimeters(Math.Round(light.Distance.Centimeters * share))))];
 

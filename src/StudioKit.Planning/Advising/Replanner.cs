@@ -24,6 +24,7 @@ internal sealed class Replanner
     private readonly int _refused;
     private readonly StudioLight _light;
     private readonly Kept<KitSpec, FrameResult?> _frames = new(32);
+    private readonly Kept<KitSpec, ValueList<UprightPlan>> _uprights = new(32);
 
     /// <param name="read">The kit as it was read.</param>
     /// <param name="framings">Its framings, which no advice changes.</param>
@@ -54,8 +55,9 @@ internal sealed class Replanner
         var kit = changes.Aggregate(Kit, (changed, change) => change.Apply(changed));
         var setUp = kit.SetUps.First(candidate => candidate.Name == now.SetUp);
         var framing = _framings.First(candidate => candidate.Plan.Name == now.Framing.Name);
-        var light = now.OnPanel ? LightOf(kit, ChangesBelow(setUp, changes)) : null;
-        return now.OnPanel && light is null
+        var isLit = SetUpPlanners.Of(setUp).LightsSheet;
+        var light = isLit ? LightOf(kit, ChangesBelow(setUp, changes)) : null;
+        return isLit && light is null
             ? null
             : ExposurePlanner.Plan(new SetUpAtFraming(KitSlice.ForExposures(kit, setUp), setUp, framing, new KnownInputs(kit, _written).Of(setUp), light));
     }
@@ -78,11 +80,15 @@ internal sealed class Replanner
     {
         if (!moved)
         {
-            return _light.With(KitSlice.ForLight(kit), _frame);
+            return _light.With(KitSlice.ForLight(kit), _frame, UprightsOf(kit));
         }
 
-        return _frame is not { Members.Count: > MostMembers } && _frames.Get(KitSlice.ForFrame(kit), FrameOf) is { } frame ? _light.With(KitSlice.ForLight(kit), frame) : null;
+        return _frame is not { Members.Count: > MostMembers } && _frames.Get(KitSlice.ForFrame(kit), FrameOf) is { } frame
+            ? _light.With(KitSlice.ForLight(kit), frame, UprightsOf(kit))
+            : null;
     }
+
+    private ValueList<UprightPlan> UprightsOf(KitSpec kit) => _uprights.Get(KitSlice.ForUprights(kit), changed => PlanStages.Uprights(changed, _framings));
 
     // A flash below that the frame has no cradle for, nor the ground a place, cannot be moved there in the field.
     private FrameResult? FrameOf(KitSpec kit)

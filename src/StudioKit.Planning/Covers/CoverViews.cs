@@ -58,7 +58,7 @@ internal sealed class CoverViews(KitSpec kit, SetUpSpec setUp, CoverCase cover, 
         int? from = null;
         for (var pitch = 0; pitch <= Steepest + Step; pitch += Step)
         {
-            var isClear = pitch <= Steepest && setUp.CameraRolls.All(roll => At(new PanelSight(kit.Subjects, framing, Angle.FromDegrees(pitch), roll)).Faults.Count == 0);
+            var isClear = pitch <= Steepest && setUp.CameraRolls.All(roll => At(PanelSight.At(kit.Subjects, setUp, framing, Angle.FromDegrees(pitch), roll)).Faults.Count == 0);
             if (!isClear && from is { } start)
             {
                 yield return new PitchRange(Angle.FromDegrees(start), Angle.FromDegrees(pitch - Step));

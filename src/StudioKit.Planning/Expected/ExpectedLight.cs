@@ -73,7 +73,7 @@ public sealed class ExpectedLight
     {
         ArgumentNullException.ThrowIfNull(shot);
         var moved = Moved(setUp, shot);
-        var sight = new PanelSight(_plan.Kit.Subjects, FramingOf(framing), pitch, Angle.Zero);
+        var sight = PanelSight.At(_plan.Kit.Subjects, setUp, FramingOf(framing), pitch, Angle.Zero);
         var view = isUpright ? Upright(_light.ViewOf(sight)) : _light.ViewOf(sight);
         var margins = _light.Of(moved).Seen(view, CameraOf(moved, framing, PlannedAt(setUp, framing), shot));
         return margins?.Darkest is null ? null : new ExpectedFrame(margins, -shot.Power.StopsBelowFull);

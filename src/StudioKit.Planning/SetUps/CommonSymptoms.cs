@@ -46,9 +46,9 @@ internal static class CommonSymptoms
             .. now.Shutter.Seconds > kit.SyncOf(setUp).Seconds * 1.1 ? (ValueList<KitChange>[])[Shorter(setUp, now, kit.SyncOf(setUp))] : [],
             [new KitChange.Iso(setUp.Name, new IsoSpeed(now.Iso.Value * OneStop.Ratio))],
             .. Steadied(kit, setUp),
-            .. now.WhereItSits ? [] : (ValueList<KitChange>[])[[new KitChange.Shade(setUp.Name, new ExposureValue(now.Ambient.AtIso100 - OneStop.Value), OneStop)]],
+            .. now.ShowsHabitat ? [] : (ValueList<KitChange>[])[[new KitChange.Shade(setUp.Name, new ExposureValue(now.Ambient.AtIso100 - OneStop.Value), OneStop)]],
         ],
-        changed => now.Sharpness.SmearPixels > 0 && changed.Sharpness.SmearPixels <= now.Sharpness.SmearPixels * LessSmear && (!now.WhereItSits || KeepsTheScene(now, changed)));
+        changed => now.Sharpness.SmearPixels > 0 && changed.Sharpness.SmearPixels <= now.Sharpness.SmearPixels * LessSmear && (!now.ShowsHabitat || KeepsTheScene(now, changed)));
 
     /// <summary>The camera on the steadiest thing in the bag; nothing where it rests on that.</summary>
     public static IEnumerable<ValueList<KitChange>> Steadied(KitSpec kit, SetUpSpec setUp) =>
@@ -87,7 +87,7 @@ internal static class CommonSymptoms
     /// <summary>A light on the subject that is a click of its dial too weak or too strong.</summary>
     public static IEnumerable<SymptomRule> SubjectLevel(ExposurePlan now)
     {
-        if (now.Lights.FirstOrDefault(light => light.Role is not (LightRole.Below or LightRole.Rim)) is not { } main)
+        if (now.Lights.FirstOrDefault(light => !light.Role.IsBackground() && light.Role != LightRole.Rim) is not { } main)
         {
             yield break;
         }
@@ -113,7 +113,7 @@ internal static class CommonSymptoms
     private static ValueList<KitChange> Shorter(SetUpSpec setUp, ExposurePlan now, ShutterSpeed shortest)
     {
         var shorter = new ShutterSpeed(Math.Max(shortest.Seconds, now.Shutter.Seconds / OneStop.Ratio));
-        return now.WhereItSits
+        return now.ShowsHabitat
             ? [new KitChange.Shutter(setUp.Name, shorter), new KitChange.Iso(setUp.Name, new IsoSpeed(now.Iso.Value * now.Shutter.Seconds / shorter.Seconds))]
             : [new KitChange.Shutter(setUp.Name, shorter)];
     }

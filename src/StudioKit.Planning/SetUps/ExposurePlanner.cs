@@ -47,7 +47,7 @@ internal static class ExposurePlanner
             Veil = result.Veil,
             AmbientLevel = result.AmbientLevel,
             BackgroundLevel = result.BackgroundLevel,
-            SubjectLevel = at.Planner.LightsPanel ? null : result.SubjectLevel,
+            SubjectLevel = at.Planner.LightsSheet ? null : result.SubjectLevel,
             SubjectAmbient = at.SetUp.SubjectAmbient,
             Uplight = uplight,
             Ambient = at.Ambient,
@@ -65,6 +65,8 @@ internal static class ExposurePlanner
             CameraPitches = at.SetUp.CameraPitches,
             OnPanel = at.Planner.LightsPanel,
             WhereItSits = at.Planner.WhereItSits,
+            ShowsHabitat = at.Planner.ShowsHabitat,
+            Upright = at.SetUp.Upright,
         };
     }
 

@@ -10,6 +10,8 @@ internal abstract class HabitatPlanner : SetUpPlanner
 {
     public override bool WhereItSits => true;
 
+    public override bool ShowsHabitat => true;
+
     public override IEnumerable<SymptomRule> Symptoms(SetUpSpec setUp, ExposurePlan now)
     {
         yield return Scene(Symptom.SceneBright, setUp, now, 1);

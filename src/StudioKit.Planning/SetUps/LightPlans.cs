@@ -16,7 +16,7 @@ internal static class LightPlans
         var specs = at.Planner.InOrder(at.SetUp);
         return [
             .. result.Lights.Select((solution, place) => LightOf(at, specs[place], solution)),
-            .. at.Planner.Alongside(at.SetUp).Select(light => Beside(at, light, result.Lights[0])),
+            .. at.Planner.Alongside(at.SetUp).Select(light => Beside(at, light, result.Lights[specs.TakeWhile(spec => spec.Role != light.Role).Count()])),
         ];
     }
 
@@ -28,7 +28,7 @@ internal static class LightPlans
             .Concat(at.SetUp.Lights
                 .Where(light => !used.Contains(light))
                 .Select(light => $"{light.Flash}: a light of this role has no part in this way of lighting and is left out."))
-            .Concat(at.Planner.Alongside(at.SetUp).Any() ? ["All flashes below fire at the same power; the light map counts them all."] : [])
+            .Concat(at.Planner.Alongside(at.SetUp).Any() ? ["All flashes of one sheet fire at the same power; the light map counts them all."] : [])
             .Distinct(StringComparer.Ordinal);
     }
 

@@ -18,7 +18,7 @@ internal static class MeteredFlashes
     /// <summary>The compensation of one flash; none where the camera does not meter it, or it burns the panel out from below.</summary>
     public static MeteredFlashPlan? Of(SetUpAtFraming at, LightSpec light, LightSolution solution)
     {
-        if (!LightingCases.FlashOf(at.Kit, light).Metered || light.Role is LightRole.Below or LightRole.Rim)
+        if (!LightingCases.FlashOf(at.Kit, light).Metered || light.Role.IsBackground() || light.Role == LightRole.Rim)
         {
             return null;
         }
@@ -29,8 +29,8 @@ internal static class MeteredFlashes
             SubjectShare = at.SetUp.MeteredShare ?? ShareOf(at),
             SubjectReflectance = at.MainSubject?.Reflectance ?? UsualReflectance,
             SubjectLevel = level,
-            BackgroundReflectance = at.Planner.LightsPanel ? at.Kit.Panel.UndersideReflectance : at.SetUp.BackgroundReflectance,
-            BackgroundLevel = at.Planner.LightsPanel ? level : level + FallOff(light, at.SetUp),
+            BackgroundReflectance = at.Planner.LightsSheet ? (at.Kit.UprightOf(at.SetUp)?.Sheet ?? at.Kit.Panel).UndersideReflectance : at.SetUp.BackgroundReflectance,
+            BackgroundLevel = at.Planner.LightsSheet ? level : level + FallOff(light, at.SetUp),
         };
         return new MeteredFlashPlan(FlashMeter.Compensation(seen), seen.SubjectShare, seen.SubjectReflectance, seen.BackgroundReflectance, seen.BackgroundLevel);
     }

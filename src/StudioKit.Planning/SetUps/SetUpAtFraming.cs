@@ -70,8 +70,8 @@ internal sealed record SetUpAtFraming(KitSpec Kit, SetUpSpec SetUp, PlannedFrami
     {
         DirectionLoss = LightingCases.DirectionLoss(SetUp, light),
         Uncertainty = Known.Of(SetUp, light) with { CloseFocus = Framing.Plan.ExposureUncertainty },
-        CoverLoss = light.Role == LightRole.Below ? default : Cover?.ToSubject(light) ?? default,
-        SubjectLoss = light.Role == LightRole.Below ? default : Cover?.Subject ?? default,
+        CoverLoss = light.Role.IsBackground() ? default : Cover?.ToSubject(light) ?? default,
+        SubjectLoss = light.Role.IsBackground() ? default : Cover?.Subject ?? default,
     };
 
     private FNumber Wanted => _wanted ??=

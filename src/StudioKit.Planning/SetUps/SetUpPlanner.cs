@@ -13,7 +13,13 @@ internal abstract class SetUpPlanner
     /// <summary>Whether it lights the panel from below, and so asks for a panel, a frame and a place for the flash.</summary>
     public virtual bool LightsPanel => false;
 
-    /// <summary>Whether the subject is photographed where it sits, with its habitat behind.</summary>
+    /// <summary>Whether it lights a sheet at all, the panel or one that stands behind the subject.</summary>
+    public virtual bool LightsSheet => LightsPanel;
+
+    /// <summary>Whether its habitat is behind the subject, exposed by the light of the place.</summary>
+    public virtual bool ShowsHabitat => false;
+
+    /// <summary>Whether the subject is photographed where it sits or grows.</summary>
     public virtual bool WhereItSits => false;
 
     /// <summary>Roles on the subject, the leading one first: what that gives is the main light.</summary>

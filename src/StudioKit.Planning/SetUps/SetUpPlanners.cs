@@ -11,12 +11,15 @@ internal static class SetUpPlanners
 {
     private static readonly Dictionary<SetUpKind, SetUpPlanner> All = new()
     {
-        [SetUpKind.WhiteBackground] = new WhiteBackgroundPlanner(),
+        [SetUpKind.WhiteBackground] = new WhiteBackgroundPlanner(LightRole.Below),
         [SetUpKind.DaylightFill] = new DaylightFillPlanner(),
         [SetUpKind.LowLightFill] = new LowLightFillPlanner(),
         [SetUpKind.DarkBackground] = new DarkBackgroundPlanner(),
     };
 
+    private static readonly WhiteBackgroundPlanner Upright = new(LightRole.Behind);
+    private static readonly WhiteBackgroundPlanner Level = new(LightRole.Below, LightRole.Behind);
+
     /// <summary>The way of lighting of a set-up.</summary>
-    public static SetUpPlanner Of(SetUpSpec setUp) => All[setUp.Kind];
+    public static SetUpPlanner Of(SetUpSpec setUp) => setUp.Upright is null ? All[setUp.Kind] : setUp.IsBeforeUpright ? Upright : Level;
 }

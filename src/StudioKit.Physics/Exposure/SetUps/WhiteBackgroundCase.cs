@@ -5,7 +5,7 @@ namespace StudioKit.Physics.Exposure.SetUps;
 /// <summary>A subject on a translucent panel with a flash below and flashes above.</summary>
 public sealed record WhiteBackgroundCase : SetUpCase
 {
-    /// <summary>The flash below; its distance is counted to the panel's underside.</summary>
+    /// <summary>The flash below, or behind a sheet that stands alone; its distance is counted to the sheet.</summary>
     public required FlashCase Below { get; init; }
 
     /// <summary>Total transmittance of the panel [1]; above 0, at most 1.</summary>
@@ -16,6 +16,9 @@ public sealed record WhiteBackgroundCase : SetUpCase
 
     /// <summary>Brightest visible point against the same.</summary>
     public Stops BrightestPoint { get; init; }
+
+    /// <summary>A sheet that stands behind the subject on the panel, with its own flash; none where the panel alone is seen.</summary>
+    public BackgroundSheet? Behind { get; init; }
 
     /// <summary>White margin wanted at the darkest visible point.</summary>
     public Stops TargetWhiteMargin { get; init; } = new(1.0 / 3);
@@ -32,8 +35,19 @@ public sealed record WhiteBackgroundCase : SetUpCase
     /// <summary>How far daylight must stay under the flash on the subject; 0 stops or more.</summary>
     public Stops AmbientBelowFlash { get; init; } = new(3);
 
-    internal override IReadOnlyList<FlashCase> Flashes => [Below, .. base.Flashes];
+    /// <summary>The sheets in the picture, the panel first.</summary>
+    internal IReadOnlyList<BackgroundSheet> Sheets =>
+    [
+        new() { Flash = Below, Transmittance = Transmittance, DarkestPoint = DarkestPoint, BrightestPoint = BrightestPoint },
+        .. Behind is { } behind ? [behind] : (BackgroundSheet[])[],
+    ];
+
+    internal override IReadOnlyList<FlashCase> Flashes => [.. Sheets.Select(sheet => sheet.Flash), .. base.Flashes];
 
     internal override SetUpCase WithFlashes(Func<FlashCase, FlashCase> change) =>
-        ((WhiteBackgroundCase)base.WithFlashes(change)) with { Below = change(Below) };
+        ((WhiteBackgroundCase)base.WithFlashes(change)) with
+        {
+            Below = change(Below),
+            Behind = Behind is { } behind ? behind with { Flash = change(behind.Flash) } : null,
+        };
 }

@@ -4,9 +4,9 @@ namespace StudioKit.Physics.Exposure.SetUps;
 
 /// <summary>Settings for a white background: the panel burnt out from below, the subject lit from above, daylight kept out.</summary>
 /// <remarks>
-/// The ISO speed nearest to the start is taken at which the flash below reaches its white margin, the flashes above, together
+/// The ISO speed nearest to the start is taken at which the flash below, and one behind a second sheet, reach their white margin, the flashes above, together
 /// with what daylight is left, a correct
-/// exposure, and daylight stays under the flash by its limit. The flash below is rounded to the brighter click, those above
+/// exposure, and daylight stays under the flash by its limit. A flash of a sheet is rounded to the brighter click, those above
 /// to the nearest.
 /// </remarks>
 public static class WhiteBackgroundSetUp
@@ -23,32 +23,37 @@ public static class WhiteBackgroundSetUp
 
     private static SetUpResult SolveWith(WhiteBackgroundCase setUp, CameraCase camera)
     {
-        var below = Panel(setUp, camera);
+        var sheets = setUp.Sheets;
+        var margins = sheets.Select(sheet => MarginOf(setUp, sheet, camera)).ToList();
         var ambient = SetUpCamera.AmbientAtIso100(setUp.Ambient, camera, camera.Shutter);
-        var window = Window(setUp, camera, below, ambient);
+        var window = Window(setUp, camera, margins, ambient);
         var iso = window.Choose(IsoWindow.StopsOf(camera.Iso), setUp.Limits, out var conflict);
         var set = camera with { Iso = IsoWindow.SpeedAt(iso) };
 
-        var lights = Set(setUp, set, below with { Camera = set }, ambient + iso);
-        return Judge(setUp, set, lights, new Stops(ambient + iso), conflict);
+        var lights = Set(setUp, set, [.. margins.Select(margin => margin with { Camera = set })], ambient + iso);
+        return Judge(setUp, sheets, set, lights, new Stops(ambient + iso), conflict);
     }
 
-    private static WhiteMarginCase Panel(WhiteBackgroundCase setUp, CameraCase camera) => new()
+    private static WhiteMarginCase MarginOf(WhiteBackgroundCase setUp, BackgroundSheet sheet, CameraCase camera) => new()
     {
-        Flash = PowerCap.Apply(setUp.Below, setUp.Limits),
+        Flash = PowerCap.Apply(sheet.Flash, setUp.Limits),
         Camera = camera,
-        Transmittance = setUp.Transmittance,
-        DarkestPoint = setUp.DarkestPoint,
-        Uncertainty = setUp.Below.Uncertainty ?? setUp.Uncertainty,
+        Transmittance = sheet.Transmittance,
+        DarkestPoint = sheet.DarkestPoint,
+        Uncertainty = sheet.Flash.Uncertainty ?? setUp.Uncertainty,
     };
 
-    private static IsoWindow Window(WhiteBackgroundCase setUp, CameraCase camera, WhiteMarginCase below, double ambient)
+    private static IsoWindow Window(WhiteBackgroundCase setUp, CameraCase camera, IReadOnlyList<WhiteMarginCase> margins, double ambient)
     {
         var under = Guard.NonNegative(setUp.AmbientBelowFlash.Value, nameof(setUp.AmbientBelowFlash));
         var window = new IsoWindow(setUp.Limits);
         window.AtMost(-under - ambient, IsoBound.Ambient);
-        var panel = WhiteMargin.AtFullPower(below) - Math.Log2(camera.Iso.Value / 100);
-        SubjectLighting.Bound(ref window, below.Flash, panel, setUp.TargetWhiteMargin.Value, setUp.TargetWhiteMargin.Value);
+        foreach (var margin in margins)
+        {
+            var panel = WhiteMargin.AtFullPower(margin) - Math.Log2(camera.Iso.Value / 100);
+            SubjectLighting.Bound(ref window, margin.Flash, panel, setUp.TargetWhiteMargin.Value, setUp.TargetWhiteMargin.Value);
+        }
+
         foreach (var light in setUp.Lights)
         {
             var flash = PowerCap.Apply(light.Flash, setUp.Limits);
@@ -60,24 +65,30 @@ public static class WhiteBackgroundSetUp
         return window;
     }
 
-    private static LightSolution[] Set(WhiteBackgroundCase setUp, CameraCase camera, WhiteMarginCase below, double ambient)
+    private static LightSolution[] Set(WhiteBackgroundCase setUp, CameraCase camera, IReadOnlyList<WhiteMarginCase> margins, double ambient)
     {
-        var power = WhiteMargin.PowerFor(below, setUp.TargetWhiteMargin);
-        var flash = below.Flash with { Power = power.Power };
         var goal = SubjectLighting.Beside(ambient);
         return
         [
-            new LightSolution { Flash = flash, Power = power, Panel = below with { Flash = flash } },
+            .. margins.Select(margin => OfSheet(setUp, margin)),
             .. setUp.Lights.Select(light => SubjectLighting.Set(
                 PowerCap.Apply(light.Flash, setUp.Limits), camera, SubjectLighting.Target(setUp.Lights, light, goal), setUp.Uncertainty)),
         ];
     }
 
-    private static SetUpResult Judge(
-        WhiteBackgroundCase setUp, CameraCase camera, LightSolution[] lights, Stops ambient, MissedLimit? conflict)
+    private static LightSolution OfSheet(WhiteBackgroundCase setUp, WhiteMarginCase margin)
     {
-        var margin = lights[0].Power.Level;
-        var brightest = margin + setUp.BrightestPoint - setUp.DarkestPoint;
+        var power = WhiteMargin.PowerFor(margin, setUp.TargetWhiteMargin);
+        var flash = margin.Flash with { Power = power.Power };
+        return new LightSolution { Flash = flash, Power = power, Panel = margin with { Flash = flash } };
+    }
+
+    // The darkest point of all sheets is what may turn grey, the brightest what washes out.
+    private static SetUpResult Judge(
+        WhiteBackgroundCase setUp, IReadOnlyList<BackgroundSheet> sheets, CameraCase camera, LightSolution[] lights, Stops ambient, MissedLimit? conflict)
+    {
+        var margin = new Stops(lights.Take(sheets.Count).Min(light => light.Power.Level.Value));
+        var brightest = new Stops(sheets.Zip(lights, (sheet, light) => (light.Power.Level + sheet.BrightestPoint - sheet.DarkestPoint).Value).Max());
         var highest = Exposure.Veil.HighestMargin(setUp.VeilLimit, setUp.GlareIndex, setUp.BackgroundShare, camera.MidToneUnderClipping);
         var veil = Exposure.Veil.Lift(
             Exposure.Veil.ShareOfSaturation(brightest, setUp.GlareIndex, setUp.BackgroundShare), (-camera.MidToneUnderClipping).Ratio);
@@ -86,7 +97,7 @@ public static class WhiteBackgroundSetUp
             Camera = camera,
             Lights = lights,
             AmbientLevel = ambient,
-            SubjectLevel = SubjectLighting.Total(lights.Skip(1), ambient.Value),
+            SubjectLevel = SubjectLighting.Total(lights.Skip(sheets.Count), ambient.Value),
             IsoAboveBase = new Stops(IsoWindow.StopsOf(camera.Iso) - IsoWindow.StopsOf(setUp.Limits.LowestIso)),
             WhiteMargin = margin,
             BrightestMargin = brightest,

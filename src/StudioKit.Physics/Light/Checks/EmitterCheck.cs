@@ -23,10 +23,10 @@ internal static class EmitterCheck
     private static IEnumerable<LightProblem> PlaceProblems(LightPanel panel, LightSurround surround, Emitter emitter, int number)
     {
         var corners = Corners(emitter);
-        var over = corners.Max(corner => corner.Z) - panel.Height.Meters;
-        if (over >= 0)
+        var past = corners.Max(corner => corner.Z) - panel.Height.Meters;
+        if (past >= 0)
         {
-            yield return new(LightProblemKind.AboveSheet) { Flash = number, By = Length.FromMeters(over) };
+            yield return new(LightProblemKind.AboveSheet) { Flash = number, By = Length.FromMeters(past) };
             yield break;
         }
 
@@ -34,6 +34,11 @@ internal static class EmitterCheck
         if (lowest < 0)
         {
             yield return new(LightProblemKind.InsideFloor) { Flash = number, By = Length.FromMeters(-lowest) };
+        }
+
+        if (surround.Ground is { } ground && corners.Min(corner => GroundPlane.Over(panel, ground, corner)) is < 0 and var over)
+        {
+            yield return new(LightProblemKind.InsideFloor) { Flash = number, By = Length.FromMeters(-over) };
         }
 
         var beyond = corners.Max(corner => Beyond(panel, corner));

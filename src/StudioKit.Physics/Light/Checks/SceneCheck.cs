@@ -7,6 +7,7 @@ public static class SceneCheck
 {
     private const double MostReflectance = 0.99;
     private const double WidestOpenFloor = 10;
+    private const double MostLean = 80;
 
     /// <summary>All that is wrong with a scene; empty when it can be computed.</summary>
     [Source("Derived", "geometry of the studio: light must leave the window below the sheet, inside the skirts and above the ground")]
@@ -93,7 +94,16 @@ public static class SceneCheck
     [
         .. Share(LightQuantity.FloorReflectance, surround.FloorReflectance, 0, MostReflectance),
         .. Share(LightQuantity.SkirtReflectance, surround.SkirtReflectance ?? 0, 0, MostReflectance),
+        .. surround.Ground is { } ground ? GroundProblems(ground) : [],
         .. surround.OpenFloorMargin is { } margin ? Share(LightQuantity.OpenFloorMargin, margin.Meters, 0, WidestOpenFloor) : [],
+    ];
+
+    private static IEnumerable<LightProblem> GroundProblems(GroundBeside ground) =>
+    [
+        .. Share(LightQuantity.FloorReflectance, ground.Reflectance, 0, MostReflectance),
+        .. Share(LightQuantity.OpenFloorMargin, ground.Beyond.Meters, 0, WidestOpenFloor),
+        .. Share(LightQuantity.GroundUnderSheet, ground.Under.Meters, 0, WidestOpenFloor),
+        .. Share(LightQuantity.Lean, ground.Lean.Degrees, 0, MostLean),
     ];
 
     private static IEnumerable<LightProblem> Share(LightQuantity quantity, double value, double lowest, double highest) =>

@@ -19,7 +19,7 @@ internal static class ViewCheck
     {
         var pitch = view.Pitch.Degrees;
         var rise = view.SubjectHeight.Meters + (view.PupilDistance.Meters * Math.Sin(view.Pitch.Radians));
-        return pitch is >= 0 and <= 90 && view.SubjectHeight.Meters >= 0 && rise > 0
+        return pitch is >= 0 and <= 180 && view.SubjectHeight.Meters >= 0 && rise > 0
             ? []
             : [new(LightProblemKind.CameraBelowPanel) { View = view.Name, Pitch = view.Pitch }];
     }

@@ -11,19 +11,24 @@ internal sealed class FrameSamples
 
     private readonly List<(double X, double S, Direction Towards)> _points = [];
     private readonly double _perLuminanceTime;
+    private readonly int _others;
 
     public FrameSamples(LightPanel panel, PlacementFraming framing)
     {
         Framing = framing;
         _perLuminanceTime = WhiteMarginMap.PerLuminanceTime(framing.Camera);
-        var (surface, rays) = (new PanelSurface(panel), new ViewRays(framing.View, panel.Height.Meters));
+        var shown = new ShownSheet(panel, framing.View);
         for (var i = 0; i < Across * Upright; i++)
         {
             var (row, column) = Math.DivRem(i, Across);
-            var ray = rays.Through(((double)column / (Across - 1)) - 0.5, ((double)row / (Upright - 1)) - 0.5);
-            if (surface.TryMeet(rays.Pupil, ray, out var place))
+            var (right, up) = (((double)column / (Across - 1)) - 0.5, ((double)row / (Upright - 1)) - 0.5);
+            if (shown.TryMeet(right, up, out var place))
             {
-                _points.Add((place.X, place.S, -ray));
+                _points.Add((place.X, place.S, -shown.Through(right, up)));
+            }
+            else if (shown.IsOthers(right, up))
+            {
+                _others++;
             }
         }
     }
@@ -32,7 +37,7 @@ internal sealed class FrameSamples
 
     public int Count => _points.Count;
 
-    public bool FillsFrame => Count == Across * Upright;
+    public bool FillsFrame => Count + _others == Across * Upright;
 
     /// <summary>Sums of the places, for the middle of what all framings see.</summary>
     public (double X, double S) Sum => (_points.Sum(point => point.X), _points.Sum(point => point.S));

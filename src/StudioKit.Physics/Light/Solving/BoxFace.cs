@@ -4,6 +4,7 @@ namespace StudioKit.Physics.Light.Solving;
 internal enum BoxFace
 {
     Floor,
+    Ground,
     Left,
     Right,
     Front,

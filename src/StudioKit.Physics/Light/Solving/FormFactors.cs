@@ -5,7 +5,7 @@ namespace StudioKit.Physics.Light.Solving;
 /// <param name="Gather">Row-major factors from panel points to floor and skirt patches, rows padded to whole vectors.</param>
 internal sealed record FormFactors(double[] Exchange, double[] Gather)
 {
-    /// <summary>Closed forms where all is flat, Lambert's polygon sum under a swept panel.</summary>
+    /// <summary>Closed forms where all is flat and square, Lambert's polygon sum elsewhere.</summary>
     public static FormFactors Of(PatchMesh mesh, LightPanel panel, ReceiverSet points) => new(Between(mesh, panel), FromPoints(mesh, panel, points));
 
     /// <summary>The same without what obstacles block.</summary>
@@ -29,13 +29,13 @@ internal sealed record FormFactors(double[] Exchange, double[] Gather)
     {
         var stride = VectorMath.Padded(mesh.Patches.Length);
         var factors = new double[mesh.Patches.Length * stride];
-        if (mesh.IsSwept)
+        if (mesh.IsSquare)
         {
-            PolygonExchange.Fill(mesh.Patches, factors, stride);
+            new LatticeExchange(mesh, panel).Fill(factors, stride);
         }
         else
         {
-            new LatticeExchange(mesh, panel).Fill(factors, stride);
+            PolygonExchange.Fill(mesh.Patches, factors, stride);
         }
 
         return factors;
@@ -45,7 +45,7 @@ internal sealed record FormFactors(double[] Exchange, double[] Gather)
     {
         var stride = VectorMath.Padded(mesh.SenderCount);
         var factors = new double[points.Count * stride];
-        var corners = mesh.IsSwept ? null : new CornerGather(mesh, panel);
+        var corners = mesh.IsSquare ? new CornerGather(mesh, panel) : null;
         ParallelWork.For(points.Count, i => FillRow(mesh, corners, points, i, factors.AsSpan(i * stride, stride)));
         return factors;
     }

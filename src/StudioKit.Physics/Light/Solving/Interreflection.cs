@@ -46,6 +46,6 @@ internal sealed class Interreflection
             emitted,
             Absorbed(BoxFace.Panel, BoxFace.Panel),
             Absorbed(BoxFace.Left, BoxFace.Back),
-            Absorbed(BoxFace.Floor, BoxFace.Floor));
+            Absorbed(BoxFace.Floor, BoxFace.Ground));
     }
 }

@@ -13,11 +13,13 @@ internal sealed class PatchMesh
     public PatchMesh(LightPanel panel, LightSurround surround, int perSide)
     {
         _surface = new PanelSurface(panel);
+        HasGround = surround.Ground is not null;
         HasSkirts = surround.SkirtReflectance is not null;
         IsSwept = panel.IsSwept;
         (Columns, Levels) = (perSide, perSide);
         Rows = IsSwept ? perSide * 3 / 2 : perSide;
         Add(BoxFace.Floor, () => AddFloor(surround));
+        Add(BoxFace.Ground, () => AddGround(surround.Ground));
         foreach (var face in new[] { BoxFace.Left, BoxFace.Right, BoxFace.Front, BoxFace.Back })
         {
             Add(face, () => AddSkirt(face, surround.SkirtReflectance));
@@ -42,6 +44,11 @@ internal sealed class PatchMesh
     public bool HasSkirts { get; }
 
     public bool IsSwept { get; }
+
+    public bool HasGround { get; }
+
+    /// <summary>Whether all faces are flat and square to each other.</summary>
+    public bool IsSquare => !IsSwept && !HasGround;
 
     public Patch[] Patches { get; }
 
@@ -96,6 +103,31 @@ internal sealed class PatchMesh
         _ when row > Rows => _surface.BackY + ((row - Rows) * _surface.Depth / Rows),
         _ => Edge(row).Y,
     };
+
+    // From where the sheet's plane meets it, behind the sheet to the end of the box; facing up, as people stand.
+    private void AddGround(GroundBeside? ground)
+    {
+        if (ground is null)
+        {
+            return;
+        }
+
+        var (sin, cos) = Math.SinCos(ground.Lean.Radians);
+        var (half, reach) = ((_surface.Width / 2) + ground.Beyond.Meters, _surface.Height / cos);
+        Position At(int column, int level) => new(
+            ((2.0 * column / Columns) - 1) * half,
+            _surface.FrontY - ground.Under.Meters + (sin * reach * level / Levels),
+            _surface.Height - (cos * reach * level / Levels));
+
+        for (var level = 0; level < Levels; level++)
+        {
+            for (var column = 0; column < Columns; column++)
+            {
+                _patches.Add(new Patch(
+                    BoxFace.Ground, At(column, level), At(column + 1, level), At(column + 1, level + 1), At(column, level + 1), ground.Reflectance));
+            }
+        }
+    }
 
     private void AddSkirt(BoxFace face, double? reflectance)
     {

@@ -12,7 +12,8 @@ public static class PanelCoverage
     /// <summary>The smallest rectangle, square to the camera's view, that fills every frame, with a margin.</summary>
     /// <remarks>
     /// A ray that leaves downwards meets the flat sheet at aim + ray·(height/fall). Where one meets it further back than
-    /// <paramref name="deepestFlat"/>, or rises, the sheet is swept up behind the subject with the smallest radius it bends to cold.
+    /// <paramref name="deepestFlat"/>, or rises, the sheet is swept up behind the subject with the smallest radius it bends to cold, unless another
+    /// sheet stands on it before that (<see cref="CameraView.EndsBehind"/>), up to which it reaches then.
     /// Views are taken with the subject's foot at one place, so their <see cref="CameraView.SubjectRight"/> and
     /// <see cref="CameraView.SubjectBack"/> count from there.
     /// </remarks>
@@ -59,15 +60,15 @@ public static class PanelCoverage
     };
 
     private static PanelCoverageResult? Cover(
-        IReadOnlyList<(Position Pupil, Direction Ray)> rays, double margin, double deepest, double radius, double flatBehind)
+        IReadOnlyList<SheetRay> rays, double margin, double deepest, double radius, double flatBehind)
     {
-        var flat = PanelExtent.Of(rays, ray => MeetPlane(ray.Pupil, ray.Ray));
+        var flat = PanelExtent.Of(rays, ray => ray.Within(MeetPlane(ray.Pupil, ray.Ray)));
         if (flat is { } extent && extent.Back - extent.Front + (2 * margin) <= deepest)
         {
             return Result(extent, margin, null, 0, []);
         }
 
-        var swept = PanelExtent.Of(rays, ray => MeetArc(ray.Pupil, ray.Ray, flatBehind, radius));
+        var swept = PanelExtent.Of(rays, ray => ray.Within(MeetArc(ray.Pupil, ray.Ray, flatBehind, radius)));
         return swept is { } bent
             ? Result(bent, margin, radius, Math.Max(0, bent.Back + margin - flatBehind), SweepCaveats(bent, radius, flatBehind))
             : null;
@@ -119,14 +120,14 @@ public static class PanelCoverage
             : null;
     }
 
-    private static IEnumerable<(Position Pupil, Direction Ray)> BorderRays(CameraView view)
+    private static IEnumerable<SheetRay> BorderRays(CameraView view)
     {
         var rays = new ViewRays(view, 0);
         for (var i = 0; i < 4 * PointsPerEdge; i++)
         {
             var share = ((double)(i % PointsPerEdge) / PointsPerEdge) - 0.5;
             var (right, up) = (i / PointsPerEdge) switch { 0 => (-0.5, share), 1 => (share, 0.5), 2 => (0.5, -share), _ => (-share, -0.5) };
-            yield return (rays.Pupil, rays.Through(right, up));
+            yield return new SheetRay(rays.Pupil, rays.Through(right, up), view.SubjectBack.Meters + view.EndsBehind?.Meters);
         }
     }
 }

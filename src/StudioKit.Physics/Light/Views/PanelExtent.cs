@@ -5,7 +5,7 @@ internal readonly record struct PanelExtent(double Left, double Right, double Fr
 {
     /// <summary>The rectangle round where all rays meet the sheet, the subject's foot included; none where one misses it.</summary>
     public static PanelExtent? Of(
-        IReadOnlyList<(Position Pupil, Direction Ray)> rays, Func<(Position Pupil, Direction Ray), (double X, double S)?> meet)
+        IReadOnlyList<SheetRay> rays, Func<SheetRay, (double X, double S)?> meet)
     {
         var extent = default(PanelExtent);
         foreach (var ray in rays)

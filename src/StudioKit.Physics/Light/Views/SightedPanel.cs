@@ -68,14 +68,13 @@ internal sealed class SightedPanel
 
     private SeenPoint[] LookedAt()
     {
-        var surface = new PanelSurface(_map.Panel);
+        var shown = new ShownSheet(_map.Panel, View);
         var (points, count) = (new SeenPoint[PointsOfFrame], 0);
         for (var i = 0; i < PointsOfFrame; i++)
         {
             var (row, column) = Math.DivRem(i, Across);
             var (right, up) = (((double)column / (Across - 1)) - 0.5, ((double)row / (Upright - 1)) - 0.5);
-            var ray = _rays.Through(right, up);
-            if (surface.TryMeet(_rays.Pupil, ray, out var met))
+            if (shown.TryMeet(right, up, out var met))
             {
                 points[count++] = new SeenPoint(met.X, met.S, right, up);
             }

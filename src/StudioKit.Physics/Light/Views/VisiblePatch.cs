@@ -22,18 +22,18 @@ public sealed record VisiblePatch(IReadOnlyList<PanelPlace> Outline, double OnPa
         ArgumentNullException.ThrowIfNull(panel);
         ArgumentNullException.ThrowIfNull(view);
         SceneCheck.Refuse([.. ViewCheck.Problems(panel, view)]);
-        var (surface, rays) = (new PanelSurface(panel), new ViewRays(view, panel.Height.Meters));
-        return new VisiblePatch(Border(surface, rays), Share(surface, rays));
+        var shown = new ShownSheet(panel, view);
+        return new VisiblePatch(Border(shown), Share(shown));
     }
 
-    private static PanelPlace[] Border(PanelSurface surface, ViewRays rays)
+    private static PanelPlace[] Border(ShownSheet shown)
     {
         List<PanelPlace> outline = [];
         for (var i = 0; i < 4 * PointsPerEdge; i++)
         {
             var share = ((double)(i % PointsPerEdge) / PointsPerEdge) - 0.5;
             var (right, up) = (i / PointsPerEdge) switch { 0 => (-0.5, share), 1 => (share, 0.5), 2 => (0.5, -share), _ => (-share, -0.5) };
-            if (surface.TryMeet(rays.Pupil, rays.Through(right, up), out var place))
+            if (shown.TryMeet(right, up, out var place))
             {
                 outline.Add(new PanelPlace(Length.FromMeters(place.X), Length.FromMeters(place.S)));
             }
@@ -42,14 +42,13 @@ public sealed record VisiblePatch(IReadOnlyList<PanelPlace> Outline, double OnPa
         return [.. outline];
     }
 
-    private static double Share(PanelSurface surface, ViewRays rays)
+    private static double Share(ShownSheet shown)
     {
         var met = 0;
         for (var i = 0; i < Samples * Samples; i++)
         {
             var (row, column) = Math.DivRem(i, Samples);
-            var ray = rays.Through(((double)column / (Samples - 1)) - 0.5, ((double)row / (Samples - 1)) - 0.5);
-            met += surface.TryMeet(rays.Pupil, ray, out _) ? 1 : 0;
+            met += shown.TryMeet(((double)column / (Samples - 1)) - 0.5, ((double)row / (Samples - 1)) - 0.5, out _) ? 1 : 0;
         }
 
         return (double)met / (Samples * Samples);

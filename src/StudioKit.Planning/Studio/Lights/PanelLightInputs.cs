@@ -17,4 +17,7 @@ internal sealed record PanelLightInputs(
     /// <summary>The plan.</summary>
     public static PanelLightPlan Plan(PanelLightInputs of) =>
         new PanelLightPlanner(of.Kit, of.Panel, of.Light, of.Frame?.Geometry).Of(of.Kit.SetUps[0], of.Framings, of.Exposures);
+
+    /// <summary>The plan of the upright sheet of the set-up, which neither panel nor frame changes.</summary>
+    public static UprightLightPlan PlanUpright(PanelLightInputs of) => UprightLightPlanner.Of(of.Kit, of.Kit.SetUps[0], of.Light, of.Framings, of.Exposures);
 }

@@ -1,6 +1,7 @@
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Subjects;
+using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Light;
 using StudioKit.Physics.Light.Checks;
@@ -9,6 +10,7 @@ using StudioKit.Physics.Light.Views;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Studio.Panels;
+using StudioKit.Planning.Studio.Uprights;
 using UnitsNet;
 
 namespace StudioKit.Planning.Studio.Lights;
@@ -20,12 +22,13 @@ public sealed class StudioLight
     private readonly KitSpec _kit;
     private readonly PanelPlan _panel;
     private readonly FrameResult? _frame;
+    private readonly ValueList<UprightPlan> _uprights;
     private readonly LightStore _store;
     private readonly Lazy<LightScene> _unlit;
 
-    internal StudioLight(KitSpec kit, PanelPlan panel, FrameResult? frame, LightStore store)
+    internal StudioLight(KitSpec kit, PanelPlan panel, FrameResult? frame, ValueList<UprightPlan> uprights, LightStore store)
     {
-        (_kit, _panel, _frame, _store) = (kit, panel, frame, store);
+        (_kit, _panel, _frame, _uprights, _store) = (kit, panel, frame, uprights, store);
         _unlit = new(() => PanelScene.Unlit(kit, panel, frame));
     }
 
@@ -58,6 +61,30 @@ public sealed class StudioLight
         }
     }
 
+    /// <summary>The upright sheet of a set-up lit by the flashes behind it; none where it has none.</summary>
+    internal LitPanel? UprightOf(SetUpSpec setUp) =>
+        _kit.UprightOf(setUp) is { } upright && _uprights.FirstOrDefault(plan => plan.Name == upright.Name) is { } plan
+            ? _store.Lit(UprightScene.Of(_kit, upright, plan, setUp))
+            : null;
+
+    /// <summary>What is impossible about a set-up's upright sheet.</summary>
+    internal IReadOnlyList<LightProblem> UprightProblemsOf(SetUpSpec setUp, IReadOnlyList<PlannedFraming> framings) => UprightOf(setUp) is { } lit
+        ? [.. SceneCheck.Problems(lit.Scene, [.. UprightSight.Of(_kit, setUp, framings).Select(sight => UprightViewOf(lit, sight))]).Distinct()]
+        : [];
+
+    /// <summary>Margins over the frame of one framing on the upright sheet at each possible camera angle, flashes behind it at full power.</summary>
+    internal IEnumerable<(PanelSight Sight, WhiteMarginMap Margins)> SeenUpright(SetUpSpec setUp, PlannedFraming framing, CameraCase camera)
+    {
+        var lit = UprightOf(setUp);
+        foreach (var sight in lit is null ? [] : UprightSight.Of(_kit, setUp, [framing]))
+        {
+            if (lit!.Seen(UprightViewOf(lit, sight), camera) is { } margins)
+            {
+                yield return (sight.Sight, margins);
+            }
+        }
+    }
+
     /// <summary>Light thrown up on the subject's underside against the lights above; none where nothing shines from above or below.</summary>
     internal Stops? UplightAgainstKey(SetUpSpec setUp, IReadOnlyList<LightPlan> lights, SubjectSpec? subject) =>
         Of(setUp).Map is { } map ? UplightPlanner.AgainstKey(_kit, setUp, _panel, lights, subject, map) : null;
@@ -65,8 +92,8 @@ public sealed class StudioLight
     /// <summary>The flat sheet about the subject.</summary>
     internal SheetAround Around => CoverOptics.Around(_panel);
 
-    /// <summary>The same panel in another frame or over other flashes; what was lit before is kept.</summary>
-    internal StudioLight With(KitSpec kit, FrameResult? frame) => new(kit, _panel, frame, _store);
+    /// <summary>The same panel in another frame or over other flashes, and other upright sheets; what was lit before is kept.</summary>
+    internal StudioLight With(KitSpec kit, FrameResult? frame, ValueList<UprightPlan> uprights) => new(kit, _panel, frame, uprights, _store);
 
     /// <summary>Light that follows the flashes of a set-up while they, or the sheet's edges, are being moved; none where they stand where they cannot.</summary>
     internal LightPreview? Follow(SetUpSpec setUp)
@@ -80,10 +107,12 @@ public sealed class StudioLight
     /// <param name="panel">Its panel.</param>
     /// <param name="following">Light that follows.</param>
     internal StudioLight Moving(KitSpec kit, PanelPlan panel, LightPreview following) => new(
-        kit, panel, _frame, new LightStore(scene => following.At([.. scene.Emitters.Select(flash => flash with { AxialIntensityTime = 1 })], ReferenceEquals(panel, _panel) ? null : scene.Panel)));
+        kit, panel, _frame, _uprights, new LightStore(scene => following.At([.. scene.Emitters.Select(flash => flash with { AxialIntensityTime = 1 })], ReferenceEquals(panel, _panel) ? null : scene.Panel)));
 
     /// <summary>The camera's view over the panel.</summary>
     internal CameraView ViewOf(PanelSight sight) => sight.ViewAt(SubjectBack);
+
+    private static CameraView UprightViewOf(LitPanel lit, UprightSight sight) => sight.ViewAt(sight.FromLowerEdge - (lit.Scene.Panel.Depth / 2));
 
     // The light calculation counts from half the sheet's length behind its front edge.
     private Length SubjectBack => _panel.SubjectFromFront - (_panel.Depth / 2);

@@ -23,7 +23,7 @@ internal static class UplightPlanner
     /// <param name="map">The panel's light at full power.</param>
     public static Stops? AgainstKey(KitSpec kit, SetUpSpec setUp, PanelPlan panel, IReadOnlyList<LightPlan> lights, SubjectSpec? subject, LightMap map)
     {
-        var key = lights.Where(light => light.Role != LightRole.Below).Sum(light => OnSubject(kit, setUp, light));
+        var key = lights.Where(light => !light.Role.IsBackground()).Sum(light => OnSubject(kit, setUp, light));
         var power = lights.FirstOrDefault(light => light.Role == LightRole.Below)?.Power;
         var glow = map.LuminanceTime(Length.Zero, panel.SubjectFromFront, Direction.Up) * (power?.Fraction ?? 0);
         if (key <= 0 || glow <= 0)

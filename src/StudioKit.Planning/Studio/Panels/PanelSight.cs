@@ -11,7 +11,8 @@ namespace StudioKit.Planning.Studio.Panels;
 /// <param name="Framing">The framing.</param>
 /// <param name="Pitch">Angle of the line of sight under the horizontal.</param>
 /// <param name="Roll">Turn of the camera about its line of sight.</param>
-internal sealed record PanelSight(IReadOnlyList<SubjectSpec> Subjects, PlannedFraming Framing, Angle Pitch, Angle Roll)
+/// <param name="UprightBehind">How far behind the subject an upright sheet stands on the panel; none where none does.</param>
+internal sealed record PanelSight(IReadOnlyList<SubjectSpec> Subjects, PlannedFraming Framing, Angle Pitch, Angle Roll, Length? UprightBehind)
 {
     /// <summary>Every framing of a set-up at every camera angle of it.</summary>
     public static IEnumerable<PanelSight> Of(IReadOnlyList<SubjectSpec> subjects, SetUpSpec setUp, IReadOnlyList<PlannedFraming> framings) =>
@@ -19,7 +20,11 @@ internal sealed record PanelSight(IReadOnlyList<SubjectSpec> Subjects, PlannedFr
 
     /// <summary>One framing at every camera angle of a set-up.</summary>
     public static IEnumerable<PanelSight> Of(IReadOnlyList<SubjectSpec> subjects, SetUpSpec setUp, PlannedFraming framing) =>
-        setUp.CameraPitches.SelectMany(pitch => setUp.CameraRolls.Select(roll => new PanelSight(subjects, framing, pitch, roll)));
+        setUp.CameraPitches.SelectMany(pitch => setUp.CameraRolls.Select(roll => At(subjects, setUp, framing, pitch, roll)));
+
+    /// <summary>One framing at one camera angle, in a set-up.</summary>
+    public static PanelSight At(IReadOnlyList<SubjectSpec> subjects, SetUpSpec setUp, PlannedFraming framing, Angle pitch, Angle roll) =>
+        new(subjects, framing, pitch, roll, setUp.Upright is null ? null : setUp.BackgroundDistance);
 
     /// <summary>The camera's view with the subject's foot at a place behind the panel's middle.</summary>
     public CameraView ViewAt(Length subjectBack) => new()
@@ -32,6 +37,7 @@ internal sealed record PanelSight(IReadOnlyList<SubjectSpec> Subjects, PlannedFr
         Roll = Roll,
         SubjectHeight = HeightLookedAt,
         SubjectBack = subjectBack,
+        EndsBehind = UprightBehind,
     };
 
     // The line of sight goes through the middle of the tallest subject that fits the frame.

@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace StudioKit.Planning.Uprights;
+namespace StudioKit.Planning.Studio.Uprights;
 
 /// <summary>Where an upright sheet stands in one set-up.</summary>
 /// <param name="SetUp">Name of the set-up.</param>

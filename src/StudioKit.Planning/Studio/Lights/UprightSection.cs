@@ -1,0 +1,61 @@
+using StudioKit.Kits.SetUps;
+using StudioKit.Kits.Uprights;
+using StudioKit.Physics.Light;
+using StudioKit.Planning.Studio.Uprights;
+using UnitsNet;
+
+namespace StudioKit.Planning.Studio.Lights;
+
+/// <summary>An upright sheet seen from the side: lengths behind the subject's foot, and over the ground or the panel.</summary>
+internal sealed class UprightSection
+{
+    private readonly LightPanel _sheet;
+    private readonly Length _foot;
+    private readonly Length _low;
+    private readonly (double Sin, double Cos) _lean;
+
+    public UprightSection(UprightSpec upright, SetUpSpec setUp, LightPanel sheet)
+    {
+        _sheet = sheet;
+        _lean = Math.SinCos(upright.Lean.Radians);
+        _low = upright.OverGround;
+        _foot = setUp.BackgroundDistance + ((_low - UprightPlacing.Ground(setUp)) * (_lean.Sin / _lean.Cos));
+    }
+
+    /// <summary>Its lower and its upper edge.</summary>
+    public (SidePoint Lower, SidePoint Upper) Edges => (At(Length.Zero), At(_sheet.Depth));
+
+    /// <summary>A place that the light calculation knows, where the sheet lies on its back.</summary>
+    public SidePoint Side(Position place)
+    {
+        var (along, before) = (Length.FromMeters(place.Y) + (_sheet.Depth / 2), Length.FromMeters(place.Z) - _sheet.Height);
+        return new SidePoint(_foot + (along * _lean.Sin) - (before * _lean.Cos), _low + (along * _lean.Cos) + (before * _lean.Sin));
+    }
+
+    /// <summary>What the camera looks along.</summary>
+    public SightLine Sight(CameraView view, IReadOnlyList<PanelPlace> patch)
+    {
+        var aim = new Position(0, view.SubjectBack.Meters, (_sheet.Height + view.SubjectHeight).Meters);
+        var (sin, cos) = Math.SinCos(view.Pitch.Radians);
+        var distance = view.PupilDistance.Meters;
+        return new SightLine(
+            Side(aim with { Y = aim.Y - (distance * cos), Z = aim.Z + (distance * sin) }),
+            Side(aim),
+            patch.Count == 0 ? null : At(patch.Min(place => place.AlongSheet)),
+            patch.Count == 0 ? null : At(patch.Max(place => place.AlongSheet)));
+    }
+
+    /// <summary>Where a flash behind it stands.</summary>
+    public FlashBehindPlan FlashAt(LightSpec light, Emitter emitter)
+    {
+        var axis = emitter.Orientation.Axis;
+        var ahead = Side(emitter.Centre.Along(axis, 1));
+        var place = Side(emitter.Centre);
+        var (level, up) = ((place.FromFront - ahead.FromFront).Meters, (ahead.Up - place.Up).Meters);
+        return new FlashBehindPlan(
+            light.Flash, light.Modifier, light.Distance, light.OffsetRight, place.FromFront, place.Up,
+            Angle.FromRadians(Math.Atan2(up, double.Hypot(level, axis.X))), Angle.FromRadians(Math.Atan2(axis.X, level)));
+    }
+
+    private SidePoint At(Length along) => Side(new Position(0, (along - (_sheet.Depth / 2)).Meters, _sheet.Height.Meters));
+}
