@@ -37,7 +37,7 @@ public sealed record BeneathFlash(FlashPower Power, FlashPower LowestPower, Leng
         ArgumentNullException.ThrowIfNull(place);
         ArgumentNullException.ThrowIfNull(expected);
         var exposure = plan.Exposures.First(candidate => candidate.SetUp == place.SetUp.Name && candidate.Framing.Name == place.Framing);
-        var light = exposure.Lights.First(candidate => candidate.Role == LightRole.Below);
+        var light = exposure.Lights.First(candidate => candidate.Role.IsBackground());
         var power = shot.Power ?? light.Power;
         var spec = plan.Kit.Flashes.First(flash => flash.Name == light.Flash);
         return new BeneathFlash(power, ThirdStopSeries.FromMark(spec.LowestPower), shot.Distance ?? light.Distance, shortest)

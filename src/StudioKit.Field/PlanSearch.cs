@@ -14,14 +14,14 @@ public sealed class PlanSearch(Plan plan, string place)
     // A lens's focal length is rounded on the barrel and in the file alike.
     private const double FocalLengthTolerance = 0.03;
 
-    /// <summary>A set-up that lights the panel from below, at a framing and a camera pitch.</summary>
+    /// <summary>A set-up that lights the panel from below, or an upright sheet from behind, at a framing and a camera pitch.</summary>
     /// <param name="setUp">Name of the set-up; the only one where it is empty.</param>
     /// <param name="framing">Name of the framing; the only one where it is empty.</param>
     /// <param name="pitch">Camera pitch; the only one where there is none.</param>
     /// <param name="focalLength">Focal length that a file names, which may tell the framing; none where it is not known.</param>
     public FieldResult<PlanPlace> Frame(string setUp, string framing, Angle? pitch, Length? focalLength = null)
     {
-        var panel = Panel(setUp);
+        var panel = Sheet(setUp);
         if (!panel.IsSound)
         {
             return panel;
@@ -31,11 +31,11 @@ public sealed class PlanSearch(Plan plan, string place)
         return name is null ? fault! : WithPitch(panel.Value with { Framing = name }, pitch);
     }
 
-    /// <summary>A set-up that lights the panel from below, at a framing, where the camera pitch does not matter.</summary>
+    /// <summary>A set-up that lights the panel from below, or an upright sheet from behind, at a framing, where the camera pitch does not matter.</summary>
     /// <inheritdoc cref="Frame" path="/param"/>
     public FieldResult<PlanPlace> FrameAtAnyPitch(string setUp, string framing, Length? focalLength)
     {
-        var panel = Panel(setUp);
+        var panel = Sheet(setUp);
         if (!panel.IsSound)
         {
             return panel;
@@ -56,6 +56,26 @@ public sealed class PlanSearch(Plan plan, string place)
 
         var found = Named("set-up", setUp, lit, candidate => candidate.Name, out var fault);
         return found is null ? fault! : new PlanPlace(found, Below(found)!, "", found.CameraPitches[0]);
+    }
+
+    // One reading tells of one sheet: where the panel and a sheet behind the subject share the frame, each with its own flash, it cannot be told whose light a place shows.
+    private FieldResult<PlanPlace> Sheet(string setUp)
+    {
+        var lit = plan.Kit.SetUps.Where(candidate => OfSheet(candidate) is not null).ToList();
+        if (lit.Count == 0)
+        {
+            return new FieldDiagnostic("FLD206", place, "No set-up of the kit lights the panel from below.");
+        }
+
+        var single = lit.Where(candidate => !ShowsTwo(candidate)).ToList();
+        if (lit.FirstOrDefault(candidate => ShowsTwo(candidate) && (candidate.Name == setUp || single.Count == 0)) is { } both)
+        {
+            return new FieldDiagnostic(
+                "FLD231", place, $"A frame of '{both.Name}' shows the panel and the sheet behind the subject, each lit by its own flash.", "Take the frame of a set-up that shows one of them alone.");
+        }
+
+        var found = Named("set-up", setUp, single, candidate => candidate.Name, out var fault);
+        return found is null ? fault! : new PlanPlace(found, OfSheet(found)!, "", found.CameraPitches[0]);
     }
 
     /// <summary>A flash in any set-up; standing bare by itself where no set-up uses it.</summary>
@@ -109,6 +129,10 @@ public sealed class PlanSearch(Plan plan, string place)
         var light = setUp.Lights.First(candidate => candidate.Flash == flash.Name);
         return (light.Modifier ?? "", light.Zoom ?? flash.Zoom ?? flash.GuideNumber.Zoom);
     }
+
+    private static bool ShowsTwo(SetUpSpec setUp) => setUp.Upright is not null && !setUp.IsBeforeUpright;
+
+    private static LightSpec? OfSheet(SetUpSpec setUp) => setUp.Lights.FirstOrDefault(light => light.Role.IsBackground());
 
     private static LightSpec? Below(SetUpSpec setUp) => setUp.Lights.FirstOrDefault(light => light.Role == LightRole.Below);
 

@@ -111,7 +111,7 @@ public static class AdviceText
         }
     }
 
-    private static string Name(LightPlan light) => light.Role is LightRole.Below or LightRole.Above ? $"flash {Role(light.Role)}" : Role(light.Role);
+    private static string Name(LightPlan light) => light.Role is LightRole.Below or LightRole.Above or LightRole.Behind ? $"flash {Role(light.Role)}" : Role(light.Role);
 
     private static string Role(LightRole role) => MemberText.Of(role);
 }

@@ -53,9 +53,16 @@ public static class MendText
         _ => throw new ArgumentOutOfRangeException(nameof(change), change, "A change without words."),
     };
 
+    private static string From(LightRole role) => role switch
+    {
+        LightRole.Below => "below the panel",
+        LightRole.Behind => "behind the upright sheet",
+        _ => "from the subject",
+    };
+
     private static string OfSetUp(KitChange.OfSetUp change, SetUpSpec setUp, KitSpec kit) => change switch
     {
-        KitChange.Move move => $"Move the {Light(setUp, move.Light)} to {PlanFormat.Millimetres(move.Distance)} {(setUp.Lights[move.Light].Role == LightRole.Below ? "below the panel" : "from the subject")}",
+        KitChange.Move move => $"Move the {Light(setUp, move.Light)} to {PlanFormat.Millimetres(move.Distance)} {From(setUp.Lights[move.Light].Role)}",
         KitChange.Shift { Right: { } right } shift => $"Move the {Light(setUp, shift.Light)} to {Aside(right, "right", "left")}",
         KitChange.Shift { Back: { } back } shift => $"Move the {Light(setUp, shift.Light)} to {Aside(back, "behind", "before")}",
         KitChange.Turn turn => $"Let the {Light(setUp, turn.Light)} come from {StandText.Direction(turn.From)}",

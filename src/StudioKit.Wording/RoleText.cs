@@ -14,6 +14,7 @@ public static class RoleText
         LightRole.Key => "key",
         LightRole.Fill => "fill",
         LightRole.Rim => "rim",
+        LightRole.Behind => "behind",
         _ => throw new ArgumentOutOfRangeException(nameof(role), role, "A role without a word."),
     };
 

@@ -108,7 +108,7 @@ internal sealed class CalibrateCommand
 
         var (kit, prior) = (read.Kit!, CalibrationPrior.Of(read));
         var history = CalibrationHistory.Of(readings, prior);
-        var next = kit.SetUps.SelectMany(setUp => setUp.Lights).Where(light => light.Role == LightRole.Below).Select(light => light.Flash).Distinct(StringComparer.Ordinal)
+        var next = kit.SetUps.SelectMany(setUp => setUp.Lights).Where(light => light.Role.IsBackground()).Select(light => light.Flash).Distinct(StringComparer.Ordinal)
             .Select(flash => (Flash: flash, Candidates: NextReadings.Of(kit, flash, prior, history.Pooled))).ToList();
         _host.Output.WriteLine(parsed.GetValue(_json) ? HistoryReport.Json(history, next) : HistoryReport.Lines(history, next));
         return ExitCode.Done;

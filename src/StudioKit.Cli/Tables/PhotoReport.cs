@@ -1,3 +1,4 @@
+using StudioKit.Kits.SetUps;
 using StudioKit.Field.Advice;
 using StudioKit.Kits;
 using StudioKit.Planning;
@@ -50,8 +51,8 @@ internal static class PhotoReport
     public static void Write(JsonReport json, WhiteAdvice? advice, FrameAdvice? planned, IReadOnlyList<string> sentences)
     {
         var dial = planned?.ByDial?.Promise;
-        var mark = planned is null ? advice?.Mark : dial?.Lights.FirstOrDefault(IsBelow)?.Mark;
-        var moved = planned?.Pieces.FirstOrDefault(piece => piece.Changes.Any(change => change is KitChange.Move))?.Promise.Lights.FirstOrDefault(IsBelow)?.Distance;
+        var mark = planned is null ? advice?.Mark : dial?.Lights.FirstOrDefault(IsOfSheet)?.Mark;
+        var moved = planned?.Pieces.FirstOrDefault(piece => piece.Changes.Any(change => change is KitChange.Move))?.Promise.Lights.FirstOrDefault(IsOfSheet)?.Distance;
         var change = planned is null ? advice?.ChangeStops : (dial?.WhiteMargin - planned.Shot.WhiteMargin)?.Value;
         json.Number("changeStops", change).Number("newPower", mark?.Power.Fraction).Text("newPowerMark", mark?.Nominal).Number("newIso", dial?.Iso.Value)
             .Millimetres("newDistance", planned is null ? advice?.Distance : moved)
@@ -59,5 +60,5 @@ internal static class PhotoReport
             .Texts("advice", sentences);
     }
 
-    private static bool IsBelow(LightPlan light) => light.Role == Kits.SetUps.LightRole.Below;
+    private static bool IsOfSheet(LightPlan light) => light.Role.IsBackground();
 }

@@ -48,7 +48,7 @@ internal static class WhyTables
         }
 
         table.AddRow(
-            light.Role == LightRole.Below ? "white margin" : "against correct exposure",
+            light.Role.IsBackground() ? "white margin" : "against correct exposure",
             Signed(light.Budget.Total), Spread(light.Budget.Uncertainty), $"first bracket {PlanFormat.ThreeDigits(Math.Round(light.Budget.Bracket(light.PowerStep).Value, 2))} stop either side", "sum of the lines, ± in quadrature");
         console.Write(table);
     }

@@ -7,7 +7,7 @@ using UnitsNet;
 
 namespace StudioKit.Planning.Advising;
 
-/// <summary>Works out what to turn after a test frame: the flash below is taken to give what the frame shows, and that state is planned.</summary>
+/// <summary>Works out what to turn after a test frame: the flash below the panel, or behind an upright sheet, is taken to give what the frame shows, and that state is planned.</summary>
 internal sealed class FrameAdviser(Replanner replanner, ExposurePlan now)
 {
     private const double Same = 1e-6;
@@ -21,7 +21,7 @@ internal sealed class FrameAdviser(Replanner replanner, ExposurePlan now)
     /// <summary>What the frame says.</summary>
     public FrameAdvice? After(TestedFrame frame)
     {
-        if (now.Lights.FirstOrDefault(light => light.Role == LightRole.Below) is not { } below)
+        if (now.Lights.FirstOrDefault(light => light.Role.IsBackground()) is not { } below)
         {
             return null;
         }
@@ -65,7 +65,7 @@ internal sealed class FrameAdviser(Replanner replanner, ExposurePlan now)
     // Stops by which what was set gives the sensor more than what is planned.
     private static Stops Shift(ExposurePlan planned, ShotSettings shot)
     {
-        var power = shot.Power.Fraction / planned.Lights.First(light => light.Role == LightRole.Below).Power.Fraction;
+        var power = shot.Power.Fraction / planned.Lights.First(light => light.Role.IsBackground()).Power.Fraction;
         var speed = (shot.Iso ?? planned.Iso).Value / planned.Iso.Value;
         var opening = (shot.Aperture ?? planned.Aperture).Value / planned.Aperture.Value;
         return new Stops(Math.Log2(power * speed / (opening * opening)));
@@ -75,7 +75,7 @@ internal sealed class FrameAdviser(Replanner replanner, ExposurePlan now)
     {
         Aperture = shot.Aperture ?? planned.Aperture,
         Iso = shot.Iso ?? planned.Iso,
-        Lights = [.. planned.Lights.Select(light => light.Role == LightRole.Below ? light with { Power = shot.Power } : light)],
+        Lights = [.. planned.Lights.Select(light => light.Role == planned.Lights[0].Role ? light with { Power = shot.Power } : light)],
         WhiteMargin = darkest,
         BrightestMargin = darkest + spread,
     };

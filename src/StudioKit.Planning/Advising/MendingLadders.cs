@@ -17,6 +17,9 @@ internal sealed class MendingLadders(Replanner replanner, ExposurePlan now)
     // Three metres in steps of five centimetres; from further off a flash is not fetched step by step.
     private const int MostSteps = 60;
     private const double NearestCentimetres = 15;
+    // Further behind an upright sheet a flash stands in the next bush (common practice, no source).
+    private const double FurthestBehindCentimetres = 150;
+
     private const double FurthestCentimetres = 300;
 
     private readonly SetUpSpec _setUp = replanner.SetUpOf(now);
@@ -101,7 +104,12 @@ internal sealed class MendingLadders(Replanner replanner, ExposurePlan now)
 
     private IEnumerable<KitChange> Further(LightPlan light)
     {
-        var (step, furthest) = light.Role == LightRole.Below ? (5, replanner.PanelHeight.Centimeters) : (10, FurthestCentimetres);
+        var (step, furthest) = light.Role switch
+        {
+            LightRole.Below => (5, replanner.PanelHeight.Centimeters),
+            LightRole.Behind => (5, FurthestBehindCentimetres),
+            _ => (10, FurthestCentimetres),
+        };
         for (var cm = (Math.Floor(light.Distance.Centimeters / step) * step) + step; cm <= furthest; cm += step)
         {
             yield return new KitChange.Move(now.SetUp, light.Place, Length.FromCentimeters(cm));
@@ -172,8 +180,8 @@ internal sealed class MendingLadders(Replanner replanner, ExposurePlan now)
         .OrderBy(filter => filter.Loss.Value)
         .Select(filter => new KitChange.Before(now.SetUp, filter.Name));
 
-    // What is before the flash below spreads its light over the panel: each dome or diffuser of the kit, or none.
-    private IEnumerable<KitChange> Modifiers() => now.Lights.Where(light => light.Role == LightRole.Below).SelectMany(light => replanner.Kit.Modifiers
+    // What is before the flash of a sheet spreads its light over it: each dome or diffuser of the kit, or none.
+    private IEnumerable<KitChange> Modifiers() => now.Lights.Where(light => light.Role.IsBackground()).SelectMany(light => replanner.Kit.Modifiers
         .Select(modifier => modifier.Name).Append(null).Where(name => name != light.Modifier)
         .Select(name => new KitChange.Modify(now.SetUp, light.Place, name)));
 

@@ -60,7 +60,7 @@ public sealed class ExpectedLight
         return map.LuminanceTime(below.OffsetRight, along, Direction.Up) * 2 * Math.PI / (_plan.Kit.Panel.ScatterExponent + 2) * shot.Power.Fraction;
     }
 
-    /// <summary>Margins over a frame of the bare panel.</summary>
+    /// <summary>Margins over a frame of the bare panel, or of the bare upright sheet where the subject stands before one.</summary>
     /// <param name="setUp">A white-background set-up of the kit.</param>
     /// <param name="framing">Name of a framing of the plan.</param>
     /// <param name="pitch">Angle of the line of sight under the horizontal.</param>
@@ -73,9 +73,10 @@ public sealed class ExpectedLight
     {
         ArgumentNullException.ThrowIfNull(shot);
         var moved = Moved(setUp, shot);
+        var camera = CameraOf(moved, framing, PlannedAt(setUp, framing), shot);
         var sight = PanelSight.At(_plan.Kit.Subjects, setUp, FramingOf(framing), pitch, Angle.Zero);
-        var view = isUpright ? Upright(_light.ViewOf(sight)) : _light.ViewOf(sight);
-        var margins = _light.Of(moved).Seen(view, CameraOf(moved, framing, PlannedAt(setUp, framing), shot));
+        var (lit, level) = setUp.IsBeforeUpright ? _light.OnUpright(moved, sight) : (_light.Of(moved), _light.ViewOf(sight));
+        var margins = lit.Seen(isUpright ? Upright(level) : level, camera);
         return margins?.Darkest is null ? null : new ExpectedFrame(margins, -shot.Power.StopsBelowFull);
     }
 
@@ -123,13 +124,13 @@ public sealed class ExpectedLight
 
     private static CameraView Upright(CameraView view) => view with { FieldWidth = view.FieldHeight, FieldHeight = view.FieldWidth };
 
-    // The set-up with the flashes below standing where they stood.
+    // The set-up with the flashes of its sheet standing where they stood.
     private static SetUpSpec Moved(SetUpSpec setUp, ShotSettings shot)
     {
         ArgumentNullException.ThrowIfNull(setUp);
         return setUp with
         {
-            Lights = [.. setUp.Lights.Select(light => light.Role == LightRole.Below ? light with { Distance = shot.Distance ?? light.Distance } : light)],
+            Lights = [.. setUp.Lights.Select(light => light.Role.IsBackground() ? light with { Distance = shot.Distance ?? light.Distance } : light)],
         };
     }
 }

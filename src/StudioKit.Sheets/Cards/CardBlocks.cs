@@ -161,8 +161,8 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
             type.Small))],
         0.6);
 
-    // The power below is for the darkest corner that the camera sees, and so is its account.
-    private string BudgetSum(LightPlan light) => light.Role == LightRole.Below && Exposure.BrightestMargin is { } brightest
+    // The power of a sheet's flash is for the darkest corner that the camera sees, and so is its account.
+    private string BudgetSum(LightPlan light) => light.Role.IsBackground() && Exposure.BrightestMargin is { } brightest
         ? $"Darkest corner (brightest {brightest})"
         : BudgetColumn.PlainSum;
 

@@ -48,10 +48,14 @@ public static class NextReadings
             if (roles.Contains(LightRole.Below))
             {
                 yield return Reading(CalibrationReadingKind.PanelMeter, flash);
+            }
+
+            if (roles.Exists(role => role.IsBackground()))
+            {
                 yield return Reading(CalibrationReadingKind.WhiteMargin, flash);
             }
 
-            if (roles.Exists(role => role != LightRole.Below))
+            if (roles.Exists(role => !role.IsBackground()))
             {
                 yield return Reading(CalibrationReadingKind.CardInFrame, flash);
             }

@@ -16,34 +16,36 @@ internal static class WhiteSymptoms
     /// <summary>Symptoms and what may help.</summary>
     public static IEnumerable<SymptomRule> Of(SetUpSpec setUp, ExposurePlan now)
     {
-        if (now.Lights.FirstOrDefault(light => light.Role == LightRole.Below) is not { } below
+        List<LightPlan> sheets = [.. now.Lights.Where(light => light.Role.IsBackground())];
+        if (sheets.Count == 0
             || now is not { WhiteMargin: { } darkest, BrightestMargin: { } brightest, HighestMargin: { } highest })
         {
             return [];
         }
 
+        var below = sheets[0];
         return
         [
-            GreyCorners(setUp, below, darkest, highest - brightest),
+            GreyCorners(setUp, sheets, darkest, highest - brightest),
             NothingBlinks(below, darkest, brightest),
-            Dimmed(Symptom.WashedOut, setUp, below, darkest, changed => Less(changed.BrightestMargin, now.BrightestMargin, below.DialStep)),
-            .. now.Uplight is null ? [] : new[] { Dimmed(Symptom.EatenLegs, setUp, below, darkest, changed => Less(changed.Uplight, now.Uplight, below.DialStep)) },
-            HotSpot(setUp, below, brightest - darkest),
+            Dimmed(Symptom.WashedOut, setUp, sheets, darkest, changed => Less(changed.BrightestMargin, now.BrightestMargin, below.DialStep)),
+            .. now.Uplight is null ? [] : new[] { Dimmed(Symptom.EatenLegs, setUp, sheets, darkest, changed => Less(changed.Uplight, now.Uplight, below.DialStep)) },
+            HotSpot(setUp, sheets, brightest - darkest),
             .. CommonSymptoms.SubjectLevel(now),
             .. Silhouette(setUp, now),
         ];
     }
 
-    private static SymptomRule GreyCorners(SetUpSpec setUp, LightPlan below, Stops darkest, Stops room)
+    private static SymptomRule GreyCorners(SetUpSpec setUp, List<LightPlan> sheets, Stops darkest, Stops room)
     {
-        var wanted = darkest + below.DialStep;
+        var wanted = darkest + sheets[0].DialStep;
         var more = new KitChange.TargetMargin(setUp.Name, wanted);
         return new SymptomRule(
             Symptom.GreyCorners,
-            [[more], .. FurtherOff(setUp, below).Select(move => (ValueList<KitChange>)[move, more])],
+            [[more], .. FurtherOff(setUp, sheets).Select(move => (ValueList<KitChange>)[move, more])],
             changed => changed.WhiteMargin is { } margin && margin.Value >= wanted.Value - Same)
         {
-            Room = Clicks(room, below.DialStep),
+            Room = Clicks(room, sheets[0].DialStep),
         };
     }
 
@@ -58,37 +60,38 @@ internal static class WhiteSymptoms
     }
 
     // Less from below, as long as the darkest corner stays white; else from further off, where the light is more even.
-    private static SymptomRule Dimmed(Symptom seen, SetUpSpec setUp, LightPlan below, Stops darkest, Func<ExposurePlan, bool> mends)
+    private static SymptomRule Dimmed(Symptom seen, SetUpSpec setUp, List<LightPlan> sheets, Stops darkest, Func<ExposurePlan, bool> mends)
     {
-        var less = darkest - below.DialStep;
+        var less = darkest - sheets[0].DialStep;
         var white = new KitChange.TargetMargin(setUp.Name, new Stops(Math.Max(0, less.Value)));
         return new SymptomRule(
             seen,
             [
                 .. less.Value >= -Same ? (ValueList<KitChange>[])[[new KitChange.TargetMargin(setUp.Name, less)]] : [],
-                .. FurtherOff(setUp, below).Select(move => (ValueList<KitChange>)[move, white]),
+                .. FurtherOff(setUp, sheets).Select(move => (ValueList<KitChange>)[move, white]),
             ],
             changed => mends(changed) && changed.WhiteMargin is { } margin && margin.Value >= -Same)
         {
-            Room = Clicks(darkest, below.DialStep),
+            Room = Clicks(darkest, sheets[0].DialStep),
         };
     }
 
     // Whole clicks of the dial, since nothing in between can be turned.
     private static Stops Clicks(Stops room, Stops step) => new(Math.Max(0, Math.Floor((room.Value / step.Value) + Same) * step.Value));
 
-    private static SymptomRule HotSpot(SetUpSpec setUp, LightPlan below, Stops spread) => new(
+    private static SymptomRule HotSpot(SetUpSpec setUp, List<LightPlan> sheets, Stops spread) => new(
         Symptom.HotSpot,
-        [.. FurtherOff(setUp, below).Select(move => (ValueList<KitChange>)[move])],
+        [.. FurtherOff(setUp, sheets).Select(move => (ValueList<KitChange>)[move])],
         changed => changed is { WhiteMargin: { } darkest, BrightestMargin: { } brightest } && (brightest - darkest).Value <= spread.Value * 0.75);
 
-    private static IEnumerable<SymptomRule> Silhouette(SetUpSpec setUp, ExposurePlan now) => now.Lights.Any(light => light.Role != LightRole.Below)
+    private static IEnumerable<SymptomRule> Silhouette(SetUpSpec setUp, ExposurePlan now) => now.Lights.Any(light => !light.Role.IsBackground())
         ? []
         : [new SymptomRule(Symptom.Silhouette, [], _ => true)];
 
-    private static IEnumerable<KitChange> FurtherOff(SetUpSpec setUp, LightPlan below) => Further
-        .Select(share => Math.Round(below.Distance.Centimeters * share))
-        .Select(centimetres => new KitChange.Move(setUp.Name, below.Place, Length.FromCentimeters(centimetres)));
+    private static IEnumerable<KitChange> FurtherOff(SetUpSpec setUp, List<LightPlan> sheets) =>
+        from light in sheets
+        from share in Further
+        select new KitChange.Move(setUp.Name, light.Place, Length.FromCentimeters(Math.Round(light.Distance.Centimeters * share)));
 
     private static bool Less(Stops? changed, Stops? now, Stops by) => changed is { } level && now is { } before && level.Value <= before.Value - by.Value + Same;
 }

@@ -112,6 +112,13 @@ public sealed class StudioLight
     /// <summary>The camera's view over the panel.</summary>
     internal CameraView ViewOf(PanelSight sight) => sight.ViewAt(SubjectBack);
 
+    /// <summary>The upright sheet of a set-up, lit, and one view of it.</summary>
+    internal (LitPanel Lit, CameraView View) OnUpright(SetUpSpec setUp, PanelSight sight)
+    {
+        var lit = UprightOf(setUp)!;
+        return (lit, UprightViewOf(lit, new UprightSight(_kit.UprightOf(setUp)!, setUp, sight)));
+    }
+
     private static CameraView UprightViewOf(LitPanel lit, UprightSight sight) => sight.ViewAt(sight.FromLowerEdge - (lit.Scene.Panel.Depth / 2));
 
     // The light calculation counts from half the sheet's length behind its front edge.

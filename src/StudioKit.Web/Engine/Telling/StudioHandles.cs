@@ -31,6 +31,11 @@ internal static class StudioHandles
         var below = new Queue<FlashBelowPlan>(light.Flashes);
         for (var place = 0; place < spec.Lights.Count; place++)
         {
+            if (spec.Lights[place].Role == LightRole.Behind)
+            {
+                continue;
+            }
+
             var key = FormattableString.Invariant($"{path}.lights[{place}]");
             foreach (var handle in spec.Lights[place].Role == LightRole.Below ? Below(spec, place, key, light, below.Dequeue()) : [Above(spec, place, key)])
             {
