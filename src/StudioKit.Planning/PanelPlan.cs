@@ -60,6 +60,9 @@ public sealed record PanelPlan
     /// <summary>Framings, each with its camera pitch, behind which no panel reaches: they look up over it.</summary>
     public IReadOnlyList<string> Unfilled { get; init; } = [];
 
+    /// <summary>Least angle of the line of sight under the horizontal, in whole degrees, from which on a flat panel fills every frame; none where one does at the kit's angles, or at none.</summary>
+    public Angle? FlatFrom { get; init; }
+
     /// <summary>Material.</summary>
     public required string Material { get; init; }
 

@@ -41,6 +41,14 @@ public sealed record UprightLightPlan
     /// <summary>Every framing that sees the sheet; empty where there are problems.</summary>
     public IReadOnlyList<FramingLightPlan> Framings { get; init; } = [];
 
+    /// <summary>Name of the flash that a problem is about; none where it is about none.</summary>
+    /// <param name="problem">One of the problems.</param>
+    public string? FlashOf(LightProblem problem)
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        return problem.Flash is { } number && number <= Flashes.Count ? Flashes[number - 1].Flash : null;
+    }
+
     /// <summary>The framing that is hardest to serve: the one that sees the light at its most uneven.</summary>
     public FramingLightPlan? Hardest => Framings.MaxBy(framing => framing.Spread.Value);
 }

@@ -35,6 +35,7 @@ internal static class AmountText
     {
         Length { Unit: UnitsNet.Units.LengthUnit.Micrometer } length => PlanFormat.Micrometres(length),
         Length length => PlanFormat.Millimetres(length),
+        Angle angle => PlanFormat.Degrees(angle),
         Duration duration => PlanFormat.Minutes(duration),
         Mass mass => PlanFormat.Mass(mass),
         Pressure pressure => $"{PlanFormat.ThreeDigits(pressure.Megapascals)} MPa",

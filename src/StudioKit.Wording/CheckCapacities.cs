@@ -9,14 +9,14 @@ internal static class CheckCapacities
     /// <summary>Whether what there is of it is said as a clause or a sentence, not as an amount.</summary>
     public static bool IsClause(PlanCheck check) => check.Kind is PlanCheckKind.Magnification or PlanCheckKind.RoomBeforeLens or PlanCheckKind.FlashBelow
         or PlanCheckKind.FrameRoom or PlanCheckKind.FrameFit or PlanCheckKind.Cradle or PlanCheckKind.Stock or PlanCheckKind.Exposure or PlanCheckKind.Triggers or PlanCheckKind.CoverView or PlanCheckKind.Places
-        or PlanCheckKind.LensShadow or PlanCheckKind.LightsOutOfPicture or PlanCheckKind.LightRoom or PlanCheckKind.HolderReach or PlanCheckKind.LightOnSheet;
+        or PlanCheckKind.LensShadow or PlanCheckKind.LightsOutOfPicture or PlanCheckKind.LightRoom or PlanCheckKind.HolderReach or PlanCheckKind.LightOnSheet or PlanCheckKind.UprightGround or PlanCheckKind.FlashBehind;
 
     public static string Of(PlanCheck check) => check.Kind switch
     {
         PlanCheckKind.Magnification => "not reached",
         PlanCheckKind.RoomBeforeLens => $"{AmountText.Of(check.Capacity)} from the glass",
         PlanCheckKind.FlashBelow or PlanCheckKind.FrameRoom or PlanCheckKind.FrameFit or PlanCheckKind.Cradle
-            or PlanCheckKind.LensShadow or PlanCheckKind.LightsOutOfPicture or PlanCheckKind.LightRoom or PlanCheckKind.HolderReach or PlanCheckKind.LightOnSheet => check.Passed ? "so it is" : FindingText.Of(check),
+            or PlanCheckKind.LensShadow or PlanCheckKind.LightsOutOfPicture or PlanCheckKind.LightRoom or PlanCheckKind.HolderReach or PlanCheckKind.LightOnSheet or PlanCheckKind.UprightGround or PlanCheckKind.FlashBehind => check.Passed ? "so it is" : FindingText.Of(check),
         PlanCheckKind.LowCameraAngles => "flat panel",
         PlanCheckKind.CameraAngles => $"none for {string.Join(", ", check.Parts)}",
         PlanCheckKind.GuideNumberAtZoom => $"made from another zoom's, {AmountText.Of(check.Capacity)}",

@@ -15,6 +15,8 @@ internal static class CheckDemands
         PlanCheckKind.LightRoom => $"{AmountText.Of(check.Demand)} lights clear of lens, sheet, frame and ground",
         PlanCheckKind.HolderReach => $"{AmountText.Of(check.Demand)} lights where their holders go",
         PlanCheckKind.LightOnSheet => "sheet and mirror image within the veil's limit",
+        PlanCheckKind.UprightGround => "nothing seen under the sheet",
+        PlanCheckKind.FlashBehind => "behind the sheet, over the ground",
         PlanCheckKind.LowCameraAngles => $"sheet swept up behind the subject, radius {AmountText.Of(check.Demand)}",
         PlanCheckKind.CameraAngles => "a panel behind all of the frame",
         PlanCheckKind.FrameRoom => "room for rails and fittings",

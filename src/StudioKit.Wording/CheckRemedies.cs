@@ -19,6 +19,8 @@ internal static class CheckRemedies
         _ => FindingText.Of(check),
     };
 
+    private static string Steep(CheckRemedy remedy) => remedy.Amount is CheckAmount.Measure ? $"look down at {AmountText.Of(remedy.Amount)} or more, where a flat sheet fills the frames" : "look down more steeply";
+
     private static string Flash(CheckRemedy remedy) => remedy.Parts.Count > 0 ? remedy.Parts[0] : "the flash below";
 
     private static string InSetUp(CheckRemedy remedy) => string.Join(" in ", remedy.Parts.Take(2));
@@ -43,8 +45,11 @@ internal static class CheckRemedies
         CheckRemedyKind.FlashFurtherFromPanel => $"Move {Flash(remedy)} {AmountText.Of(remedy.Amount)} further from the panel, or tilt it less.",
         CheckRemedyKind.FlashNearerMiddle => $"Move {Flash(remedy)} {AmountText.Of(remedy.Amount)} nearer the panel's middle, or take a larger panel.",
         CheckRemedyKind.AimAtPanel => $"Aim {Flash(remedy)} at the panel.",
-        CheckRemedyKind.SteeperCamera => "Look down more steeply, or leave these framings out of the set-up.",
-        CheckRemedyKind.SweptTable => "Take 'kind: swept-table' for the frame, or look down more steeply.",
+        CheckRemedyKind.SteeperCamera => $"{Sentence.Begin(Steep(remedy))}, stand an upright sheet with a flash of its own behind the subject ('upright:'), or leave these framings out of the set-up.",
+        CheckRemedyKind.SweptTable => $"Take 'kind: swept-table' for the frame, stand an upright sheet with a flash of its own behind the subject ('upright:'), or {Steep(remedy)}.",
+        CheckRemedyKind.LargerUpright => $"Cut the {remedy.Parts[0]} to {AmountText.Of(remedy.Amount)}, or stand it nearer the subject.",
+        CheckRemedyKind.LevelCamera => $"Look more level, stand the {remedy.Parts[0]} nearer the subject, or let it reach down to the ground.",
+        CheckRemedyKind.RaiseFlashBehind => $"Raise {Flash(remedy)} by {AmountText.Of(remedy.Amount)}; it is then aimed down at the sheet behind the subject.",
         CheckRemedyKind.OtherFrameSize => "Change the frame's height or the panel's size.",
         CheckRemedyKind.WiderThanRails => $"Take a panel larger than {AmountText.Of(remedy.Amount)} either way, or a thinner pipe.",
         CheckRemedyKind.RaiseFrame => $"Make the frame {AmountText.Of(remedy.Amount)} higher, or take 'kind: low-ground'.",

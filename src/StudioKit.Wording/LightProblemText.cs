@@ -38,6 +38,16 @@ public static class LightProblemText
         };
     }
 
+    /// <summary>A problem of a sheet that stands upright, in a sentence.</summary>
+    internal static string OfUpright(LightProblem problem, string? name) => problem.Kind switch
+    {
+        LightProblemKind.NoExtent when problem.Quantity is LightQuantity.PanelWidth or LightQuantity.PanelDepth => "No framing of the set-up sees the sheet, and the kit gives it no size.",
+        LightProblemKind.AimedAway => $"{name} throws no light straight at the sheet.",
+        LightProblemKind.SubjectOffPanel => $"{problem.View}: the camera's subject stands over or under the sheet, not before it.",
+        LightProblemKind.CameraBelowPanel => $"{problem.View}: the camera stands behind the sheet.",
+        _ => Of(problem, name ?? "The flash behind"),
+    };
+
     private static string Name(LightProblem problem, string flash) => problem.Quantity switch
     {
         LightQuantity.PanelWidth => "panel's width",

@@ -49,6 +49,8 @@ public static class MendText
         KitChange.Rounds rounds => FormattableString.Invariant($"Go through the session {(rounds.Count == 1 ? "once" : $"{rounds.Count} times")} a day"),
         KitChange.Tune tune => FormattableString.Invariant($"Set the {tune.Trigger} to channel {tune.Channel}"),
         KitChange.CarryTriggers carry => FormattableString.Invariant($"Carry {carry.Count} of the {carry.Trigger}"),
+        KitChange.RecutUpright recut => $"Cut the {recut.Screen} to {Sides(recut.Width, recut.Height)}",
+        KitChange.LowerUpright lower => $"Let the {lower.Screen} reach down to the ground",
         KitChange.Lift lift => $"Lift the {lift.Cover} for the picture",
         _ => throw new ArgumentOutOfRangeException(nameof(change), change, "A change without words."),
     };
@@ -65,6 +67,8 @@ public static class MendText
         KitChange.Move move => $"Move the {Light(setUp, move.Light)} to {PlanFormat.Millimetres(move.Distance)} {From(setUp.Lights[move.Light].Role)}",
         KitChange.Shift { Right: { } right } shift => $"Move the {Light(setUp, shift.Light)} to {Aside(right, "right", "left")}",
         KitChange.Shift { Back: { } back } shift => $"Move the {Light(setUp, shift.Light)} to {Aside(back, "behind", "before")}",
+        KitChange.BeforeSheet before => $"Stand {(kit.Uprights.Any(upright => upright.Name == before.Screen) ? "the" : "an")} {before.Screen} on the frame {PlanFormat.Millimetres(before.Distance)} behind the subject, with the {before.Flash} {PlanFormat.Millimetres(before.FlashDistance)} behind it",
+        KitChange.LiftFlash lift => $"Stand the {Light(setUp, lift.Light)} {PlanFormat.Millimetres(lift.Up)} over the level of the subject",
         KitChange.Turn turn => $"Let the {Light(setUp, turn.Light)} come from {StandText.Direction(turn.From)}",
         KitChange.Hold { Holder: { } holder } hold => $"Hold the {Light(setUp, hold.Light)} with {holder}",
         KitChange.Hold hold => $"Hold the {Light(setUp, hold.Light)} by hand",

@@ -2,6 +2,7 @@ using System.Globalization;
 using StudioKit.Kits;
 using StudioKit.Kits.Editing;
 using StudioKit.Kits.SetUps;
+using StudioKit.Kits.Uprights;
 using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using UnitsNet;
@@ -34,6 +35,8 @@ public static class KitSettings
             KitChange.Rounds rounds => [Of("session.rounds", Text(rounds.Count))],
             KitChange.Tune tune => [Of($"{TriggerAt(kit, tune.Trigger)}.channel", Text(tune.Channel))],
             KitChange.CarryTriggers carry => [Of($"{TriggerAt(kit, carry.Trigger)}.count", Text(carry.Count))],
+            KitChange.RecutUpright recut => [.. UprightSettings(kit, recut.Screen, ("width", recut.Width), ("height", recut.Height)), Gone($"uprights[{UprightAt(kit, recut.Screen)}].sheet.mass")],
+            KitChange.LowerUpright lower => [Gone($"uprights[{UprightAt(kit, lower.Screen)}].over-ground")],
             KitChange.Lift lift => [Of($"covers[{Text(Place(kit.Covers.Select(cover => cover.Name), lift.Cover))}].lifted", "yes")],
             _ => throw new ArgumentOutOfRangeException(nameof(change), change, "Not a change that a kit's text can hold."),
         };
@@ -67,6 +70,8 @@ public static class KitSettings
             KitChange.Pitch pitch => [Of(setUp.CameraPitches.Count > 1 ? $"{path}.camera-pitch[{Text(pitch.Place)}]" : $"{path}.camera-pitch", Text(pitch.Angle))],
             KitChange.Modify modify => [Named($"{Light(modify.Light)}.modifier", modify.Modifier)],
             KitChange.Add add => [new KitSetting(Light(setUp.Lights.Count), Section(add.Light))],
+            KitChange.BeforeSheet before => [.. Stand(before, kit), Of($"{path}.upright", before.Screen), Of($"{path}.background-distance", Text(before.Distance)), new KitSetting(Light(setUp.Lights.Count), Section(before.Light))],
+            KitChange.LiftFlash lift => [Of($"{Light(lift.Light)}.offset-up", Text(lift.Up))],
             KitChange.Background background => [Of($"{path}.background-distance", Text(background.Distance))],
             KitChange.Ambient ambient => [.. InLight(path, setUp, ambient.Light)],
             KitChange.Shade shade => [.. InLight(path, setUp, shade.Light)],
@@ -79,6 +84,15 @@ public static class KitSettings
             _ => throw new ArgumentOutOfRangeException(nameof(change), change, "Not a change that a kit's text can hold."),
         };
     }
+
+    private static IEnumerable<KitSetting> Stand(KitChange.BeforeSheet before, KitSpec kit) => kit.Uprights.Any(upright => upright.Name == before.Screen)
+        ? []
+        : [new KitSetting($"uprights[{Text(kit.Uprights.Count)}]", KitValue.SectionOf(("name", before.Screen), ("carrier", MemberText.Of(UprightCarrier.Frame))))];
+
+    private static IEnumerable<KitSetting> UprightSettings(KitSpec kit, string sheet, params (string Key, Length Side)[] sides) =>
+        sides.Select(side => Of($"uprights[{UprightAt(kit, sheet)}].{side.Key}", Text(side.Side)));
+
+    private static string UprightAt(KitSpec kit, string sheet) => Text(Place(kit.Uprights.Select(upright => upright.Name), sheet));
 
     private static IEnumerable<KitSetting> InLight(string path, SetUpSpec setUp, ExposureValue light)
     {

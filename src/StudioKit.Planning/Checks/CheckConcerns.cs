@@ -8,7 +8,8 @@ public static class CheckConcerns
     public static CheckConcern Of(PlanCheckKind kind) => kind switch
     {
         PlanCheckKind.Magnification or PlanCheckKind.RoomBeforeLens or PlanCheckKind.GuideNumberAtZoom or PlanCheckKind.Exposure or PlanCheckKind.Triggers or PlanCheckKind.Feature
-            or PlanCheckKind.CoverView or PlanCheckKind.CoverFoot or PlanCheckKind.LensShadow or PlanCheckKind.LightsOutOfPicture or PlanCheckKind.LightRoom or PlanCheckKind.HolderReach or PlanCheckKind.LightOnSheet => CheckConcern.Cards,
+            or PlanCheckKind.CoverView or PlanCheckKind.CoverFoot or PlanCheckKind.LensShadow or PlanCheckKind.LightsOutOfPicture or PlanCheckKind.LightRoom or PlanCheckKind.HolderReach or PlanCheckKind.LightOnSheet
+            or PlanCheckKind.UprightGround => CheckConcern.Cards,
         PlanCheckKind.LongestPiece or PlanCheckKind.LongThing or PlanCheckKind.Places or PlanCheckKind.BagMass or PlanCheckKind.BagRoom
             or PlanCheckKind.Burden or PlanCheckKind.TargetMass => CheckConcern.Carrying,
         PlanCheckKind.HoldTime or PlanCheckKind.Cells or PlanCheckKind.Hours or PlanCheckKind.DayTime or PlanCheckKind.CoverRoom or PlanCheckKind.CoverWarmth => CheckConcern.Day,

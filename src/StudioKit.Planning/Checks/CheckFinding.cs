@@ -7,6 +7,7 @@ using StudioKit.Planning.Features;
 using StudioKit.Planning.Firing;
 using StudioKit.Planning.Packing;
 using StudioKit.Planning.Standing;
+using StudioKit.Planning.Studio.Uprights;
 
 namespace StudioKit.Planning.Checks;
 
@@ -52,6 +53,16 @@ public abstract record CheckFinding
     /// <param name="Flash">Name of the flash that it is about; none where it is about none.</param>
     /// <param name="Problem">As the light has it.</param>
     public sealed record OfLight(string SetUp, string? Flash, LightProblem Problem) : CheckFinding;
+
+    /// <summary>What is impossible about the place of a flash behind an upright sheet, or of the camera before it.</summary>
+    /// <param name="SetUp">Name of the set-up.</param>
+    /// <param name="Flash">Name of the flash that it is about; none where it is about none.</param>
+    /// <param name="Problem">As the light has it.</param>
+    public sealed record OfUpright(string SetUp, string? Flash, LightProblem Problem) : CheckFinding;
+
+    /// <summary>A view that sees the ground under an upright sheet.</summary>
+    /// <param name="Gap">As the plan of the sheet has it.</param>
+    public sealed record OfGap(UprightGap Gap) : CheckFinding;
 
     /// <summary>What is wrong with where a light about the subject stands.</summary>
     /// <param name="Stand">The light where it is worst.</param>

@@ -50,6 +50,8 @@ public static class CheckKeys
         PlanCheckKind.FlashBelow or PlanCheckKind.Cradle => ["set-ups.lights.distance", "frame.height"],
         PlanCheckKind.LowCameraAngles or PlanCheckKind.CameraAngles => ["set-ups.camera-pitch"],
         PlanCheckKind.PanelSize => ["panel.width", "panel.depth"],
+        PlanCheckKind.UprightSize or PlanCheckKind.UprightGround => ["uprights.width", "uprights.height", "uprights.over-ground"],
+        PlanCheckKind.FlashBehind => ["set-ups.lights.distance", "set-ups.lights.offset-up"],
         PlanCheckKind.Stock => ["stock"],
         PlanCheckKind.Places or PlanCheckKind.LongThing or PlanCheckKind.BagRoom => ["pack.bags.inside"],
         PlanCheckKind.BagMass or PlanCheckKind.Burden or PlanCheckKind.TargetMass => ["pack.target-mass"],

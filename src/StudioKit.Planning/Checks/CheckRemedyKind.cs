@@ -42,11 +42,20 @@ public enum CheckRemedyKind
     /// <summary>The flash below aimed at the panel; part: the flash.</summary>
     AimAtPanel,
 
-    /// <summary>A camera that looks down more steeply.</summary>
+    /// <summary>A camera that looks down as steeply as the amount given, or an upright sheet behind the subject.</summary>
     SteeperCamera,
 
-    /// <summary>A sheet swept up behind the subject, or a camera that looks down more steeply.</summary>
+    /// <summary>A sheet swept up behind the subject, an upright sheet there, or a camera that looks down as steeply as the amount given.</summary>
     SweptTable,
+
+    /// <summary>An upright sheet of the amount given; part: the sheet.</summary>
+    LargerUpright,
+
+    /// <summary>A camera that looks more level, an upright sheet nearer, or one that reaches the ground; part: the sheet.</summary>
+    LevelCamera,
+
+    /// <summary>The flash behind an upright sheet raised by the amount given; part: the flash.</summary>
+    RaiseFlashBehind,
 
     /// <summary>Another height of the frame, or size of the panel.</summary>
     OtherFrameSize,

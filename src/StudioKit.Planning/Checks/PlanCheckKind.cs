@@ -19,6 +19,15 @@ public enum PlanCheckKind
     /// <summary>Low camera angles over a flat panel.</summary>
     LowCameraAngles,
 
+    /// <summary>An upright sheet as large as the framings need; part: the sheet.</summary>
+    UprightSize,
+
+    /// <summary>Views that see no ground under an upright sheet; part: the sheet.</summary>
+    UprightGround,
+
+    /// <summary>A flash behind an upright sheet that stands where it can light it; part: the sheet.</summary>
+    FlashBehind,
+
     /// <summary>Camera angles behind which a panel reaches; parts: the framings, with their angle, behind which none does.</summary>
     CameraAngles,
 

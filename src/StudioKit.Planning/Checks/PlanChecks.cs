@@ -16,6 +16,7 @@ internal static class PlanChecks
         .. NeedsPanel(plan) ? new[] { PanelSize(plan.Panel), LightChecks.FlashBelow(plan.PanelLights) } : [],
         .. LowCameraAngles(plan),
         .. plan.Panel.Unfilled.Count > 0 ? new[] { CameraAngles(plan.Panel) } : [],
+        .. UprightChecks.Of(plan),
         .. plan.Frame is null && NeedsPanel(plan) && FramePlanner.Obstacle(plan.Kit, plan.Panel) is { } obstacle ? new[] { FrameChecks.Room(obstacle) } : [],
         .. GuideNumberChecks.Of(plan.Exposures),
         .. StandChecks.Of(plan),
@@ -59,8 +60,10 @@ internal static class PlanChecks
         Passed = false,
         SourceKey = "Derived",
         SourceLocator = "camera's frustum cut with the panel plane, or with an arc tangent to it",
-        Remedy = new CheckRemedy(CheckRemedyKind.SteeperCamera) { Keys = ["set-ups.camera-pitch"] },
+        Remedy = new CheckRemedy(CheckRemedyKind.SteeperCamera) { Amount = Steep(panel), Keys = ["set-ups.camera-pitch", "set-ups.upright"] },
     };
+
+    private static CheckAmount Steep(PanelPlan panel) => panel.FlatFrom is { } angle ? new CheckAmount.Measure(angle) : CheckAmount.Unmeasured;
 
     private static IEnumerable<PlanCheck> LowCameraAngles(Plan plan)
     {
@@ -76,7 +79,7 @@ internal static class PlanChecks
             Demand = new CheckAmount.Measure(radius),
             SourceKey = "Derived",
             SourceLocator = "camera's frustum cut with the panel plane",
-            Remedy = new CheckRemedy(CheckRemedyKind.SweptTable) { Keys = ["frame.kind", "set-ups.camera-pitch"] },
+            Remedy = new CheckRemedy(CheckRemedyKind.SweptTable) { Amount = Steep(plan.Panel), Keys = ["frame.kind", "set-ups.upright", "set-ups.camera-pitch"] },
         };
     }
 

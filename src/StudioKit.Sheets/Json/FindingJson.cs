@@ -42,6 +42,13 @@ internal static class FindingJson
                 json.Text("setUp", light.SetUp).Text("part", light.Flash);
                 Write(json, light.Problem);
                 break;
+            case CheckFinding.OfUpright light:
+                json.Text("setUp", light.SetUp).Text("part", light.Flash);
+                Write(json, light.Problem);
+                break;
+            case CheckFinding.OfGap { Gap: var gap }:
+                json.Text("setUp", gap.SetUp).Text("framing", gap.Framing).Number("pitchDegrees", gap.Pitch.Degrees).Millimetres("by", gap.By);
+                break;
             case CheckFinding.OfStand of:
                 json.Text("setUp", of.Stand.SetUp).Text("framing", of.Stand.Framing).Text("part", of.Stand.Flash);
                 LightStandJson.Write(json, of.Fault);

@@ -35,6 +35,7 @@ internal static class PanelPlanner
             return Finish(kit, Length.Zero, Length.Zero, null) with
             {
                 Unfilled = unfilled,
+                FlatFrom = FlatFrom(kit, all),
                 Caveats = ["No framing of a white-background set-up sees the panel."],
             };
         }
@@ -46,6 +47,7 @@ internal static class PanelPlanner
             LargestFraming = largest.Framing.Plan.Name,
             LargestPitch = largest.Pitch,
             Unfilled = unfilled,
+            FlatFrom = coverage.NeedsSweep || unfilled.Count > 0 ? FlatFrom(kit, all) : null,
             Caveats = coverage.Caveats,
         };
     }
@@ -69,6 +71,21 @@ internal static class PanelPlanner
         }
 
         return kept;
+    }
+
+    // Where the sheet ends as the camera is lowered, found from below: only the views that look lower are raised.
+    private static Angle? FlatFrom(KitSpec kit, IReadOnlyList<PanelSight> all)
+    {
+        for (var degrees = 1; degrees <= 90; degrees++)
+        {
+            var raised = all.Select(sight => sight.Pitch.Degrees < degrees ? sight with { Pitch = Angle.FromDegrees(degrees) } : sight).ToList();
+            if (Cover(kit, Views(raised)) is { NeedsSweep: false })
+            {
+                return Angle.FromDegrees(degrees);
+            }
+        }
+
+        return null;
     }
 
     private static IReadOnlyList<CameraView> Views(IReadOnlyList<PanelSight> sights) => [.. sights.Select(sight => sight.ViewAt(Length.Zero))];

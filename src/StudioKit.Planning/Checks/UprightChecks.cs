@@ -1,0 +1,77 @@
+using StudioKit.Physics.Light;
+using UnitsNet;
+
+namespace StudioKit.Planning.Checks;
+
+/// <summary>Whether the sheets that stand behind subjects fill the frames, and are lit from behind.</summary>
+internal static class UprightChecks
+{
+    private const string Frustum = "camera's frustum cut with the sheet's plane, over all framings and pitches";
+
+    /// <summary>Size, ground and flashes of every upright sheet that a set-up uses.</summary>
+    public static IEnumerable<PlanCheck> Of(Plan plan) => plan.Uprights.SelectMany(upright => new[]
+    {
+        Size(upright), Ground(upright), Flash(upright, [.. plan.UprightLights.Where(light => light.Upright == upright.Name)]),
+    });
+
+    private static PlanCheck Size(UprightPlan upright)
+    {
+        var enough = upright.Width >= upright.RequiredWidth && upright.Height >= upright.RequiredHeight;
+        var required = new CheckAmount.TwoSides(upright.RequiredWidth, upright.RequiredHeight);
+        return new PlanCheck
+        {
+            Kind = PlanCheckKind.UprightSize,
+            Parts = [upright.Name],
+            Passed = enough,
+            Demand = required,
+            Capacity = new CheckAmount.TwoSides(upright.Width, upright.Height),
+            Ratio = upright.RequiredWidth > Length.Zero ? Math.Max(upright.RequiredWidth / upright.Width, upright.RequiredHeight / upright.Height) : null,
+            SourceKey = "Derived",
+            SourceLocator = Frustum,
+            Remedy = enough ? null : new CheckRemedy(CheckRemedyKind.LargerUpright)
+            {
+                Amount = required,
+                Parts = [upright.Name],
+                Keys = ["uprights.width", "uprights.height", "set-ups.background-distance"],
+            },
+        };
+    }
+
+    private static PlanCheck Ground(UprightPlan upright) => new()
+    {
+        Kind = PlanCheckKind.UprightGround,
+        Parts = [upright.Name],
+        Passed = upright.SeenUnder.Count == 0,
+        SourceKey = "Derived",
+        SourceLocator = Frustum,
+        Findings = [.. upright.SeenUnder.Select(gap => new CheckFinding.OfGap(gap))],
+        Remedy = upright.SeenUnder.Count == 0 ? null : new CheckRemedy(CheckRemedyKind.LevelCamera)
+        {
+            Parts = [upright.Name],
+            Keys = ["set-ups.camera-pitch", "set-ups.background-distance", "uprights.over-ground"],
+        },
+    };
+
+    private static PlanCheck Flash(UprightPlan upright, IReadOnlyList<UprightLightPlan> lights)
+    {
+        List<CheckFinding.OfUpright> findings = [.. lights.SelectMany(light => light.Problems.Select(problem => new CheckFinding.OfUpright(light.SetUp, light.FlashOf(problem), problem)))];
+        return new PlanCheck
+        {
+            Kind = PlanCheckKind.FlashBehind,
+            Parts = [upright.Name],
+            Passed = findings.Count == 0,
+            SourceKey = "Derived",
+            SourceLocator = "geometry of the sheet and the ground",
+            Findings = [.. findings],
+            Remedy = findings.Where(finding => finding.Problem is { Kind: LightProblemKind.InsideFloor, By: not null }).Select(Raised).FirstOrDefault(),
+        };
+    }
+
+    // Out of the ground, not onto it: what fits exactly may miss by rounding.
+    private static CheckRemedy Raised(CheckFinding.OfUpright finding) => new(CheckRemedyKind.RaiseFlashBehind)
+    {
+        Amount = new CheckAmount.Measure(Length.FromMillimeters(Math.Floor(finding.Problem.By!.Value.Millimeters + 1e-6) + 1)),
+        Parts = finding.Flash is { } flash ? [flash] : [],
+        Keys = ["set-ups.lights.offset-up", "set-ups.height-over-ground"],
+    };
+}
