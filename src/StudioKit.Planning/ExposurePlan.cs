@@ -87,6 +87,15 @@ public sealed record ExposurePlan
     /// <summary>Ambient light that the plan is for: the set-up's own, or the site's.</summary>
     public required ExposureValue Ambient { get; init; }
 
+    /// <summary>What is put up against sun and wind.</summary>
+    public ValueList<ShelterPlan> Shelters { get; init; } = [];
+
+    /// <summary>Stops that the subject loses by it, against what is metered in the open; 0 or more.</summary>
+    public Stops ShelterLoss { get; init; }
+
+    /// <summary>Share of the sun in the light in the open that the loss is worked out for [1]; none where nothing shades.</summary>
+    public double? SunShare { get; init; }
+
     /// <summary>How sharp it is.</summary>
     public required SharpnessPlan Sharpness { get; init; }
 

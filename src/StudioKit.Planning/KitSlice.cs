@@ -5,6 +5,7 @@ using StudioKit.Kits.Covers;
 using StudioKit.Kits.Lighting;
 using StudioKit.Kits.Session;
 using StudioKit.Kits.SetUps;
+using StudioKit.Kits.Shelters;
 using StudioKit.Kits.Studio;
 using StudioKit.Kits.Subjects;
 using StudioKit.Kits.Supports;
@@ -98,7 +99,8 @@ internal static class KitSlice
         Holders = [.. kit.Holders.Select(holder => holder with { Mass = null, PackedLength = null, PackedWidth = null, PackedDepth = null })],
         Flashes = Bodies(kit),
         Pack = new PackSpec { Bags = [.. kit.Pack.Bags.Select(bag => new BagSpec { Name = "", InsideLength = bag.InsideLength, InsideWidth = Length.Zero, InsideDepth = Length.Zero })] },
-        SetUps = [.. kit.SetUps.Select(setUp => Named(setUp) with { Lights = setUp.Lights, Cover = setUp.Cover })],
+        SetUps = [.. kit.SetUps.Select(setUp => Named(setUp) with { Lights = setUp.Lights, Cover = setUp.Cover, Shelters = setUp.Shelters })],
+        Shelters = [.. kit.Shelters.Select(shelter => shelter with { Measured = null, Held = false, Rated = null, Mass = null, PackedLength = null, PackedWidth = null, PackedDepth = null })],
         Covers = [.. kit.Covers.Select(cover => cover with { Lifted = false, TimeLimit = null, PackedLength = null, PackedWidth = null, PackedDepth = null })],
     };
 
@@ -125,10 +127,11 @@ internal static class KitSlice
         Modifiers = kit.Modifiers,
         Holders = [.. kit.Holders.Select(holder => new HolderSpec { Name = holder.Name, Kind = holder.Kind })],
         Panel = new PanelSpec { Transmittance = kit.Panel.Transmittance, UndersideReflectance = kit.Panel.UndersideReflectance },
-        Site = new SiteSpec { Ambient = kit.Site.Ambient, HandSpeed = kit.Site.HandSpeed, OutdoorCorrection = kit.Site.OutdoorCorrection },
+        Site = (setUp.Shelters.Count > 0 ? SunOf(kit.Site) : new SiteSpec()) with { Ambient = kit.Site.Ambient, HandSpeed = kit.Site.HandSpeed, OutdoorCorrection = kit.Site.OutdoorCorrection },
+        Shelters = [.. kit.Shelters.Where(shelter => setUp.Shelters.Contains(shelter.Name)).Select(Hung)],
         Subjects = kit.Subjects,
         Session = kit.Session,
-        SetUps = [setUp with { LightWindow = null, Clock = null }],
+        SetUps = [setUp with { LightWindow = null, Clock = setUp.Shelters.Count > 0 ? setUp.Clock : null }],
         Uprights = [.. Lit(kit).Where(upright => upright.Name == setUp.Upright)],
         Covers = [.. kit.Covers.Where(cover => cover.Name == setUp.Cover).Select(LookedThrough)],
     };
@@ -176,6 +179,7 @@ internal static class KitSlice
         Accessories = kit.Accessories,
         Supports = [.. kit.Supports.Select(support => support with { MeasuredSway = null, Price = null })],
         Triggers = [.. kit.Triggers.Select(trigger => trigger with { Channel = null, Groups = 1, SetsPower = false, Sync = null, Range = null, Price = null })],
+        Shelters = [.. kit.Shelters.Select(shelter => shelter with { Measured = null, Porosity = 0, Distance = null, Rated = null, Price = null })],
         Flashes = Bodies(kit),
         Modifiers = kit.Modifiers,
         Covers = [.. kit.Covers.Select(cover => cover with { Lifted = false, TimeLimit = null, Price = null })],
@@ -199,6 +203,11 @@ internal static class KitSlice
 
     /// <summary>Where and when the sun is looked at.</summary>
     public static KitSpec ForDay(KitSpec kit) => Nothing with { Site = DayOf(kit.Site) };
+
+    private static SiteSpec SunOf(SiteSpec site) => DayOf(site) with { ShadeLoss = default };
+
+    // How it hangs and what comes through, whatever it weighs, costs and bears.
+    private static ShelterSpec Hung(ShelterSpec shelter) => shelter with { Porosity = 0, Rated = null, Mass = null, Price = null, PackedLength = null, PackedWidth = null, PackedDepth = null };
 
     private static SiteSpec DayOf(SiteSpec site) => new() { Date = site.Date, Latitude = site.Latitude, Longitude = site.Longitude, UtcOffset = site.UtcOffset, ShadeLoss = site.ShadeLoss };
 

@@ -75,6 +75,7 @@ public static class AdviceText
         KitChange.Turn turn => $"{Placed(now, turn.Light)} from {StandText.Direction(turn.From)}",
         KitChange.Hold hold => $"{Placed(now, hold.Light)} {(hold.Holder is { } holder ? $"on {holder}" : "by hand")}",
         KitChange.Background background => FormattableString.Invariant($"background {background.Distance.Meters:0.#} m behind the subject"),
+        KitChange.PutUp up => $"put up the {up.Shelter}",
         KitChange.Shade shade => $"shade by {Amount(shade.By)}, to {AmbientText.Value(shade.Light)}",
         KitChange.Before { Filter: { } filter } => $"put the {filter} before the lens",
         KitChange.Before => $"take the {now.Filter} off",

@@ -18,9 +18,9 @@ public static class AmbientText
     public static string Of(ExposureValue light) => Scene(light) is { } scene ? $"{Value(light)}, as in {scene}" : Value(light);
 
     /// <summary>The light that an exposure is made for; of background and subject where they were metered apart.</summary>
-    public static string Of(ExposurePlan exposure) => exposure.SubjectAmbient is { } subject
+    public static string Of(ExposurePlan exposure) => (exposure.SubjectAmbient is { } subject
         ? $"{Value(exposure.Ambient)} on the background, {Value(subject)} on the subject"
-        : Of(exposure.Ambient);
+        : Of(exposure.Ambient)) + ShelterText.Behind(exposure);
 
     /// <summary>A published scene as bright, e.g. <c>open shade</c>; none where the table has none.</summary>
     public static string? Scene(ExposureValue light) => SceneLightTable.All

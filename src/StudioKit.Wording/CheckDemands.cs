@@ -30,6 +30,7 @@ internal static class CheckDemands
         PlanCheckKind.CoverFoot => $"foot of {AmountText.Of(check.Demand)}",
         PlanCheckKind.CoverView => $"{AmountText.Of(check.Demand)} views",
         PlanCheckKind.CoverWarmth => $"warmed by {AmountText.Of(check.Demand)} at most",
+        PlanCheckKind.Hands => $"{AmountText.Of(check.Demand)} for camera, lights and shade",
         PlanCheckKind.Stock => "all pieces",
         PlanCheckKind.Places => $"{AmountText.Of(check.Demand)} lines",
         PlanCheckKind.Cells when check.Demand is CheckAmount.CellSets cells =>

@@ -34,6 +34,9 @@ internal static class CheckRemedies
         CheckRemedyKind.ClearAngle => $"Look down at {AmountText.Of(remedy.Amount)}.",
         CheckRemedyKind.LiftCover => $"Lift the {remedy.Parts[0]} for the picture ('lifted: yes'), take another, or other framings.",
         CheckRemedyKind.OtherTank => $"Take a tank other than the {remedy.Parts[0]}, shallower towards the lens, or other framings.",
+        CheckRemedyKind.LargerShelter => $"Take one of at least {AmountText.Of(remedy.Amount)} in place of the {remedy.Parts[0]}, or put it up nearer.",
+        CheckRemedyKind.LeaveFolded => $"Leave the {remedy.Parts[0]} folded in such wind, or take one that stands in it.",
+        CheckRemedyKind.MoreHands => $"Bring somebody for {AmountText.Of(remedy.Amount)} more, or let lights and shade stand ('holder:', 'held: no').",
         CheckRemedyKind.ShadeCover => $"Shade it by {AmountText.Of(remedy.Amount)}, or lift it as soon as the animal sits.",
         CheckRemedyKind.LightFromElsewhere when remedy.Amount is CheckAmount.Directed directed =>
             $"Let {InSetUp(remedy)} come from {StandText.Direction(directed.From)}: {StandText.Keys(directed.From)}.",

@@ -14,7 +14,7 @@ internal static class LoadText
 
     /// <summary>The wind, from its mean to its gust.</summary>
     public static string Of(SiteWind wind) => FormattableString.Invariant(
-        $"Beaufort {wind.Beaufort}, mean to {PlanFormat.ThreeDigits(wind.Mean.MetersPerSecond)} m/s, gust factor {wind.GustFactor:0.##}, gust {PlanFormat.ThreeDigits(wind.Gust.MetersPerSecond)} m/s");
+        $"Beaufort {wind.Beaufort}, mean to {PlanFormat.ThreeDigits(wind.Mean.MetersPerSecond)} m/s, gust factor {wind.GustFactor:0.##}, gust {PlanFormat.ThreeDigits(wind.Gust.MetersPerSecond)} m/s{(wind.Left < 1 ? $" behind the wind-break, which leaves {PlanFormat.Percent(Math.Round(wind.Left, 2))}" : "")}");
 
     private static string Of(StructuralLoad load) => load.Kind switch
     {

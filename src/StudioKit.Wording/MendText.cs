@@ -74,6 +74,8 @@ public static class MendText
         KitChange.Hold hold => $"Hold the {Light(setUp, hold.Light)} by hand",
         KitChange.Fire fire => $"Fire the {Light(setUp, fire.Light)} by the {fire.Trigger}",
         KitChange.Regroup regroup => $"Put the {Light(setUp, regroup.Light)} in group {regroup.Group}",
+        KitChange.PutUp up => $"Put up the {up.Shelter}",
+        KitChange.PutUpInstead other => $"Put up the {other.Instead} instead of the {other.Shelter}",
         KitChange.Upright upright => $"Let the {Light(setUp, upright.Light)} shine straight up",
         KitChange.Pitch pitch => $"Look down at {PlanFormat.Degrees(pitch.Angle)} instead of {PlanFormat.Degrees(setUp.CameraPitches[pitch.Place])}",
         KitChange.Modify { Modifier: { } modifier } modify => $"Put the {modifier} on the {Light(setUp, modify.Light)}",

@@ -16,6 +16,7 @@ public static class SessionStepText
             SessionStepKind.SettingUp => $"Set up for {step.SetUp}, {step.Framing}.",
             SessionStepKind.Changing => $"Change to {step.SetUp}, {step.Framing}{Waiting(step)}.",
             SessionStepKind.Reframing => $"Change to {step.Framing}{Waiting(step)}.",
+            SessionStepKind.Sheltering => ShelterText.Step(step),
             SessionStepKind.SettingTriggers => FiringText.Step(step.Fired),
             SessionStepKind.TurningPolariser => "Turn the polariser until the shine on a wet leaf goes, and leave it so.",
             SessionStepKind.Testing => $"Test object first: a twig {PlanFormat.Millimetres(step.SubjectLength)} long{Covered(step)}.",

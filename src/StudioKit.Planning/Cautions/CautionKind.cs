@@ -27,6 +27,9 @@ public enum CautionKind
     /// <summary>Others on the same radio channel, who fire one's flashes.</summary>
     SharedChannel,
 
+    /// <summary>Umbrellas, cloths and screens in wind and thunder.</summary>
+    BlowsAway,
+
     /// <summary>Nobody near to help.</summary>
     LoneWork,
 

@@ -34,6 +34,12 @@ internal static class FieldDay
             yield return new PlanCaution { Kind = CautionKind.SharedChannel, Sheets = OnSession, Channels = channels };
         }
 
+        ValueList<ShelterPlan> shelters = [.. plan.Exposures.SelectMany(exposure => exposure.Shelters).DistinctBy(shelter => shelter.Name)];
+        if (shelters.Count > 0)
+        {
+            yield return new PlanCaution { Kind = CautionKind.BlowsAway, Sheets = OnSession, Shelters = shelters };
+        }
+
         var day = session.Time;
         if (plan.Kit.Pack.People.Count < 2)
         {

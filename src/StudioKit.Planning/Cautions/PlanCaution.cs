@@ -37,6 +37,9 @@ public sealed record PlanCaution
     /// <summary>Whether cords run to the pegs.</summary>
     public bool Guys { get; init; }
 
+    /// <summary>What is put up against sun and wind; empty where the caution is not about it.</summary>
+    public IReadOnlyList<ShelterPlan> Shelters { get; init; } = [];
+
     /// <summary>Radio channels of the flashes; empty where the caution is not about them.</summary>
     public IReadOnlyList<int> Channels { get; init; } = [];
 

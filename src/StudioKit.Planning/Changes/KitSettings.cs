@@ -66,6 +66,7 @@ public static class KitSettings
             KitChange.Hold hold => [Named($"{Light(hold.Light)}.holder", hold.Holder)],
             KitChange.Fire fire => [Of($"{Light(fire.Light)}.trigger", fire.Trigger)],
             KitChange.Regroup regroup => [Of($"{Light(regroup.Light)}.group", regroup.Group)],
+            KitChange.PutUp or KitChange.PutUpInstead => [new KitSetting($"{path}.shelters", KitValue.ListOf([.. change.Apply(kit).SetUps[place].Shelters]))],
             KitChange.Upright upright => [Gone($"{Light(upright.Light)}.tilt"), Gone($"{Light(upright.Light)}.aim-right"), Gone($"{Light(upright.Light)}.aim-back")],
             KitChange.Pitch pitch => [Of(setUp.CameraPitches.Count > 1 ? $"{path}.camera-pitch[{Text(pitch.Place)}]" : $"{path}.camera-pitch", Text(pitch.Angle))],
             KitChange.Modify modify => [Named($"{Light(modify.Light)}.modifier", modify.Modifier)],

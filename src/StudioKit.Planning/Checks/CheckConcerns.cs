@@ -12,7 +12,8 @@ public static class CheckConcerns
             or PlanCheckKind.UprightGround => CheckConcern.Cards,
         PlanCheckKind.LongestPiece or PlanCheckKind.LongThing or PlanCheckKind.Places or PlanCheckKind.BagMass or PlanCheckKind.BagRoom
             or PlanCheckKind.Burden or PlanCheckKind.TargetMass => CheckConcern.Carrying,
-        PlanCheckKind.HoldTime or PlanCheckKind.Cells or PlanCheckKind.Hours or PlanCheckKind.DayTime or PlanCheckKind.CoverRoom or PlanCheckKind.CoverWarmth => CheckConcern.Day,
+        PlanCheckKind.HoldTime or PlanCheckKind.Cells or PlanCheckKind.Hours or PlanCheckKind.DayTime or PlanCheckKind.CoverRoom or PlanCheckKind.CoverWarmth
+            or PlanCheckKind.ShelterSize or PlanCheckKind.ShelterWind or PlanCheckKind.Hands => CheckConcern.Day,
         _ => CheckConcern.Building,
     };
 }

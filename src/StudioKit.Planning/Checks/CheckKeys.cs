@@ -46,6 +46,7 @@ public static class CheckKeys
         PlanCheckKind.HolderReach => ["holders.reach", "holders.highest", "set-ups.lights.holder"],
         PlanCheckKind.LensShadow or PlanCheckKind.LightsOutOfPicture or PlanCheckKind.LightRoom or PlanCheckKind.LightOnSheet =>
             ["set-ups.lights.azimuth", "set-ups.lights.elevation", "set-ups.lights.distance"],
+        PlanCheckKind.ShelterSize or PlanCheckKind.ShelterWind or PlanCheckKind.Hands => ["set-ups.shelters", "shelters"],
         PlanCheckKind.Triggers => ["set-ups.lights.trigger", "set-ups.lights.group", "triggers"],
         PlanCheckKind.FlashBelow or PlanCheckKind.Cradle => ["set-ups.lights.distance", "frame.height"],
         PlanCheckKind.LowCameraAngles or PlanCheckKind.CameraAngles => ["set-ups.camera-pitch"],

@@ -165,6 +165,15 @@ public enum CheckRemedyKind
     /// <summary>Another holder, or a hand; parts: the flash, the set-up and the holder.</summary>
     OtherHolder,
 
+    /// <summary>A shade or wind-break of at least the two sides given; part: the shelter.</summary>
+    LargerShelter,
+
+    /// <summary>A shade or wind-break left folded in such wind; part: the shelter.</summary>
+    LeaveFolded,
+
+    /// <summary>So many more hands, or something that holds in their place.</summary>
+    MoreHands,
+
     /// <summary>A smaller panel or a lower frame, as nothing else that was tried would do alone.</summary>
     SmallerStudio,
 }

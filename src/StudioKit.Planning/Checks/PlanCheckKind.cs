@@ -73,6 +73,15 @@ public enum PlanCheckKind
     /// <summary>A cover that daylight does not warm; parts: the cover and the set-up.</summary>
     CoverWarmth,
 
+    /// <summary>A shade or wind-break as large as what it is for; parts: the shelter and the set-up.</summary>
+    ShelterSize,
+
+    /// <summary>A shade or wind-break that stands in the site's wind; parts: the shelter and the set-up.</summary>
+    ShelterWind,
+
+    /// <summary>Hands for camera, lights and shades; part: the set-up.</summary>
+    Hands,
+
     /// <summary>Pipes that fill their sockets.</summary>
     FrameFit,
 

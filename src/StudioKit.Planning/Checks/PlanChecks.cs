@@ -24,6 +24,7 @@ internal static class PlanChecks
         .. plan.Exposures.GroupBy(exposure => exposure.SetUp).Select(Exposure),
         .. FeatureChecks.Of(plan),
         .. CoverChecks.Of(plan),
+        .. ShelterChecks.Of(plan),
         .. plan.Frame is { } frame ? FrameChecks.Of(frame).Append(Stock(frame)).Concat(StructureChecks.Of(plan, frame)) : [],
         .. PackChecks.Of(plan),
         .. plan.Session is { } session ? SessionChecks.Of(session) : [],

@@ -3,6 +3,7 @@ using StudioKit.Kits.Covers;
 using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Subjects;
 using StudioKit.Physics;
+using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.Metering;
 using StudioKit.Physics.Light.Covers;
 using StudioKit.Planning.Framing;
@@ -29,7 +30,7 @@ internal static class CoverPlanner
         var deepest = 2 * UnitMath.Min(sheet.Front, sheet.Back);
         var subjects = kit.SubjectsOf(setUp);
         var (side, high) = (UnitMath.Min(cover.Width, cover.Depth), cover.Shape == CoverShape.Tank ? cover.WaterDepth : cover.Height);
-        var warming = cover.Shape == CoverShape.Tank ? null : WarmingOf(kit, setUp, cover);
+        var warming = cover.Shape == CoverShape.Tank ? null : WarmingOf(kit, setUp, cover, exposures.Count > 0 ? exposures[0].ShelterLoss : default);
         return new CoverPlan
         {
             SetUp = setUp.Name,
@@ -60,9 +61,9 @@ internal static class CoverPlanner
         return new CoveredSubject(subject.Name, subject.Length, SharpnessPlanner.HeightOf(subject), length, height, length <= side && height <= high);
     }
 
-    private static TemperatureDelta? WarmingOf(KitSpec kit, SetUpSpec setUp, CoverSpec cover)
+    private static TemperatureDelta? WarmingOf(KitSpec kit, SetUpSpec setUp, CoverSpec cover, Stops sheltered)
     {
         var light = setUp.SubjectAmbient ?? setUp.Ambient ?? kit.Site.Ambient;
-        return CoverAir.Warming(cover.Case, LightMeter.IlluminanceOf(light));
+        return CoverAir.Warming(cover.Case, LightMeter.IlluminanceOf(new ExposureValue(light.AtIso100 - sheltered.Value)));
     }
 }

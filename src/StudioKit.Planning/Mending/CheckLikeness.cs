@@ -22,11 +22,12 @@ public static class CheckLikeness
         ArgumentNullException.ThrowIfNull(check);
         return check.Kind switch
         {
-            PlanCheckKind.Magnification or PlanCheckKind.RoomBeforeLens or PlanCheckKind.GuideNumberAtZoom or PlanCheckKind.Exposure or PlanCheckKind.Triggers or PlanCheckKind.Feature or PlanCheckKind.BagMass
+            PlanCheckKind.Magnification or PlanCheckKind.RoomBeforeLens or PlanCheckKind.GuideNumberAtZoom or PlanCheckKind.Exposure or PlanCheckKind.Triggers or PlanCheckKind.Hands or PlanCheckKind.Feature or PlanCheckKind.BagMass
                 or PlanCheckKind.BagRoom or PlanCheckKind.Burden or PlanCheckKind.UprightSize or PlanCheckKind.UprightGround or PlanCheckKind.FlashBehind or PlanCheckKind.HoldTime or PlanCheckKind.Cells or PlanCheckKind.Hours or PlanCheckKind.DayTime => check.Parts,
 
             // Under another cover it is still the set-up's.
             PlanCheckKind.CoverRoom or PlanCheckKind.CoverFoot or PlanCheckKind.CoverView or PlanCheckKind.CoverWarmth => [check.Parts[1]],
+            PlanCheckKind.ShelterSize or PlanCheckKind.ShelterWind => check.Parts,
 
             // What it is about; the others say where.
             PlanCheckKind.Cradle or PlanCheckKind.LongThing => [check.Parts[0]],

@@ -5,6 +5,7 @@ using StudioKit.Physics.Light.Standing;
 using StudioKit.Planning.Changes;
 using StudioKit.Planning.Checks;
 using StudioKit.Planning.Covers;
+using StudioKit.Planning.SetUps;
 using UnitsNet;
 
 namespace StudioKit.Planning.Mending;
@@ -60,6 +61,11 @@ internal static class CoverMends
             // To the next half stop, as nobody hangs up shade more finely.
             var by = new Stops(Math.Ceiling(cover.ShadeStops * 2) / 2);
             var setUp = plan.Kit.SetUps.First(candidate => candidate.Name == cover.SetUp);
+            foreach (var putUp in CommonSymptoms.Shaded(plan.Kit, setUp))
+            {
+                yield return putUp;
+            }
+
             yield return [new KitChange.Shade(setUp.Name, new ExposureValue((setUp.Ambient ?? plan.Kit.Site.Ambient).AtIso100 - by.Value), by)];
         }
     }

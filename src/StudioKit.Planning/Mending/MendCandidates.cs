@@ -14,6 +14,8 @@ internal static class MendCandidates
         PlanCheckKind.GuideNumberAtZoom => LightMends.KnownZoom(check, plan),
         PlanCheckKind.Exposure => LightMends.Exposed(check, plan),
         PlanCheckKind.Triggers => TriggerMends.Of(check, plan),
+        PlanCheckKind.ShelterSize or PlanCheckKind.ShelterWind => ShelterMends.Others(check, plan),
+        PlanCheckKind.Hands => ShelterMends.Freed(check, plan),
         PlanCheckKind.CoverRoom => CoverMends.Others(check, plan),
         PlanCheckKind.CoverFoot => CoverMends.OnSheet(check, plan),
         PlanCheckKind.CoverView => CoverMends.Clear(check, plan),

@@ -6,7 +6,7 @@ namespace StudioKit.Planning.Packing;
 /// <param name="SetUp">Name of the set-up.</param>
 /// <param name="Framing">Name of the framing.</param>
 /// <param name="Works">Whether the exposure works.</param>
-/// <param name="Gear">Names of lens, accessories, flashes, modifiers, holders, triggers, cover, support and filter.</param>
+/// <param name="Gear">Names of lens, accessories, flashes, modifiers, holders, triggers, shelters, cover, support and filter.</param>
 /// <param name="Flashes">Names of the flashes, whose cells come along.</param>
 /// <param name="OnPanel">Whether it needs the studio: frame, panel and skirts.</param>
 internal sealed record GearUse(string SetUp, string Framing, bool Works, ValueList<string> Gear, ValueList<string> Flashes, bool OnPanel)
@@ -24,6 +24,7 @@ internal sealed record GearUse(string SetUp, string Framing, bool Works, ValueLi
             .. exposure.Cover is { } cover ? new[] { cover } : [],
             .. exposure.Lights.Select(light => light.Holder).OfType<string>(),
             .. exposure.Lights.SelectMany(light => new[] { light.FiredBy?.Trigger, light.FiredBy?.Sender }).OfType<string>().Distinct(),
+            .. exposure.Shelters.Select(shelter => shelter.Name),
             .. exposure.Support is { } support ? new[] { support } : [],
             .. exposure.Filter is { } filter ? new[] { filter } : [],
         ],

@@ -2,6 +2,7 @@ using StudioKit.Kits;
 using StudioKit.Kits.Carrying;
 using StudioKit.Kits.Covers;
 using StudioKit.Kits.Lighting;
+using StudioKit.Kits.Shelters;
 using StudioKit.Kits.Supports;
 using StudioKit.Kits.Triggers;
 using StudioKit.Physics.Packing;
@@ -23,6 +24,7 @@ internal static class KitInventory
             .Concat(kit.Holders.Where(holder => holder.IsCarried).Select(holder => Holder(kit, holder)))
             .Concat(kit.Supports.Where(support => support.IsCarried).Select(Support))
             .Concat(kit.Triggers.Where(trigger => trigger.IsCarried).Select(Trigger))
+            .Concat(kit.Shelters.Select(Shelter))
             .Concat(Optics(kit))
             .Where(item => item.Count > 0)
             .OrderBy(item => item.Stage)]);
@@ -99,6 +101,9 @@ internal static class KitInventory
             Fragile = trigger.IsRadio,
         };
     }
+
+    private static PackedItem Shelter(ShelterSpec shelter) =>
+        Sturdy(shelter.Name, GearMass.Of(shelter.Mass, UsualMass.Shelter(shelter)), Box(shelter.PackedLength, shelter.PackedWidth, shelter.PackedDepth), UsualSize.Shelter(shelter)) with { Kind = PackItemKind.Weather };
 
     private static PackedItem Sturdy(string name, MassStatement mass, BoxSize? size, BoxSize usual) =>
         Given(name, mass, size ?? usual, PackItemStage.SettingUp) with { SizeAssumed = size is null, Fragile = false };

@@ -65,7 +65,8 @@ internal static class PackNotes
             .Concat(kit.Flashes.Select(flash => flash.Name))
             .Concat(kit.Modifiers.Select(modifier => modifier.Name))
             .Concat(kit.Holders.Where(holder => holder.IsCarried).Select(holder => holder.Name))
-            .Concat(kit.Triggers.Where(trigger => trigger.IsCarried).Select(trigger => trigger.Name));
+            .Concat(kit.Triggers.Where(trigger => trigger.IsCarried).Select(trigger => trigger.Name))
+            .Concat(kit.Shelters.Select(shelter => shelter.Name));
         var idle = gear.Where(name => !needed.Contains(name)).ToList();
         if (idle.Count > 0 && uses.Count > 0)
         {

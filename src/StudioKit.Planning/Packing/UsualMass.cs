@@ -1,4 +1,5 @@
 using StudioKit.Kits.Lighting;
+using StudioKit.Kits.Shelters;
 using StudioKit.Kits.Supports;
 using StudioKit.Kits.Triggers;
 using UnitsNet;
@@ -38,6 +39,9 @@ internal static class UsualMass
         TriggerKind.Cord => 80,
         _ => 60,
     });
+
+    // Cloth by its area, with ribs, poles and cords.
+    public static Mass Shelter(ShelterSpec shelter) => Mass.FromGrams(200 + (shelter.Width.Meters * shelter.Height.Meters * (shelter.Shades ? 200 : 300)));
 
     public static Mass Support(SupportKind kind) => Mass.FromGrams(kind switch
     {

@@ -1,4 +1,5 @@
 using StudioKit.Kits.Lighting;
+using StudioKit.Kits.Shelters;
 using StudioKit.Kits.Supports;
 using StudioKit.Kits.Triggers;
 using StudioKit.Physics.Packing;
@@ -44,6 +45,9 @@ internal static class UsualSize
         TriggerKind.Cord => Box(120, 80, 40),
         _ => Box(75, 40, 35),
     };
+
+    // Poles and ribs take apart or fold to half a metre.
+    public static BoxSize Shelter(ShelterSpec shelter) => shelter.Kind == ShelterKind.WindBreak ? Box(500, 120, 120) : Box(500, 70, 70);
 
     public static BoxSize Support(SupportKind kind) => kind switch
     {

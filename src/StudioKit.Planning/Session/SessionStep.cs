@@ -15,6 +15,12 @@ public sealed record SessionStep
     /// <summary>Flashes that are fired in another way from here on; empty unless the triggers are set.</summary>
     public ValueList<FlashFiring> Fired { get; init; } = [];
 
+    /// <summary>What is put up in it against sun and wind; empty unless that is done.</summary>
+    public ValueList<ShelterPlan> PutUp { get; init; } = [];
+
+    /// <summary>Names of what is taken down in it.</summary>
+    public ValueList<string> TakenDown { get; init; } = [];
+
     /// <summary>Name of the subject that it is for.</summary>
     public required string Subject { get; init; }
 

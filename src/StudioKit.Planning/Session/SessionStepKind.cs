@@ -12,6 +12,9 @@ public enum SessionStepKind
     /// <summary>Change lens or magnification.</summary>
     Reframing,
 
+    /// <summary>Put up what shades and shelters, and take down what is no longer needed.</summary>
+    Sheltering,
+
     /// <summary>Set what fires the flashes: channel, groups, cords.</summary>
     SettingTriggers,
 

@@ -17,6 +17,7 @@ internal sealed class SessionTimeline(KitSpec kit)
 
     private readonly List<SessionStep> _steps = [];
     private readonly Dictionary<string, FiringPlan> _fired = new(StringComparer.Ordinal);
+    private ValueList<ShelterPlan> _shelters = [];
     private (string SetUp, string Framing)? _place;
 
     /// <summary>The next round.</summary>
@@ -63,6 +64,7 @@ internal sealed class SessionTimeline(KitSpec kit)
         };
         _place = visit.Place;
         Add(visit, kind, time, held);
+        Shelter(visit, held);
         SetTriggers(visit, held);
         if (visit.TurnsPolariser)
         {
@@ -71,6 +73,20 @@ internal sealed class SessionTimeline(KitSpec kit)
 
         Add(visit, SessionStepKind.Testing, kit.Session.TestFrames * FrameTime(visit, kit.Session.FrameTime), held, kit.Session.TestFrames);
         _steps[^1] = _steps[^1] with { Tests = [.. visit.Exposure.TestSteps.Where(test => test != TestStep.TurnPolariser)] };
+    }
+
+    // What stands may stay; the time is that of setting up and changing.
+    private void Shelter(SessionVisit visit, bool held)
+    {
+        var (before, now) = (_shelters, visit.Exposure.Shelters);
+        _shelters = now;
+        ValueList<ShelterPlan> up = [.. now.Where(shelter => !before.Contains(shelter))];
+        ValueList<string> down = [.. before.Select(shelter => shelter.Name).Where(name => now.All(shelter => shelter.Name != name))];
+        if (up.Count + down.Count > 0)
+        {
+            Add(visit, SessionStepKind.Sheltering, Duration.Zero, held);
+            _steps[^1] = _steps[^1] with { PutUp = up, TakenDown = down };
+        }
     }
 
     // Only what is not so already; the time is that of setting up and changing.

@@ -46,6 +46,7 @@ internal static class CommonSymptoms
             .. now.Shutter.Seconds > kit.SyncOf(setUp).Seconds * 1.1 ? (ValueList<KitChange>[])[Shorter(setUp, now, kit.SyncOf(setUp))] : [],
             [new KitChange.Iso(setUp.Name, new IsoSpeed(now.Iso.Value * OneStop.Ratio))],
             .. Steadied(kit, setUp),
+            .. now.ShowsHabitat ? [] : Shaded(kit, setUp),
             .. now.ShowsHabitat ? [] : (ValueList<KitChange>[])[[new KitChange.Shade(setUp.Name, new ExposureValue(now.Ambient.AtIso100 - OneStop.Value), OneStop)]],
         ],
         changed => now.Sharpness.SmearPixels > 0 && changed.Sharpness.SmearPixels <= now.Sharpness.SmearPixels * LessSmear && (!now.ShowsHabitat || KeepsTheScene(now, changed)));
@@ -53,6 +54,11 @@ internal static class CommonSymptoms
     /// <summary>The camera on the steadiest thing in the bag; nothing where it rests on that.</summary>
     public static IEnumerable<ValueList<KitChange>> Steadied(KitSpec kit, SetUpSpec setUp) =>
         kit.SteadierThan(setUp) is { } support ? [[new KitChange.Rest(setUp.Name, support.Name)]] : [];
+
+    /// <summary>Each shade of the kit that a set-up leaves in the bag, put up.</summary>
+    public static IEnumerable<ValueList<KitChange>> Shaded(KitSpec kit, SetUpSpec setUp) => kit.Shelters
+        .Where(shelter => shelter.Shades && !setUp.Shelters.Contains(shelter.Name))
+        .Select(shelter => (ValueList<KitChange>)[new KitChange.PutUp(setUp.Name, shelter.Name)]);
 
     /// <summary>Whether a scene comes out as bright as before, to a click of the dial.</summary>
     public static bool KeepsTheScene(ExposurePlan now, ExposurePlan changed) => Math.Abs(changed.AmbientLevel.Value - now.AmbientLevel.Value) <= 1.0 / 3;

@@ -5,6 +5,7 @@ using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Exposure.Series;
 using StudioKit.Physics.Exposure.SetUps;
 using StudioKit.Planning.Framing;
+using StudioKit.Planning.Sheltering;
 using StudioKit.Planning.Studio.Lights;
 
 namespace StudioKit.Planning.SetUps;
@@ -51,6 +52,9 @@ internal static class ExposurePlanner
             SubjectAmbient = at.SetUp.SubjectAmbient,
             Uplight = uplight,
             Ambient = at.Ambient,
+            Shelters = Shade.Plans(at.Kit, at.SetUp),
+            ShelterLoss = at.Sheltered,
+            SunShare = at.Sheltered.Value > 0 ? Shade.Share(at.Kit, at.SetUp) : null,
             IsoAboveBase = result.IsoAboveBase,
             Sharpness = sharpness,
             FeatureSmears = [.. at.SubjectsWithFeatures.Select(subject => new SubjectSmear(subject.Name, sharpness.AtSubject(SharpnessPlanner.SmearOf(at.Kit, at.Framing, exposed, subject).Pixels)))],

@@ -14,5 +14,10 @@ internal static class FillLevels
         setUp is { SubjectAmbient: { } subject, Ambient: { } background } ? new Stops(subject.AtIso100 - background.AtIso100) : null;
 
     /// <summary>Level against correct exposure: the set-up's own; where the subject is metered apart, what its own light lacks once the background is exposed; else the usual.</summary>
-    public static Stops Of(SetUpSpec setUp) => setUp.FillLevel ?? (ShadeOf(setUp) is { } shade ? CombinedLight.Missing(shade, Least) : SetUpSpec.UsualFill);
+    /// <param name="setUp">The set-up.</param>
+    /// <param name="sheltered">Stops that the subject loses by what is put up over it, and its background does not.</param>
+    public static Stops Of(SetUpSpec setUp, Stops sheltered) => setUp.FillLevel
+        ?? (ShadeOf(setUp) is { } shade ? CombinedLight.Missing(shade - sheltered, Least)
+            : sheltered.Value > 0 ? CombinedLight.Missing(-sheltered, Least)
+            : SetUpSpec.UsualFill);
 }

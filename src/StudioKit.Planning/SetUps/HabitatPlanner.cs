@@ -38,6 +38,6 @@ internal abstract class HabitatPlanner : SetUpPlanner
 
     private static SymptomRule Fill(Symptom seen, SetUpSpec setUp, ExposurePlan now, Stops by) => new(
         seen,
-        [[new KitChange.FillLevel(setUp.Name, FillLevels.Of(setUp) + by)]],
+        [[new KitChange.FillLevel(setUp.Name, FillLevels.Of(setUp, now.ShelterLoss) + by)]],
         changed => (changed.Lights[0].Power.Fraction - now.Lights[0].Power.Fraction) * by.Value > 0);
 }

@@ -6,6 +6,7 @@ using StudioKit.Physics.Exposure.Flashes;
 using StudioKit.Physics.Exposure.Series;
 using StudioKit.Physics.Exposure.SetUps;
 using StudioKit.Planning.Framing;
+using StudioKit.Planning.Sheltering;
 using StudioKit.Planning.Studio.Lights;
 
 namespace StudioKit.Planning.SetUps;
@@ -42,8 +43,11 @@ internal sealed record SetUpAtFraming(KitSpec Kit, SetUpSpec SetUp, PlannedFrami
     /// <summary>Ambient light on the subject against the background's; none where it was not metered apart.</summary>
     public Stops? SubjectShade => FillLevels.ShadeOf(SetUp);
 
+    /// <summary>Stops that the subject loses by what is put up against the sun; 0 or more.</summary>
+    public Stops Sheltered { get; } = Shade.Loss(Kit, SetUp);
+
     /// <summary>Level of the fill against correct exposure: the set-up's own, else what the subject's own light lacks, else the usual.</summary>
-    public Stops FillLevel => FillLevels.Of(SetUp);
+    public Stops FillLevel => FillLevels.Of(SetUp, Sheltered);
 
     /// <summary>The f-number to use: the set-up's own, or the sharpest for the subject, within what the lens has.</summary>
     public FNumber Aperture => _aperture ??= WithinLens(Wanted);

@@ -8,6 +8,9 @@ namespace StudioKit.Planning.Studio;
 /// <param name="GustFactor">Three-second gust over that mean [1].</param>
 public sealed record SiteWind(Speed Mean, int Beaufort, double GustFactor)
 {
+    /// <summary>Wind behind what is put up against it, over that in the open [1]; 1 where nothing is.</summary>
+    public double Left { get; init; } = 1;
+
     /// <summary>The gust that the frame is checked for.</summary>
-    public Speed Gust => Mean * GustFactor;
+    public Speed Gust => Mean * GustFactor * Left;
 }

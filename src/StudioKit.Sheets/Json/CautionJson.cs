@@ -26,6 +26,7 @@ internal static class CautionJson
             .Flag("bent", caution.Bent)
             .Count("pegs", caution.Pegs)
             .Flag("guys", caution.Guys)
+            .Texts("shelters", caution.Shelters.Select(shelter => shelter.Name))
             .List("channels", caution.Channels, channel => json.Count("channel", channel))
             .Number("dayS", caution.Day?.Seconds)
             .Number("airCelsius", caution.Air?.DegreesCelsius)

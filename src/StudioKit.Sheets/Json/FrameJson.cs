@@ -27,6 +27,7 @@ internal static class FrameJson
             .Grams("stripMass", frame.RestMass)
             .Number("meanWindMPerS", frame.Wind?.Mean.MetersPerSecond)
             .Number("gustFactor", frame.Wind?.GustFactor)
+            .Number("windLeft", frame.Wind?.Left)
             .Number("gustMPerS", frame.Wind?.Gust.MetersPerSecond)
             .Grams("ballast", frame.Ballast)
             .Count("pegs", frame.Pegs)

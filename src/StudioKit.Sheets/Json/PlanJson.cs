@@ -133,6 +133,11 @@ public static class PlanJson
                 .Text("says", WarningText.Says(warning)))
             .Stops("isoAboveBase", exposure.IsoAboveBase)
             .Number("ambientEv100", exposure.Ambient.AtIso100)
+            .Stops("shelterLoss", exposure.ShelterLoss)
+            .Number("sunShare", exposure.SunShare)
+            .List("shelters", exposure.Shelters, shelter => json
+                .Text("name", shelter.Name).Text("kind", MemberText.Of(shelter.Kind)).Flag("held", shelter.Held)
+                .Millimetres("distance", shelter.Distance).Millimetres("sunward", shelter.Sunward))
             .Number("subjectAmbientEv100", exposure.SubjectAmbient?.AtIso100)
             .Stops("subjectLevel", exposure.SubjectLevel)
             .Stops("uncertainty", exposure.Uncertainty)

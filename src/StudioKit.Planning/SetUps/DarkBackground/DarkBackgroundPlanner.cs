@@ -21,7 +21,7 @@ internal sealed class DarkBackgroundPlanner : SetUpPlanner
         Camera = at.Camera,
         Limits = at.Limits,
         Ambient = at.Ambient,
-        SubjectShade = (at.SubjectShade ?? default) - (at.Cover?.Daylight ?? default),
+        SubjectShade = (at.SubjectShade ?? default) - (at.Cover?.Daylight ?? default) - at.Sheltered,
         Lights = OnSubject(at),
         Rims = [.. at.SetUp.LightsOf(LightRole.Rim).Select(light => new SubjectLight(at.Flash(light), at.SetUp.RimLevel))],
         BackgroundUnder = at.SetUp.AmbientUnder,

@@ -18,6 +18,6 @@ internal sealed class DaylightFillPlanner : HabitatPlanner
         Lights = OnSubject(at),
         FillLevel = at.FillLevel,
         FavouriteIso = at.SetUp.Iso,
-        SubjectShade = at.SubjectShade ?? DaylightFillCase.OwnShade,
+        SubjectShade = (at.SubjectShade ?? DaylightFillCase.OwnShade) - at.Sheltered,
     });
 }

@@ -17,7 +17,7 @@ internal sealed class LowLightFillPlanner : HabitatPlanner
         Ambient = at.Ambient,
         Lights = OnSubject(at),
         FillLevel = at.FillLevel,
-        SubjectShade = at.SubjectShade ?? default,
+        SubjectShade = (at.SubjectShade ?? default) - at.Sheltered,
         FavouriteIso = at.SetUp.Iso,
     });
 }

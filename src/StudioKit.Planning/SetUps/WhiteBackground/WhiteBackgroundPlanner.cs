@@ -51,7 +51,7 @@ internal sealed class WhiteBackgroundPlanner(params LightRole[] sheets) : SetUpP
     {
         Camera = at.Camera,
         Limits = at.Limits,
-        Ambient = new ExposureValue(at.Ambient.AtIso100 - (at.Cover?.Daylight.Value ?? 0)),
+        Ambient = new ExposureValue(at.Ambient.AtIso100 - (at.Cover?.Daylight.Value ?? 0) - at.Sheltered.Value),
         Below = FlashOf(at, sheets[0]),
         Lights = OnSubject(at),
         Transmittance = PanelExtremes.TransmittanceOf(at, sheets[0]),

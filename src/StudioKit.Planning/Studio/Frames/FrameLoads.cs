@@ -4,6 +4,7 @@ using StudioKit.Physics.Packing;
 using StudioKit.Physics.Structure;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Packing;
+using StudioKit.Planning.Sheltering;
 using UnitsNet;
 
 namespace StudioKit.Planning.Studio.Frames;
@@ -33,7 +34,7 @@ internal static class FrameLoads
         Pegs = kit.Frame.Pegs.Count,
         PegHold = PegHold(kit),
         Guyed = kit.Frame.Pegs.Guys,
-        Gust = WindOf(kit).Gust,
+        Gust = WindOf(kit, panel).Gust,
         Air = kit.Site.Temperature,
         SunWarming = kit.Site.SunWarming,
         Subject = OnSheet(kit),
@@ -57,8 +58,11 @@ internal static class FrameLoads
         ColdBendRatio = panel.ColdBendRatio,
     };
 
-    /// <summary>The wind of the site, from its mean to its gust.</summary>
-    public static SiteWind WindOf(KitSpec kit) => new(kit.Site.Wind, Beaufort.ForceOf(kit.Site.Wind.MetersPerSecond), kit.Site.GustFactor);
+    /// <summary>The wind of the site, from its mean to its gust, behind what is put up against it.</summary>
+    public static SiteWind WindOf(KitSpec kit, PanelPlan panel) => new(kit.Site.Wind, Beaufort.ForceOf(kit.Site.Wind.MetersPerSecond), kit.Site.GustFactor)
+    {
+        Left = WindScreens.OnFrame(kit, PlanStages.OnPanel(kit), panel.Width),
+    };
 
     /// <summary>What one peg holds.</summary>
     public static Force PegHold(KitSpec kit) => Force.FromNewtons(kit.Frame.Pegs.Hold.Kilograms * PanelSag.Gravity);

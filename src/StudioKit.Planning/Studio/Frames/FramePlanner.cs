@@ -59,7 +59,7 @@ internal static class FramePlanner
             PackingDown = AssemblyOrder.TakeApart(kit, frame, pieces),
             StandingMass = standing,
             StructuralChecks = StudioChecks.All(FrameLoads.CaseOf(kit, panel, frame, standing)),
-            Wind = FrameLoads.WindOf(kit),
+            Wind = FrameLoads.WindOf(kit, panel),
             Ballast = kit.Frame.Ballast,
             Pegs = kit.Frame.Pegs.Count,
             PegHold = FrameLoads.PegHold(kit),

@@ -23,6 +23,7 @@ internal static class ShoppingList
             .GroupBy(sheet => (sheet.StockLabel, sheet.Price))
             .Select(group => new ShoppingLine($"sheet of {group.Key.StockLabel}", group.Count(), SheetPrice(kit, panel, group.Key.StockLabel, group.Key.Price))),
         .. kit.Triggers.Where(trigger => trigger.Price is not null).Select(trigger => new ShoppingLine(trigger.Name, trigger.Count * kit.Stock.Studios, trigger.Price)),
+        .. kit.Shelters.Where(shelter => shelter.Price is not null).Select(shelter => new ShoppingLine($"{shelter.Name}, {PlanFormat.Rectangle(shelter.Width, shelter.Height)}", kit.Stock.Studios, shelter.Price)),
         .. kit.Supports.Where(support => support.Price is not null).Select(support => new ShoppingLine(support.Name, kit.Stock.Studios, support.Price)),
     ];
 
