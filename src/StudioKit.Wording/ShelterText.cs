@@ -15,7 +15,7 @@ public static class ShelterText
         ArgumentNullException.ThrowIfNull(exposure);
         var shades = exposure.Shelters.Where(shelter => shelter.Kind != ShelterKind.WindBreak).Select(shelter => $"the {shelter.Name}").ToList();
         return shades.Count == 0 ? "" : FormattableString.Invariant(
-            $" in the open; under {string.Join(" and ", shades)} {exposure.ShelterLoss.Value:0.0} stops less{(exposure.SunShare is > 0 and var sun ? $" ({PlanFormat.Percent(Math.Round(sun, 2))} sun)" : "")}");
+            $", {exposure.ShelterLoss.Value:0.0} stops less under {string.Join(" and ", shades)}{(exposure.SunShare is > 0 and var sun ? $" ({PlanFormat.Percent(Math.Round(sun, 2))} sun)" : "")}");
     }
 
     /// <summary>What is put up and taken down in a step of a session.</summary>

@@ -39,6 +39,12 @@ internal sealed class KitVariants
     {
         // A name is changed wherever it is used; a kind may go by the same word, and stays.
         yield return Values.Where(other => other.Text == value.Text && !_kinds.Contains(other)).Aggregate(_text, (text, name) => With(text, name, name.Text + "x"));
+        // A letter alone is a group of a radio.
+        if (value.Text is [>= 'A' and < 'P' and var letter])
+        {
+            yield return With(_text, value, ((char)(letter + 1)).ToString());
+        }
+
         foreach (var other in Digits(value.Text).Concat(Choices.Where(words => words.Contains(value.Text)).SelectMany(words => words).Where(word => word != value.Text)))
         {
             yield return With(_text, value, other);

@@ -11,6 +11,9 @@ internal static class WordKeys
     public static Section<T> Sentence<T>(this OpenKey<T> key, Func<T, string, T> set, Func<T, string>? get = null)
         where T : class => key.Value(Kinds.Sentence, set, get);
 
+    public static Section<T> RadioGroup<T>(this OpenKey<T> key, Func<T, string, T> set, Func<T, string>? get = null)
+        where T : class => key.Value(Kinds.RadioGroup, set, get);
+
     public static Section<T> Currency<T>(this OpenKey<T> key, Func<T, string, T> set, Func<T, string>? get = null)
         where T : class => key.Value(Kinds.Currency, set, get);
 

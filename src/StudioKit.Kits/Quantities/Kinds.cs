@@ -159,6 +159,8 @@ internal static class Kinds
 
     public static readonly ValueKind<string> Currency = new("a currency code", "EUR", WordText.Currency, value => value) { Pattern = () => "[A-Z]{3}" };
 
+    public static readonly ValueKind<string> RadioGroup = new("a group of a radio", "B", WordText.RadioGroup, value => value) { Pattern = () => "[A-P]" };
+
     /// <summary>A choice among the members of an enumeration, written with hyphens and read as the member's place.</summary>
     public static ValueKind<int> Choice(Type members, string noun)
     {

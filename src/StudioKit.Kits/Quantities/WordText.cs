@@ -1,3 +1,5 @@
+using StudioKit.Kits.Triggers;
+
 namespace StudioKit.Kits.Quantities;
 
 /// <summary>Values that are words: names, choices, yes and no.</summary>
@@ -52,6 +54,11 @@ internal static class WordText
         Math.Abs(value) < 1e9
             ? Reading<double>.Good(value)
             : Reading<double>.Bad($"'{text}' is too large a price.", "Write a price in the stock's currency, for example '4.20'."));
+
+    public static Reading<string> RadioGroup(string text) =>
+        TriggerGroup.Place(text.Trim()) is not null
+            ? Reading<string>.Good(text.Trim())
+            : Reading<string>.Bad($"'{text}' is not a group of a radio.", "Write one capital letter, 'A' to 'P'.");
 
     public static Reading<string> Currency(string text) =>
         text.Trim() is { Length: 3 } code && code.All(char.IsAsciiLetterUpper)

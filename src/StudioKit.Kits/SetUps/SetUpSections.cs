@@ -1,5 +1,4 @@
 using StudioKit.Kits.Description;
-using StudioKit.Kits.Triggers;
 using UnitsNet;
 
 namespace StudioKit.Kits.SetUps;
@@ -34,9 +33,8 @@ internal static class SetUpSections
         .Reference("holder", "holders", "Name of what holds it; else a free hand.", (light, value) => light with { Holder = value })
         .Optional("zoom", "Zoom setting; else the guide number's own.", "5 mm", "500 mm").Length((light, value) => light with { Zoom = value })
         .Reference("trigger", "triggers", "Name of what fires it: the radio or cell at the flash, its cord, or a hand.", (light, value) => light with { Trigger = value })
-        .Optional("group", "Letter of its group on the radio, e.g. 'B'.").Name((light, value) => light with { Group = value }, light => light.Group)
+        .Optional("group", "Letter of its group on the radio, e.g. 'B'.").RadioGroup((light, value) => light with { Group = value }, light => light.Group)
         .Without(["group"], light => light.Trigger is null, "changes nothing without 'trigger'", "Say what fires the flash: 'trigger: receiver'.")
-        .Check(light => TriggerGroup.Place(light.Group) is null ? new Fault("group", $"'{light.Group}' is no group of a radio.", "Write one capital letter, 'A' to 'P'.") : null)
         .Without(["azimuth", "elevation"], IsBehind, "is for a light about the subject; one behind an upright sheet is aimed through it at the subject", "Place it with 'distance', 'offset-right' and 'offset-up'.")
         .Without(["offset-back", "tilt", "aim-right", "aim-back"], IsBehind, "is for a light below the panel; one behind an upright sheet is aimed through it at the subject", "Place it with 'distance', 'offset-right' and 'offset-up'.")
         .Without(["offset-up"], light => !IsBehind(light), "is for a light behind an upright sheet", "Say how high it stands otherwise: 'elevation: 45°', or 'distance' below the panel.")

@@ -79,7 +79,7 @@ public sealed class ShelterTests
 
     [Theory]
     [InlineData("1.6 m x 1.6 m", true)]
-    [InlineData("8 cm x 8 cm", false)]
+    [InlineData("10 cm x 10 cm", false)]
     public void A_shade_must_cover_the_sheet(string size, bool covers)
     {
         var plan = White(Umbrella.Replace("1.6 m x 1.6 m", size, StringComparison.Ordinal), "EV 9", "shelters: [brolly]");
