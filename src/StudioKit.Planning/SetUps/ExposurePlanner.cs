@@ -64,7 +64,7 @@ internal static class ExposurePlanner
             TestSteps = [.. at.SetUp.Lights.Any(light => light.Trigger is not null) ? (TestStep[])[TestStep.EachFires] : [], .. at.Planner.TestSteps(at.SetUp), .. PolariserOf(at)],
             Verdict = ExposureJudge.Of(at, result, uncertainty, (sharpness.SmearPixels, sharpness.SmearLimit)),
             Warnings = [.. ExposureWarnings.Of(uplight)],
-            Caveats = [.. result.Caveats, .. LightPlans.Caveats(at), .. at.ApertureCaveats],
+            Caveats = [.. result.Caveats, .. LightPlans.Caveats(at), .. Firings.Caveats(at.Kit, at.SetUp), .. Shade.Caveats(at.Kit, at.SetUp), .. at.ApertureCaveats],
             Subjects = [.. at.SubjectsThatFit.Select(subject => subject.Name)],
             CameraPitches = at.SetUp.CameraPitches,
             OnPanel = at.Planner.LightsPanel,

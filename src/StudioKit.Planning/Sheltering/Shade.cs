@@ -42,6 +42,10 @@ internal static class Shade
         return new Stops(-Math.Log2(Math.Max(LeastLeft, (share * direct) + ((1 - share) * sky))));
     }
 
+    /// <summary>Says what the loss under a shade is taken for.</summary>
+    public static IEnumerable<string> Caveats(KitSpec kit, SetUpSpec setUp) => Of(kit, setUp).Where(shelter => shelter.Shades).Select(shelter => FormattableString.Invariant(
+        $"Light under the {shelter.Name} is worked out for an even sky and {100 * Share(kit, setUp):0} % sun, with none thrown back by the ground: meter under it."));
+
     /// <summary>Share of the sun in the light on the subject in the open [1].</summary>
     public static double Share(KitSpec kit, SetUpSpec setUp) =>
         setUp.SunShare ?? SunShare.Of(setUp.SubjectAmbient ?? setUp.Ambient ?? kit.Site.Ambient, Sky(kit, setUp));

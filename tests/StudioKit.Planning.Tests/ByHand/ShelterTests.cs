@@ -177,6 +177,32 @@ public sealed class ShelterTests
         KitSettings.Of(advice.Changes[0], read.Kit!).Single().Path.Should().Be("set-ups[0].shelters");
     }
 
+    /// <summary>Whatever the umbrella and the light: a card that offers it promises what a whole plan with it has.</summary>
+    [Fact]
+    public void An_umbrella_that_is_offered_keeps_what_it_promises()
+    {
+        var offers = 0;
+        Gen.Select(Gen.Int[8, 16], Gen.Int[3, 20], Gen.Int[0, 60], Gen.Int[0, 2]).Sample(
+            any =>
+            {
+                var (light, decimetres, percent, aperture) = (any.Item1, any.Item2, any.Item3, new[] { "f/5.6", "f/8", "f/16" }[any.Item4]);
+                var umbrella = $"shelters: [{{name: brolly, kind: umbrella, size: {decimetres * 10} cm x {decimetres * 10} cm, transmittance: {percent} %}}]\n";
+                var read = KitText.Read(HandKit.Of(umbrella + HandKit.White.Replace("iso: 400", $"iso: 400\n    ambient: EV {light}", StringComparison.Ordinal).Replace("f/16", aperture, StringComparison.Ordinal)));
+                var plan = KitPlanner.Plan(read);
+                foreach (var advice in plan.Advice.Mending(plan.Exposures[0]).Where(advice => advice.Changes.Any(change => change is KitChange.PutUp)))
+                {
+                    var after = KitPlanner.Plan(Changed(read, advice.Changes)).Exposures[0];
+                    (after.Verdict, after.Iso, after.Shutter).Should().Be((advice.Promise.Verdict, advice.Promise.Iso, advice.Promise.Shutter));
+                    (after.Verdict.Verdict < plan.Exposures[0].Verdict.Verdict).Should().BeTrue("it is better than before");
+                    offers++;
+                }
+            },
+            iter: 40,
+            threads: 1);
+
+        offers.Should().BePositive();
+    }
+
     [Fact]
     public void It_is_packed_put_up_in_a_step_and_warned_of()
     {

@@ -12,6 +12,10 @@ namespace StudioKit.Planning.Tests.ByHand;
 /// <summary>Which trigger fires which flash, and what stands in its way. Common practice, no source, but for the straight ways, which are geometry.</summary>
 public sealed class TriggerTests
 {
+    private static readonly int Kits = int.TryParse(Environment.GetEnvironmentVariable("STUDIOKIT_RANDOM_KITS"), System.Globalization.CultureInfo.InvariantCulture, out var kits) ? kits : 24;
+
+    private static readonly string[] Ways = ["", "trigger: ear", "trigger: inner", "trigger: deaf", "trigger: lead", "trigger: eye", "trigger: ear, group: B", "trigger: inner, group: B", "trigger: sender"];
+
     private const string Radios =
         "{name: sender, kind: radio-sender, channel: 5, groups: 3}, {name: receiver, kind: radio-receiver, count: 2, groups: 3}";
 
@@ -171,14 +175,41 @@ public sealed class TriggerTests
         var read = KitText.Read(HandKit.Of(Setting(triggers, below, above)));
         var plan = KitPlanner.Plan(read);
 
-        var mend = new CheckMender(plan, changes => KitPlanner.Plan(Changed(changes))).Of(Check(plan));
+        var mend = new CheckMender(plan, changes => KitPlanner.Plan(Changed(read, changes))).Of(Check(plan));
 
         mend.Should().NotBeNull();
         mend!.Breaks.Should().BeEmpty();
-        Check(KitPlanner.Plan(Changed(mend.Changes))).Passed.Should().BeTrue();
-
-        KitReadResult Changed(Physics.ValueList<Changes.KitChange> changes) => read with { Kit = changes.Aggregate(read.Kit!, (kit, change) => change.Apply(kit)) };
+        Check(KitPlanner.Plan(Changed(read, mend.Changes))).Passed.Should().BeTrue();
     }
+
+    /// <summary>Whatever triggers the two flashes are given: what is offered makes the check pass in a plan made afresh.</summary>
+    [Fact]
+    public void What_is_offered_for_any_triggers_is_kept()
+    {
+        const string Bag = "{name: sender, kind: radio-sender, channel: 5, groups: 2, sets-power: yes}, {name: ear, kind: radio-receiver, groups: 2}, {name: inner, kind: radio-receiver, groups: 2, built-into: two}, "
+            + "{name: deaf, kind: radio-receiver, channel: 6}, {name: lead, kind: cord, range: 3 m}, {name: eye, kind: optical-cell}";
+        var trigger = Gen.Int[0, Ways.Length - 1].Select(way => Ways[way]);
+        var kept = 0;
+        Gen.Select(trigger, trigger).Sample(
+            pair =>
+            {
+                var read = KitText.Read(HandKit.Of(Setting(Bag, pair.Item1, pair.Item2)));
+                var plan = KitPlanner.Plan(read);
+                if (Check(plan).Passed || new CheckMender(plan, changes => KitPlanner.Plan(Changed(read, changes))).Of(Check(plan)) is not { } mend)
+                {
+                    return;
+                }
+
+                Check(KitPlanner.Plan(Changed(read, mend.Changes))).Passed.Should().BeTrue("{0} and {1} were changed by {2}", pair.Item1, pair.Item2, mend.Changes);
+                kept++;
+            },
+            iter: Kits,
+            threads: 1);
+
+        kept.Should().BeGreaterThan(Kits / 4);
+    }
+
+    private static KitReadResult Changed(KitReadResult read, Physics.ValueList<Changes.KitChange> changes) => read with { Kit = changes.Aggregate(read.Kit!, (kit, change) => change.Apply(kit)) };
 
     private static string Setting(string triggers, string below, string above) => $"triggers: [{triggers}]\n" + HandKit.White
         .Replace("flash: one, ", $"flash: one, {More(below)}", StringComparison.Ordinal)

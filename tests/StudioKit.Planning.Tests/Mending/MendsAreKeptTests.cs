@@ -170,7 +170,7 @@ public sealed class MendsAreKeptTests(ITestOutputHelper output)
             PlanCheckKind.CoverRoom => kit with { Covers = [.. kit.Covers, small], SetUps = [bee with { Cover = "thimble" }] },
             PlanCheckKind.CoverFoot => kit with { Panel = kit.Panel with { Depth = Length.FromMillimeters(90) } },
             PlanCheckKind.CoverView => kit with { SetUps = [bee with { CameraPitches = [Angle.FromDegrees(15)] }] },
-            PlanCheckKind.CoverWarmth => kit with { SetUps = [bee with { Ambient = new(13) }] },
+            PlanCheckKind.CoverWarmth => kit with { SetUps = [bee with { Ambient = new(13), Shelters = [] }] },
             _ => throw new ArgumentOutOfRangeException(nameof(kind)),
         };
     }
