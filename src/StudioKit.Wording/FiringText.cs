@@ -45,7 +45,7 @@ public static class FiringText
 
     internal static string Of(TriggerCaveat caveat) => caveat.Kind switch
     {
-        TriggerCaveatKind.CellUnderSheet => $"{caveat.Flash}: under the sheet and behind skirts the {caveat.Trigger} may not see the other flashes; turn its eye up to the sheet, and try it.",
+        TriggerCaveatKind.CellUnderSheet => $"{caveat.Flash}: behind sheet and skirts the {caveat.Trigger} may not see the other flashes; turn its eye to the sheet, and try it.",
         TriggerCaveatKind.CellInSun => $"{caveat.Flash}: the sun dazzles the {caveat.Trigger}; shade its eye, and try it.",
         TriggerCaveatKind.CellBeforeTime => $"{caveat.Flash}: a metered flash sends a flash ahead, on which the {caveat.Trigger} fires too early; set the power of the others by hand.",
         _ => throw new ArgumentOutOfRangeException(nameof(caveat), caveat.Kind, "A caveat without words."),

@@ -78,7 +78,7 @@ internal sealed class MendingLadders(Replanner replanner, ExposurePlan now)
         }
 
         yield return BackgroundFurther().Select(Single);
-        yield return now.WhereItSits ? [] : CommonSymptoms.Shaded(replanner.Kit, _setUp);
+        yield return now.ShowsHabitat ? [] : CommonSymptoms.Shaded(replanner.Kit, _setUp);
         yield return Shade().Select(Single);
         yield return _setUp.Filter is null ? [] : [[new KitChange.Before(now.SetUp, null)]];
         yield return Faster().Select(Single);

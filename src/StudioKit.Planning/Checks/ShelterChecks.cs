@@ -101,7 +101,7 @@ internal static class ShelterChecks
     // One for the camera, one for each light that nothing else holds, one for each shade that is held.
     private static PlanCheck Hands(Plan plan, SetUpSpec setUp, int held)
     {
-        var lights = setUp.Lights.Count(light => light.Role != LightRole.Below && plan.Kit.Holders.FirstOrDefault(holder => holder.Name == light.Holder) is null or { Kind: HolderKind.Hand });
+        var lights = setUp.Lights.Count(light => !light.Role.IsBackground() && plan.Kit.Holders.FirstOrDefault(holder => holder.Name == light.Holder) is null or { Kind: HolderKind.Hand });
         var (needed, there) = (1 + lights + held, HandsOfOne * Math.Max(1, plan.Kit.Pack.People.Count));
         return new PlanCheck
         {

@@ -35,7 +35,7 @@ internal static class TriggerChecks
 
     private static IEnumerable<TriggerCaveat> OfCell(Plan plan, SetUpSpec setUp, LightPlan light, IReadOnlyList<LightPlan> lights)
     {
-        if (light.Role == LightRole.Below)
+        if (light.Role.IsBackground())
         {
             yield return Caveat(TriggerCaveatKind.CellUnderSheet);
         }

@@ -30,8 +30,10 @@ internal sealed class FlashWays(Plan plan, SetUpSpec setUp)
             return new Position(stand.Right.Meters, stand.Back.Meters, stand.Up.Meters);
         }
 
-        var below = setUp.Lights[light.Place];
-        return new Position(below.OffsetRight.Meters, below.OffsetBack.Meters, -light.Distance.Meters);
+        var behindSheet = setUp.Lights[light.Place];
+        return behindSheet.Role == LightRole.Behind
+            ? new Position(behindSheet.OffsetRight.Meters, (setUp.BackgroundDistance + light.Distance).Meters, behindSheet.OffsetUp.Meters)
+            : new Position(behindSheet.OffsetRight.Meters, behindSheet.OffsetBack.Meters, -light.Distance.Meters);
     }
 
     private static double Way(Position one, Position other) => Math.Sqrt(Math.Pow(one.X - other.X, 2) + Math.Pow(one.Y - other.Y, 2) + Math.Pow(one.Z - other.Z, 2));

@@ -3,7 +3,7 @@ namespace StudioKit.Planning.Firing;
 /// <summary>What to bear in mind of how flashes are fired (common practice, no source).</summary>
 public enum TriggerCaveatKind
 {
-    /// <summary>An optical cell under the sheet and behind skirts may not see the other flashes.</summary>
+    /// <summary>An optical cell behind a sheet and skirts may not see the other flashes.</summary>
     CellUnderSheet,
 
     /// <summary>The sun dazzles an optical cell.</summary>

@@ -21,7 +21,7 @@ internal static class ShelterMends
     {
         var setUp = plan.Kit.SetUps.First(candidate => candidate.Name == check.Parts[0]);
         return from light in setUp.Lights.Select((light, place) => (light, place))
-               where light.light.Role != LightRole.Below && plan.Kit.Holders.FirstOrDefault(holder => holder.Name == light.light.Holder) is null or { Kind: HolderKind.Hand }
+               where !light.light.Role.IsBackground() && plan.Kit.Holders.FirstOrDefault(holder => holder.Name == light.light.Holder) is null or { Kind: HolderKind.Hand }
                from holder in plan.Kit.Holders
                where holder.Kind != HolderKind.Hand && setUp.Lights.All(other => other.Holder != holder.Name)
                select (ValueList<KitChange>)[new KitChange.Hold(setUp.Name, light.place, holder.Name)];

@@ -145,7 +145,7 @@ internal sealed class LightStandPlanner(KitSpec kit, IReadOnlyList<PlannedFramin
     {
         var key = all.Where(other => other.Spec.Role != LightRole.Rim).Sum(other => other.Plan.Budget.Total.Ratio);
         var others = all.Where(other => !ReferenceEquals(other, lit) && other.Spec.Role != LightRole.Rim).Sum(other => other.Plan.Budget.Total.Ratio);
-        var shade = (exposure.SubjectAmbient is { } apart ? apart.AtIso100 - exposure.Ambient.AtIso100 : 0) - (exposure.OnPanel ? 0 : exposure.ShelterLoss.Value);
+        var shade = (exposure.SubjectAmbient is { } apart ? apart.AtIso100 - exposure.Ambient.AtIso100 : 0) - (exposure.WhiteMargin is null ? exposure.ShelterLoss.Value : 0);
         var sheet = exposure.Uplight is { } uplight ? uplight.Ratio * key * ShadowDepth.ShareOfSheet(Math.PI / 2) : 0;
         var rest = others + Math.Pow(2, exposure.AmbientLevel.Value + shade) + sheet;
         return double.IsNormal(rest) ? ShadowDepth.Of(lit.Plan.Budget.Total.Ratio, rest) : null;
