@@ -6,11 +6,14 @@ using UnitsNet;
 
 namespace StudioKit.Planning;
 
-/// <summary>Light on the panel in one white-background set-up.</summary>
+/// <summary>Light on the panel, or on an upright sheet, in one white-background set-up.</summary>
 public sealed record PanelLightPlan
 {
     /// <summary>Name of the set-up.</summary>
     public required string SetUp { get; init; }
+
+    /// <summary>Name of the upright sheet that it is; none for the panel.</summary>
+    public string? Upright { get; init; }
 
     /// <summary>What is impossible about the geometry; nothing is worked out then.</summary>
     public IReadOnlyList<LightProblem> Problems { get; init; } = [];

@@ -35,6 +35,9 @@ public sealed record Plan
     /// <summary>Light on the panel, one for each white-background set-up.</summary>
     public IReadOnlyList<PanelLightPlan> PanelLights { get; init; } = [];
 
+    /// <summary>Light on every sheet, the panel's first, one for each set-up that it is lit in.</summary>
+    public IEnumerable<PanelLightPlan> SheetLights => PanelLights.Concat(UprightLights.Select(light => light.Sheet));
+
     /// <summary>Starting exposures, one for each framing of each set-up.</summary>
     public required IReadOnlyList<ExposurePlan> Exposures { get; init; }
 

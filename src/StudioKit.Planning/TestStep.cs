@@ -6,6 +6,15 @@ public enum TestStep
     /// <summary>Flash above off: the whole background must blink as overexposed.</summary>
     BackgroundAlone,
 
+    /// <summary>The flash behind an upright sheet alone: the whole background must clip.</summary>
+    BehindAlone,
+
+    /// <summary>Of two sheets the flash below the panel alone: the panel must clip.</summary>
+    PanelAlone,
+
+    /// <summary>Of two sheets the flash behind the upright one alone: that must clip.</summary>
+    UprightAlone,
+
     /// <summary>All flashes off: the frame must be nearly black.</summary>
     AmbientAlone,
 

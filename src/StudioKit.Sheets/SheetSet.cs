@@ -36,7 +36,7 @@ public static class SheetSet
                 new SheetGroup(named.FileName, named.Kind, () => [Pdf(named.FileName, named.Chapter.Alone(stamp))], () => Pages(named, stamp))),
             .. plan.Frame is { } frame ? (SheetGroup[])[Svgs("build-drawings", () => Drawings(plan, frame, options))] : [],
             Svgs("plots", () => PlanPlots.Of(plan).Select(plot => new NamedDrawing(plot.Name, plot.Drawing))),
-            .. plan.PanelLights.Count > 0 ? (SheetGroup[])[Svgs("light-drawings", () => LightDrawings.Of(plan))] : [],
+            .. plan.SheetLights.Any() ? (SheetGroup[])[Svgs("light-drawings", () => LightDrawings.Of(plan))] : [],
             new SheetGroup("tables", SheetGroupKind.Tables, () => Tables(plan), () => []),
         ];
     }

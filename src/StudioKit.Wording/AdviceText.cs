@@ -28,7 +28,7 @@ public static class AdviceText
         var turn = symptom.TurnsPolariser ? "turn the polariser until it goes"
             : symptom.Advice is not null ? (symptom.Wait is null ? "" : "; or ") + Of(now, symptom.Advice, inShort)
             : symptom.Wait is null ? "nothing in the kit helps at this framing" : "";
-        return string.Concat(Before(symptom), turn, Room(symptom));
+        return string.Concat(Before(now, symptom), turn, Room(symptom));
     }
 
     /// <summary>What to move and set.</summary>
@@ -48,10 +48,10 @@ public static class AdviceText
     }
 
     // Before anything is turned: what no plan can see.
-    private static string Before(SymptomAdvice symptom) => symptom switch
+    private static string Before(ExposurePlan now, SymptomAdvice symptom) => symptom switch
     {
         { Wait: { } wait } => $"wait {PlanFormat.Wait(wait)} between frames",
-        { Seen: Symptom.NothingBlinks } => "is the flash below on, charged and triggered? Then ",
+        { Seen: Symptom.NothingBlinks } => $"is the {(now.Lights.FirstOrDefault(light => light.Role.IsBackground()) is { } sheet ? Name(sheet) : "flash")} on, charged and triggered? Then ",
         _ => "",
     };
 

@@ -10,7 +10,7 @@ public static class LightProblemText
     public static IEnumerable<string> Of(PanelLightPlan light)
     {
         ArgumentNullException.ThrowIfNull(light);
-        return light.Problems.Select(problem => Of(problem, light.FlashOf(problem)));
+        return light.Problems.Select(problem => light.Upright is null ? Of(problem, light.FlashOf(problem)) : OfUpright(problem, light.FlashOf(problem)));
     }
 
     /// <summary>A problem in a sentence.</summary>

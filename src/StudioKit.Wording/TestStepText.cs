@@ -11,6 +11,9 @@ public static class TestStepText
     private static string Of(TestStep step) => step switch
     {
         TestStep.BackgroundAlone => "Flash below alone: the whole background must blink as overexposed.",
+        TestStep.BehindAlone => "Flash behind alone: the whole background must blink as overexposed.",
+        TestStep.PanelAlone => "Flash below alone: the panel must blink as overexposed.",
+        TestStep.UprightAlone => "Flash behind alone: the sheet behind must blink as overexposed.",
         TestStep.AmbientAlone => "All flashes off: the frame must be nearly black.",
         TestStep.HabitatAlone => "Flash off: the habitat must be right and the subject a little dark.",
         TestStep.SceneAlone => "Flash off: the scene must be as bright as it should look.",

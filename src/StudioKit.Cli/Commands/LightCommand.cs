@@ -57,7 +57,7 @@ internal sealed class LightCommand
         }
 
         var placements = parsed.GetValue(_search)
-            ? lights.Select(light => PlacementPlanner.Search(plan, light.SetUp, new PlacementProgressLine(_host), cancellation)).OfType<PlacementPlan>().ToList()
+            ? lights.Where(light => light.Upright is null).Select(light => PlacementPlanner.Search(plan, light.SetUp, new PlacementProgressLine(_host), cancellation)).OfType<PlacementPlan>().ToList()
             : [];
         Print(plan, lights, placements, parsed.GetValue(_json));
         return Verdict(lights, placements);
@@ -65,14 +65,14 @@ internal sealed class LightCommand
 
     private List<PanelLightPlan>? Chosen(Plan plan, string? setUp)
     {
-        var chosen = plan.PanelLights.Where(light => setUp is null || light.SetUp == setUp).ToList();
+        var chosen = plan.SheetLights.Where(light => setUp is null || light.SetUp == setUp).ToList();
         if (chosen.Count > 0)
         {
             return chosen;
         }
 
-        var names = string.Join(", ", plan.PanelLights.Select(light => $"'{light.SetUp}'"));
-        var meant = NearestName.Of(setUp ?? "", plan.PanelLights.Select(light => light.SetUp)) is { } nearest ? $" Did you mean '{nearest}'?" : "";
+        var names = string.Join(", ", plan.SheetLights.Select(light => $"'{light.SetUp}'").Distinct(StringComparer.Ordinal));
+        var meant = NearestName.Of(setUp ?? "", plan.SheetLights.Select(light => light.SetUp)) is { } nearest ? $" Did you mean '{nearest}'?" : "";
         _host.Report(UsageCodes.Refused, names.Length == 0
             ? "the kit has no white-background set-up."
             : $"--set-up: no white-background set-up is named '{setUp}'.{meant} There is {names}.");

@@ -31,7 +31,7 @@ internal static class UprightChecks
             Remedy = enough ? null : new CheckRemedy(CheckRemedyKind.LargerUpright)
             {
                 Amount = required,
-                Parts = [upright.Name],
+                Parts = [upright.Name, .. upright.Places.Select(place => place.SetUp)],
                 Keys = ["uprights.width", "uprights.height", "set-ups.background-distance"],
             },
         };
@@ -47,7 +47,7 @@ internal static class UprightChecks
         Findings = [.. upright.SeenUnder.Select(gap => new CheckFinding.OfGap(gap))],
         Remedy = upright.SeenUnder.Count == 0 ? null : new CheckRemedy(CheckRemedyKind.LevelCamera)
         {
-            Parts = [upright.Name],
+            Parts = [upright.Name, .. upright.SeenUnder.Select(gap => gap.SetUp).Distinct(StringComparer.Ordinal)],
             Keys = ["set-ups.camera-pitch", "set-ups.background-distance", "uprights.over-ground"],
         },
     };

@@ -20,6 +20,9 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
     /// <summary>What is turned over the animal, or what it swims in; none where there is none.</summary>
     public CoverPlan? Cover { get; init; }
 
+    /// <summary>The sheet that stands behind its subject; none where there is none.</summary>
+    public UprightLightPlan? Upright { get; init; }
+
     /// <summary>Where its lights about the subject stand.</summary>
     public IReadOnlyList<LightStandPlan> Stands { get; init; } = [];
 
@@ -116,6 +119,11 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
             yield return new Paragraph(CoverText.OfCard(Cover, Exposure.Framing.Name), Math.Max(type.Small, TypeScale.Smallest));
         }
 
+        if (Upright is not null)
+        {
+            yield return new Paragraph(UprightText.OfCard(Upright), Math.Max(type.Small, TypeScale.Smallest));
+        }
+
         if (Exposure.Verdict.Verdict == Planning.Verdict.AtTheEdge)
         {
             yield return new BoxedText("At the edge", VerdictText.Missed(Exposure), type.Text);
@@ -142,7 +150,8 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
 
     // Where to hold it, at a glance; the back draws it, and the fullest cards leave it to the back.
     private string From(LightPlan light, CardType type) =>
-        !type.IsBrief && Stands.FirstOrDefault(stand => stand.Place == light.Place) is { } stand ? $", {StandText.Direction(stand.From)}" : "";
+        light.Role == LightRole.Behind && Upright is not null ? $", {UprightText.Place(Upright, Exposure, light)}"
+        : !type.IsBrief && Stands.FirstOrDefault(stand => stand.Place == light.Place) is { } stand ? $", {StandText.Direction(stand.From)}" : "";
 
     // That nobody knows a zoom is nothing to set: the fullest cards leave it to the tables.
     private static string Name(LightPlan light, CardType type) =>

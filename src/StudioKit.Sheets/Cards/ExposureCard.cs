@@ -28,9 +28,10 @@ internal sealed class ExposureCard
     private ExposureCard(CardBlocks blocks, CardTemplate template) => (_blocks, _exposure, _template, _stamp) = (blocks, blocks.Exposure, template, blocks.Stamp);
 
     public static (Card Card, IReadOnlyList<string> Problems) Make(
-        ExposurePlan exposure, CardAdvice advice, CardTemplate template, Stamp stamp, CardPlace place, IReadOnlyList<FeaturePlan>? features = null, CoverPlan? cover = null, IReadOnlyList<LightStandPlan>? stands = null)
+        ExposurePlan exposure, CardAdvice advice, CardTemplate template, Stamp stamp, CardPlace place, IReadOnlyList<FeaturePlan>? features = null, CoverPlan? cover = null, IReadOnlyList<LightStandPlan>? stands = null,
+        UprightLightPlan? upright = null)
     {
-        var card = new ExposureCard(new CardBlocks(exposure, advice, place, stamp) { Features = features ?? [], Cover = cover, Stands = stands ?? [] }, template);
+        var card = new ExposureCard(new CardBlocks(exposure, advice, place, stamp) { Features = features ?? [], Cover = cover, Stands = stands ?? [], Upright = upright }, template);
         return exposure.IsUsable ? card.Settings() : card.Impossible();
     }
 

@@ -15,7 +15,7 @@ internal static class ExposureCards
         var ring = plan.Exposures.OrderBy(exposure => exposure.Framing.Magnification.Value).ToList();
         var made = ring.Select((exposure, i) => ExposureCard.Make(
             exposure, plan.Advice.Of(exposure), template, stamp, new CardPlace(i + 1, ring.Count), FeaturesOf(plan, exposure), plan.Covers.FirstOrDefault(cover => cover.SetUp == exposure.SetUp),
-            StandsOf(plan, exposure))).ToList();
+            StandsOf(plan, exposure), plan.UprightLights.FirstOrDefault(light => light.SetUp == exposure.SetUp))).ToList();
         Card[] cards = [.. template.Index ? IndexCards.Of(ring, plan.AnimalLadder, template, stamp) : [], .. made.Select(card => card.Card)];
         var laid = CardImposition.Lay($"Exposure cards, {template.Name}", cards, template, paper, stamp);
         return laid with { Problems = [.. laid.Problems, .. made.SelectMany(card => card.Problems).Distinct()] };

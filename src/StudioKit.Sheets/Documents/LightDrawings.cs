@@ -5,12 +5,16 @@ namespace StudioKit.Sheets.Documents;
 /// <summary>The drawings of the light on the panel, set-up by set-up.</summary>
 internal static class LightDrawings
 {
-    /// <summary>Map, section and place of the flash; numbered where a kit has several white-background set-ups.</summary>
-    public static IEnumerable<NamedDrawing> Of(Plan plan) => plan.PanelLights.SelectMany((light, index) =>
+    /// <summary>Map, section and place of the flash; numbered where a kit lights several sheets or set-ups.</summary>
+    public static IEnumerable<NamedDrawing> Of(Plan plan)
     {
-        var number = plan.PanelLights.Count > 1 ? FormattableString.Invariant($"-{index + 1}") : "";
-        return Of(light).Select(named => named with { Name = named.Name + number });
-    });
+        List<PanelLightPlan> lights = [.. plan.SheetLights];
+        return lights.SelectMany((light, index) =>
+        {
+            var number = lights.Count > 1 ? FormattableString.Invariant($"-{index + 1}") : "";
+            return Of(light).Select(named => named with { Name = named.Name + number });
+        });
+    }
 
     private static IEnumerable<NamedDrawing> Of(PanelLightPlan light)
     {
@@ -25,6 +29,9 @@ internal static class LightDrawings
         }
 
         yield return new NamedDrawing("studio-section", StudioSectionDrawing.Of(light));
-        yield return new NamedDrawing("flash-place", FlashPlaceDrawing.Of(light));
+        if (light.Upright is null)
+        {
+            yield return new NamedDrawing("flash-place", FlashPlaceDrawing.Of(light));
+        }
     }
 }

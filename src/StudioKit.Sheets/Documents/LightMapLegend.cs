@@ -88,8 +88,8 @@ internal sealed class LightMapLegend(PanelLightPlan light, FramingLightPlan show
 
         yield return (Darkest, $"darkest visible point, {shown.Darkest.Margin} stops{(light.IsOverPipe(shown.Darkest.Place) ? $", {MarginText.OverPipe}" : "")}");
         yield return (Brightest, $"brightest visible point, {shown.Brightest.Margin} stops");
-        yield return (Subject, "subject's foot");
-        yield return (at => [Polygon.Rectangle(new Bounds(at.X - 3, at.Y - 1.2, at.X + 3, at.Y + 1.2), Stroke.Hidden)], "flash window below");
+        yield return (Subject, light.Upright is null ? "subject's foot" : "level behind the subject's middle");
+        yield return (at => [Polygon.Rectangle(new Bounds(at.X - 3, at.Y - 1.2, at.X + 3, at.Y + 1.2), Stroke.Hidden)], light.Upright is null ? "flash window below" : "flash window behind");
         if (light.Foot is { } foot)
         {
             yield return (at => [Polygon.Rectangle(new Bounds(at.X - 3, at.Y - 1.2, at.X + 3, at.Y + 1.2), FootStroke)], $"foot of the {foot.Name}");

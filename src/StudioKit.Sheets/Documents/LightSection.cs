@@ -14,18 +14,22 @@ internal static class LightSection
     /// <summary>Table, map, section and place of the flash.</summary>
     public static IEnumerable<Block> Of(Plan plan, PanelLightPlan light)
     {
-        yield return new Heading($"Light on the panel: {light.SetUp}", 2);
+        yield return new Heading(light.Upright is { } upright ? $"Light on the {upright}: {light.SetUp}" : $"Light on the panel: {light.SetUp}", 2);
         if (light.Problems.Count > 0)
         {
-            yield return new Caution(string.Join(" ", LightProblemText.Of(light)), "The flash cannot light the panel as the kit places it");
+            yield return new Caution(string.Join(" ", LightProblemText.Of(light)), $"The flash cannot light the {light.Upright ?? "panel"} as the kit places it");
+        }
+
+        if (plan.UprightLights.FirstOrDefault(lit => ReferenceEquals(lit.Sheet, light)) is { } behind)
+        {
+            yield return new ItemList([UprightText.Stands(plan, behind), .. behind.Flashes.Select(UprightText.Flash)], ItemMarker.Dot);
         }
 
         if (light.Framings.Count > 0)
         {
             yield return new Paragraph(
                 $"Power is set for the darkest visible point over all camera angles, not for the middle: there the margin is at least {light.TargetMargin.Nominal} stop over clipping. "
-                + "Margins in stops over clipping; places count from the subject's foot as the camera sees them. Veil is the lift of a mid-tone by glare, an upper bound; "
-                + "glow is the light on the subject's underside against the lights above.");
+                + $"Margins in stops over clipping; places count from {(light.Upright is null ? "the subject's foot" : "the point level behind the subject's middle")} as the camera sees them. Veil is the lift of a mid-tone by glare, an upper bound{(light.Upright is null ? "; glow is the light on the subject's underside against the lights above" : "")}.");
             yield return Margins(light);
             foreach (var block in Warnings(plan, light))
             {
@@ -61,7 +65,10 @@ internal static class LightSection
         }
 
         yield return StudioSectionDrawing.Of(light);
-        yield return FlashPlaceDrawing.Of(light);
+        if (light.Upright is null)
+        {
+            yield return FlashPlaceDrawing.Of(light);
+        }
     }
 
     private static Table Margins(PanelLightPlan light) => new(

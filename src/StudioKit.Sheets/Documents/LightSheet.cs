@@ -12,8 +12,8 @@ internal static class LightSheet
         stamp,
         page,
         [
-            new Heading($"Light on the panel of {plan.Kit.Name}"),
-            .. plan.PanelLights.SelectMany(light => LightSection.Of(plan, light)),
+            new Heading($"Light on the {(plan.PanelLights.Count > 0 ? "panel" : "sheet")} of {plan.Kit.Name}"),
+            .. plan.SheetLights.SelectMany(light => LightSection.Of(plan, light)),
             new Caution(UsualCautions.Flash),
         ]);
 }

@@ -22,7 +22,7 @@ internal static class PlanReport
             new Paragraph(Verdict(plan), Weight: TextWeight.Bold),
             .. Panel(plan.Panel),
             .. Framings(plan.Framings),
-            .. plan.PanelLights.SelectMany(light => LightSection.Of(plan, light)),
+            .. plan.SheetLights.SelectMany(light => LightSection.Of(plan, light)),
             .. Exposures(plan),
             .. Plots(plan),
             .. Checks(plan),

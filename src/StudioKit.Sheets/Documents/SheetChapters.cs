@@ -13,7 +13,7 @@ internal static class SheetChapters
         return
         [
             Flowing("plan-report", () => PlanReport.Make(plan, stamp, page)),
-            .. plan.PanelLights.Count > 0 ? (NamedChapter[])[Flowing("light", () => LightSheet.Make(plan, stamp, page))] : [],
+            .. plan.SheetLights.Any() ? (NamedChapter[])[Flowing("light", () => LightSheet.Make(plan, stamp, page))] : [],
             .. plan.Frame is { } frame ? (NamedChapter[])
                 [
                     Flowing("build-sheet", () => BuildSheet.Make(plan, frame, stamp, page, options.Units)),

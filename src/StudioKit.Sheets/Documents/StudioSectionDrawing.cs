@@ -31,7 +31,7 @@ internal sealed class StudioSectionDrawing
     private StudioSectionDrawing(PanelLightPlan light)
     {
         (_light, _shown) = (light, light.Hardest);
-        var points = Points().ToList();
+        var points = Points().Concat(_light.Flashes.SelectMany(flash => flash.Window).Select(place => new Point(place.FromFront.Millimeters, place.Up.Millimeters))).ToList();
         (_left, _right, _top) = (points.Min(point => point.X) - 20, points.Max(point => point.X) + 20, points.Max(point => point.Y) + 10);
         _scale = PaperScale.Of(_right - _left, _top, RoomWidth, RoomHeight);
     }
@@ -43,11 +43,13 @@ internal sealed class StudioSectionDrawing
 
     private Drawing Draw() => new(
         FormattableString.Invariant($"Section through the studio{(_shown is null ? "" : $", {_shown.Framing}")}, scale 1:{_scale:0}"),
-        $"Side view of the set-up {_light.SetUp} with the camera on the left: panel {PlanFormat.Millimetres(_light.PanelHeight)} over the ground, flash {PlanFormat.Millimetres(_light.Flashes[0].Distance)} under it",
+        _light.Upright is { } upright
+            ? $"Side view of the set-up {_light.SetUp} with the camera on the left: the {upright} behind the subject, flash {PlanFormat.Millimetres(_light.Flashes[0].Distance)} behind it"
+            : $"Side view of the set-up {_light.SetUp} with the camera on the left: panel {PlanFormat.Millimetres(_light.PanelHeight)} over the ground, flash {PlanFormat.Millimetres(_light.Flashes[0].Distance)} under it",
         [
             .. Ground(), .. _light.Section.Pipes.Select(Pipe), .. Rays(), .. Sights(),
             new Polyline([.. _light.Section.Panel.Select(At)], Stroke.Heavy),
-            .. _light.Flashes.DistinctBy(flash => flash.Window[0]).Select(Head), .. Measures(),
+            .. _light.Flashes.DistinctBy(flash => flash.Window[0]).Select(Head), .. _light.Upright is null ? Measures() : UprightMeasures(), .. Note(),
         ]);
 
     private IEnumerable<Point> Points()
@@ -87,7 +89,7 @@ internal sealed class StudioSectionDrawing
     {
         var (front, back) = (At(flash.Window[0]), At(flash.Window[1]));
         var length = front.DistanceTo(back);
-        var depth = Math.Min(HeadDepth, flash.OverGround.Millimeters) / _scale;
+        var depth = (_light.Upright is null ? Math.Min(HeadDepth, flash.OverGround.Millimeters) : HeadDepth) / _scale;
         var (nx, ny) = (-(back.Y - front.Y) / length * depth, (back.X - front.X) / length * depth);
         return new Polygon([front, back, back.Plus(nx, ny), front.Plus(nx, ny)], Stroke.Edge, Fill.Grey);
     }
@@ -154,6 +156,24 @@ internal sealed class StudioSectionDrawing
         yield return new Dimension(At(x, height), At(x, up), IsBesideRay(At(x, height)) ? BesideAxis : -BesideAxis, PlanFormat.Millimetres(flash.Distance));
         yield return new Dimension(At(0, 0), At(x, 0), 8, PlanFormat.Millimetres(flash.FromFront));
         yield return new Dimension(At(0, 0), At(Back, 0), 15, FormattableString.Invariant($"{Back:0} mm"));
+    }
+
+    // Levels from the subject's foot, heights over the ground, or the panel.
+    private IEnumerable<Primitive> UprightMeasures()
+    {
+        var (sheet, window) = (_light.Section.Panel, _light.Flashes[0].Window);
+        var (low, flash) = (sheet[0], new SidePoint((window[0].FromFront + window[1].FromFront) / 2, (window[0].Up + window[1].Up) / 2));
+        var right = At(_right, 0);
+        yield return new Dimension(At(0, 0), At(low.FromFront.Millimeters, 0), 6, PlanFormat.Millimetres(low.FromFront));
+        yield return new Dimension(At(low.FromFront.Millimeters, 0), At(flash.FromFront.Millimeters, 0), 6, PlanFormat.Millimetres(flash.FromFront - low.FromFront));
+        yield return new Dimension(new Point(right.X, At(flash).Y), right, -4, PlanFormat.Millimetres(flash.Up));
+        yield return new Dimension(new Point(right.X, At(sheet[1]).Y), right, -11, PlanFormat.Millimetres(sheet[1].Up));
+        yield return new Line(At(flash), new Point(right.X, At(flash).Y), Stroke.Thin);
+        yield return new Line(At(sheet[1]), new Point(right.X, At(sheet[1]).Y), Stroke.Thin);
+    }
+
+    private IEnumerable<Primitive> Note()
+    {
         if (_shown?.DarkestView.Sight is { } sight)
         {
             var distance = PlanFormat.Millimetres(sight.PupilDistance);

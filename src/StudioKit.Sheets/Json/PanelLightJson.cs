@@ -16,6 +16,7 @@ public static class PanelLightJson
     public static void Write(JsonReport json, PanelLightPlan light, bool withGrids)
     {
         json.Text("setUp", light.SetUp)
+            .Text("uprightSheet", light.Upright)
             .List("problems", light.Problems, problem => FindingJson.Write(json, new CheckFinding.OfLight(light.SetUp, light.FlashOf(problem), problem)))
             .Millimetres("panelWidth", light.PanelWidth)
             .Millimetres("panelDepth", light.PanelDepth)

@@ -25,6 +25,8 @@ public static class PlanJson
         StudioVerdictJson.Write(json, StudioVerdict.Of(plan));
         json.Section("panel", () => WritePanel(json, plan.Panel));
         json.List("framings", plan.Framings, framing => WriteFraming(json, framing));
+        json.List("uprights", plan.Uprights, upright => UprightJson.Write(json, upright));
+        json.List("uprightLights", plan.UprightLights, light => UprightJson.Write(json, light));
         json.List("panelLights", plan.PanelLights, light => PanelLightJson.Write(json, light, withGrids: false));
         json.List("exposures", plan.Exposures, exposure => WriteExposure(json, exposure, plan.Advice));
         json.List("lightStands", plan.LightStands, stand => LightStandJson.Write(json, stand));

@@ -25,7 +25,14 @@ internal sealed class WhiteBackgroundPlanner(params LightRole[] sheets) : SetUpP
 
     public override IEnumerable<LightSpec> Alongside(SetUpSpec setUp) => sheets.SelectMany(role => setUp.LightsOf(role).Skip(1));
 
-    public override IEnumerable<TestStep> TestSteps(SetUpSpec setUp) => [TestStep.AmbientAlone, TestStep.BackgroundAlone, TestStep.AllTogether];
+    public override IEnumerable<TestStep> TestSteps(SetUpSpec setUp) => [TestStep.AmbientAlone, .. SheetSteps, TestStep.AllTogether];
+
+    private IEnumerable<TestStep> SheetSteps => (LightsPanel, sheets.Length) switch
+    {
+        (true, 1) => [TestStep.BackgroundAlone],
+        (false, _) => [TestStep.BehindAlone],
+        _ => [TestStep.PanelAlone, TestStep.UprightAlone],
+    };
 
     public override SetUpResult Solve(SetUpAtFraming at)
     {

@@ -1,5 +1,8 @@
+using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Uprights;
+using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Exposure.Flashes;
 using StudioKit.Physics.Light;
 using StudioKit.Planning.Studio.Uprights;
 using UnitsNet;
@@ -9,6 +12,9 @@ namespace StudioKit.Planning.Studio.Lights;
 /// <summary>An upright sheet seen from the side: lengths behind the subject's foot, and over the ground or the panel.</summary>
 internal sealed class UprightSection
 {
+    // The five-times rule: beyond, a matt disc is within 1 % of the inverse-square law.
+    private const double FarInSides = 5;
+
     private readonly LightPanel _sheet;
     private readonly Length _foot;
     private readonly Length _low;
@@ -22,8 +28,11 @@ internal sealed class UprightSection
         _foot = setUp.BackgroundDistance + ((_low - UprightPlacing.Ground(setUp)) * (_lean.Sin / _lean.Cos));
     }
 
-    /// <summary>Its lower and its upper edge.</summary>
-    public (SidePoint Lower, SidePoint Upper) Edges => (At(Length.Zero), At(_sheet.Depth));
+    /// <summary>Its lower edge.</summary>
+    public SidePoint Lower => At(Length.Zero);
+
+    /// <summary>Its upper edge.</summary>
+    public SidePoint Upper => At(_sheet.Depth);
 
     /// <summary>A place that the light calculation knows, where the sheet lies on its back.</summary>
     public SidePoint Side(Position place)
@@ -55,6 +64,30 @@ internal sealed class UprightSection
         return new FlashBehindPlan(
             light.Flash, light.Modifier, light.Distance, light.OffsetRight, place.FromFront, place.Up,
             Angle.FromRadians(Math.Atan2(up, double.Hypot(level, axis.X))), Angle.FromRadians(Math.Atan2(axis.X, level)));
+    }
+
+    /// <summary>The same flash under the sheet as it lies on its back.</summary>
+    public FlashBelowPlan OnItsBack(KitSpec kit, LightSpec light, Emitter emitter)
+    {
+        var (across, along) = (Length.FromMeters(emitter.Centre.X) + (_sheet.Width / 2), Length.FromMeters(emitter.Centre.Y) + (_sheet.Depth / 2));
+        return new FlashBelowPlan
+        {
+            Flash = light.Flash,
+            Modifier = light.Modifier,
+            Zoom = LightingCases.Flash(kit, light).Zoom,
+            Distance = light.Distance,
+            OverGround = Side(emitter.Centre).Up,
+            FromLeft = across,
+            FromRight = _sheet.Width - across,
+            FromFront = along,
+            FromBack = _sheet.Depth - along,
+            Tilt = Angle.FromRadians(Math.Acos(Math.Clamp(emitter.Orientation.Axis.Z, -1, 1))),
+            WindowWidth = emitter.Width,
+            WindowHeight = emitter.Height,
+            InverseSquareFrom = UnitMath.Max(emitter.Width, emitter.Height) * FarInSides,
+            NearFieldShortfall = Stops.FromRatio(NearField.RectangleFactor(emitter.Width, emitter.Height, light.Distance)),
+            Window = [.. new[] { -0.5, 0.5 }.Select(end => Side(emitter.Centre.Along(emitter.Orientation.Along, end * emitter.Height.Meters)))],
+        };
     }
 
     private SidePoint At(Length along) => Side(new Position(0, (along - (_sheet.Depth / 2)).Meters, _sheet.Height.Meters));
