@@ -89,6 +89,19 @@ public static class PlanStages
         return [.. OnPanel(kit).Select(setUp => planner.Of(setUp, framings, [.. exposures.Where(exposure => exposure.SetUp == setUp.Name)]))];
     }
 
+    /// <summary>What each framing sees of the lit upright sheets at the planned powers.</summary>
+    /// <param name="kit">The kit.</param>
+    /// <param name="light">Its studio's light.</param>
+    /// <param name="framings">Its framings.</param>
+    /// <param name="exposures">Its exposures.</param>
+    /// <returns>A plan for each set-up that has such a sheet.</returns>
+    public static ValueList<UprightLightPlan> UprightLights(KitSpec kit, StudioLight light, IReadOnlyList<PlannedFraming> framings, IReadOnlyList<ExposurePlan> exposures)
+    {
+        ArgumentNullException.ThrowIfNull(kit);
+        return [.. kit.SetUps.Where(setUp => setUp.Upright is not null)
+            .Select(setUp => UprightLightPlanner.Of(kit, setUp, light, framings, [.. exposures.Where(exposure => exposure.SetUp == setUp.Name)]))];
+    }
+
     /// <summary>Where the lights about the subject stand, and what follows from that.</summary>
     /// <param name="kit">The kit.</param>
     /// <param name="framings">Its framings.</param>

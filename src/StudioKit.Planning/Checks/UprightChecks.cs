@@ -8,6 +8,9 @@ internal static class UprightChecks
 {
     private const string Frustum = "camera's frustum cut with the sheet's plane, over all framings and pitches";
 
+    // What no saw holds to.
+    private static readonly Length Cut = Length.FromMillimeters(0.01);
+
     /// <summary>Size, ground and flashes of every upright sheet that a set-up uses.</summary>
     public static IEnumerable<PlanCheck> Of(Plan plan) => plan.Uprights.SelectMany(upright => new[]
     {
@@ -16,7 +19,7 @@ internal static class UprightChecks
 
     private static PlanCheck Size(UprightPlan upright)
     {
-        var enough = upright.Width >= upright.RequiredWidth && upright.Height >= upright.RequiredHeight;
+        var enough = upright.Width >= upright.RequiredWidth - Cut && upright.Height >= upright.RequiredHeight - Cut;
         var required = new CheckAmount.TwoSides(upright.RequiredWidth, upright.RequiredHeight);
         return new PlanCheck
         {

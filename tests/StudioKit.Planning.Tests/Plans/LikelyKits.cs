@@ -6,6 +6,7 @@ using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Studio;
 using StudioKit.Kits.Subjects;
 using StudioKit.Kits.Supports;
+using StudioKit.Kits.Uprights;
 using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Optics;
@@ -19,6 +20,8 @@ internal static class LikelyKits
     /// <summary>One lens, two flashes, one set-up.</summary>
     public static Gen<KitSpec> Any { get; } =
         from kind in Gen.Enum<SetUpKind>()
+        from stands in Gen.Frequency((1, Gen.Const(true)), (2, Gen.Const(false)))
+        let upright = stands && kind == SetUpKind.WhiteBackground
         from magnification in Gen.Double[0.1, 1.5]
         from guideNumber in Gen.Double[15, 60]
         from distance in Gen.Double[0.2, 0.6]
@@ -55,6 +58,7 @@ internal static class LikelyKits
             Panel = reflecting ? new PanelSpec() : new PanelSpec { UndersideReflectance = 0 },
             Site = reflecting ? new SiteSpec() : new SiteSpec { GroundReflectance = 0 },
             Subjects = [new SubjectSpec { Name = "moth", Group = SubjectGroup.FlyingInsects, Length = Length.FromMillimeters(20), Speed = Speed.FromMillimetersPerSecond(speed) }],
+            Uprights = upright ? [new UprightSpec { Name = "screen", Sheet = reflecting ? new PanelSpec() : new PanelSpec { UndersideReflectance = 0 } }] : [],
             SetUps = [new SetUpSpec
             {
                 Name = "set-up",
@@ -64,8 +68,10 @@ internal static class LikelyKits
                 Ambient = new ExposureValue(ambient),
                 SubjectAmbient = kind != SetUpKind.WhiteBackground && apart != 0 ? new ExposureValue(ambient + apart) : null,
                 FillLevel = apart < -2 ? null : new Stops(fill),
-                BackgroundDistance = Length.FromMeters(3),
-                Lights = Lights(kind, Length.FromMeters(distance)),
+                BackgroundDistance = Length.FromMeters(upright ? 0.3 : 3),
+                Upright = upright ? "screen" : null,
+                CameraPitches = [Angle.FromDegrees(upright ? 0 : 60)],
+                Lights = upright ? Behind(Length.FromMeters(distance)) : Lights(kind, Length.FromMeters(distance)),
                 Filter = wears && bag.Count > 0 ? bag[0].Name : null,
                 Support = rests && owned.Count > 0 ? owned[0].Name : null,
             }],
@@ -88,6 +94,8 @@ internal static class LikelyKits
         SetUpKind.DarkBackground => [Light("one", LightRole.Key, distance), Light("two", LightRole.Rim, distance)],
         _ => [Light("one", LightRole.Fill, distance)],
     };
+
+    private static ValueList<LightSpec> Behind(Length distance) => [Light("one", LightRole.Behind, Length.FromMillimeters(400)), Light("two", LightRole.Key, distance)];
 
     private static LightSpec Light(string flash, LightRole role, Length distance) => new() { Flash = flash, Role = role, Distance = distance };
 }

@@ -9,6 +9,7 @@ using StudioKit.Kits.Stock;
 using StudioKit.Kits.Studio;
 using StudioKit.Kits.Subjects;
 using StudioKit.Kits.Supports;
+using StudioKit.Kits.Uprights;
 using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Light.Covers;
 using StudioKit.Physics.Optics;
@@ -31,7 +32,11 @@ internal static class RandomKits
         from site in Site()
         from covers in Cover().List[0, 2]
         from holders in Holder().List[0, 2]
-        from setUps in SetUp((flashes.Count, modifiers.Count, holders.Count), covers.Count).List[1, 2]
+        from uprights in Upright().List[0, 2]
+        from plain in SetUp((flashes.Count, modifiers.Count, holders.Count), covers.Count).List[1, 2]
+        from behind in Behind(flashes.Count, modifiers.Count)
+        from standing in Gen.Int[-2, uprights.Count - 1]
+        let setUps = plain.Select(setUp => standing < 0 ? setUp : BeforeSheet(setUp, $"upright {standing}", uprights[standing].Carrier, behind)).ToList()
         from height in Log(0.01, 3)
         from rest in Gen.Enum<SupportKind>()
         from sway in Maybe(Flat(0, 1).Select(speed => Speed.FromMetersPerSecond(speed)))
@@ -46,6 +51,7 @@ internal static class RandomKits
             Flashes = [.. flashes.Select((flash, i) => flash with { Name = $"flash {i}" })],
             Modifiers = [.. modifiers.Select((modifier, i) => modifier with { Name = $"modifier {i}" })],
             Covers = [.. covers.Select((cover, i) => cover with { Name = $"cover {i}" })],
+            Uprights = [.. uprights.Select((upright, i) => upright with { Name = $"upright {i}" })],
             Holders = [.. holders.Select((holder, i) => holder with { Name = $"holder {i}" })],
             Subjects = [.. subjects.Select((subject, i) => subject with { Name = $"subject {i}" })],
             SetUps = [.. setUps.Select((setUp, i) => setUp with { Name = $"set-up {i}" })],
@@ -342,6 +348,58 @@ internal static class RandomKits
             Cover = cover >= 0 && kind is (SetUpKind.WhiteBackground or SetUpKind.DarkBackground) ? $"cover {cover}" : null,
             Support = rests ? "support" : null,
         };
+
+    private static Gen<UprightSpec> Upright() =>
+        from carrier in Gen.Enum<UprightCarrier>()
+        from width in Maybe(Metres(0.05, 3))
+        from height in Maybe(Metres(0.05, 3))
+        from margin in Flat(0, 1)
+        from over in Flat(0, 2)
+        from lean in Flat(0, 45)
+        from transmittance in Log(0.001, 1)
+        from scatter in Flat(0, 1000)
+        from back in Flat(0, 1)
+        from depth in Metres(0.05, 1)
+        from foot in Metres(0.1, 2)
+        from ballast in Flat(0, 50)
+        from pegs in Gen.Int[0, 4]
+        select new UprightSpec
+        {
+            Name = "",
+            Carrier = carrier,
+            Width = width,
+            Height = height,
+            Margin = Length.FromMeters(margin),
+            OverGround = Length.FromMeters(over),
+            Lean = Angle.FromDegrees(lean),
+            Sheet = new PanelSpec { Transmittance = transmittance, ScatterExponent = scatter, UndersideReflectance = back },
+            StakeDepth = depth,
+            FootLength = foot,
+            Ballast = Mass.FromKilograms(ballast),
+            CordPegs = 2 * pegs,
+        };
+
+    private static Gen<LightSpec> Behind(int flashes, int modifiers) =>
+        from flash in Gen.Int[0, flashes - 1]
+        from modifier in Gen.Int[-1, modifiers - 1]
+        from distance in Metres(0.01, 100)
+        from right in Flat(-10, 10)
+        from up in Flat(-3, 3)
+        select new LightSpec
+        {
+            Flash = $"flash {flash}",
+            Role = LightRole.Behind,
+            Modifier = modifier < 0 ? null : $"modifier {modifier}",
+            Distance = distance,
+            OffsetRight = Length.FromMeters(right),
+            OffsetUp = Length.FromMeters(up),
+        };
+
+    // On the frame it stands behind what is on the panel, elsewhere behind what grows there, with no flash below.
+    private static SetUpSpec BeforeSheet(SetUpSpec setUp, string upright, UprightCarrier carrier, LightSpec behind) => setUp.Kind != SetUpKind.WhiteBackground
+        ? setUp
+        : carrier == UprightCarrier.Frame ? setUp with { Upright = upright, Lights = [.. setUp.Lights, behind] }
+        : setUp with { Upright = upright, Cover = null, Lights = [behind, .. setUp.Lights.Where(light => light.Role != LightRole.Below)] };
 
     private static Gen<SetUpSpec> Levels() =>
         from target in Flat(-3, 4)

@@ -167,6 +167,31 @@ public sealed class PlanSessionTests
         ("kind: wind-break, size: 1.6 m x 0.8 m", "kind: wind-break, size: 1.6 m x 0.7 m"),
     ];
 
+    // Of the kit with upright sheets; what holds them has its own.
+    private static readonly (string From, string To)[] ChangesOfUprights =
+    [
+        ("plant screen", "bank screen"),
+        ("sheet: opal-acrylic-3\n    stake-hold", "sheet: opal-acrylic-2\n    stake-hold"),
+        ("sheet: opal-acrylic-3\n    stake-hold", "sheet: {transmittance: 0.4}\n    stake-hold"),
+        ("sheet: opal-acrylic-3\n    stake-hold", "sheet: {part: opal-acrylic-3, scatter-exponent: 1}\n    stake-hold"),
+        ("sheet: opal-acrylic-3\n    stake-hold", "sheet: {part: opal-acrylic-3, underside-reflectance: 0.6}\n    stake-hold"),
+        ("sheet: opal-acrylic-3\n    stake-hold", "width: 400 mm\n    sheet: opal-acrylic-3\n    stake-hold"),
+        ("sheet: opal-acrylic-3\n    stake-hold", "height: 300 mm\n    sheet: opal-acrylic-3\n    stake-hold"),
+        ("sheet: opal-acrylic-3\n    stake-hold", "margin: 50 mm\n    sheet: opal-acrylic-3\n    stake-hold"),
+        ("sheet: opal-acrylic-3\n    stake-hold", "over-ground: 1 cm\n    sheet: opal-acrylic-3\n    stake-hold"),
+        ("sheet: opal-acrylic-3\n    stake-hold", "lean: 10°\n    sheet: opal-acrylic-3\n    stake-hold"),
+        ("    upright: plant screen\n", "    upright: plant screen\n    background-distance: 40 cm\n"),
+        ("background-distance: 12 cm", "background-distance: 16 cm"),
+        ("height-over-ground: 9 cm", "height-over-ground: 12 cm"),
+        ("camera-pitch: [0°, 3°]", "camera-pitch: 0°"),
+        ("role: behind, distance: 35 cm", "role: behind, distance: 40 cm"),
+        ("role: behind, distance: 35 cm", "role: behind, distance: 35 cm, offset-right: 5 cm"),
+        ("role: behind, distance: 35 cm", "role: behind, distance: 35 cm, offset-up: -3 cm"),
+        ("role: behind, distance: 35 cm", "role: behind, distance: 35 cm, modifier: small dome"),
+        ("role: behind, distance: 25 cm", "role: behind, distance: 30 cm"),
+        ("ground-reflectance: 0.1", "ground-reflectance: 0.3"),
+    ];
+
     // One session for all changes, so that each is planned after all those before it.
     private static readonly Bench Fen = new("fen-edge.yaml");
     private static readonly Bench Pond = new("pond-edge.yaml");
@@ -194,6 +219,8 @@ public sealed class PlanSessionTests
         Written(within).Should().Be(Afresh(second, within)).And.NotBe(before);
     }
 
+    public static TheoryData<int> EveryChangeOfUprights => [.. Enumerable.Range(0, ChangesOfUprights.Length)];
+
     /// <summary>Only where the sheet mirrors a light does it matter whether it is glossy.</summary>
     [Fact]
     public void A_satin_sheet_under_a_light_that_a_glossy_one_mirrors_is_planned_as_if_nothing_had_been_planned_before()
@@ -214,6 +241,10 @@ public sealed class PlanSessionTests
     [Theory]
     [MemberData(nameof(EveryChangeOfCovers))]
     public void A_cover_that_changes_within_a_session_is_planned_as_if_nothing_had_been_planned_before(int change) => Changed(Pond, ChangesOfCovers[change]);
+
+    [Theory]
+    [MemberData(nameof(EveryChangeOfUprights))]
+    public void An_upright_sheet_that_changes_within_a_session_is_planned_as_if_nothing_had_been_planned_before(int change) => Changed(Pond, ChangesOfUprights[change]);
 
     private static void Changed(Bench bench, (string From, string To) change)
     {
@@ -236,12 +267,15 @@ public sealed class PlanSessionTests
         var framings = PlanStages.Framings(kit);
         var panel = PlanStages.Panel(kit, framings);
         var frame = PlanStages.Frame(kit, panel, services);
-        var light = PlanStages.Light(kit, panel, frame);
+        var uprights = PlanStages.Uprights(kit, framings);
+        var light = PlanStages.Light(kit, panel, frame, uprights);
         var exposures = PlanStages.Exposures(kit, read.Uncertainties, framings, light);
         var plan = within with
         {
             Framings = [.. framings.Select(framing => framing.Plan)],
             Panel = panel,
+            Uprights = uprights,
+            UprightLights = PlanStages.UprightLights(kit, light, framings, exposures),
             Frame = frame,
             Light = light,
             Exposures = exposures,

@@ -1,3 +1,4 @@
+using StudioKit.Physics.Light;
 using StudioKit.Physics.Light.Views;
 using UnitsNet;
 
@@ -10,20 +11,22 @@ namespace StudioKit.Planning.Studio.Uprights;
 /// <param name="Gap">What it sees under the lower edge; none where it sees nothing there, or the panel.</param>
 internal sealed record UprightNeed(UprightSight Sight, Length Width, Length Height, UprightGap? Gap)
 {
+    // A sheet without end, so that only a ray that never comes to it misses it.
+    private static readonly LightPanel Endless = new() { Width = Length.FromKilometers(10), Depth = Length.FromKilometers(10), Height = Length.FromMeters(1) };
+
     /// <summary>What a view needs; no size where no upright sheet fills it, as it looks down past any.</summary>
     /// <param name="sight">The view.</param>
-    /// <param name="highest">Highest sheet that counts as one.</param>
-    public static UprightNeed Of(UprightSight sight, Length highest)
+    public static UprightNeed Of(UprightSight sight)
     {
-        var margin = sight.Upright.Margin;
-        if (PanelCoverage.TrySmallest([sight.ViewAt(Length.Zero)], margin, highest, highest, Length.Zero) is not { NeedsSweep: false } needed)
+        var patch = VisiblePatch.Of(Endless, sight.ViewAt(Length.Zero));
+        if (patch.OnPanel < 1)
         {
             return new UprightNeed(sight, Length.Zero, Length.Zero, new UprightGap(sight.SetUp.Name, sight.Sight.Framing.Plan.Name, sight.Sight.Pitch, null));
         }
 
-        var (below, above) = (needed.SubjectFromFront - margin, needed.Depth - needed.SubjectFromFront);
-        var under = below - sight.FromLowerEdge;
-        return new UprightNeed(sight, needed.Width, UnitMath.Max(Length.Zero, sight.FromLowerEdge + above), GapOf(sight, under));
+        var along = patch.Outline.Select(place => place.AlongSheet - (Endless.Depth / 2) + sight.FromLowerEdge).ToList();
+        var width = 2 * patch.Outline.Max(place => Math.Abs(place.Across.Meters));
+        return new UprightNeed(sight, Length.FromMeters(width) + (sight.Upright.Margin * 2), UnitMath.Max(Length.Zero, along.Max() + sight.Upright.Margin), GapOf(sight, -along.Min()));
     }
 
     // The panel lies under a sheet that stands on it, so that only what is between the two is a gap; the ground under one that stands where the plant grows is one.

@@ -15,9 +15,6 @@ internal static class UprightPlanner
     private static readonly Length Told = Length.FromMillimeters(0.5);
     private static readonly Length RoundedTo = Length.FromMillimeters(10);
 
-    // A flat sheet has no end of its own here: it is as high as it has to be.
-    private static readonly Length Endless = Length.FromMeters(1000);
-
     /// <summary>Every upright sheet that a set-up uses.</summary>
     public static ValueList<UprightPlan> Plan(KitSpec kit, IReadOnlyList<PlannedFraming> framings) =>
         [.. kit.Uprights.Where(upright => kit.SetUps.Any(setUp => setUp.Upright == upright.Name)).Select(upright => Plan(kit, upright, framings))];
@@ -25,7 +22,7 @@ internal static class UprightPlanner
     private static UprightPlan Plan(KitSpec kit, UprightSpec upright, IReadOnlyList<PlannedFraming> framings)
     {
         var setUps = kit.SetUps.Where(setUp => setUp.Upright == upright.Name).ToList();
-        var needs = setUps.SelectMany(setUp => UprightSight.Of(kit, setUp, framings)).Select(sight => UprightNeed.Of(sight, Endless)).ToList();
+        var needs = setUps.SelectMany(setUp => UprightSight.Of(kit, setUp, framings)).Select(UprightNeed.Of).ToList();
         var (requiredWidth, requiredHeight) = (Largest(needs.Select(need => need.Width)), Largest(needs.Select(need => need.Height)));
         var (width, height) = (upright.Width ?? RoundUp(requiredWidth), upright.Height ?? RoundUp(requiredHeight));
         var mass = width > Length.Zero && height > Length.Zero
