@@ -67,7 +67,7 @@ public static class MendText
         KitChange.Move move => $"Move the {Light(setUp, move.Light)} to {PlanFormat.Millimetres(move.Distance)} {From(setUp.Lights[move.Light].Role)}",
         KitChange.Shift { Right: { } right } shift => $"Move the {Light(setUp, shift.Light)} to {Aside(right, "right", "left")}",
         KitChange.Shift { Back: { } back } shift => $"Move the {Light(setUp, shift.Light)} to {Aside(back, "behind", "before")}",
-        KitChange.BeforeSheet before => $"Stand {(kit.Uprights.Any(upright => upright.Name == before.Screen) ? "the" : "an")} {before.Screen} on the frame {PlanFormat.Millimetres(before.Distance)} behind the subject, with the {before.Flash} {PlanFormat.Millimetres(before.FlashDistance)} behind it",
+        KitChange.BeforeSheet before => $"Stand {(kit.Uprights.Any(upright => upright.Name == before.Screen) ? "the" : "an")} {before.Screen} on the frame {PlanFormat.Millimetres(before.Distance)} behind the subject, with the {before.Light.Flash} {PlanFormat.Millimetres(before.Light.Distance)} behind it",
         KitChange.LiftFlash lift => $"Stand the {Light(setUp, lift.Light)} {PlanFormat.Millimetres(lift.Up)} over the level of the subject",
         KitChange.Turn turn => $"Let the {Light(setUp, turn.Light)} come from {StandText.Direction(turn.From)}",
         KitChange.Hold { Holder: { } holder } hold => $"Hold the {Light(setUp, hold.Light)} with {holder}",

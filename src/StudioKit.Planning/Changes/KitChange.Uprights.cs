@@ -11,16 +11,12 @@ public abstract partial record KitChange
     /// <summary>A sheet that stands behind the subject on the panel, with a flash behind it.</summary>
     /// <param name="SetUp">The set-up.</param>
     /// <param name="Screen">Name of the upright sheet; it joins the kit, carried by the frame, where the kit has none of that name.</param>
-    /// <param name="Flash">Name of the flash.</param>
+    /// <param name="Light">The flash behind it.</param>
     /// <param name="Distance">Subject to sheet.</param>
-    /// <param name="FlashDistance">Flash to sheet.</param>
-    public sealed record BeforeSheet(string SetUp, string Screen, string Flash, Length Distance, Length FlashDistance) : OfSetUp(SetUp)
+    public sealed record BeforeSheet(string SetUp, string Screen, LightSpec Light, Length Distance) : OfSetUp(SetUp)
     {
         /// <inheritdoc/>
         protected override string Name => "upright";
-
-        /// <summary>The light behind it.</summary>
-        public LightSpec Light => new() { Flash = Flash, Role = LightRole.Behind, Distance = FlashDistance };
 
         /// <inheritdoc/>
         public override KitSpec Apply(KitSpec kit)

@@ -127,6 +127,7 @@ public static class KitSettings
         ("flash", light.Flash), ("role", MemberText.Of(light.Role)), ("distance", Text(light.Distance)),
         .. light.OffsetRight.Meters is 0 ? [] : new[] { ("offset-right", Text(light.OffsetRight)) },
         .. light.OffsetBack.Meters is 0 ? [] : new[] { ("offset-back", Text(light.OffsetBack)) },
+        .. light.Trigger is { } trigger ? new[] { ("trigger", trigger), ("group", light.Group) } : [],
     ]);
 
     private static string Text(double exposureValue) => string.Create(CultureInfo.InvariantCulture, $"EV {Math.Round(exposureValue, 2):0.##}");

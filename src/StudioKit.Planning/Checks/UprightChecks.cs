@@ -66,15 +66,22 @@ internal static class UprightChecks
             SourceKey = "Derived",
             SourceLocator = "geometry of the sheet and the ground",
             Findings = [.. findings],
-            Remedy = findings.Where(finding => finding.Problem is { Kind: LightProblemKind.InsideFloor, By: not null }).Select(Raised).FirstOrDefault(),
+            Remedy = (from light in lights
+                      from problem in light.Problems
+                      where problem is { Kind: LightProblemKind.InsideFloor, Flash: not null }
+                      select Raised(light, problem.Flash!.Value - 1)).FirstOrDefault(),
         };
     }
 
-    // Out of the ground, not onto it: what fits exactly may miss by rounding.
-    private static CheckRemedy Raised(CheckFinding.OfUpright finding) => new(CheckRemedyKind.RaiseFlashBehind)
+    // Up until its window clears the ground however it is tilted then, and not onto it: what fits exactly may miss by rounding.
+    private static CheckRemedy Raised(UprightLightPlan light, int flash)
     {
-        Amount = new CheckAmount.Measure(Length.FromMillimeters(Math.Floor(finding.Problem.By!.Value.Millimeters + 1e-6) + 1)),
-        Parts = finding.Flash is { } flash ? [flash] : [],
-        Keys = ["set-ups.lights.offset-up", "set-ups.height-over-ground"],
-    };
+        var missing = (light.Sheet.Flashes[flash].WindowHeight / 2) - light.Flashes[flash].OverGround;
+        return new(CheckRemedyKind.RaiseFlashBehind)
+        {
+            Amount = new CheckAmount.Measure(Length.FromMillimeters(Math.Floor(missing.Millimeters + 1e-6) + 1)),
+            Parts = [light.Flashes[flash].Flash, light.SetUp],
+            Keys = ["set-ups.lights.offset-up", "set-ups.height-over-ground"],
+        };
+    }
 }

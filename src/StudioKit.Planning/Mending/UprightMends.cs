@@ -1,8 +1,8 @@
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
+using StudioKit.Kits.Triggers;
 using StudioKit.Kits.Uprights;
 using StudioKit.Physics;
-using StudioKit.Physics.Light;
 using StudioKit.Planning.Changes;
 using StudioKit.Planning.Checks;
 using UnitsNet;
@@ -29,7 +29,7 @@ internal static class UprightMends
         var name = plan.Kit.Uprights.FirstOrDefault(upright => upright.Carrier == UprightCarrier.Frame)?.Name ?? Unused(plan.Kit);
         foreach (var flash in low.Count == 0 ? [] : spares.Take(1))
         {
-            ValueList<KitChange> changes = [.. low.Select(setUp => new KitChange.BeforeSheet(setUp.Name, name, flash, BehindOnPanel, FlashBehind))];
+            ValueList<KitChange> changes = [.. low.Select(setUp => new KitChange.BeforeSheet(setUp.Name, name, Fired(setUp, flash), BehindOnPanel))];
             var kit = changes.Aggregate(plan.Kit, (changed, change) => change.Apply(changed));
             var panel = PlanStages.Panel(kit, plan.PlannedFramings);
             yield return panel.SizeGiven && (panel.RequiredWidth > panel.Width || panel.RequiredDepth > panel.Depth)
@@ -54,13 +54,11 @@ internal static class UprightMends
     }
 
     /// <summary>A flash raised out of the ground.</summary>
-    public static IEnumerable<ValueList<KitChange>> Raised(PlanCheck check, Plan plan) =>
-        from finding in check.Findings.OfType<CheckFinding.OfUpright>()
-        where finding.Problem is { Kind: LightProblemKind.InsideFloor, By: not null }
-        let setUp = plan.Kit.SetUps.First(one => one.Name == finding.SetUp)
-        from light in setUp.Lights.Select((light, place) => (light, place))
-        where light.light.Role == LightRole.Behind && light.light.Flash == finding.Flash
-        select (ValueList<KitChange>)[new KitChange.LiftFlash(setUp.Name, light.place, light.light.OffsetUp + Length.FromMillimeters(Math.Floor(finding.Problem.By!.Value.Millimeters + 1e-6) + 1))];
+    public static IEnumerable<ValueList<KitChange>> Raised(PlanCheck check, Plan plan) => check.Remedy is not { Amount: CheckAmount.Measure { Value: Length up }, Parts: [var flash, var name] }
+        ? []
+        : from light in plan.Kit.SetUps.First(setUp => setUp.Name == name).Lights.Select((light, place) => (light, place))
+          where light.light.Role == LightRole.Behind && light.light.Flash == flash
+          select (ValueList<KitChange>)[new KitChange.LiftFlash(name, light.place, light.light.OffsetUp + up)];
 
     // The first that leaves nothing to be seen under the sheet; a smaller one may then do, and a larger one be needed, which the plan says.
     private static List<KitChange>? Nearer(Plan plan, UprightPlan upright, List<string> setUps)
@@ -100,6 +98,15 @@ internal static class UprightMends
 
     private static bool SeesNothing(Plan plan, UprightPlan upright, List<KitChange> changes) =>
         PlanStages.Uprights(changes.Aggregate(plan.Kit, (kit, change) => change.Apply(kit)), plan.PlannedFramings).First(one => one.Name == upright.Name).SeenUnder.Count == 0;
+
+    // Fired as the others of the set-up are, in a group that none of them has.
+    private static LightSpec Fired(SetUpSpec setUp, string flash)
+    {
+        var behind = new LightSpec { Flash = flash, Role = LightRole.Behind, Distance = FlashBehind, Trigger = setUp.Lights.Select(light => light.Trigger).FirstOrDefault(trigger => trigger is not null) };
+        return behind.Trigger is null
+            ? behind
+            : behind with { Group = Enumerable.Range(0, TriggerGroup.Most).Select(TriggerGroup.Letter).FirstOrDefault(letter => setUp.Lights.All(light => light.Group != letter)) ?? TriggerGroup.First };
+    }
 
     private static bool IsLow(Plan plan, SetUpSpec setUp)
     {

@@ -141,7 +141,7 @@ public sealed class AdviceIsKeptTests(ITestOutputHelper output)
         Symptom.EatenLegs => then.Uplight!.Value.Value <= now.Uplight!.Value.Value - 0.3 && then.WhiteMargin!.Value.Value >= -Same,
         Symptom.HotSpot => (then.BrightestMargin! - then.WhiteMargin!).Value.Value < (now.BrightestMargin! - now.WhiteMargin!).Value.Value * 0.8,
         Symptom.FrameMissing => then.Lights.Max(light => light.RecycleTime) < now.Lights.Max(light => light.RecycleTime) * 0.75,
-        Symptom.Smeared => then.Sharpness.SmearPixels < now.Sharpness.SmearPixels * 0.65 && (!now.WhereItSits || Math.Abs(then.AmbientLevel.Value - now.AmbientLevel.Value) <= 0.34),
+        Symptom.Smeared => then.Sharpness.SmearPixels < now.Sharpness.SmearPixels * 0.65 && (!now.ShowsHabitat || Math.Abs(then.AmbientLevel.Value - now.AmbientLevel.Value) <= 0.34),
         Symptom.BackgroundShowsLit => then.BackgroundLevel!.Value.Value < now.BackgroundLevel!.Value.Value - 0.3,
         Symptom.LensShadow => then.Framing.WorkingDistance > now.Framing.WorkingDistance,
         Symptom.OutlineLost => then.Lights.Any(light => light.Budget.Total.Value > Before(now, light).Budget.Total.Value + 0.1),

@@ -133,7 +133,7 @@ public sealed class FrameAdviceIsKeptTests(ITestOutputHelper output)
             {
                 Kind = SetUpKind.WhiteBackground,
                 VeilLimit = new Stops(panel.Veil),
-                Lights = [new LightSpec { Flash = "one", Role = LightRole.Below, Distance = Length.FromMillimeters(panel.Millimetres) }, new LightSpec { Flash = "two", Role = LightRole.Above, Distance = Length.FromMillimeters(400) }],
+                Lights = [new LightSpec { Flash = "one", Role = setUp.Upright is null ? LightRole.Below : LightRole.Behind, Distance = Length.FromMillimeters(panel.Millimetres) }, new LightSpec { Flash = "two", Role = LightRole.Above, Distance = Length.FromMillimeters(400) }],
             }),
         ],
     };
@@ -147,7 +147,7 @@ public sealed class FrameAdviceIsKeptTests(ITestOutputHelper output)
             return 0;
         }
 
-        var below = exposure.Lights.First(light => light.Role == LightRole.Below);
+        var below = exposure.Lights.First(light => light.Role.IsBackground());
         var iso = new IsoSpeed(exposure.Iso.Value * state.Iso);
         var aperture = new FNumber(exposure.Aperture.Value * state.Opening);
         var distance = below.Distance * state.Nearer;
@@ -182,7 +182,7 @@ public sealed class FrameAdviceIsKeptTests(ITestOutputHelper output)
         planned.BrightestMargin!.Value.Value.Should().BeApproximately(piece.Promise.BrightestMargin!.Value.Value, Same);
 
         var real = Planned(read, [truth, .. piece.Changes.Where(change => change is not KitChange.Gives)], exposure)!;
-        var below = piece.Promise.Lights.First(light => light.Role == LightRole.Below);
+        var below = piece.Promise.Lights.First(light => light.Role.IsBackground());
         var darkest = MarginAt(real, below.Power, piece.Promise.Iso, piece.Promise.Aperture).Value;
         darkest.Should().BeGreaterThan(-1e-4, "it is white all over");
         (darkest + (real.BrightestMargin!.Value - real.WhiteMargin!.Value).Value).Should().BeLessThan(real.HighestMargin!.Value.Value + 1e-4, "it veils no more than allowed");
@@ -191,7 +191,7 @@ public sealed class FrameAdviceIsKeptTests(ITestOutputHelper output)
     // What was set against what is planned: power and speed count once, the f-number twice.
     private static Stops MarginAt(ExposurePlan planned, FlashPower power, IsoSpeed iso, FNumber aperture)
     {
-        var below = planned.Lights.First(light => light.Role == LightRole.Below);
+        var below = planned.Lights.First(light => light.Role.IsBackground());
         return new Stops(planned.WhiteMargin!.Value.Value + below.Power.StopsBelowFull - power.StopsBelowFull
             + Math.Log2(iso.Value / planned.Iso.Value) - (2 * Math.Log2(aperture.Value / planned.Aperture.Value)));
     }

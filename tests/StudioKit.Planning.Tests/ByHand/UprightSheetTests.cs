@@ -131,7 +131,7 @@ public sealed class UprightSheetTests
         var check = HandKit.Plan(SetUps(behind: "distance: 45 cm, offset-up: -22 cm")).Checks.Single(check => check.Kind == PlanCheckKind.FlashBehind);
 
         check.Passed.Should().BeFalse();
-        check.Remedy!.Amount.Should().BeOfType<CheckAmount.Measure>().Which.Value.As(UnitsNet.Units.LengthUnit.Millimeter).Should().Be(15, "its middle is 10 mm under the ground, its tilted window half of 10 mm·cos 26°");
+        check.Remedy!.Amount.Should().BeOfType<CheckAmount.Measure>().Which.Value.As(UnitsNet.Units.LengthUnit.Millimeter).Should().Be(16, "its middle is 10 mm under the ground and its window reaches 5 mm down");
     }
 
     [Fact]

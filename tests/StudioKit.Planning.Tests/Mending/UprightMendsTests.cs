@@ -9,7 +9,7 @@ namespace StudioKit.Planning.Tests.Mending;
 /// <summary>What is offered for sheets that stand behind subjects is planned again, and keeps what it promises.</summary>
 public sealed class UprightMendsTests
 {
-    private static readonly string Pond = KitText.Demo("pond-edge.yaml");
+    private static readonly string Pond = KitText.DemoText("pond-edge.yaml");
 
     [Fact]
     public void Where_the_camera_looks_lower_than_a_flat_panel_fills_an_upright_sheet_with_a_spare_flash_is_offered()
@@ -18,14 +18,14 @@ public sealed class UprightMendsTests
 
         var (check, mend) = Mended(text, check => check.Kind is PlanCheckKind.LowCameraAngles or PlanCheckKind.CameraAngles);
 
-        mend.Changes.OfType<KitChange.BeforeSheet>().Should().ContainSingle().Which.Should().Match<KitChange.BeforeSheet>(change => change.SetUp == "bee under the tub" && change.Flash == "rush light");
+        mend.Changes.OfType<KitChange.BeforeSheet>().Should().ContainSingle().Which.Should().Match<KitChange.BeforeSheet>(change => change.SetUp == "bee under the tub" && change.Light.Flash == "rush light");
         CheckLikeness.PassesIn(check, mend.After).Should().BeTrue();
         mend.After.Kit.SetUps[0].Lights.Should().Contain(light => light.Role == LightRole.Behind);
         mend.After.Exposures.Where(exposure => exposure.SetUp == "bee under the tub").Should().OnlyContain(exposure => exposure.IsUsable);
     }
 
     [Theory]
-    [InlineData("height-over-ground: 9 cm", "height-over-ground: 6 cm", PlanCheckKind.UprightGround)]
+    [InlineData("height-over-ground: 9 cm", "height-over-ground: 3 cm", PlanCheckKind.UprightGround)]
     [InlineData("camera-pitch: [0°, 3°]", "camera-pitch: [0°, 12°]", PlanCheckKind.UprightGround)]
     [InlineData("stake-hold: 3 kg", "over-ground: 5 cm\n    stake-hold: 3 kg", PlanCheckKind.UprightGround)]
     [InlineData("stake-hold: 3 kg", "width: 120 mm\n    stake-hold: 3 kg", PlanCheckKind.UprightSize)]
