@@ -65,4 +65,7 @@ public static class DiagnosticCodes
 
     /// <summary>A key that changes nothing here, as what stands beside it makes it void.</summary>
     public const string WithoutEffect = "KIT021";
+
+    /// <summary>A file of a measured light distribution is not laid out as LM-63 has it.</summary>
+    public const string Photometry = "KIT022";
 }

@@ -1,6 +1,10 @@
 using StudioKit.Kits.Description;
+using StudioKit.Kits.Lighting;
+using StudioKit.Kits.Parts;
+using StudioKit.Kits.Quantities;
 using StudioKit.Kits.Text;
 using StudioKit.Kits.Yaml;
+using StudioKit.Physics;
 
 namespace StudioKit.Kits;
 
@@ -11,7 +15,7 @@ public static class PartsCatalogue
 
     /// <summary>Kinds of parts that a kit can name, in alphabetical order; a library need not have parts of every kind.</summary>
     public static IReadOnlyList<string> Kinds { get; } =
-        [.. All(KitSection.Kit).Select(section => section.PartKind).OfType<string>().Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+        [.. All(KitSection.Kit).Select(section => section.PartKind).OfType<string>().Append(PartsLibrary.LightDistributions).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
 
     /// <summary>Lists a library kind by kind, in alphabetical order.</summary>
     /// <param name="library">The library.</param>
@@ -39,9 +43,17 @@ public static class PartsCatalogue
     private static ListedPart? Read(PartsLibrary library, string kind, string name)
     {
         var diagnostics = new DiagnosticList(name);
-        if (library.Find(kind, name) is not { } part
-            || TextDecoder.Decode(part.Bytes, part.File, KitLimits.PartBytes, diagnostics) is not { } source
-            || YamlTree.Read(source, diagnostics) is not MapNode map)
+        if (library.Find(kind, name) is not { } part || TextDecoder.Decode(part.Bytes, part.File, KitLimits.OfPart(kind), diagnostics) is not { } source)
+        {
+            return null;
+        }
+
+        if (kind == PartsLibrary.LightDistributions)
+        {
+            return DistributionFile.Read(name, source, diagnostics) is { } beam ? new ListedPart(kind, name, beam.FileName, "", Beam(beam)) : null;
+        }
+
+        if (YamlTree.Read(source, diagnostics) is not MapNode map)
         {
             return null;
         }
@@ -49,6 +61,9 @@ public static class PartsCatalogue
         var title = Titles.Select(map.Find).OfType<MapPair>().Select(pair => Text(pair.Value)).FirstOrDefault(text => text.Length > 0) ?? name;
         return new ListedPart(kind, name, title, map.Find("source") is { } from ? Text(from.Value) : "", [.. Figures(map, "").Where(figure => figure.Key is not ("name" or "source"))]);
     }
+
+    private static ValueList<PartFigure> Beam(LightDistribution beam) =>
+        [new("beam-width", $"{NumberText.Write(Math.Round(beam.BeamWidth.Degrees))}°"), new("beam-height", $"{NumberText.Write(Math.Round(beam.BeamHeight.Degrees))}°")];
 
     private static IEnumerable<PartFigure> Figures(MapNode map, string before) => map.Pairs.SelectMany(pair => pair.Value is MapNode inner
         ? Figures(inner, $"{before}{pair.Key.Text}.")

@@ -261,6 +261,7 @@ internal static class KitSlice
         LowestPower = FlashPower.Full,
         BeamWidth = null,
         BeamHeight = null,
+        LightDistribution = null,
         FullPowerDuration = Duration.Zero,
         RecycleTime = Duration.Zero,
     })];

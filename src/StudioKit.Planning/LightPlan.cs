@@ -1,3 +1,4 @@
+using StudioKit.Kits.Lighting;
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
 using UnitsNet;
@@ -24,6 +25,9 @@ public sealed record LightPlan
 
     /// <summary>Guide number at that zoom, full power and ISO 100.</summary>
     public Length? GuideNumber { get; init; }
+
+    /// <summary>How the light that leaves it was measured to spread; none where it follows from zoom, coverage or modifier.</summary>
+    public LightDistribution? Beam { get; init; }
 
     /// <summary>How far the light may lie to either side for want of a guide number for that zoom; 0 stops or more.</summary>
     public Stops ZoomDoubt { get; init; }

@@ -23,7 +23,10 @@ public static class AmbientText
         : Of(exposure.Ambient)) + ShelterText.Behind(exposure);
 
     /// <summary>A published scene as bright, e.g. <c>open shade</c>; none where the table has none.</summary>
-    public static string? Scene(ExposureValue light) => SceneLightTable.All
+    public static string? Scene(ExposureValue light) => Published(light)?.Scene;
+
+    /// <summary>The published scene that is named for a light, with its source; none where the table has none.</summary>
+    public static SceneLight? Published(ExposureValue light) => SceneLightTable.All
         .Where(scene => scene.IsOutdoorGround && scene.Lowest.AtIso100 <= light.AtIso100 && light.AtIso100 <= scene.Highest.AtIso100)
-        .MinBy(scene => Math.Abs(scene.Typical.AtIso100 - light.AtIso100))?.Scene;
+        .MinBy(scene => Math.Abs(scene.Typical.AtIso100 - light.AtIso100));
 }

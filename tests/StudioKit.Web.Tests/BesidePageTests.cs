@@ -9,7 +9,10 @@ public sealed class BesidePageTests(ServedPage served) : IClassFixture<ServedPag
 {
     private const string Pipe = "name: reed pipe\noutside-diameter: 25 mm\nwall: 1.9 mm\nsource: measured with a caliper\n";
 
-    private static readonly string Own = Asked.Demo().Replace("pipe: pvc-u-25x1.25", "pipe: reed-25", StringComparison.Ordinal);
+    private const string Head = "TILT=NONE\n1 -1 1 2 1 1 2 0 0 0 1 1 1 0 90 0 5 0\n";
+
+    private static readonly string Own = Asked.Demo().Replace("pipe: pvc-u-25x1.25", "pipe: reed-25", StringComparison.Ordinal)
+        .Replace("head: 72 mm x 42 mm", "head: 72 mm x 42 mm\n    light-distribution: sedge.ies", StringComparison.Ordinal);
 
     [BrowserFact]
     public async Task A_missing_part_is_added_kept_exported_with_its_kit_and_read_back_on_another_device()
@@ -17,7 +20,7 @@ public sealed class BesidePageTests(ServedPage served) : IClassFixture<ServedPag
         await using var visit = await served.VisitAsync();
         await visit.PlannedAsync();
         await visit.RoomAsync("Kits");
-        await visit.OpenFilesAsync(("fen.yaml", Encoding.UTF8.GetBytes(Own)));
+        await visit.OpenFilesAsync(("fen.yaml", Encoding.UTF8.GetBytes(Own)), ("sedge.ies", Encoding.UTF8.GetBytes(Head)));
         var add = visit.Page.GetByRole(AriaRole.Button, new() { Name = "Add the file of reed-25" });
         var chooser = await visit.Page.RunAndWaitForFileChooserAsync(() => add.ClickAsync());
         await chooser.SetFilesAsync([new FilePayload { Name = "reed-25.yaml", MimeType = "text/yaml", Buffer = Encoding.UTF8.GetBytes(Pipe) }]);
@@ -64,7 +67,7 @@ public sealed class BesidePageTests(ServedPage served) : IClassFixture<ServedPag
         await other.Page.GetByRole(AriaRole.Button, new() { Name = "Gear", Exact = true }).ClickAsync();
         await other.Page.Locator(".whatif option", new() { HasText = "Pin 1" }).First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
         using var zip = new System.IO.Compression.ZipArchive(new MemoryStream(archive));
-        zip.Entries.Select(entry => entry.FullName).Should().Contain(["fen/fen.yaml", "fen/parts/pipes/reed-25.yaml", "fen/pins.json", "corrections/1.correction.yaml"]);
+        zip.Entries.Select(entry => entry.FullName).Should().Contain(["fen/fen.yaml", "fen/parts/pipes/reed-25.yaml", "fen/parts/light-distributions/sedge.ies", "fen/pins.json", "corrections/1.correction.yaml"]);
         (visit.Complaints.Count + other.Complaints.Count).Should().Be(0, string.Join(Environment.NewLine, visit.Complaints.Concat(other.Complaints)));
     }
 }

@@ -48,7 +48,7 @@ internal static class Candidates
             return [];
         }
 
-        var words = kind.Words.Concat(kind.AlsoWords).Select(word => Value(spot, KitCandidateKind.Word, word, ""));
+        var words = kind.Words.Concat(kind.AlsoWords).Concat(kind.LateWords?.Invoke() ?? []).Select(word => Value(spot, KitCandidateKind.Word, word, ""));
         var names = facts.RefersTo is { } refersTo ? spot.Names.Of(refersTo).Select(name => Value(spot, KitCandidateKind.Name, name, $"One of the kit's {refersTo}.")) : [];
         var isShown = kind.Words.Count == 0 && facts.RefersTo is null && spot.PartKind is null;
         var usual = isShown && facts.Default is { } text && !(facts.IsList && text.Contains(',', StringComparison.Ordinal)) ? Value(spot, KitCandidateKind.Default, text, "Taken where nothing is written.") : null;

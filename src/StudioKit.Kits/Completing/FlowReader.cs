@@ -139,7 +139,7 @@ internal sealed class FlowReader(string text, int position, LineMap lines, Names
         return new Spot(text, position, mark == ' ' ? start : start + 1, end)
         {
             Value = facts,
-            PartKind = frame.Key == SectionKeys.Part ? frame.Section?.PartKind : facts.Inner?.PartKind,
+            PartKind = frame.Key == SectionKeys.Part ? frame.Section?.PartKind : facts.Inner?.PartKind ?? facts.FileKind,
             IsFlow = true,
             Mark = mark,
             Before = frame.IsMap && start == position && position > 0 && text[position - 1] == ':' ? " " : "",

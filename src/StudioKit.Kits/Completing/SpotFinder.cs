@@ -42,7 +42,7 @@ internal sealed class SpotFinder(string text, int position, LineMap lines, Holde
             return null;
         }
 
-        return Value(line, value, place, facts, key == SectionKeys.Part ? holders.Top.Section!.PartKind : facts.Inner?.PartKind) with { Before = value == colon + 1 ? " " : "" };
+        return Value(line, value, place, facts, key == SectionKeys.Part ? holders.Top.Section!.PartKind : facts.Inner?.PartKind ?? facts.FileKind) with { Before = value == colon + 1 ? " " : "" };
     }
 
     private Spot Value(int line, int value, int place, KeyFacts facts, string? partKind)

@@ -18,6 +18,9 @@ internal sealed record KeyFacts(string Key, string Doc, bool IsRequired)
     /// <summary>Plural of the things that it names, e.g. <c>flashes</c>; none where it names nothing.</summary>
     public string? RefersTo { get; init; }
 
+    /// <summary>Kind of the files beside the kit that it names, e.g. <c>light-distributions</c>; none where it names none.</summary>
+    public string? FileKind { get; init; }
+
     /// <summary>The section that it holds; none where it holds single values.</summary>
     public ISection? Inner { get; init; }
 

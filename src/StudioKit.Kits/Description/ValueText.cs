@@ -2,6 +2,7 @@ using System.Diagnostics.CodeAnalysis;
 using StudioKit.Kits.Quantities;
 using StudioKit.Kits.Text;
 using StudioKit.Kits.Yaml;
+using StudioKit.Physics.Sources;
 
 namespace StudioKit.Kits.Description;
 
@@ -33,6 +34,7 @@ internal static class ValueText
         }
 
         context.Written[path] = scalar.Text;
+        NoteScene(kind, text, spread is null, path, context);
         return spread is null || TryNoteUncertainty(kind, bounds.Range(kind), spread, scalar, path, context);
     }
 
@@ -69,6 +71,24 @@ internal static class ValueText
 
         context.Uncertainties[path] = reading.Value;
         return true;
+    }
+
+    // A place's light was looked up and not metered: what was taken for it is told like any value that nobody gave.
+    private static void NoteScene(ValueKind kind, string text, bool isUnsure, string path, ReadContext context)
+    {
+        if (kind != Kinds.ExposureValue || text.Any(char.IsAsciiDigit) || SceneText.Find(text) is not { } scene)
+        {
+            return;
+        }
+
+        var spread = SceneText.Spread(scene);
+        if (isUnsure)
+        {
+            context.Uncertainties[path] = spread;
+        }
+
+        context.Defaults.Add(new DefaultUsed(
+            path, $"{Kinds.ExposureValue.Write(scene.Typical.AtIso100)}{(isUnsure ? $" ± {spread.Text}" : "")}, {scene.Scene}", $"Taken for the place: {Bibliography.Cite(scene.SourceKey, scene.SourceLocator)}"));
     }
 
     private static DiagnosticHelp HelpWith(ValueKind kind) => kind == Kinds.ExposureValue ? DiagnosticHelp.UsualLight : DiagnosticHelp.None;

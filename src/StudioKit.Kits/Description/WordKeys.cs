@@ -8,6 +8,9 @@ internal static class WordKeys
     public static Section<T> Name<T>(this OpenKey<T> key, Func<T, string, T> set, Func<T, string>? get = null)
         where T : class => key.Value(Kinds.Name, set, get);
 
+    public static Section<T> Distribution<T>(this Section<T> section, string key, string doc, Func<T, Lighting.LightDistribution, T> set)
+        where T : class => section.Add(new DistributionEntry<T>(key, doc, set));
+
     public static Section<T> Sentence<T>(this OpenKey<T> key, Func<T, string, T> set, Func<T, string>? get = null)
         where T : class => key.Value(Kinds.Sentence, set, get);
 

@@ -6,7 +6,7 @@ namespace StudioKit.Kits.Forms;
 /// <summary>Sorts the kinds of values by what a form does with them.</summary>
 internal static class FieldKinds
 {
-    private static readonly ValueKind[] Texts = [Kinds.Name, Kinds.Sentence, Kinds.Currency, Kinds.RadioGroup, DayText.Date];
+    private static readonly ValueKind[] Texts = [Kinds.Name, Kinds.Distribution, Kinds.Sentence, Kinds.Currency, Kinds.RadioGroup, DayText.Date];
     private static readonly ValueKind[] Numbers = [Kinds.Ratio, Kinds.Factor, Kinds.Plain, Kinds.Price];
     private static readonly ValueKind[] Sizes = [Kinds.Size, Kinds.SensorSize, Kinds.SheetSize, Kinds.Box, Kinds.Pixels];
     private static readonly ValueKind[] Ranges = [Kinds.Apertures, Kinds.Isos, Kinds.Lights, Kinds.Hours, DayText.Active];

@@ -38,6 +38,9 @@ public sealed record FlashSpec
     /// <summary>Full height of the bare beam at half intensity.</summary>
     public Angle? BeamHeight { get; init; }
 
+    /// <summary>How its bare beam was measured to spread at its own zoom; a cosⁿ lobe by coverage or zoom where the kit has no such file.</summary>
+    public LightDistribution? LightDistribution { get; init; }
+
     /// <summary>Width of the bright window; with <see cref="HeadHeight"/> the file's <c>head: 70 mm x 40 mm</c>.</summary>
     public Length HeadWidth { get; init; } = Length.FromMillimeters(70);
 

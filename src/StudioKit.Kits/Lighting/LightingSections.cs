@@ -39,6 +39,8 @@ internal static class LightingSections
             .Angle((flash, value) => flash with { BeamWidth = value })
         .Optional("beam-height", "Full height of the bare beam at half intensity.", "1°", "179°")
             .Angle((flash, value) => flash with { BeamHeight = value })
+        .Distribution("light-distribution", "Measured shape of the bare beam at the flash's own zoom: name of an IES LM-63 file in parts/light-distributions beside the kit, e.g. 'reed.ies'; how bright it is stays with the guide number.",
+            (flash, value) => flash with { LightDistribution = value })
         .Optional("head", "Width and height of the bright window, e.g. '70 mm x 40 mm'.", "1 mm", "1 m")
             .Size((flash, value) => flash with { HeadWidth = value.First, HeadHeight = value.Second }, flash => new Size(flash.HeadWidth, flash.HeadHeight))
         .Optional("body", "Length, width and height of the flash as it lies with its bright window facing up, e.g. '200 mm x 75 mm x 50 mm'.", "1 cm", "2 m")
@@ -55,6 +57,7 @@ internal static class LightingSections
         .Optional("spare-sets", "Spare sets of cells carried.", "0", "50")
             .Count((flash, value) => flash with { SpareSets = value }, flash => flash.SpareSets)
         .Optional("mass", "Mass without cells.", "1 g", "20 kg").Mass((flash, value) => flash with { Mass = value })
+        .Without(["beam-width", "beam-height"], flash => flash.LightDistribution is not null, "changes nothing beside a measured light distribution, which has the whole beam", "Leave it out, or 'light-distribution'.")
         .Follows("flashes-per-set", flash => flash.FlashesFromCells is not null)
         .Check(flash => flash is { FlashesPerSet: null, FlashesFromCells: < 1 or > MostFlashesPerSet }
             ? new Fault(
@@ -72,6 +75,8 @@ internal static class LightingSections
             .Ratio((modifier, value) => modifier with { Transmittance = value }, modifier => modifier.Transmittance)
         .Optional("lobe-exponent", "Exponent n of its cosⁿ lobe; 1 is Lambertian.", "0", "1000")
             .Plain((modifier, value) => modifier with { LobeExponent = value }, modifier => modifier.LobeExponent)
+        .Distribution("light-distribution", "Measured shape of the light that leaves it: name of an IES LM-63 file in parts/light-distributions beside the kit, e.g. 'reed.ies'; what it loses is still computed, or its 'loss'.",
+            (modifier, value) => modifier with { LightDistribution = value })
         .Optional("half-ball", "Whether a dome is a translucent half ball, which shines sideways and backwards too, in place of a cosⁿ front.")
             .YesNo((modifier, value) => modifier with { HalfBall = value }, modifier => modifier.HalfBall)
         .Optional("loss", "On-axis loss as measured, a positive number of stops; else computed from the two beams.", "-3", "12")
@@ -81,6 +86,7 @@ internal static class LightingSections
         .Optional("reach", "Front of the flash to the glowing front of a softbox that is folded.", "1 cm", "1 m")
             .Length((modifier, value) => modifier with { Reach = value }, modifier => modifier.Reach)
         .Optional("mass", "Mass.", "1 g", "10 kg").Mass((modifier, value) => modifier with { Mass = value })
+        .Without(["lobe-exponent", "half-ball"], modifier => modifier.LightDistribution is not null, "changes nothing beside a measured light distribution, which has the whole beam", "Leave it out, or 'light-distribution'.")
         .Follows("lobe-exponent", modifier => modifier.HalfBall)
         .Follows("half-ball", modifier => modifier.Kind != ModifierKind.Dome)
         .Check(OnlyDomes);

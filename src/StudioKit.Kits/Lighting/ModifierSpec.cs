@@ -24,6 +24,9 @@ public sealed record ModifierSpec
     /// <summary>Exponent n of its cosⁿ lobe [1]; 1 is Lambertian.</summary>
     public double LobeExponent { get; init; } = 1;
 
+    /// <summary>How the light that leaves it was measured to spread; a cosⁿ lobe or half ball where the kit has no such file.</summary>
+    public LightDistribution? LightDistribution { get; init; }
+
     /// <summary>Whether a dome is a half ball, which shines sideways and backwards too: I₀(1 + cos θ)/2 in place of a cosⁿ lobe.</summary>
     public bool HalfBall { get; init; }
 

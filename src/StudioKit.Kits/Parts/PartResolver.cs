@@ -1,3 +1,4 @@
+using StudioKit.Kits.Lighting;
 using StudioKit.Kits.Quantities;
 using StudioKit.Kits.Text;
 using StudioKit.Kits.Yaml;
@@ -10,6 +11,7 @@ internal sealed class PartResolver(PartsLibrary library, DiagnosticList diagnost
     private const string PartKey = "part";
     private const string SourceKey = "source";
     private readonly Dictionary<string, MapNode?> _read = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, LightDistribution?> _distributions = new(StringComparer.Ordinal);
 
     /// <summary>Texts of the parts used, by place.</summary>
     public Dictionary<string, string> Used { get; } = new(StringComparer.Ordinal);
@@ -20,6 +22,28 @@ internal sealed class PartResolver(PartsLibrary library, DiagnosticList diagnost
     /// <summary>A section with the part it names filled in.</summary>
     /// <returns>The section; none where the part cannot be had, which is then reported.</returns>
     public MapNode? Expand(YamlNode node, string kind) => Expand(node, kind, []);
+
+    /// <summary>The measured light distribution that a file beside the kit holds.</summary>
+    /// <param name="named">Name of the file, with its ending or without.</param>
+    /// <returns>The distribution; none where the file cannot be had, which is then reported.</returns>
+    public LightDistribution? Distribution(ScalarNode named)
+    {
+        const string Kind = PartsLibrary.LightDistributions;
+        var ending = PartsLibrary.EndingOf(Kind);
+        var name = named.Text.EndsWith(ending, StringComparison.OrdinalIgnoreCase) ? named with { Text = named.Text[..^ending.Length] } : named;
+        if (!IsPlain(name))
+        {
+            return null;
+        }
+
+        if (!_distributions.TryGetValue(name.Text, out var found))
+        {
+            found = Source(name, Kind) is { } source ? DistributionFile.Read(name.Text, source, diagnostics) : null;
+            _distributions[name.Text] = found;
+        }
+
+        return found;
+    }
 
     private MapNode? Expand(YamlNode node, string kind, IReadOnlyList<string> chain)
     {
@@ -61,27 +85,39 @@ internal sealed class PartResolver(PartsLibrary library, DiagnosticList diagnost
         return map;
     }
 
-    private MapNode? Load(ScalarNode name, string kind, IReadOnlyList<string> chain)
+    // What the library has of a part; a kind that none comes along with lies beside the kit or nowhere.
+    private SourceText? Source(ScalarNode name, string kind)
     {
         if (library.Find(kind, name.Text) is not { } part)
         {
             Missing.Add($"{kind}/{name.Text}");
             var known = library.Names(kind);
             var nearest = NearestName.Of(name.Text, known);
-            var all = known.Count == 0 ? $"The parts library has no '{kind}' yet." : $"Known {kind}: {string.Join(", ", known)}.";
+            var all = known.Count > 0 ? $"Known {kind}: {string.Join(", ", known)}."
+                : kind == PartsLibrary.LightDistributions ? $"Put the file beside the kit, as 'parts/{kind}/{Excerpt.Short(name.Text)}{PartsLibrary.EndingOf(kind)}'."
+                : $"The parts library has no '{kind}' yet.";
             diagnostics.Error(
                 DiagnosticCodes.MissingPart, name, $"There is no part '{Excerpt.Short(name.Text)}' among the {kind}.",
                 nearest is null ? all : $"Did you mean '{nearest}'?");
             return null;
         }
 
-        var source = TextDecoder.Decode(part.Bytes, part.File, KitLimits.PartBytes, diagnostics);
-        if (source is null || YamlTree.Read(source, diagnostics) is not { } root)
+        var source = TextDecoder.Decode(part.Bytes, part.File, KitLimits.OfPart(kind), diagnostics);
+        if (source is not null)
+        {
+            Used[$"{kind}/{name.Text}"] = source.Text;
+        }
+
+        return source;
+    }
+
+    private MapNode? Load(ScalarNode name, string kind, IReadOnlyList<string> chain)
+    {
+        if (Source(name, kind) is not { } source || YamlTree.Read(source, diagnostics) is not { } root)
         {
             return null;
         }
 
-        Used[$"{kind}/{name.Text}"] = source.Text;
         if (root is not MapNode map)
         {
             diagnostics.Error(DiagnosticCodes.WrongShape, root, "A part is a section of keys and values.", null);

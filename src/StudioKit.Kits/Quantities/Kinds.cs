@@ -106,7 +106,7 @@ internal static class Kinds
     public static readonly ValueKind<double> ExposureValue = Light(
         "an exposure value or illuminance", "EV 12", LightText.ExposureValue, value => $"EV {NumberText.Write(Math.Round(value, 2))}", () => Patterns.ExposureValue)
         with
-    { TakesUncertainty = true, CountsLight = true, IsInStops = true };
+    { TakesUncertainty = true, CountsLight = true, IsInStops = true, LateWords = () => SceneText.Names };
 
     public static readonly ValueKind<double> Magnification = Light(
         "a magnification", "1:2", LightText.Magnification, NumberText.Write, () => Patterns.Magnification)
@@ -154,6 +154,8 @@ internal static class Kinds
     };
 
     public static readonly ValueKind<string> Name = new("a name", "reed", text => WordText.Line(text, longest: 80), value => value) { JsonType = "number" };
+
+    public static readonly ValueKind<string> Distribution = new("the name of a measured light distribution", "reed.ies", text => WordText.Line(text, longest: 80), value => value);
 
     public static readonly ValueKind<string> Sentence = new("a sentence", "Moths at the light sheet.", text => WordText.Line(text, longest: 400), value => value);
 

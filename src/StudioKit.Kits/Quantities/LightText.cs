@@ -145,7 +145,8 @@ internal static class LightText
 
         if (!text.Any(char.IsAsciiDigit))
         {
-            return Reading<double>.Bad($"'{text}' does not say how bright it is.", "Write for example 'EV 12' or '10000 lx'.");
+            return SceneText.Find(text) is { } scene ? Reading<double>.Good(scene.Typical.AtIso100)
+                : Reading<double>.Bad($"'{text}' does not say how bright it is.", SceneText.Hint(text) ?? "Write for example 'EV 12', '10000 lx' or 'open shade'.");
         }
 
         return NumberText.Quantity(text, UnitDimension.Illuminance).Then(lux => lux > 0

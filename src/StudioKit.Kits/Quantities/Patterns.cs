@@ -27,7 +27,7 @@ internal static class Patterns
 
     public static string Wind => $"({Quantity(UnitDimension.Speed)}|(Beaufort|Bft)\\s*\\d+|\\d+\\s*(Beaufort|Bft))";
 
-    public static string ExposureValue => $"(EV\\s*{Number}|{Number}\\s*EV|{Quantity(UnitDimension.Illuminance)})";
+    public static string ExposureValue => $"(EV\\s*{Number}|{Number}\\s*EV|{Quantity(UnitDimension.Illuminance)}|{SceneText.Pattern})";
 
     private static string Symbols(UnitDimension dimension) => string.Join('|', UnitTable.All
         .Where(unit => unit.Dimension == dimension)

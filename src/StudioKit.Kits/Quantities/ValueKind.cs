@@ -15,6 +15,9 @@ internal abstract record ValueKind(string Noun, string Example)
     /// <summary>Words that may stand in place of a value.</summary>
     public IReadOnlyList<string> AlsoWords { get; init; } = [];
 
+    /// <summary>Makes the list of words that may stand in place of a value, where it is worth making only when it is asked for.</summary>
+    public Func<IReadOnlyList<string>>? LateWords { get; init; }
+
     /// <summary>Type that an editor's YAML reader may see besides a string: <c>number</c>, <c>integer</c> or <c>boolean</c>.</summary>
     public string? JsonType { get; init; }
 

@@ -35,7 +35,7 @@ internal static class SessionSections
             .ClockOffset((site, value) => site with { UtcOffset = value }, site => site.ClockOffset)
         .Optional("shade-loss", "How much darker the shade used there is than open shade under a clear sky: an umbrella's or that of trees; for the light expected in the day.", "0", "8")
             .Stops((site, value) => site with { ShadeLoss = value }, site => site.ShadeLoss)
-        .Optional("ambient", "Ambient light on the subject, e.g. 'EV 12' or '10000 lx'.", "EV -6", "EV 18")
+        .Optional("ambient", "Ambient light on the subject, e.g. 'EV 12', '10000 lx', or a place of the published table such as 'open shade'.", "EV -6", "EV 18")
             .ExposureValue((site, value) => site with { Ambient = value }, site => site.Ambient)
         .Optional("wind", "Mean wind at its strongest, e.g. 'Beaufort 4' (its upper bound) or '6 m/s'.", "0 m/s", "40 m/s")
             .Wind((site, value) => site with { Wind = value }, site => site.Wind)

@@ -56,6 +56,7 @@ internal static class LightPlans
             Holder = at.Kit.Holders.FirstOrDefault(holder => holder.Name == light.Holder && holder.IsCarried)?.Name,
             Zoom = solution.Flash.Zoom,
             GuideNumber = solution.Flash.GuideNumber,
+            Beam = LightingCases.Measured(at.Kit, light),
             ZoomDoubt = solution.Flash.ZoomDoubt,
             GuideNumberUncertainty = at.Known.Of(at.SetUp, light).GuideNumber,
             Distance = solution.Flash.Distance,

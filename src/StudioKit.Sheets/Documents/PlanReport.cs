@@ -1,3 +1,4 @@
+using StudioKit.Physics.Exposure.Metering;
 using StudioKit.Physics.Sources;
 using StudioKit.Planning;
 using StudioKit.Sheets.Fonts;
@@ -23,6 +24,7 @@ internal static class PlanReport
             .. Panel(plan.Panel),
             .. Framings(plan.Framings),
             .. plan.SheetLights.SelectMany(light => LightSection.Of(plan, light)),
+            .. MeasuredBeams.Of(plan),
             .. Exposures(plan),
             .. Plots(plan),
             .. Checks(plan),
@@ -148,6 +150,7 @@ internal static class PlanReport
         var cited = plan.Checks.Select(check => (check.SourceKey, SourceLocator: CheckText.Locator(check)))
             .Concat(plan.Exposures.SelectMany(exposure => exposure.Lights).SelectMany(light => light.Budget.Lines).Select(line => (line.SourceKey, line.SourceLocator)))
             .Concat(plan.Cautions.SelectMany(caution => caution.Sources).Select(source => (SourceKey: source.Key, SourceLocator: source.Locator)))
+            .Concat(plan.Exposures.Select(exposure => AmbientText.Published(exposure.Ambient)).OfType<SceneLight>().Select(scene => (scene.SourceKey, scene.SourceLocator)))
             .Where(source => Bibliography.Entries.ContainsKey(source.SourceKey))
             .Select(source => Bibliography.Cite(source.SourceKey, source.SourceLocator))
             .Distinct().Order(StringComparer.Ordinal).ToList();

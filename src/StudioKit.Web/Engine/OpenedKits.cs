@@ -15,13 +15,13 @@ internal static class OpenedKits
         return decoded.Problem is { } problem ? new OpenAnswer(null, ProblemText.Of(problem.Message, PageHints.Of(problem))) : new OpenAnswer(decoded.Text, "") { Kind = KindOf(decoded.Text!) };
     }
 
-    // By the keys that begin a line: what has one of a kit's is a kit, and so is what holds nothing: its reader says so.
+    // By the keys that begin a line, or a photometric text by its line of tilt: what has one of a kit's is a kit, and so is what holds nothing: its reader says so.
     private static OpenedKind KindOf(string text)
     {
         var keys = text.Split('\n').Where(line => line.Length > 0 && (char.IsAsciiLetter(line[0]) || line[0] == '-')).Select(line => line.Split(':')[0].TrimEnd()).ToList();
         return keys.Contains("correction-of", StringComparer.Ordinal) ? OpenedKind.Correction
             : keys.Count == 0 || keys.Exists(key => KitGroup.Whole.Fields.Any(field => field.Key == key)) ? OpenedKind.Kit
-            : keys.Contains("source", StringComparer.Ordinal) || keys[0].StartsWith('-') ? OpenedKind.Part
+            : text.Contains("\nTILT=", StringComparison.Ordinal) || keys.Contains("source", StringComparer.Ordinal) || keys[0].StartsWith('-') ? OpenedKind.Part
             : OpenedKind.Unsure;
     }
 

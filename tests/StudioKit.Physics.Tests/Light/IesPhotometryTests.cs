@@ -91,9 +91,53 @@ public sealed class IesPhotometryTests
         reading.Problem!.Sentence.Should().Contain(part);
     }
 
+    [Theory]
+    [InlineData("[TEST] x\nTILT=NONE\n1 -1 1 2 1 1 2 0 0 0\n1 1 1\n0 oops", 5, 3)]
+    [InlineData("TILT=NONE\n1 -1 1 2 1 1 2 0 0 0\n1 1 1\n0 90 0\n5 -5", 5, 3)]
+    [InlineData("TILT=NONE\n1 -1 1 2 1 1 2 0 0 0\n1 1 1\n10  10, 5 0\n5 5", 4, 1)]
+    [InlineData("TILT=NONE\n1 -1 1 2 1 1 2 0 0 0\n1 1 1\n0  0, 5 0\n5 5", 4, 4)]
+    [InlineData("[TEST] x\nTILT=lamp.tlt\n1", 2, 6)]
+    [InlineData("TILT=NONE\n1 -1 1", 2, 7)]
+    public void The_problem_names_its_line_and_column(string text, int line, int column)
+    {
+        var problem = IesPhotometry.Read(text).Problem!;
+
+        (problem.Line, problem.Column).Should().Be((line, column));
+    }
+
+    /// <summary>LM-63 writes −1 lumens where candelas are absolute, and the lamp's lumens where they are relative to it.</summary>
+    [Theory]
+    [InlineData(-1, true)]
+    [InlineData(1000, false)]
+    public void Lumens_of_minus_one_mark_candelas_as_they_were_measured(int lumens, bool absolute) => IesPhotometry
+        .Read(FormattableString.Invariant($"TILT=NONE\n1 {lumens} 1 2 1 1 2 0 0 0 1 1 1 0 90 0 5 0")).IsAbsolute.Should().Be(absolute);
+
+    /// <summary>cosⁿ falls to half at arccos(0.5^(1/n)); a table by the degree is at most 0.02° off between its rows.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(4)]
+    [InlineData(20)]
+    public void A_table_of_a_cosine_beam_is_as_wide_at_half_intensity_as_the_beam_itself(int exponent)
+    {
+        var cosines = Enumerable.Range(0, 91).Select(degree => Math.Pow(Math.Cos(degree * Math.PI / 180), exponent));
+        var lobe = new TabulatedLobe([.. Enumerable.Range(0, 91).Select(degree => UnitsNet.Angle.FromDegrees(degree))], [UnitsNet.Angle.Zero], [.. cosines]);
+
+        lobe.HalfIntensityAngle(UnitsNet.Angle.Zero).Degrees.Should().BeApproximately(2 * Math.Acos(Math.Pow(0.5, 1.0 / exponent)) * 180 / Math.PI, 0.04);
+    }
+
+    /// <summary>Read off the table itself: half of 400 cd at 30° across and at 20° along.</summary>
     [Fact]
-    public void The_problem_names_its_line() =>
-        IesPhotometry.Read("[TEST] x\nTILT=NONE\n1 -1 1 2 1 1 2 0 0 0\n1 1 1\n0 oops").Problem!.Line.Should().Be(5);
+    public void A_beam_of_two_half_planes_has_a_width_and_a_height_of_its_own()
+    {
+        var lobe = IesPhotometry.Read(TwoPlanes).Lobe!;
+
+        lobe.HalfIntensityAngle(UnitsNet.Angle.Zero).Degrees.Should().BeApproximately(60, 1e-9);
+        lobe.HalfIntensityAngle(UnitsNet.Angle.FromDegrees(90)).Degrees.Should().BeApproximately(40, 1e-9);
+    }
+
+    [Fact]
+    public void A_beam_that_never_falls_to_half_ends_where_its_table_does() => IesPhotometry.Read("TILT=NONE\n1 -1 1 2 1 1 2 0 0 0 1 1 1 0 70 0 5 4")
+        .Lobe!.HalfIntensityAngle(UnitsNet.Angle.Zero).Degrees.Should().BeApproximately(140, 1e-9);
 
     [Fact]
     public void Any_text_is_read_or_refused_but_never_throws() =>

@@ -46,6 +46,7 @@ public sealed class PlanSessionTests
         ("speed: 20 mm/s", "speed: 80 mm/s"),
         ("hold-limit: 5 min", "hold-limit: 2 min"),
         ("ambient: EV 10 ± 0.5 stop", "ambient: EV 9 ± 1 stop"),
+        ("ambient: EV 10 ± 0.5 stop", "ambient: open wood"),
         ("camera-pitch: [30°, 60°, 90°]", "camera-pitch: [45°, 90°]"),
         ("role: below, distance: 45 cm", "role: below, distance: 40 cm"),
         ("role: below, distance: 45 cm", "role: below, distance: 30 cm, offset-right: 2 cm"),
@@ -84,6 +85,8 @@ public sealed class PlanSessionTests
         ("contrast: 0.4}", "contrast: 0.5}"),
         ("name: an eye", "name: the eyes"),
         ("transmittance: 0.8", "transmittance: 0.8\n    half-ball: yes"),
+        ("transmittance: 0.8", "transmittance: 0.8\n    light-distribution: sedge.ies"),
+        ("head: 72 mm x 42 mm", "head: 72 mm x 42 mm\n    light-distribution: sedge.ies"),
         ("downhill: left", "downhill: 30°"),
         ("group: amphibians", "group: small-mammals"),
         ("date: 2026-06-14", "date: 2026-12-14"),
@@ -192,6 +195,12 @@ public sealed class PlanSessionTests
         ("ground-reflectance: 0.1", "ground-reflectance: 0.3"),
     ];
 
+    // An invented head: half of its light at 30° across and at 20° along.
+    private static readonly PartsLibrary Parts = PartsLibrary.FromTexts(new Dictionary<string, string>
+    {
+        ["light-distributions/sedge"] = "TILT=NONE\n1 -1 1 4 2 1 2 0.07 0.04 0\n1 1 50\n0 20 30 90\n0 90\n400 300 200 0\n400 200 100 0\n",
+    });
+
     // One session for all changes, so that each is planned after all those before it.
     private static readonly Bench Fen = new("fen-edge.yaml");
     private static readonly Bench Pond = new("pond-edge.yaml");
@@ -292,7 +301,7 @@ public sealed class PlanSessionTests
 
     private static KitReadResult Read(string text)
     {
-        var read = KitReader.Parse(text, "kit.yaml", PartsLibrary.Embedded);
+        var read = KitReader.Parse(text, "kit.yaml", Parts);
         read.HasErrors.Should().BeFalse("the change is a sound one: {0}", string.Join(' ', read.Diagnostics.Select(fault => fault.Format())));
         return read;
     }

@@ -28,6 +28,18 @@ public sealed class BesideTests
     }
 
     [Fact]
+    public async Task A_kit_and_its_measured_light_distribution_are_planned_together()
+    {
+        var tab = new Tab(new SharedDevice());
+        const string Head = "TILT=NONE\n1 -1 1 2 1 1 2 0 0 0 1 1 1 0 90 0 5 0\n";
+
+        await tab.Door.OpenAsync([File("sedge.ies", Head), File("fen.yaml", Asked.Demo().Replace("head: 72 mm x 42 mm", "head: 72 mm x 42 mm\n    light-distribution: sedge.ies", StringComparison.Ordinal))]);
+
+        tab.Desk.Plan!.Verdict.Standing.Should().NotBe(Standing.Unread);
+        tab.Desk.Kit!.Beside.Parts.Should().ContainKey("light-distributions/sedge").WhoseValue.Should().Be(Head);
+    }
+
+    [Fact]
     public async Task Both_are_there_again_after_a_reload()
     {
         var device = new SharedDevice();

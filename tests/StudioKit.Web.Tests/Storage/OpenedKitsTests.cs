@@ -43,6 +43,7 @@ public sealed class OpenedKitsTests
     [InlineData("name: reed pipe\nwall: 2 mm\nsource: measured\n", OpenedKind.Part)]
     [InlineData("name: reed pipe\nwall: 2 mm\n", OpenedKind.Unsure)]
     [InlineData("- {text: let it go}\n", OpenedKind.Part)]
+    [InlineData("IESNA:LM-63-2002\r\n[TEST] sedge\r\nTILT=NONE\r\n1 -1 1 2 1 1 2 0 0 0\r\n", OpenedKind.Part)]
     [InlineData("# measured\ncorrection-of: Fen\ndate: 2026-05-09\n", OpenedKind.Correction)]
     public void A_kit_a_part_and_a_correction_are_told_apart_by_their_keys(string text, OpenedKind kind) =>
         OpenedKits.Answer(new OpenRequest(Convert.ToBase64String(Encoding.UTF8.GetBytes(text)), "any.yaml")).Kind.Should().Be(kind);

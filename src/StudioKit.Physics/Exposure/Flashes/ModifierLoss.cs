@@ -23,20 +23,20 @@ public static class ModifierLoss
     /// <returns>Stops lost on the axis, counted positive.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The transmittance is outside its range.</exception>
     [Source("Derived", "conservation of flux between two cosⁿ lobes")]
-    public static Stops OnAxis(BeamLobe bare, BeamLobe modified, double transmittance) => OnAxis(bare, modified.FluxPerAxialIntensity, transmittance);
+    public static Stops OnAxis(BeamLobe bare, BeamLobe modified, double transmittance) => OnAxis(bare.FluxPerAxialIntensity, modified.FluxPerAxialIntensity, transmittance);
 
     /// <summary>Loss on the axis when the bare beam's flux is spread into a lobe of any form.</summary>
-    /// <param name="bare">Lobe of the bare head.</param>
+    /// <param name="bareFluxOverAxial">Flux of the bare head's lobe over its intensity on the axis Ω [sr]; &gt; 0.</param>
     /// <param name="fluxOverAxial">Flux of the modifier's lobe over its intensity on the axis Ω [sr]; &gt; 0.</param>
     /// <param name="transmittance">Share of the flux that leaves the modifier T [1]; above 0, at most 1.</param>
     /// <returns>Stops lost on the axis, counted positive.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     [Source("Derived", "conservation of flux between two lobes")]
-    public static Stops OnAxis(BeamLobe bare, double fluxOverAxial, double transmittance)
+    public static Stops OnAxis(double bareFluxOverAxial, double fluxOverAxial, double transmittance)
     {
         Guard.Between(Guard.Positive(transmittance), 0, 1);
 
-        return Stops.FromRatio(Guard.Positive(fluxOverAxial) / (transmittance * bare.FluxPerAxialIntensity));
+        return Stops.FromRatio(Guard.Positive(fluxOverAxial) / (transmittance * Guard.Positive(bareFluxOverAxial)));
     }
 
     /// <summary>Whether a computed loss lies outside what practice finds for domes and small softboxes.</summary>

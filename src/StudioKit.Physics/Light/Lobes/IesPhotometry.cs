@@ -24,12 +24,12 @@ public static class IesPhotometry
         try
         {
             return text.Length > MostCharacters
-                ? throw new IesFormatException(1, "The text is longer than 4 million characters.")
+                ? throw new IesFormatException(1, 1, "The text is longer than 4 million characters.")
                 : Read(new IesTokens(text));
         }
         catch (IesFormatException error)
         {
-            return new IesReading(null, 0, new IesProblem(error.Line, error.Message));
+            return new IesReading(null, 0, false, new IesProblem(error.Line, error.Column, error.Message));
         }
     }
 
@@ -37,7 +37,7 @@ public static class IesPhotometry
     {
         SkipTilt(tokens);
         tokens.Next("number of lamps");
-        tokens.Next("lumens per lamp");
+        var lumens = tokens.Next("lumens per lamp");
         var multiplier = tokens.Next("candela multiplier");
         var vertical = tokens.Count("number of vertical angles", MostAngles);
         var horizontal = tokens.Count("number of horizontal angles", MostAngles);
@@ -50,7 +50,7 @@ public static class IesPhotometry
         var polar = Angles(tokens, vertical, "vertical angle", 180);
         var azimuths = Angles(tokens, horizontal, "horizontal angle", 360);
         RequireFullTurn(tokens, azimuths);
-        return Beam(tokens, multiplier, polar, azimuths);
+        return Beam(tokens, multiplier, polar, azimuths) with { IsAbsolute = lumens < 0 };
     }
 
     private static IesReading Beam(IesTokens tokens, double multiplier, Angle[] polar, Angle[] azimuths)
@@ -64,7 +64,7 @@ public static class IesPhotometry
 
         tokens.Require(values[0] > 0, "The candela value on the axis is zero, so the beam cannot be scaled to a flash.");
         tokens.Require(multiplier > 0, "The candela multiplier must be above zero.");
-        return new IesReading(new TabulatedLobe(polar, azimuths, values), values[0] * multiplier, null);
+        return new IesReading(new TabulatedLobe(polar, azimuths, values), values[0] * multiplier, false, null);
     }
 
     // TILT=INCLUDE is followed by the lamp's geometry, a count, and two rows of so many numbers; none of it shapes the beam.

@@ -8,8 +8,9 @@ internal sealed class IesTokens(string text)
     private static readonly char[] Separators = [' ', '\t', ',', '\r'];
 
     private readonly string[] _lines = text.Split('\n');
-    private readonly Queue<string> _words = new();
+    private readonly Queue<(string Word, int Column)> _words = new();
     private int _next;
+    private int _column = 1;
 
     /// <summary>Skips keywords up to the TILT line and gives what it says.</summary>
     public string FindTilt()
@@ -19,11 +20,12 @@ internal sealed class IesTokens(string text)
             var line = _lines[_next++].Trim();
             if (line.StartsWith("TILT=", StringComparison.OrdinalIgnoreCase))
             {
+                _column = _lines[_next - 1].IndexOf('=', StringComparison.Ordinal) + 2;
                 return line["TILT=".Length..].Trim();
             }
         }
 
-        throw new IesFormatException(_lines.Length, "There is no TILT= line: this is not an LM-63 text.");
+        throw new IesFormatException(1, 1, "There is no TILT= line: this is not an LM-63 text.");
     }
 
     public double Next(string name)
@@ -32,16 +34,14 @@ internal sealed class IesTokens(string text)
         {
             if (_next >= _lines.Length)
             {
-                throw new IesFormatException(_lines.Length, $"The text ends where a {name} should stand.");
+                throw new IesFormatException(_lines.Length, _lines[^1].Length + 1, $"The text ends where a {name} should stand.");
             }
 
-            foreach (var word in _lines[_next++].Split(Separators, StringSplitOptions.RemoveEmptyEntries))
-            {
-                _words.Enqueue(word);
-            }
+            Take(_lines[_next++]);
         }
 
-        return Number(_words.Dequeue(), name);
+        (var next, _column) = _words.Dequeue();
+        return Number(next, name);
     }
 
     public int Count(string name, int most)
@@ -59,12 +59,23 @@ internal sealed class IesTokens(string text)
     {
         if (!condition)
         {
-            throw new IesFormatException(_next, sentence);
+            throw new IesFormatException(_next, _column, sentence);
+        }
+    }
+
+    private void Take(string line)
+    {
+        var at = 0;
+        foreach (var word in line.Split(Separators, StringSplitOptions.RemoveEmptyEntries))
+        {
+            at = line.IndexOf(word, at, StringComparison.Ordinal);
+            _words.Enqueue((word, at + 1));
+            at += word.Length;
         }
     }
 
     private double Number(string word, string name) =>
         double.TryParse(word, NumberStyles.Float, CultureInfo.InvariantCulture, out var value) && double.IsFinite(value)
             ? value
-            : throw new IesFormatException(_next, $"'{(word.Length > 20 ? word[..20] : word)}' is not a number; a {name} should stand here.");
+            : throw new IesFormatException(_next, _column, $"'{(word.Length > 20 ? word[..20] : word)}' is not a number; a {name} should stand here.");
 }

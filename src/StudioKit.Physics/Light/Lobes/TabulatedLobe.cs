@@ -39,6 +39,17 @@ public sealed record TabulatedLobe : LightLobe
     [Source("Derived", "trapezoidal sum of the table over the sphere")]
     public override double FluxOverAxialIntensity { get; }
 
+    /// <summary>Full angle at half intensity in one plane through the axis: from where the beam first falls to half on one side to where it does on the other.</summary>
+    /// <param name="turn">Which plane: 0° holds the emitter's width, 90° its height.</param>
+    /// <returns>The angle; twice the table's last angle at most, as there is nothing beyond.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The angle is not finite.</exception>
+    [Source("Iso2827", "coverage angle, by half of the axial intensity")]
+    public Angle HalfIntensityAngle(Angle turn)
+    {
+        var azimuth = Guard.Finite(turn.Radians) % (2 * Math.PI);
+        return Angle.FromRadians(HalfAngle(Folded(azimuth)) + HalfAngle(Folded((azimuth + Math.PI) % (2 * Math.PI))));
+    }
+
     /// <inheritdoc/>
     public bool Equals(TabulatedLobe? other) =>
         other is not null && _polar.AsSpan().SequenceEqual(other._polar) && _azimuth.AsSpan().SequenceEqual(other._azimuth)
@@ -58,6 +69,21 @@ public sealed record TabulatedLobe : LightLobe
         }
 
         return result;
+    }
+
+    // Straight between the table's angles, as everywhere in it.
+    private double HalfAngle(double azimuth)
+    {
+        for (var i = 1; i < _polar.Length; i++)
+        {
+            var (before, here) = (At(_polar[i - 1], azimuth), At(_polar[i], azimuth));
+            if (here <= 0.5)
+            {
+                return _polar[i - 1] + ((_polar[i] - _polar[i - 1]) * (before - 0.5) / (before - here));
+            }
+        }
+
+        return _polar[^1];
     }
 
     // Brings any azimuth into the part of the turn that the table gives.

@@ -57,12 +57,18 @@ internal static class LightingCases
         CoverLoss = CoverOptics.Of(kit, setUp, framing)?.ToLens ?? default,
     };
 
+    /// <summary>How the light that leaves a flash in a set-up was measured to spread: by what is before it, else by the bare head at the zoom that it was measured at.</summary>
+    public static LightDistribution? Measured(KitSpec kit, LightSpec light) => ModifierOf(kit, light) is { } modifier ? modifier.LightDistribution
+        : FlashOf(kit, light) is var flash && IsMeasured(flash, light) ? flash.LightDistribution
+        : null;
+
     /// <summary>The shape of the light that leaves a flash in a set-up.</summary>
     public static LightLobe Lobe(KitSpec kit, LightSpec light) => ModifierOf(kit, light) switch
     {
+        { LightDistribution: { } measured } => measured.Lobe,
         { HalfBall: true } => new DomeLobe(),
         { } modifier => LobeOf(BeamLobe.Round(modifier.LobeExponent)),
-        null => LobeOf(BareLobe(FlashOf(kit, light), light)),
+        null => BareLobe(FlashOf(kit, light), light),
     };
 
     /// <summary>What the reader must know of the flash's numbers.</summary>
@@ -72,6 +78,11 @@ internal static class LightingCases
         if (AtZoom(flash, light) is { MadeFrom: { } from } made)
         {
             yield return $"{flash.Name}: {ZoomCaveat(from, made)}";
+        }
+
+        if (flash.LightDistribution is { } measured && !IsMeasured(flash, light))
+        {
+            yield return $"{flash.Name}: its beam is that of the zoom {ZoomOf(flash, light)!.Value.Millimeters:0.#} mm, as {measured.FileName} was measured at another.";
         }
 
         if (ModifierOf(kit, light) is { Loss: null } modifier && ModifierLoss.Caveat(LossOf(flash, light, modifier)) is { } unusual)
@@ -116,10 +127,23 @@ internal static class LightingCases
     private static CosineLobe LobeOf(BeamLobe beam) => new(beam.ExponentAcross, beam.ExponentUp);
 
     private static Stops LossOf(FlashSpec flash, LightSpec light, ModifierSpec modifier) =>
-        modifier.Loss ?? ModifierLoss.OnAxis(
-            BareLobe(flash, light), modifier.HalfBall ? new DomeLobe().FluxOverAxialIntensity : BeamLobe.Round(modifier.LobeExponent).FluxPerAxialIntensity, modifier.Transmittance);
+        modifier.Loss ?? ModifierLoss.OnAxis(BareLobe(flash, light).FluxOverAxialIntensity, FluxOf(modifier), modifier.Transmittance);
 
-    private static BeamLobe BareLobe(FlashSpec flash, LightSpec light) => flash switch
+    private static double FluxOf(ModifierSpec modifier) => modifier switch
+    {
+        { LightDistribution: { } measured } => measured.Lobe.FluxOverAxialIntensity,
+        { HalfBall: true } => new DomeLobe().FluxOverAxialIntensity,
+        _ => BeamLobe.Round(modifier.LobeExponent).FluxPerAxialIntensity,
+    };
+
+    private static LightLobe BareLobe(FlashSpec flash, LightSpec light) =>
+        flash.LightDistribution is { } measured && IsMeasured(flash, light) ? measured.Lobe : LobeOf(BeamOf(flash, light));
+
+    // A head is measured at the zoom that the kit gives it; at another its beam is another.
+    private static bool IsMeasured(FlashSpec flash, LightSpec light) =>
+        light.Zoom is not { } zoom || zoom.Meters == (flash.Zoom ?? flash.GuideNumber.Zoom ?? UsualZoom).Meters;
+
+    private static BeamLobe BeamOf(FlashSpec flash, LightSpec light) => flash switch
     {
         { BeamWidth: { } across, BeamHeight: { } up } => BeamLobe.FromCoverage(across, up),
         { BeamWidth: { } round } => BeamLobe.FromCoverage(round, round),

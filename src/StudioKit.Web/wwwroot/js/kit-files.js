@@ -102,7 +102,7 @@ function together({ name, text, beside }) {
         // The kit goes without.
     }
 
-    const parts = Object.entries(kept.parts ?? {}).map(([place, part]) => ({ name: `${stem(name)}/parts/${place}.yaml`, text: String(part) }));
+    const parts = Object.entries(kept.parts ?? {}).map(([place, part]) => ({ name: `${stem(name)}/parts/${place}.${place.startsWith('light-distributions/') ? 'ies' : 'yaml'}`, text: String(part) }));
     const pins = kept.pins?.length > 0 ? [{ name: `${stem(name)}/${PINS}`, text: JSON.stringify({ parts: {}, pins: kept.pins }) }] : [];
     return parts.length + pins.length === 0 ? [{ name, text }] : [{ name: `${stem(name)}/${name}`, text }, ...parts, ...pins];
 }
@@ -128,7 +128,7 @@ async function readOne(file) {
             }
 
             const entries = await unpack(new Uint8Array(await file.arrayBuffer()), MOST_FILES, MOST_BYTES);
-            return await Promise.all(entries.filter(({ name }) => /\.ya?ml$/i.test(name) || name === PINS).map(async ({ path, name, bytes }) => ({ path, name, base64: await base64(new Blob([bytes])), trouble: '' })));
+            return await Promise.all(entries.filter(({ name }) => /\.(ya?ml|ies)$/i.test(name) || name === PINS).map(async ({ path, name, bytes }) => ({ path, name, base64: await base64(new Blob([bytes])), trouble: '' })));
         }
 
         return [{ path: file.name, name: file.name, base64: await base64(file.slice(0, MOST_BYTES)), trouble: '' }];
