@@ -9,15 +9,18 @@ namespace StudioKit.Wording;
 /// <summary>Clear covers and tanks in words: what is seen through, from where it is clear, and for how long.</summary>
 internal static class CoverText
 {
-    private const double Middle = 1.0 / 6;
+    private const double Middle = 1.0 / 3;
 
     /// <summary>What a card says, where room is short.</summary>
-    public static string OfCard(CoverPlan cover, string framing)
+    /// <param name="cover">The cover.</param>
+    /// <param name="framing">The card's framing.</param>
+    /// <param name="saysWhatShows">Whether there is room for where flashes show.</param>
+    public static string OfCard(CoverPlan cover, string framing, bool saysWhatShows)
     {
         var under = cover.Water > Length.Zero ? $"In the {cover.Cover}, water of its own pond {PlanFormat.Millimetres(cover.Water)} deep" : $"Under the {cover.Cover}";
         return cover.Lifted
             ? $"{under} until it sits, {Stay(cover)}; lift it and photograph."
-            : $"{under}, {Stay(cover)}. {(cover.Framings.FirstOrDefault(one => one.Framing == framing) is { } seen ? $"{Seen(seen)} {Clear(seen)}" : "")}".TrimEnd();
+            : $"{under}, {Stay(cover)}. {(cover.Framings.FirstOrDefault(one => one.Framing == framing) is { } seen ? $"{Seen(seen)} {(saysWhatShows ? Showing(seen) : "")}{Clear(seen)}" : "")}".TrimEnd();
     }
 
     /// <summary>How long an animal may stay.</summary>
@@ -84,17 +87,17 @@ internal static class CoverText
     };
 
     private static string Shown(ShownFlash flash) =>
-        $"the {flash.Flash} shows in the {Face(flash.Where.Face)}, {Place(flash.Where)}{(flash.Where.OnSubject ? ", over the animal" : "")}";
+        $"the {flash.Flash} shows in the {Face(flash.Where.Face)}, {Place(flash)}{(flash.Where.OnSubject ? ", over the animal" : "")}";
 
-    private static string Place(CoverReflection at) => (Side(at.Right, "right", "left"), Side(at.Up, "up", "down")) switch
-    {
-        ("", "") => "mid-frame",
-        (var aside, "") => aside,
-        ("", var along) => along,
-        var (aside, along) => $"{along} {aside}",
-    };
+    // The picture's own clock: twelve is its top edge.
+    private static string Place(ShownFlash flash) => flash.TowardsEdge < Middle
+        ? "mid-frame"
+        : FormattableString.Invariant($"at {Clock(flash.Hour)}, {10 * Math.Round(flash.TowardsEdge * 10)} % of the way to the edge");
 
-    private static string Side(double share, string positive, string negative) => share > Middle ? positive : share < -Middle ? negative : "";
+    private static string Clock(double hour) => FormattableString.Invariant($"{((int)Math.Round(hour) + 11) % 12 + 1} o'clock");
+
+    private static string Showing(CoveredFraming framing) => string.Concat(framing.Views.Where(view => view.Shown.Count > 0)
+        .Select(view => $"At {PlanFormat.Degrees(view.Pitch)} {string.Join("; ", view.Shown.Select(Shown))}. "));
 
     private static string Seen(CoveredFraming framing) => string.Join(' ', framing.Views.GroupBy(view => (view.Seen.Face, view.Pitch.Degrees)).Select(views =>
         $"At {PlanFormat.Degrees(views.First().Pitch)} through the {Face(views.First().Seen)}, {Glass(views.First())}."));

@@ -20,6 +20,16 @@ public static class StandText
         return $"{Direction(stand.From)}: {Sides(stand)}";
     }
 
+    /// <summary>The whole place where room is short, e.g. <c>Above: 35 cm, 9 o'clock, 45° up, in the free hand.</c></summary>
+    /// <param name="stand">The light.</param>
+    /// <param name="withHolder">Whether there is room for what holds it.</param>
+    /// <exception cref="ArgumentNullException">There is no place.</exception>
+    public static string InShort(LightStandPlan stand, bool withHolder)
+    {
+        ArgumentNullException.ThrowIfNull(stand);
+        return $"{RoleText.Title(stand.Role)}: {PlanFormat.Centimetres(stand.Distance)}, {Direction(stand.From)}{(withHolder ? ", " + Held(stand) : "")}.";
+    }
+
     /// <summary>By the clock that lies about the subject, six towards the camera, and how high.</summary>
     public static string Direction(LightDirection from) => from.Elevation.Degrees >= Overhead ? "straight above" : $"{Clock(from)}, {Height(from.Elevation)}";
 

@@ -34,9 +34,12 @@ internal sealed class CoverViews(KitSpec kit, SetUpSpec setUp, CoverCase cover, 
         var seen = CoverView.Of(cover, view);
         var room = framing.Plan.WorkingDistance - seen.SeemingDistance;
         ValueList<ShownFlash> shown = [.. CoverReflections.Of(cover, view, [.. _lamps.Select(lamp => lamp.Lamp)], _subject)
-            .Select(place => new ShownFlash(_lamps[place.Lamp].Light.Flash, _lamps[place.Lamp].Light.Role, place))];
+            .Select(place => new ShownFlash(_lamps[place.Lamp].Light.Flash, _lamps[place.Lamp].Light.Role, place) { Hour = HourOf(place) })];
         return new CoveredView { Pitch = sight.Pitch, Roll = sight.Roll, Seen = seen, Room = room, Shown = shown, Faults = [.. Faults(seen, room, shown)] };
     }
+
+    private double HourOf(CoverReflection at) =>
+        ((Math.Atan2(at.Right * framing.Plan.FieldWidth.Meters, at.Up * framing.Plan.FieldHeight.Meters) * 6 / Math.PI) + 12) % 12;
 
     // What shows on white that is burnt out is not seen.
     private IEnumerable<CoverFault> Faults(CoverSight seen, Length room, ValueList<ShownFlash> shown)

@@ -29,6 +29,12 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
     /// <summary>Whether it says what fires each flash, where the kit does.</summary>
     public bool SaysFiring { get; init; } = true;
 
+    /// <summary>How much it says of where its lights stand.</summary>
+    public PlacesGrade Places { get; init; }
+
+    /// <summary>Whether it says where flashes show in the cover.</summary>
+    public bool SaysWhatShows { get; init; } = true;
+
     /// <summary>True for a back, whose head only says which card it is.</summary>
     public bool IsBack { get; init; }
 
@@ -78,7 +84,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
         CardBlock.LightBudget => Exposure.Lights.Count == 0 ? [] : [type.IsBrief ? BudgetInBrief(type) : Budget(type)],
         CardBlock.Sharpness => [new Paragraph($"{SharpnessText.Of(Exposure.Sharpness)} {FeatureText.OfCard(Features)}".TrimEnd(), type.Small)],
         CardBlock.Bracket => Exposure.Bracket.Count == 0 || Exposure.Lights.Count == 0 ? [] : [new Paragraph(Bracket(), type.Small)],
-        CardBlock.LightPlaces => Stands.Count == 0 ? [] : [new LightPlaces(Exposure, Stands, type.Small)],
+        CardBlock.LightPlaces => Stands.Count == 0 ? [] : LightsPlaced(type),
         CardBlock.DistancePowers => [.. Advice.Distances.Select(distances => new DistancePowerTable(distances, type.Small))],
         CardBlock.LightChanges => Advice.WhenLightChanges.Count == 0 ? [] : [LightChanges.Of(Exposure, Advice.WhenLightChanges, type.Small)],
         CardBlock.Patches => [new ScalePatches()],
@@ -116,7 +122,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
             Math.Max(type.Small, TypeScale.Smallest));
         if (Cover is not null)
         {
-            yield return new Paragraph(CoverText.OfCard(Cover, Exposure.Framing.Name), Math.Max(type.Small, TypeScale.Smallest));
+            yield return new Paragraph(CoverText.OfCard(Cover, Exposure.Framing.Name, SaysWhatShows), Math.Max(type.Small, TypeScale.Smallest));
         }
 
         if (Upright is not null)
@@ -147,6 +153,13 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
         new DividingLine(Stroke.Thin),
         new FlashRow(RoleText.Title(light.Role), Name(light, type) + From(light, type) + MeteredText.Behind(light) + (SaysFiring ? FiringText.Behind(light, type.IsBrief) : ""), light, (PlanFormat.CentimetreFigure(light.Distance), "cm"), type),
     ];
+
+    private IEnumerable<Block> LightsPlaced(CardType type) => Places switch
+    {
+        PlacesGrade.Drawn => [new LightPlaces(Exposure, Stands, type.Small)],
+        PlacesGrade.InWords => [new Paragraph(string.Join(" ", Stands.Select(stand => StandText.InShort(stand, withHolder: !type.IsBrief))), type.Small)],
+        _ => [new Paragraph("Where the lights stand: on the plan report, under this set-up.", type.Small)],
+    };
 
     // Where to hold it, at a glance; the back draws it, and the fullest cards leave it to the back.
     private string From(LightPlan light, CardType type) =>

@@ -67,7 +67,7 @@ internal sealed class ExposureCard
             var gone = movable.TakeLast(moved).ToList();
             CardBlock[] front = [.. _template.Front.Except(gone)];
             var side = Side(isBack: false, front);
-            if (Fitting(side, type => _blocks.Of(front, type)) is { } marks)
+            if (InSomeWords(_blocks, blocks => Fitting(side, type => blocks.Of(front, type))) is { } marks)
             {
                 var (back, problems) = Back([.. gone.Except(_template.Back)]);
                 return (new Card(Drawn(side, marks), back), problems);
@@ -80,15 +80,12 @@ internal sealed class ExposureCard
     private (Drawing? Back, IReadOnlyList<string> Problems) Back(IReadOnlyList<CardBlock> moved)
     {
         CardBlock[] all = [.. Heads.Where(head => _template.Back.Contains(head) || (moved.Count > 0 && _template.Back.Count == 0)), .. moved, .. _template.Back.Except(Heads)];
-        // The front says from where each light comes: on a full back the drawing of it gives way, and the report has it.
-        if (all.Contains(CardBlock.LightPlaces) && OneBack(all) is null && OneBack([.. all.Where(block => block != CardBlock.LightPlaces)]) is { } without)
-        {
-            return (without, []);
-        }
-
+        // On a full back the drawing of the lights gives way to words, and those to the sheet that has it where all else then has room.
+        var grades = all.Contains(CardBlock.LightPlaces) ? Enum.GetValues<PlacesGrade>() : [PlacesGrade.Drawn];
         for (var count = all.Length; count > 0; count--)
         {
-            if (OneBack([.. all.Take(count)]) is { } back)
+            var kept = all.Take(count).ToArray();
+            if (grades.Where(grade => count == all.Length || grade != PlacesGrade.Elsewhere).Select(grade => OneBack(kept, grade)).FirstOrDefault(drawn => drawn is not null) is { } back)
             {
                 return (back, count == all.Length ? [] : [$"{Name}: the back of {_template.Name} has no room for {string.Join(", ", all.Skip(count).Select(Words))}."]);
             }
@@ -97,11 +94,15 @@ internal sealed class ExposureCard
         return (null, all.Length == 0 ? [] : [$"{Name}: {_template.Name} has no room for the back."]);
     }
 
-    private Drawing? OneBack(IReadOnlyList<CardBlock> kept)
+    private Drawing? OneBack(IReadOnlyList<CardBlock> kept, PlacesGrade places)
     {
         var side = Side(isBack: true, kept);
-        return Fitting(side, type => (_blocks with { IsBack = true }).Of(kept, type)) is { } marks ? Drawn(side, marks) : null;
+        return InSomeWords(_blocks with { IsBack = true, Places = places }, blocks => Fitting(side, type => blocks.Of(kept, type))) is { } marks ? Drawn(side, marks) : null;
     }
+
+    // Where a flash shows in a cover is said where nothing has to leave the side for it.
+    private static IReadOnlyList<Primitive>? InSomeWords(CardBlocks blocks, Func<CardBlocks, IReadOnlyList<Primitive>?> fitting) =>
+        fitting(blocks) ?? (blocks.Cover is null ? null : fitting(blocks with { SaysWhatShows = false }));
 
     // At the largest size of type that the side has room for.
     private IReadOnlyList<Primitive>? Fitting(CardSide side, Func<CardType, IReadOnlyList<Block>> blocks) => Shares

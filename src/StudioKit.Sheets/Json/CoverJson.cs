@@ -41,7 +41,7 @@ internal static class CoverJson
         .Texts("faults", view.Faults.Select(fault => MemberText.Of(fault)))
         .List("flashesThatShow", view.Shown, shown => json
             .Text("flash", shown.Flash).Text("role", MemberText.Of(shown.Role)).Text("in", MemberText.Of(shown.Where.Face))
-            .Number("frameRight", shown.Where.Right).Number("frameUp", shown.Where.Up).Flag("overSubject", shown.Where.OnSubject));
+            .Number("frameRight", shown.Where.Right).Number("frameUp", shown.Where.Up).Number("clockHours", shown.Hour).Number("towardsEdge", shown.TowardsEdge).Flag("overSubject", shown.Where.OnSubject));
 
     private static void Write(JsonReport json, CoveredFraming framing) => json
         .Text("framing", framing.Framing)
