@@ -13,6 +13,7 @@ internal static class BuildDrawings
             .. Views(plan, frame, measures),
             new NamedDrawing("frame-exploded", ExplodedDrawing.Of(frame)),
             .. frame.Fittings.Select(fitting => new NamedDrawing($"joint-{FileWord(fitting.Kind)}", JointDrawing.Of(frame, fitting, measures))),
+            .. frame.BuiltHolders.Select((holder, i) => new NamedDrawing(FormattableString.Invariant($"holder-{i + 1}"), HolderDrawing.Of(holder, frame.PipeDiameter, measures))),
             .. Templates(plan, frame, measures),
         ];
 

@@ -31,6 +31,7 @@ internal static class BuildSheet
                 .. Views(plan, frame, measures),
                 .. FlashSupports(frame, measures),
                 .. FlashPlaces(plan),
+                .. Holders(frame, measures),
                 .. Joints(frame, measures),
                 .. Order(plan, frame),
                 .. CautionBlocks.Of(plan, CautionSheet.Build),
@@ -83,6 +84,25 @@ internal static class BuildSheet
         FlashSupport.Ground => "the ground",
         _ => $"a stand of its own: {(flash.Fault is { } fault ? CradleText.Clause(fault) : "")}",
     };
+
+    private static IEnumerable<Block> Holders(FramePlan frame, Measures measures)
+    {
+        if (frame.BuiltHolders.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return new Heading("Holders of the lights", 2);
+        foreach (var holder in frame.BuiltHolders)
+        {
+            yield return new KeepTogether(new Stack(
+                [
+                    new DrawingBlock(HolderDrawing.Of(holder, frame.PipeDiameter, measures), MaxHeight: 110, Caption: $"Holder: {holder.Holder}, cut from the frame's pipe; hatched: its flash"),
+                    new ItemList(HolderText.Steps(holder), ItemMarker.Number),
+                ],
+                1));
+        }
+    }
 
     private static IEnumerable<Block> FlashPlaces(Plan plan) => plan.PanelLights
         .Where(light => light.Flashes.Count > 0)
