@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using StudioKit.Cli.Usage;
 using StudioKit.Kits;
 using StudioKit.Kits.Quantities;
@@ -8,10 +9,11 @@ using UnitsNet;
 namespace StudioKit.Cli;
 
 /// <summary>Options that say on which day and where a kit is planned, in place of what its site says.</summary>
-internal sealed class DayOptions
+/// <param name="date">Name of the option that gives the date: a command that prints one has another.</param>
+internal sealed class DayOptions(string date = "--date")
 {
     private readonly Option<DateOnly> _date = QuantityOption.Optional<DateOnly>(
-        "--date", "Date to plan the day for, e.g. 2026-06-14; left out, the date of the kit's site, and where that has none no day is planned.", QuantityText.TryDate, default);
+        date, "Date to plan the day for, e.g. 2026-06-14; left out, the date of the kit's site, and where that has none no day is planned.", QuantityText.TryDate, default);
 
     private readonly Option<Angle> _latitude = QuantityOption.Optional(
         "--latitude", "Latitude of the place, e.g. 52.3, \"52.3° N\" or -33.9; left out, that of the kit's site.", QuantityOption.Between<Angle>(WithUnit<Angle>(QuantityText.TryLatitude, "°"), angle => angle.Degrees, "-90", "90"), default);
@@ -47,7 +49,7 @@ internal sealed class DayOptions
         var site = Changed(parsed, kit.Site);
         var problem = site switch
         {
-            { Date: null } => "--latitude, --longitude and --utc-offset go with a date: give --date, e.g. --date 2026-06-14.",
+            { Date: null } => $"--latitude, --longitude and --utc-offset go with a date: give {date}, e.g. {date} 2026-06-14.",
             { Latitude: null } or { Longitude: null } => "a day needs its place: give --latitude and --longitude, e.g. --latitude 52.3 --longitude 5.1, or write them into the kit's site.",
             _ => "",
         };
@@ -56,10 +58,18 @@ internal sealed class DayOptions
             host.Report(UsageCodes.Refused, problem);
         }
 
-        return read with { Kit = problem.Length > 0 ? null : kit with { Site = site } };
+        return read with { Kit = problem.Length > 0 ? null : kit with { Site = site }, OtherDay = Written(site) };
     }
 
-    private bool IsGiven(ParseResult parsed) => new Option[] { _date, _latitude, _longitude, _offset }.Any(option => parsed.GetResult(option) is { Implicit: false });
+    /// <summary>Whether any of them was given.</summary>
+    public bool IsGiven(SymbolResult result) => All.Any(option => result.GetResult(option) is { Implicit: false });
+
+    private Option[] All => [_date, _latitude, _longitude, _offset];
+
+    private static string Written(SiteSpec site) =>
+        FormattableString.Invariant($"{site.Date:yyyy-MM-dd} {site.Latitude?.Degrees} {site.Longitude?.Degrees} {site.ClockOffset.Seconds}");
+
+    private bool IsGiven(ParseResult parsed) => All.Any(option => parsed.GetResult(option) is { Implicit: false });
 
     // At another place the kit's clock is another place's too, so that it goes by the longitude unless it is given.
     private SiteSpec Changed(ParseResult parsed, SiteSpec site)

@@ -29,8 +29,11 @@ public sealed record KitReadResult(
     /// <summary>Corrections measured in the field that are already in <see cref="Kit"/>; none where it stands as written.</summary>
     public MeasuredCorrections? Corrections { get; init; }
 
+    /// <summary>Day and place that it is planned for in place of those of its site, as text; none where the site's own stand.</summary>
+    public string? OtherDay { get; init; }
+
     /// <summary>
-    /// First twelve hexadecimal digits of the SHA-256 of the kit's text, of every part it uses and of its corrections: same hash, same kit, same sheets.
+    /// First twelve hexadecimal digits of the SHA-256 of the kit's text, of every part it uses, of its corrections and of another day that it is planned for: same hash, same kit, same sheets.
     /// </summary>
     /// <remarks>Worked out when asked for, as a mere check of a kit needs none. Line endings and a byte-order mark make no difference.</remarks>
     public string ContentHash => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(HashedText())))[..HashDigits];
@@ -40,5 +43,6 @@ public sealed record KitReadResult(
 
     private string HashedText() => string.Join(
         '\0', HashedTexts.Parts.OrderBy(part => part.Key, StringComparer.Ordinal).Select(part => $"{part.Key}\0{part.Value}").Prepend(HashedTexts.Kit)
-            .Concat(Corrections is null ? [] : ["corrections", Corrections.Text.ReplaceLineEndings("\n")]));
+            .Concat(Corrections is null ? [] : ["corrections", Corrections.Text.ReplaceLineEndings("\n")])
+            .Concat(OtherDay is null ? [] : ["day", OtherDay]));
 }

@@ -1,6 +1,7 @@
 using System.Text;
 using StudioKit.Planning;
 using StudioKit.Planning.Packing;
+using StudioKit.Planning.Standing;
 using StudioKit.Sheets.Building;
 using StudioKit.Sheets.Documents;
 using StudioKit.Sheets.Drawings;
@@ -77,6 +78,7 @@ public static class SheetSet
     [
         .. plan.Frame is { } cut ? BuildTables.Of(cut) : [],
         new SheetFile("pack-list.csv", Encoding.UTF8.GetBytes(PackTable.Csv(plan.Pack)), []),
+        .. plan.LightStands.Count > 0 ? [new SheetFile("light-places.csv", Encoding.UTF8.GetBytes(StandTable.Csv(plan.LightStands)), [])] : (SheetFile[])[],
     ];
 
     private static SheetFile Svg(string name, Drawing drawing) => new($"{name}.svg", SvgWriter.Write(drawing), []);

@@ -21,6 +21,7 @@ internal sealed class CheckCommand
 
         Example: studiokit check kits/fen-edge.yaml --defaults
         Example: studiokit check kits/*.yaml --plan
+        Example: studiokit check kits/fen-edge.yaml --plan --date 2026-12-14
         """;
 
     private readonly CommandHost _host;
@@ -28,6 +29,7 @@ internal sealed class CheckCommand
     private readonly Option<bool> _defaults = new("--defaults") { Description = "Also list every value that the kit leaves out, and what is taken for it." };
     private readonly Option<bool> _plan = new("--plan") { Description = "Also plan each kit, and say whether the studio can be built and the cards hold." };
     private readonly Option<bool> _json = JsonOption.Create();
+    private readonly DayOptions _day = new();
 
     private CheckCommand(CommandHost host) => _host = host;
 
@@ -35,6 +37,14 @@ internal sealed class CheckCommand
     {
         var check = new CheckCommand(host);
         var command = new Command("check", Text) { check._kits, check._defaults, check._plan, check._json };
+        check._day.AddTo(command);
+        command.Validators.Add(result =>
+        {
+            if (check._day.IsGiven(result) && (result.GetResult(check._plan) is null or { Implicit: true }))
+            {
+                result.AddError("--date, --latitude, --longitude and --utc-offset go with --plan.");
+            }
+        });
         command.SetAction(parsed => (int)check.Run(parsed));
         return command;
     }
@@ -87,7 +97,7 @@ internal sealed class CheckCommand
 
     private (KitReadResult Read, Plan? Plan) Read(string path, ParseResult parsed, CommandHost host)
     {
-        var read = KitInput.Read(path, host);
+        var read = _day.Apply(parsed, KitInput.Read(path, host), host);
         return (read, read.HasErrors || !parsed.GetValue(_plan) ? null : Planner.Plan(read));
     }
 

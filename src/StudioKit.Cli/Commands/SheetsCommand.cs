@@ -18,7 +18,10 @@ internal static class SheetsCommand
 
         Print them at 100 %; every page has a rule or a square to measure that by.
 
+        With a day and a place, in the kit's site or by --day, --latitude and --longitude, they have the day too: sun, shade, light to expect and when to begin.
+
         Example: studiokit sheets kits/fen-edge.yaml --out out/fen-edge --date 2027-05-14
+        Example: studiokit sheets kits/fen-edge.yaml --out out/fen-edge --day 2026-06-14 --latitude 52.3 --longitude 5.1
         """;
 
     public static Command Create(CommandHost host)
@@ -32,10 +35,12 @@ internal static class SheetsCommand
         var book = new Option<bool>("--book") { Description = "Write one file, field-book.pdf, with a cover, a table of contents and every sheet in it, instead of a file for each." };
         var units = ChoiceOption.Create("--units", "Units of the build sheet: metric, or e.g. both for inches beside millimetres.", SheetUnits.Metric);
         var force = ForceOption.Create();
+        var day = new DayOptions("--day");
         var command = new Command("sheets", Text) { kit, output, paper, cards, templates, units, date, book, force };
+        day.AddTo(command);
         command.SetAction(parsed =>
         {
-            var read = KitInput.Read(parsed.GetRequiredValue(kit), host);
+            var read = day.Apply(parsed, KitInput.Read(parsed.GetRequiredValue(kit), host), host);
             if (read.HasErrors)
             {
                 return (int)ExitCode.BadInput;

@@ -21,6 +21,7 @@ internal static class PlanTables
         foreach (var setUp in plan.Exposures.GroupBy(exposure => exposure.SetUp))
         {
             WriteSetUp(console, setUp.Key, [.. setUp], plan.Advice, said);
+            StandTables.Write(console, setUp.Key, [.. plan.LightStands.Where(stand => stand.SetUp == setUp.Key)]);
         }
 
         if (plan.Frame is { } frame)

@@ -46,6 +46,41 @@ public sealed class PlanDayTests
         (moved.GetProperty("utcOffsetS").GetDouble(), moved.GetProperty("utcOffsetGiven").GetBoolean()).Should().Be((-7 * 3600, false));
     }
 
+    // What is printed is printed for another day, and its content says so.
+    [Fact]
+    public void Sheets_take_a_day_from_the_command_line_too()
+    {
+        using var folder = new TemporaryFolder();
+
+        var run = CommandRun.Of("sheets", Heath, "--out", folder.File("out"), "--cards", "A6", "--day", "2026-06-14", "--latitude", "52.3", "--longitude", "5.1");
+
+        run.Output.Should().Contain("day-plan.pdf", "the kit alone has no date").And.Contain("light-places.csv");
+    }
+
+    [Fact]
+    public void Another_day_is_another_content()
+    {
+        string Hash(params string[] options) => Root(CommandRun.Of(["plan", Repository.Kit("fen-edge.yaml"), "--json", .. options])).GetProperty("contentHash").GetString()!;
+
+        Hash("--date", "2026-12-14").Should().NotBe(Hash()).And.NotBe(Hash("--date", "2026-12-15"));
+    }
+
+    // A day changes what is planned and not how a kit reads.
+    [Fact]
+    public void A_check_takes_a_day_where_it_plans()
+    {
+        CommandRun.Of("check", Heath, "--date", "2026-06-14", "--latitude", "52.3", "--longitude", "5.1").Should().Match<CommandRun>(run => run.ExitCode == 2 && run.Error.Contains("--plan"));
+        CommandRun.Of("check", Heath, "--plan", "--date", "2026-06-14", "--latitude", "52.3", "--longitude", "5.1").ExitCode.Should().NotBe(2);
+    }
+
+    [Fact]
+    public void A_plan_prints_where_each_light_stands()
+    {
+        var text = CommandRun.Of("plan", Repository.Kit("fen-edge.yaml")).Output;
+
+        text.Should().Contain("where the lights stand").And.Contain("half past").And.Contain("fairly");
+    }
+
     [Theory]
     [InlineData("--latitude", "--date", "2026-06-14")]
     [InlineData("--date", "--latitude", "52.3", "--longitude", "5.1")]

@@ -26,7 +26,7 @@ public sealed class PrintedKitsTests
         var zipped = asked.For(EngineQuestions.ZipSheets, All with { Group = "tables" }).Files.Should().ContainSingle().Subject;
 
         using var zip = new ZipArchive(new MemoryStream(asked.Take(zipped.Name)));
-        zip.Entries.Select(entry => entry.FullName).Should().Equal("pack-list.csv", "pipe-cuts.csv", "sheet-cuts.csv", "shopping.csv");
+        zip.Entries.Select(entry => entry.FullName).Should().Equal("light-places.csv", "pack-list.csv", "pipe-cuts.csv", "sheet-cuts.csv", "shopping.csv");
         zip.Entries.Should().OnlyContain(entry => entry.LastWriteTime.Date == new DateTime(2027, 5, 14));
     }
 
