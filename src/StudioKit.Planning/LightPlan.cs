@@ -71,6 +71,9 @@ public sealed record LightPlan
     /// <summary>Light that a clear cover turns back on its way to the subject; 0 without one.</summary>
     public Stops CoverLoss { get; init; }
 
+    /// <summary>Light that lens and hood hide from the subject; 0 where they hide none.</summary>
+    public Stops LensLoss { get; init; }
+
     /// <summary>The account from guide number to sensor at this power.</summary>
     public required LightBudget Budget { get; init; }
 

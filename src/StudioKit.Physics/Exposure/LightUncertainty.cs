@@ -45,6 +45,12 @@ public sealed record LightUncertainty
     /// <summary>What focusing close costs, where pupils or principal planes of the lens had to be assumed; nothing where they are given.</summary>
     public Stops CloseFocus { get; init; }
 
+    /// <summary>What the walls of a clear cover take on the way to the subject; nothing without one.</summary>
+    public Stops IntoCover { get; init; }
+
+    /// <summary>What they take on the way to the lens.</summary>
+    public Stops OutOfCover { get; init; }
+
     /// <summary>Where the camera really clips, or puts its mid-tone.</summary>
     public Stops ClipPoint { get; init; } = new(1.0 / 3);
 

@@ -8,6 +8,9 @@ namespace StudioKit.Planning.Advising;
 /// <summary>Works out the advice for one exposure.</summary>
 internal sealed class CardAdviser(Replanner replanner, ExposurePlan now, IReadOnlyList<ExposurePlan> all)
 {
+    // The nearest that is clear does it, unless something else of the exposure suffers.
+    private const int TurnsTried = 2;
+
     /// <summary>All of it.</summary>
     public CardAdvice Advise() => new()
     {
@@ -34,10 +37,13 @@ internal sealed class CardAdviser(Replanner replanner, ExposurePlan now, IReadOn
             .Concat(CommonSymptoms.FrameMissing(setUp, now))
             .Append(CommonSymptoms.Smeared(replanner.Kit, setUp, now))
             .Concat(CommonSymptoms.Shine(setUp, now, polarisers))
-            .Concat(CommonSymptoms.LensShadow(now, all));
+            .Concat(CommonSymptoms.LensShadow(now, all, Turned));
     }
 
-    private SymptomAdvice Of(SymptomRule rule) => new(rule.Seen, rule.Instead is { } other ? new Advice([], other) : First(rule))
+    private IEnumerable<KitChange> Turned(LightPlan hidden) => replanner.Stands(all).Directions(now.SetUp, hidden.Place)
+        .Where(to => replanner.HiddenFrom(now, hidden.Place, to).Value <= hidden.LensLoss.Value / 2).Take(TurnsTried).Select(to => new KitChange.Turn(now.SetUp, hidden.Place, to));
+
+    private SymptomAdvice Of(SymptomRule rule) => new(rule.Seen, First(rule) ?? (rule.Instead is { } other ? new Advice([], other) : null))
     {
         Room = rule.Room,
         Wait = rule.Wait,

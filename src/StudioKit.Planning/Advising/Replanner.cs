@@ -1,10 +1,13 @@
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics;
+using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Light.Standing;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Changes;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.SetUps;
+using StudioKit.Planning.Standing;
 using StudioKit.Planning.Studio.Frames;
 using StudioKit.Planning.Studio.Lights;
 using UnitsNet;
@@ -45,6 +48,17 @@ internal sealed class Replanner
 
     /// <summary>The kit as it is.</summary>
     public KitSpec Kit { get; }
+
+    /// <summary>Looks for where the lights of its exposures would stand clear.</summary>
+    public StandSearch Stands(IReadOnlyList<ExposurePlan> exposures) => new(Kit, exposures, _framings, _light);
+
+    /// <summary>What the lens would hide of a light of an exposure that came from another direction.</summary>
+    public Stops HiddenFrom(ExposurePlan now, int place, LightDirection from)
+    {
+        var setUp = SetUpOf(now);
+        var turned = setUp.Lights[place] with { Azimuth = from.Azimuth, Elevation = from.Elevation };
+        return LensShade.Loss(Kit, setUp, _framings.First(framing => framing.Plan.Name == now.Framing.Name), turned);
+    }
 
     /// <summary>A kit that differs in what neither panel nor frame is made by, as in the light of a flash.</summary>
     public Replanner With(ValueList<KitChange> changes) => new(this, changes.Aggregate(Kit, (changed, change) => change.Apply(changed)));

@@ -16,6 +16,9 @@ internal static class CommonSymptoms
     // Half the smear is what one sees.
     private const double LessSmear = 0.6;
 
+    // Less is hidden than anybody sees [stops].
+    private const double LeastHidden = 0.05;
+
     private static readonly Stops OneStop = new(1);
 
     /// <summary>A grey frame now and then: the flash that is slowest to be ready asks for less power, by a faster ISO or from nearer.</summary>
@@ -77,8 +80,11 @@ internal static class CommonSymptoms
         }
     }
 
-    /// <summary>The lens's shadow: another lens of the set-up that leaves more room at the same magnification.</summary>
-    public static IEnumerable<SymptomRule> LensShadow(ExposurePlan now, IEnumerable<ExposurePlan> all)
+    /// <summary>The lens's shadow: the light that the lens hides from another direction, else another lens of the set-up that leaves more room at the same magnification.</summary>
+    /// <param name="now">The exposure.</param>
+    /// <param name="all">Every exposure of the kit.</param>
+    /// <param name="turns">Directions to try for a light that is hidden, nearest first.</param>
+    public static IEnumerable<SymptomRule> LensShadow(ExposurePlan now, IEnumerable<ExposurePlan> all, Func<LightPlan, IEnumerable<KitChange>> turns)
     {
         const double MoreRoom = 1.3;
         const double SameSize = 1.1;
@@ -87,7 +93,17 @@ internal static class CommonSymptoms
             .Where(exposure => Math.Abs(Math.Log(exposure.Framing.Magnification.Value / now.Framing.Magnification.Value)) < Math.Log(SameSize))
             .Where(exposure => exposure.Framing.WorkingDistance > Length.Zero && exposure.Framing.WorkingDistance > now.Framing.WorkingDistance * MoreRoom)
             .MinBy(exposure => exposure.Framing.WorkingDistance);
-        return other is null ? [] : [new SymptomRule(Symptom.LensShadow, [[]], _ => true) { Instead = other }];
+        var hidden = now.Lights.Where(light => light.LensLoss.Value > LeastHidden).MaxBy(light => light.LensLoss.Value);
+        return other is null && hidden is null ? [] :
+        [
+            new SymptomRule(
+                Symptom.LensShadow,
+                hidden is null ? [] : turns(hidden).Select(turn => (ValueList<KitChange>)[turn]),
+                changed => changed.Lights.First(light => light.Place == hidden!.Place).LensLoss.Value <= hidden!.LensLoss.Value / 2)
+            {
+                Instead = other,
+            },
+        ];
     }
 
     /// <summary>A light on the subject that is a click of its dial too weak or too strong.</summary>

@@ -67,6 +67,7 @@ internal static class LightPlans
             Metered = MeteredFlashes.Of(at, light, solution),
             FiredBy = Firings.Of(at.Kit, at.SetUp, light),
             CoverLoss = solution.Flash.CoverLoss,
+            LensLoss = solution.Flash.LensLoss,
             Budget = solution.Budget,
             FlashDuration = solution.FlashDuration,
             RecycleTime = solution.RecycleTime,

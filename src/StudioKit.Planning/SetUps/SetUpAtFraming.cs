@@ -22,6 +22,7 @@ internal sealed record SetUpAtFraming(KitSpec Kit, SetUpSpec SetUp, PlannedFrami
     private static readonly FNumber UsualAperture = new(16);
 
     private readonly Lazy<CoverOptics?> _cover = new(() => CoverOptics.Of(Kit, SetUp, Framing, Light?.Around));
+    private readonly Lazy<Stops[]> _hidden = new(() => [.. SetUp.Lights.Select(light => LensShade.Loss(Kit, SetUp, Framing, light))]);
     private FNumber? _aperture;
     private FNumber? _wanted;
 
@@ -72,11 +73,31 @@ internal sealed record SetUpAtFraming(KitSpec Kit, SetUpSpec SetUp, PlannedFrami
     /// <summary>One flash of the set-up, with how well its numbers and the lens's are known.</summary>
     public FlashCase Flash(LightSpec light) => LightingCases.Flash(Kit, light) with
     {
+        LensLoss = HiddenOf(light),
         DirectionLoss = LightingCases.DirectionLoss(SetUp, light),
-        Uncertainty = Known.Of(SetUp, light) with { CloseFocus = Framing.Plan.ExposureUncertainty },
+        Uncertainty = Known.Of(SetUp, light) with
+        {
+            CloseFocus = Framing.Plan.ExposureUncertainty,
+            IntoCover = light.Role.IsBackground() ? default : Cover?.DoubtToSubject(light) ?? default,
+            OutOfCover = Cover?.DoubtToLens ?? default,
+        },
         CoverLoss = light.Role.IsBackground() ? default : Cover?.ToSubject(light) ?? default,
         SubjectLoss = light.Role.IsBackground() ? default : Cover?.Subject ?? default,
     };
+
+    // A light that is tried out where no light of the set-up stands is worked out for itself.
+    private Stops HiddenOf(LightSpec light)
+    {
+        for (var place = 0; place < SetUp.Lights.Count; place++)
+        {
+            if (ReferenceEquals(SetUp.Lights[place], light))
+            {
+                return _hidden.Value[place];
+            }
+        }
+
+        return LensShade.Loss(Kit, SetUp, Framing, light);
+    }
 
     private FNumber Wanted => _wanted ??=
         SetUp.Aperture is { } given ? ThirdStopSeries.FromMark(given)

@@ -49,7 +49,7 @@ internal sealed class LightStandPlanner(KitSpec kit, IReadOnlyList<PlannedFramin
     {
         var standing = StandingLight.Of(scene.Kit, spec, scene.Subject);
         var loss = LightingCases.DirectionLoss(scene.SetUp, spec);
-        return new Lit(plan, spec, standing, loss, new(() => LightGlow.Of(scene, standing, plan.Budget.Total - loss, camera)));
+        return new Lit(plan, spec, standing, loss, new(() => LightGlow.Of(scene, standing, plan.Budget.Total - loss + LensShade.Loss(scene.Kit, scene.SetUp, scene.Framing, spec), camera)));
     }
 
     private static (HolderSpec? Named, HeldLight Held) HolderOf(StandScene scene, Lit lit)

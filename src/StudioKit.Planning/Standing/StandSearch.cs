@@ -1,17 +1,30 @@
+using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Light.Standing;
+using StudioKit.Planning.Framing;
 using StudioKit.Planning.SetUps;
+using StudioKit.Planning.Studio.Lights;
 using UnitsNet;
 
 namespace StudioKit.Planning.Standing;
 
 /// <summary>Looks for other directions and holders for a light that stands wrong.</summary>
-/// <param name="plan">The plan.</param>
-internal sealed class StandSearch(Plan plan)
+/// <param name="kit">The kit.</param>
+/// <param name="exposures">Its exposures.</param>
+/// <param name="framings">Its framings.</param>
+/// <param name="light">Its studio's light; none where nothing is known of it.</param>
+internal sealed class StandSearch(KitSpec kit, IReadOnlyList<ExposurePlan> exposures, IReadOnlyList<PlannedFraming> framings, StudioLight? light)
 {
     private const double AzimuthStep = 15;
     private const double HalfTurn = 180;
     private static readonly double[] Elevations = [10, 20, 30, 45, 60, 75];
+
+    /// <summary>Looks in a plan.</summary>
+    /// <param name="plan">The plan.</param>
+    public StandSearch(Plan plan)
+        : this(plan.Kit, plan.Exposures, plan.PlannedFramings, plan.Light)
+    {
+    }
 
     /// <summary>The directions nearest to the one it has in which nothing is wrong with it at any framing, nearest first.</summary>
     /// <param name="setUp">Name of the set-up.</param>
@@ -36,19 +49,19 @@ internal sealed class StandSearch(Plan plan)
             return [];
         }
 
-        var (scenes, light) = (Scenes(spec), spec.Lights[place]);
-        return plan.Kit.Holders.Select(holder => (string?)holder.Name).Append(null).Where(name => name != light.Holder && AllClear(scenes, place, light with { Holder = name }));
+        var (scenes, held) = (Scenes(spec), spec.Lights[place]);
+        return kit.Holders.Select(holder => (string?)holder.Name).Append(null).Where(name => name != held.Holder && AllClear(scenes, place, held with { Holder = name }));
     }
 
-    private SetUpSpec? SetUpOf(string name) => plan.Kit.SetUps.FirstOrDefault(setUp => setUp.Name == name);
+    private SetUpSpec? SetUpOf(string name) => kit.SetUps.FirstOrDefault(setUp => setUp.Name == name);
 
     private List<(StandScene Scene, ExposurePlan Exposure)> Scenes(SetUpSpec setUp) =>
     [
-        .. from exposure in plan.Exposures
+        .. from exposure in exposures
            where exposure.SetUp == setUp.Name
-           let framing = plan.PlannedFramings.FirstOrDefault(framing => framing.Plan.Name == exposure.Framing.Name)
-           where framing is not null && (plan.Light is not null || !SetUpPlanners.Of(setUp).LightsPanel)
-           select (StandScene.Of(plan.Kit, setUp, framing, plan.Light), exposure),
+           let framing = framings.FirstOrDefault(framing => framing.Plan.Name == exposure.Framing.Name)
+           where framing is not null && (light is not null || !SetUpPlanners.Of(setUp).LightsPanel)
+           select (StandScene.Of(kit, setUp, framing, light), exposure),
     ];
 
     private static bool AllClear(List<(StandScene Scene, ExposurePlan Exposure)> scenes, int place, LightSpec light) =>

@@ -30,6 +30,7 @@ internal sealed class EngineRoom
         Answers(EngineQuestions.Map, plans.Map);
         Answers(EngineQuestions.Edit, KitEdits.Answer);
         Answers(EngineQuestions.SceneLight, new SceneLights(plans).Answer);
+        Answers(EngineQuestions.Outdoors, new OutdoorCards(plans).Answer);
         Answers(EngineQuestions.Solid, new Solids(plans).Answer);
         Answers(EngineQuestions.Beside, request =>
         {

@@ -25,6 +25,8 @@ namespace StudioKit.Web.Results;
 [JsonSerializable(typeof(MendAnswer))]
 [JsonSerializable(typeof(SceneLightRequest))]
 [JsonSerializable(typeof(SceneLightAnswer))]
+[JsonSerializable(typeof(OutdoorsRequest))]
+[JsonSerializable(typeof(OutdoorsAnswer))]
 [JsonSerializable(typeof(SolidRequest))]
 [JsonSerializable(typeof(SolidAnswer))]
 [JsonSerializable(typeof(PointRequest))]

@@ -143,7 +143,7 @@ public sealed class AdviceIsKeptTests(ITestOutputHelper output)
         Symptom.FrameMissing => then.Lights.Max(light => light.RecycleTime) < now.Lights.Max(light => light.RecycleTime) * 0.75,
         Symptom.Smeared => then.Sharpness.SmearPixels < now.Sharpness.SmearPixels * 0.65 && (!now.ShowsHabitat || Math.Abs(then.AmbientLevel.Value - now.AmbientLevel.Value) <= 0.34),
         Symptom.BackgroundShowsLit => then.BackgroundLevel!.Value.Value < now.BackgroundLevel!.Value.Value - 0.3,
-        Symptom.LensShadow => then.Framing.WorkingDistance > now.Framing.WorkingDistance,
+        Symptom.LensShadow => then.Framing.WorkingDistance > now.Framing.WorkingDistance || then.Lights.Any(light => light.LensLoss.Value < Before(now, light).LensLoss.Value - 0.02),
         Symptom.OutlineLost => then.Lights.Any(light => light.Budget.Total.Value > Before(now, light).Budget.Total.Value + 0.1),
         Symptom.SubjectDark => then.Lights.Any(light => Given(then, light) > Given(now, Before(now, light)) * 1.1),
         Symptom.SubjectBright or Symptom.FlashShows => then.Lights.Any(light => Given(then, light) < Given(now, Before(now, light)) / 1.1),

@@ -46,6 +46,19 @@ public sealed class CoverTests
         IEnumerable<string> Lines(LightRole role) => lights.Single(light => light.Role == role).Budget.Lines.Select(line => line.Item);
     }
 
+    // One wall is unsure by √((0.02·0.361)² + (log₂ 0.95)²) = 0.0744 stop at n = 1.49: of the sheet's light by the one that it leaves by, of the subject's by another as well.
+    [Fact]
+    public void A_cover_makes_its_exposures_less_sure()
+    {
+        const double Wall = 0.0744 * 0.0744;
+
+        Square(Covered(Tub, "tub"), LightRole.Below).Should().BeApproximately(Square(Open(), LightRole.Below) + Wall, 1e-4);
+        Square(Covered(Tub, "tub"), LightRole.Above).Should().BeApproximately(Square(Open(), LightRole.Above) + (2 * Wall), 1e-4);
+        Square(Covered(Tank, "tank"), LightRole.Below).Should().BeApproximately(Square(Open(), LightRole.Below), 1e-9, "clean water is looked through");
+
+        double Square(Plan plan, LightRole role) => Math.Pow(plan.Exposures.Single().Lights.Single(light => light.Role == role).Budget.Uncertainty.Value, 2);
+    }
+
     [Fact]
     public void A_cover_that_is_lifted_takes_no_light()
     {

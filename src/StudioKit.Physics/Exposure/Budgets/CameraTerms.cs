@@ -29,7 +29,7 @@ internal static class CameraTerms
         {
             yield return BudgetLine.Of(
                 "Out of the cover", -camera.CoverLoss.Value, $"turned back by its walls, where they take most",
-                "BornWolf1999", "Fresnel formulae, §1.5");
+                "BornWolf1999", "Fresnel formulae, §1.5", known.OutOfCover);
         }
 
         yield return BudgetLine.Of(

@@ -11,7 +11,7 @@ internal static class FlashTerms
     {
         ArgumentNullException.ThrowIfNull(flash);
         return Intensity(flash) + flash.OutdoorCorrection.Value - flash.ModifierLoss.Value - flash.CoverLoss.Value - flash.SubjectLoss.Value + Distance(flash) + NearFieldLoss(flash)
-            + flash.DirectionLoss.Value;
+            + flash.DirectionLoss.Value - flash.LensLoss.Value;
     }
 
     /// <summary>The lines one by one, at the flash's own power.</summary>
@@ -47,7 +47,7 @@ internal static class FlashTerms
         {
             yield return BudgetLine.Of(
                 "Into the cover", -flash.CoverLoss.Value, $"turned back on the way to the subject",
-                "BornWolf1999", "Fresnel formulae, §1.5");
+                "BornWolf1999", "Fresnel formulae, §1.5", known.IntoCover);
         }
 
         if (flash.SubjectLoss.Value != 0)
@@ -62,6 +62,13 @@ internal static class FlashTerms
             yield return BudgetLine.Of(
                 "Direction", flash.DirectionLoss.Value, $"cosine on what faces midway between light and lens",
                 "Lambert1760", "irradiance by the cosine of incidence");
+        }
+
+        if (flash.LensLoss.Value != 0)
+        {
+            yield return BudgetLine.Of(
+                "Behind the lens", -flash.LensLoss.Value, $"what lens and hood hide of its face from the subject",
+                "Derived", "straight rays from a lattice of points of the window");
         }
     }
 

@@ -50,6 +50,9 @@ public sealed record FlashCase
     /// <summary>What the subject's light loses beyond <see cref="CameraCase.CoverLoss"/> on its way to the lens: what water spreads, less what the sheet's loses more.</summary>
     public Stops SubjectLoss { get; init; }
 
+    /// <summary>What is lost because lens and hood hide part of its face from the subject, counted positive. See <see cref="Light.Standing.LightCover"/>.</summary>
+    public Stops LensLoss { get; init; }
+
     /// <summary>
     /// What is lost because light does not meet the subject head-on as the camera sees it; 0 stops or less. See
     /// <see cref="Light.Standing.MidwayIncidence"/>.

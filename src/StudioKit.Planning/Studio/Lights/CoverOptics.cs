@@ -50,6 +50,12 @@ internal sealed record CoverOptics(CoverCase Cover, IReadOnlyList<(PanelSight Vi
         return new CoverOptics(cover, sights, new Position(0, 0, sights[0].view.ViewAt(Length.Zero).SubjectHeight.Meters));
     }
 
+    /// <summary>How unsure it is what is lost on the way to the lens; nothing through clean water.</summary>
+    public Stops DoubtToLens => Sights.Any(sight => sight.Seen.Face != CoverFace.Water) ? CoverDoubt.OfWall(Cover.RefractiveIndex) : default;
+
+    /// <summary>How unsure it is what a lamp's light loses on its way to the subject.</summary>
+    public Stops DoubtToSubject(LightSpec light) => CoverDoubt.Between(Cover, LampPlaces.Of(light), Aim);
+
     /// <summary>Light of a lamp lost on its way to the subject.</summary>
     public Stops ToSubject(LightSpec light) => CoverLighting.LossToSubject(Cover, LampPlaces.Of(light), Aim);
 }

@@ -45,7 +45,7 @@ internal static class UplightPlanner
     private static double OnSubject(KitSpec kit, SetUpSpec setUp, LightPlan light)
     {
         var distance = light.Distance.Meters;
-        return PanelScene.FullPowerIntensityTime(LightingCases.Flash(kit, setUp.Lights[light.Place])) * light.Power.Fraction * (-light.CoverLoss).Ratio / (distance * distance)
+        return PanelScene.FullPowerIntensityTime(LightingCases.Flash(kit, setUp.Lights[light.Place])) * light.Power.Fraction * (-light.CoverLoss - light.LensLoss).Ratio / (distance * distance)
             * LightingCases.DirectionLoss(setUp, setUp.Lights[light.Place]).Ratio;
     }
 }
