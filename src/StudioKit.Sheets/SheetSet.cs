@@ -1,7 +1,6 @@
 using System.Text;
 using StudioKit.Planning;
 using StudioKit.Planning.Packing;
-using StudioKit.Planning.Standing;
 using StudioKit.Sheets.Building;
 using StudioKit.Sheets.Documents;
 using StudioKit.Sheets.Drawings;

@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using StudioKit.Physics.Exposure.Metering;
 
 namespace StudioKit.Kits.Quantities;
@@ -12,8 +11,9 @@ internal static class SceneText
     /// <summary>Every published scene by its whole name.</summary>
     public static IReadOnlyList<string> Names { get; } = [.. SceneLightTable.All.Select(scene => scene.Scene)];
 
+    // Letters and blanks alone, so that a pattern of them needs no escapes.
     /// <summary>Any name, whole or as far as its first words tell it from the others.</summary>
-    public static string Pattern => string.Join('|', Names.SelectMany(Beginnings).Where(words => Matching(words).Count == 1).Distinct(StringComparer.Ordinal).Select(Regex.Escape));
+    public static string Pattern => string.Join('|', Names.SelectMany(Beginnings).Where(words => Matching(words).Count == 1).Distinct(StringComparer.Ordinal));
 
     /// <summary>The scene that a text names, by its whole name or by as many first words as tell it from all others; none where it names none, or several.</summary>
     public static SceneLight? Find(string text) => Matching(Plain(text)) is [var only] ? only : null;

@@ -8,7 +8,7 @@ namespace StudioKit.Web.Engine;
 internal sealed class SceneLights(PlannedKits kits)
 {
     /// <summary>One card.</summary>
-    public SceneLightAnswer Answer(SceneLightRequest request)
+    public SceneLightAnswer Answer(CardRequest request)
     {
         var plan = kits.Find(request.Hash)?.Plan;
         var exposure = plan?.Exposures.FirstOrDefault(exposure => exposure.SetUp == request.SetUp && exposure.Framing.Name == request.Framing);

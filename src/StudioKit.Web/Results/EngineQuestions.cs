@@ -43,10 +43,10 @@ public static class EngineQuestions
     public static EngineQuestion<PointRequest, PointAnswer> Point { get; } = new("point", () => ResultsJson.Default.PointRequest, () => ResultsJson.Default.PointAnswer, "point");
 
     /// <summary>What to set when the light of the place changes.</summary>
-    public static EngineQuestion<SceneLightRequest, SceneLightAnswer> SceneLight { get; } = new("scene-light", () => ResultsJson.Default.SceneLightRequest, () => ResultsJson.Default.SceneLightAnswer, "scene-light");
+    public static EngineQuestion<CardRequest, SceneLightAnswer> SceneLight { get; } = new("scene-light", () => ResultsJson.Default.CardRequest, () => ResultsJson.Default.SceneLightAnswer, "scene-light");
 
     /// <summary>Where the lights of a card stand, and how the day goes.</summary>
-    public static EngineQuestion<OutdoorsRequest, OutdoorsAnswer> Outdoors { get; } = new("outdoors", () => ResultsJson.Default.OutdoorsRequest, () => ResultsJson.Default.OutdoorsAnswer, "outdoors");
+    public static EngineQuestion<CardRequest, OutdoorsAnswer> Outdoors { get; } = new("outdoors", () => ResultsJson.Default.CardRequest, () => ResultsJson.Default.OutdoorsAnswer, "outdoors");
 
     /// <summary>A planned studio in space.</summary>
     public static EngineQuestion<SolidRequest, SolidAnswer> Solid { get; } = new("solid", () => ResultsJson.Default.SolidRequest, () => ResultsJson.Default.SolidAnswer, "solid");

@@ -5,7 +5,6 @@ using StudioKit.Sheets.Building;
 using StudioKit.Sheets.Documents;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;
-using StudioKit.Wording;
 using UnitsNet;
 
 namespace StudioKit.Sheets.Tests.Building;

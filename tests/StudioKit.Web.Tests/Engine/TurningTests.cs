@@ -55,7 +55,7 @@ public sealed class TurningTests
         var (plan, studio, framing) = Planned();
         var darker = _engine.Plan(Asked.Demo().Replace("ambient: EV 10 ± 0.5 stop", "ambient: EV 8 ± 0.5 stop", StringComparison.Ordinal));
 
-        var steps = _engine.For(EngineQuestions.SceneLight, new SceneLightRequest(plan.Hash, studio.SetUp, framing.Framing)).Steps;
+        var steps = _engine.For(EngineQuestions.SceneLight, new CardRequest(plan.Hash, studio.SetUp, framing.Framing)).Steps;
 
         steps.Select(step => step.Stops).Should().Equal(Enumerable.Range(-4, 9));
         steps[4].Turn.Should().Be("this card");

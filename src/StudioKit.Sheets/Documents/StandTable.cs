@@ -1,11 +1,12 @@
 using System.Globalization;
 using StudioKit.Kits;
+using StudioKit.Planning;
 using StudioKit.Planning.Tables;
 
-namespace StudioKit.Planning.Standing;
+namespace StudioKit.Sheets.Documents;
 
 /// <summary>Where the lights about the subject stand, as a table for a spreadsheet.</summary>
-public static class StandTable
+internal static class StandTable
 {
     /// <summary>Writes every light of every exposure.</summary>
     /// <param name="stands">The lights.</param>

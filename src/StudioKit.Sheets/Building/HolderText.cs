@@ -1,9 +1,9 @@
 using StudioKit.Planning.Studio;
 
-namespace StudioKit.Wording;
+namespace StudioKit.Sheets.Building;
 
 /// <summary>How a holder that is built of the frame's pipe goes together, in words.</summary>
-public static class HolderText
+internal static class HolderText
 {
     /// <summary>The steps, in order.</summary>
     /// <param name="holder">The holder.</param>
