@@ -81,6 +81,12 @@ public sealed record ExposurePlan
     /// <summary>Light that the panel throws up on the subject's underside against the lights above; white background only, none where nothing shines from above.</summary>
     public Stops? Uplight { get; init; }
 
+    /// <summary>Light that the sheet behind the subject throws round its edges; none without such a sheet, or where nothing shines on the subject.</summary>
+    public EdgeSpillPlan? EdgeSpill { get; init; }
+
+    /// <summary>Stems that vanish between the subject and the sheet behind it; none without such a sheet.</summary>
+    public StrayStemPlan? StrayStems { get; init; }
+
     /// <summary>Price of the ISO speed in noise: stops above the camera's lowest.</summary>
     public Stops IsoAboveBase { get; init; }
 

@@ -1,5 +1,6 @@
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning.Changes;
+using StudioKit.Planning.Studio.Uprights;
 
 namespace StudioKit.Planning;
 
@@ -11,4 +12,9 @@ public abstract record ExposureWarning(Symptom Seen)
     /// <param name="Uplight">Light on the underside against the lights above.</param>
     /// <param name="From">Light from which legs and hairs are eaten.</param>
     public sealed record EatsLegs(Stops Uplight, Stops From) : ExposureWarning(Symptom.EatenLegs);
+
+    /// <summary>Light of the sheet behind eats edges.</summary>
+    /// <param name="Edge">The edge that gets most of it.</param>
+    /// <param name="From">Light from which edges are eaten.</param>
+    public sealed record EatsEdges(LimbSpill Edge, Stops From) : ExposureWarning(Symptom.EatenEdges);
 }

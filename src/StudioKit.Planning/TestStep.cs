@@ -39,6 +39,9 @@ public enum TestStep
     /// <summary>Each flash alone, by what fires it.</summary>
     EachFires,
 
+    /// <summary>Look through the camera for stems between the subject, where it grows, and the sheet behind it, and bend them aside.</summary>
+    LookThrough,
+
     /// <summary>Turn the polariser until the shine on a wet leaf goes.</summary>
     TurnPolariser,
 }

@@ -81,6 +81,7 @@ public static class MendText
         KitChange.Modify { Modifier: { } modifier } modify => $"Put the {modifier} on the {Light(setUp, modify.Light)}",
         KitChange.Modify modify => $"Take the {setUp.Lights[modify.Light].Modifier} off the {Light(setUp, modify.Light)}",
         KitChange.Add add => $"Add the {add.Light.Flash} {MemberText.Of(add.Light.Role)} at {PlanFormat.Millimetres(add.Light.Distance)}, {Aside(add.Light)}",
+        KitChange.Background background when setUp.Upright is { } upright => $"Let the {upright} stand {PlanFormat.Centimetres(background.Distance)} behind the subject",
         KitChange.Background background => FormattableString.Invariant($"Take a background {background.Distance.Meters:0.##} m behind the subject"),
         KitChange.Ambient ambient => $"Plan for {AmbientText.Value(ambient.Light)}",
         KitChange.Shade shade => $"Shade the place by {AdviceText.Amount(shade.By)}, to {AmbientText.Value(shade.Light)}",

@@ -11,6 +11,7 @@ internal static class SymptomNames
         Symptom.NothingBlinks => "Nothing blinks",
         Symptom.WashedOut => "Subject washed out, dark parts grey",
         Symptom.EatenLegs => "Legs or hairs eaten",
+        Symptom.EatenEdges => "Edges eaten by the sheet's light",
         Symptom.HotSpot => "Bright spot in the middle",
         Symptom.SubjectDark => "Subject too dark",
         Symptom.SubjectBright => "Subject too bright",

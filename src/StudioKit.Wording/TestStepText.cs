@@ -21,6 +21,7 @@ public static class TestStepText
         TestStep.KeyAlone => "Key light alone.",
         TestStep.RimAlone => "Rim light alone: an outline and no more.",
         TestStep.EachFires => "Each flash alone: it must fire.",
+        TestStep.LookThrough => "Look through the camera: stems before the sheet are bent aside and held, never cut or pulled, and let go again afterwards; where plants are protected, ask first.",
         TestStep.TurnPolariser => "Turn the polariser until the shine on a wet leaf goes; then fetch the animal.",
         _ => "All flashes: the subject must be right.",
     };

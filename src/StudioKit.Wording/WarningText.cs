@@ -1,6 +1,8 @@
+using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning;
 using StudioKit.Planning.Advising;
+using StudioKit.Planning.Changes;
 
 namespace StudioKit.Wording;
 
@@ -25,13 +27,16 @@ public static class WarningText
         return warning switch
         {
             ExposureWarning.EatsLegs eats => $"Light from below is {Tenths(eats.Uplight)} stops against that from above; from {eats.From.Nominal} it eats legs and hairs",
+            ExposureWarning.EatsEdges eats => $"Light of the sheet behind is {Tenths(eats.Edge.AgainstKey)} stops against that on the subject at its {MemberText.Of(eats.Edge.Limb)} edge; from {eats.From.Nominal} it eats edges",
             _ => throw new ArgumentOutOfRangeException(nameof(warning), warning, "A warning without words."),
         };
     }
 
     private static string Turn(ExposurePlan exposure, SymptomAdvice? against) => against?.Advice is not { } advice
         ? "Nothing in the kit helps at this framing."
-        : $"Against it: {AdviceText.Of(exposure, advice)}{(advice.Promise.Uplight is { } left ? $", which leaves {Tenths(left)}" : "")}.";
+        : $"Against it: {AdviceText.Of(exposure, advice)}{(Left(against.Seen, advice.Promise) is { } left ? $", which leaves {Tenths(left)}" : "")}.";
+
+    private static Stops? Left(Symptom seen, ExposurePlan promise) => seen == Symptom.EatenEdges ? promise.EdgeSpill?.Strongest.AgainstKey : promise.Uplight;
 
     private static string Tenths(Stops stops) => FormattableString.Invariant($"{stops.Value:+0.0;-0.0;0.0}");
 }

@@ -58,6 +58,16 @@ internal static class WhyTables
         yield return $"Ambient light EV {exposure.Ambient.AtIso100.ToString("0.#", CultureInfo.InvariantCulture)}: {Signed(exposure.AmbientLevel)} stops against its correct exposure. ISO costs {PlanFormat.ThreeDigits(Math.Round(exposure.IsoAboveBase.Value, 2))} stops of noise above the camera's lowest.";
         yield return $"The whole exposure: give or take {PlanFormat.ThreeDigits(Math.Round(exposure.Uncertainty.Value, 2))} stop.";
         yield return $"{VerdictText.Word(exposure)}. {VerdictText.Chances(exposure)}. {VerdictText.Missed(exposure)}".TrimEnd();
+        if (exposure.EdgeSpill is { } spill)
+        {
+            yield return EdgeSpillText.Of(spill);
+        }
+
+        if (exposure.StrayStems is { } stems)
+        {
+            yield return StrayStemText.OfCard(stems);
+        }
+
         foreach (var warning in WarningText.Of(exposure, advice))
         {
             yield return warning;

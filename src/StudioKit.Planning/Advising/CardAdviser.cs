@@ -2,6 +2,7 @@ using StudioKit.Kits.Cameras;
 using StudioKit.Physics;
 using StudioKit.Planning.Changes;
 using StudioKit.Planning.SetUps;
+using StudioKit.Planning.SetUps.WhiteBackground;
 
 namespace StudioKit.Planning.Advising;
 
@@ -34,6 +35,7 @@ internal sealed class CardAdviser(Replanner replanner, ExposurePlan now, IReadOn
         var setUp = replanner.SetUpOf(now);
         var polarisers = replanner.Kit.Accessories.Filters.Where(filter => filter.Kind == FilterKind.Polariser).Select(filter => filter.Name);
         return SetUpPlanners.Of(setUp).Symptoms(setUp, now)
+            .Concat(EdgeSymptoms.Of(setUp, replanner.Kit.UprightOf(setUp), now, changes => replanner.UprightNeeded(setUp, changes)))
             .Concat(CommonSymptoms.FrameMissing(setUp, now))
             .Append(CommonSymptoms.Smeared(replanner.Kit, setUp, now))
             .Concat(CommonSymptoms.Shine(setUp, now, polarisers))

@@ -82,6 +82,13 @@ internal sealed class Replanner
     /// <summary>The set-up of an exposure.</summary>
     public SetUpSpec SetUpOf(ExposurePlan exposure) => Kit.SetUps.First(setUp => setUp.Name == exposure.SetUp);
 
+    /// <summary>The upright sheet of a set-up as large as a changed kit needs it, whatever size it is given; none where the set-up has none.</summary>
+    public UprightPlan? UprightNeeded(SetUpSpec setUp, ValueList<KitChange> changes)
+    {
+        var kit = changes.Aggregate(Kit, (changed, change) => change.Apply(changed));
+        return UprightsOf(kit with { Uprights = [.. kit.Uprights.Select(upright => upright with { Width = null, Height = null })] }).FirstOrDefault(upright => upright.Name == setUp.Upright);
+    }
+
     private static bool ChangesBelow(SetUpSpec setUp, ValueList<KitChange> changes) => changes.Any(change => change switch
     {
         KitChange.Move move => setUp.Lights[move.Light].Role == LightRole.Below,

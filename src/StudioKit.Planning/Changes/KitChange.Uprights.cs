@@ -38,6 +38,9 @@ public abstract partial record KitChange
     public sealed record RecutUpright(string Screen, Length Width, Length Height) : KitChange
     {
         /// <inheritdoc/>
+        public override bool IsDoneByHand => true;
+
+        /// <inheritdoc/>
         public override string Key => "uprights.width";
 
         /// <inheritdoc/>

@@ -15,6 +15,9 @@ public enum Symptom
     /// <summary>Legs and hairs are eaten by the light from below.</summary>
     EatenLegs,
 
+    /// <summary>Edges are eaten by the light of the sheet behind.</summary>
+    EatenEdges,
+
     /// <summary>A bright spot over the flash below.</summary>
     HotSpot,
 

@@ -7,6 +7,7 @@ using StudioKit.Physics.Exposure.SetUps;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Sheltering;
 using StudioKit.Planning.Studio.Lights;
+using StudioKit.Planning.Studio.Uprights;
 
 namespace StudioKit.Planning.SetUps;
 
@@ -29,6 +30,7 @@ internal static class ExposurePlanner
         var uncertainty = UncertaintyOf(at, result, main);
         var lights = LightPlans.Of(at, result);
         var uplight = at.Light?.UplightAgainstKey(at.SetUp, lights, at.MainSubject);
+        var spill = at.Light?.EdgeSpill(at.SetUp, at.Framing, lights, EdgeSpillPlanner.Correct(result.Camera));
         return new ExposurePlan
         {
             SetUp = at.SetUp.Name,
@@ -51,6 +53,8 @@ internal static class ExposurePlanner
             SubjectLevel = at.Planner.LightsSheet ? null : result.SubjectLevel,
             SubjectAmbient = at.SetUp.SubjectAmbient,
             Uplight = uplight,
+            EdgeSpill = spill,
+            StrayStems = StrayStemPlanner.Of(at.Kit, at.SetUp, at.Framing, result.Camera.Effective, result.WhiteMargin),
             Ambient = at.Ambient,
             Shelters = Shade.Plans(at.Kit, at.SetUp),
             ShelterLoss = at.Sheltered,
@@ -63,7 +67,7 @@ internal static class ExposurePlanner
             Bracket = result.Lights.Count == 0 ? [] : BracketOf(result.Lights[0]),
             TestSteps = [.. at.SetUp.Lights.Any(light => light.Trigger is not null) ? (TestStep[])[TestStep.EachFires] : [], .. at.Planner.TestSteps(at.SetUp), .. PolariserOf(at)],
             Verdict = ExposureJudge.Of(at, result, uncertainty, (sharpness.SmearPixels, sharpness.SmearLimit)),
-            Warnings = [.. ExposureWarnings.Of(uplight)],
+            Warnings = [.. ExposureWarnings.Of(uplight, spill)],
             Caveats = [.. result.Caveats, .. LightPlans.Caveats(at), .. Firings.Caveats(at.Kit, at.SetUp), .. Shade.Caveats(at.Kit, at.SetUp), .. at.ApertureCaveats],
             Subjects = [.. at.SubjectsThatFit.Select(subject => subject.Name)],
             CameraPitches = at.SetUp.CameraPitches,

@@ -75,7 +75,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
     private IEnumerable<Block> One(CardBlock name, CardType type) => name switch
     {
         CardBlock.SetUp => [new CardHead(Exposure.SetUp, Place.Says, type.SetUp)],
-        CardBlock.Framing => [IsBack ? new Paragraph(Exposure.Framing.Name, type.Text, TextWeight.Bold) : Framing(type), new DividingLine(Stroke.Heavy)],
+        CardBlock.Framing => [IsBack ? new Paragraph(Exposure.Framing.Name, type.Text, TextWeight.Bold) : Framing(type), new DividingLine(Stroke.Heavy), .. IsBack ? BeforeSheet(type) : []],
         CardBlock.Settings => [Settings(type)],
         CardBlock.MadeFor => MadeFor(type),
         CardBlock.Flashes => Exposure.Lights.SelectMany(light => Flash(light, type)),
@@ -91,6 +91,12 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
         CardBlock.SettingsCode => [new SettingsCode(SettingsText.Of(Exposure, Stamp))],
         _ => [],
     };
+
+    private IEnumerable<Block> BeforeSheet(CardType type)
+    {
+        var texts = new[] { Exposure.StrayStems is { } stems ? StrayStemText.OfCard(stems) : "", Exposure.EdgeSpill is { } spill ? EdgeSpillText.Of(spill) : "" }.Where(text => text.Length > 0).ToList();
+        return texts.Count == 0 ? [] : [new Paragraph(string.Join(' ', texts), Math.Max(type.Small, TypeScale.Smallest))];
+    }
 
     private Stack Framing(CardType type)
     {

@@ -29,6 +29,11 @@ internal static class ExposureSection
             yield return block;
         }
 
+        foreach (var block in BeforeSheetTable.Of(setUp))
+        {
+            yield return block;
+        }
+
         foreach (var block in MeteredTable.Of(setUp))
         {
             yield return block;

@@ -66,6 +66,7 @@ internal static class AdviceJson
             .Stops("ambientLevel", promise.AmbientLevel)
             .Stops("backgroundLevel", promise.BackgroundLevel)
             .Stops("uplightAgainstKey", promise.Uplight)
+            .Stops("edgeSpillAgainstKey", promise.EdgeSpill?.Strongest.AgainstKey)
             .Number("smearPixels", promise.Sharpness.SmearPixels)
             .Number("firstFrameRight", promise.Verdict.FirstFrame));
     }

@@ -130,6 +130,11 @@ public static class PlanJson
             .Stops("ambientLevel", exposure.AmbientLevel)
             .Stops("backgroundLevel", exposure.BackgroundLevel)
             .Stops("uplightAgainstKey", exposure.Uplight)
+            .List("edgeSpill", exposure.EdgeSpill?.Limbs ?? [], limb => json
+                .Text("edge", MemberText.Of(limb.Limb))
+                .Stops("againstKey", limb.AgainstKey)
+                .Stops("level", limb.Level)
+                .Number("rimShare", limb.RimShare))
             .List("warnings", exposure.Warnings, warning => json
                 .Text("seen", MemberText.Of(warning.Seen))
                 .Text("says", WarningText.Says(warning)))
@@ -149,6 +154,11 @@ public static class PlanJson
             .Text("support", exposure.Support)
             .Numbers("cameraPitchesDeg", exposure.CameraPitches.Select(pitch => pitch.Degrees))
             .Texts("subjects", exposure.Subjects);
+        if (exposure.StrayStems is { } stems)
+        {
+            json.Section("strayStems", () => WriteStems(json, stems));
+        }
+
         json.List("lights", exposure.Lights, light => WriteLight(json, light));
         json.Section("sharpness", () => WriteSharpness(json, exposure.Sharpness));
         json.List("sharpnessCurve", exposure.SharpnessCurve?.Points ?? [], point => json
@@ -160,6 +170,14 @@ public static class PlanJson
             .Section("advice", () => AdviceJson.Write(json, exposure, advice.Of(exposure)))
             .Texts("caveats", exposure.Caveats);
     }
+
+    private static void WriteStems(JsonReport json, StrayStemPlan stems) => json
+        .Millimetres("toSheet", stems.ToSheet)
+        .Millimetres("widestAtSheet", stems.WidestAtSheet)
+        .Millimetres("widestHalfWay", stems.WidestHalfWay)
+        .List("stems", stems.Stems, stem => json.Millimetres("width", stem.Width).Millimetres("vanishesFrom", stem.From))
+        .Millimetres("clearWidth", stems.ClearWidth)
+        .Millimetres("clearHeight", stems.ClearHeight);
 
     private static void WriteLight(JsonReport json, LightPlan light)
     {

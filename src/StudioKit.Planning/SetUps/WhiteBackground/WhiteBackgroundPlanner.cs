@@ -25,7 +25,7 @@ internal sealed class WhiteBackgroundPlanner(params LightRole[] sheets) : SetUpP
 
     public override IEnumerable<LightSpec> Alongside(SetUpSpec setUp) => sheets.SelectMany(role => setUp.LightsOf(role).Skip(1));
 
-    public override IEnumerable<TestStep> TestSteps(SetUpSpec setUp) => [TestStep.AmbientAlone, .. SheetSteps, TestStep.AllTogether];
+    public override IEnumerable<TestStep> TestSteps(SetUpSpec setUp) => [.. LightsPanel ? (TestStep[])[] : [TestStep.LookThrough], TestStep.AmbientAlone, .. SheetSteps, TestStep.AllTogether];
 
     private IEnumerable<TestStep> SheetSteps => (LightsPanel, sheets.Length) switch
     {

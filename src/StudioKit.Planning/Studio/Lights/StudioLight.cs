@@ -89,6 +89,20 @@ public sealed class StudioLight
     internal Stops? UplightAgainstKey(SetUpSpec setUp, IReadOnlyList<LightPlan> lights, SubjectSpec? subject) =>
         Of(setUp).Map is { } map ? UplightPlanner.AgainstKey(_kit, setUp, _panel, lights, subject, map) : null;
 
+    /// <summary>Light that the upright sheet of a set-up throws round the subject's edges; none where nothing shines on the subject, or through the sheet.</summary>
+    /// <param name="setUp">The set-up.</param>
+    /// <param name="framing">The framing.</param>
+    /// <param name="lights">Its flashes at their powers.</param>
+    /// <param name="correct">Luminous exposure of the subject that is correct [lx·s]; &gt; 0.</param>
+    internal EdgeSpillPlan? EdgeSpill(SetUpSpec setUp, PlannedFraming framing, IReadOnlyList<LightPlan> lights, double correct)
+    {
+        var key = UplightPlanner.OnSubject(_kit, setUp, lights);
+        return key > 0 && lights.FirstOrDefault(light => light.Role == LightRole.Behind) is { } behind && UprightOf(setUp) is { Map: { } map } lit
+            ? EdgeSpillPlanner.Of(
+                map, behind.Power, UprightSight.Of(_kit, setUp, [framing]).Select(sight => UprightViewOf(lit, sight)).Where(view => SceneCheck.ViewProblems(map.Panel, view).Count == 0), key, correct)
+            : null;
+    }
+
     /// <summary>The flat sheet about the subject.</summary>
     internal SheetAround Around => CoverOptics.Around(_panel);
 

@@ -23,7 +23,7 @@ internal static class UplightPlanner
     /// <param name="map">The panel's light at full power.</param>
     public static Stops? AgainstKey(KitSpec kit, SetUpSpec setUp, PanelPlan panel, IReadOnlyList<LightPlan> lights, SubjectSpec? subject, LightMap map)
     {
-        var key = lights.Where(light => !light.Role.IsBackground()).Sum(light => OnSubject(kit, setUp, light));
+        var key = OnSubject(kit, setUp, lights);
         var power = lights.FirstOrDefault(light => light.Role == LightRole.Below)?.Power;
         var glow = map.LuminanceTime(Length.Zero, panel.SubjectFromFront, Direction.Up) * (power?.Fraction ?? 0);
         if (key <= 0 || glow <= 0)
@@ -34,6 +34,13 @@ internal static class UplightPlanner
         var flat = panel.Depth - panel.SweptLength;
         return SubjectUplight.AgainstKey(SubjectUplight.FromRectangle(glow, panel.Width.Meters, flat.Meters, Underside(subject).Meters), key);
     }
+
+    /// <summary>Luminous exposure of the subject by the lights on it [lx·s].</summary>
+    /// <param name="kit">The kit.</param>
+    /// <param name="setUp">The set-up.</param>
+    /// <param name="lights">Its flashes at their powers.</param>
+    public static double OnSubject(KitSpec kit, SetUpSpec setUp, IReadOnlyList<LightPlan> lights) =>
+        lights.Where(light => !light.Role.IsBackground()).Sum(light => OnSubject(kit, setUp, light));
 
     // Half way up the longest subject that fits the frame stands for its underside.
     private static Length Underside(SubjectSpec? subject)
