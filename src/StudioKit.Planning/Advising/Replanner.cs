@@ -26,12 +26,13 @@ internal sealed class Replanner
     private readonly FrameResult? _frame;
     private readonly int _refused;
     private readonly StudioLight _light;
-    private readonly Kept<KitSpec, FrameResult?> _frames = new(32);
+    private readonly Kept<(KitSpec Kit, PanelPlan Panel), FrameResult?> _frames = new(32);
+    private readonly Kept<KitSpec, PanelPlan> _panels = new(32);
     private readonly Kept<KitSpec, ValueList<UprightPlan>> _uprights = new(32);
 
     /// <param name="read">The kit as it was read.</param>
     /// <param name="framings">Its framings, which no advice changes.</param>
-    /// <param name="panel">Its panel, which no advice changes.</param>
+    /// <param name="panel">Its panel, which no advice changes but what moves a sheet that stands on it.</param>
     /// <param name="frame">Its frame.</param>
     /// <param name="light">Its studio's light.</param>
     public Replanner(KitReadResult read, IReadOnlyList<PlannedFraming> framings, PanelPlan panel, FramePlan? frame, StudioLight light)
@@ -70,7 +71,7 @@ internal sealed class Replanner
         var setUp = kit.SetUps.First(candidate => candidate.Name == now.SetUp);
         var framing = _framings.First(candidate => candidate.Plan.Name == now.Framing.Name);
         var isLit = SetUpPlanners.Of(setUp).LightsSheet;
-        var light = isLit ? LightOf(kit, ChangesBelow(setUp, changes)) : null;
+        var light = isLit ? LightOf(kit, now.OnPanel && ChangesBelow(setUp, changes)) : null;
         return isLit && light is null
             ? null
             : ExposurePlanner.Plan(new SetUpAtFraming(KitSlice.ForExposures(kit, setUp), setUp, framing, new KnownInputs(kit, _written).Of(setUp), light));
@@ -94,6 +95,7 @@ internal sealed class Replanner
         KitChange.Move move => setUp.Lights[move.Light].Role == LightRole.Below,
         KitChange.Modify modify => setUp.Lights[modify.Light].Role == LightRole.Below,
         KitChange.Add add => add.Light.Role == LightRole.Below,
+        KitChange.Background or KitChange.UprightSheet => setUp.Upright is not null,
         _ => false,
     });
 
@@ -101,25 +103,29 @@ internal sealed class Replanner
     {
         if (!moved)
         {
-            return _light.With(KitSlice.ForLight(kit), _frame, UprightsOf(kit));
+            return _light.With(KitSlice.ForLight(kit), _panel, _frame, UprightsOf(kit));
         }
 
-        return _frame is not { Members.Count: > MostMembers } && _frames.Get(KitSlice.ForFrame(kit), FrameOf) is { } frame
-            ? _light.With(KitSlice.ForLight(kit), frame, UprightsOf(kit))
+        var panel = PanelOf(kit);
+        return _frame is not { Members.Count: > MostMembers } && _frames.Get((KitSlice.ForFrame(kit), panel), of => FrameOf(of.Kit, of.Panel)) is { } frame
+            ? _light.With(KitSlice.ForLight(kit), panel, frame, UprightsOf(kit))
             : null;
     }
+
+    // Beyond a sheet that stands on it nothing of the panel is seen: moved, that sheet makes the panel longer or shorter.
+    private PanelPlan PanelOf(KitSpec kit) => KitSlice.ForPanel(kit) is var seen && seen == KitSlice.ForPanel(Kit) ? _panel : _panels.Get(seen, changed => PlanStages.Panel(changed, _framings));
 
     private ValueList<UprightPlan> UprightsOf(KitSpec kit) => _uprights.Get(KitSlice.ForUprights(kit), changed => PlanStages.Uprights(changed, _framings));
 
     // A flash below that the frame has no cradle for, nor the ground a place, cannot be moved there in the field.
-    private FrameResult? FrameOf(KitSpec kit)
+    private FrameResult? FrameOf(KitSpec kit, PanelPlan panel)
     {
-        if (FramePlanner.Obstacle(kit, _panel) is not null)
+        if (FramePlanner.Obstacle(kit, panel) is not null)
         {
             return null;
         }
 
-        var frame = FramePlanner.Geometry(kit, _panel).Frame;
+        var frame = FramePlanner.Geometry(kit, panel).Frame;
         return frame.Refused <= _refused ? frame : null;
     }
 }

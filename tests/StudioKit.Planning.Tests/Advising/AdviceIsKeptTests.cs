@@ -3,6 +3,7 @@ using StudioKit.Kits;
 using StudioKit.Physics.Exposure.Series;
 using StudioKit.Planning.Advising;
 using StudioKit.Planning.Changes;
+using StudioKit.Planning.Tests.ByHand;
 using StudioKit.Planning.Tests.Plans;
 using Xunit.Abstractions;
 
@@ -28,6 +29,24 @@ public sealed class AdviceIsKeptTests(ITestOutputHelper output)
 
         output.WriteLine($"{followed} pieces of advice of {demo} were followed.");
         followed.Should().BeGreaterThan(40);
+    }
+
+    // With and without a size of its own, without white to spare, where a plant grows and on the panel, whose size follows from what is seen before the sheet.
+    [Theory]
+    [InlineData("", "background-distance: 8 cm; target-white-margin: 0 stops", false)]
+    [InlineData("width: 160 mm, height: 290 mm", "background-distance: 5 cm; target-white-margin: 0 stops", false)]
+    [InlineData("", "background-distance: 8 cm; target-white-margin: 0 stops", true)]
+    public void All_advice_before_an_upright_sheet_is_kept(string sheet, string setUp, bool onPanel)
+    {
+        var text = UprightKit.Of(sheet, setUp);
+        var read = KitText.Read(onPanel
+            ? text.Replace("ground-reflectance: 0", "ground-reflectance: 0.3", StringComparison.Ordinal).Replace("camera-pitch: 0°", "camera-pitch: 10°", StringComparison.Ordinal).Replace("    height-over-ground: 20 cm\n", "", StringComparison.Ordinal).Replace("    lights:\n", "    lights:\n      - {flash: one, role: below, distance: 45 cm}\n", StringComparison.Ordinal)
+            : text);
+        var plan = KitPlanner.Plan(read);
+
+        plan.Exposures.Should().OnlyContain(exposure => exposure.OnPanel == onPanel);
+        Follow(read, plan).Should().BeGreaterThan(3);
+        plan.Exposures.SelectMany(exposure => plan.Advice.Of(exposure).Symptoms).Should().Contain(symptom => symptom.Seen == Symptom.EatenEdges && symptom.Advice != null);
     }
 
     [Fact]
@@ -96,7 +115,8 @@ public sealed class AdviceIsKeptTests(ITestOutputHelper output)
     private static double[] Levels(ExposurePlan exposure) =>
     [
         exposure.WhiteMargin?.Value ?? double.NaN, exposure.BrightestMargin?.Value ?? double.NaN, exposure.Veil?.Value ?? double.NaN, exposure.AmbientLevel.Value,
-        exposure.BackgroundLevel?.Value ?? double.NaN, exposure.Uplight?.Value ?? double.NaN, exposure.Sharpness.SmearPixels, exposure.Verdict.FirstFrame ?? double.NaN,
+        exposure.BackgroundLevel?.Value ?? double.NaN, exposure.Uplight?.Value ?? double.NaN, exposure.EdgeSpill?.Strongest.AgainstKey.Value ?? double.NaN,
+        exposure.StrayStems?.WidestAtSheet.Millimeters ?? double.NaN, exposure.StrayStems?.ClearHeight?.Millimeters ?? double.NaN, exposure.Sharpness.SmearPixels, exposure.Verdict.FirstFrame ?? double.NaN,
     ];
 
     // Marks are rounded, so a third of a stop is the play of each limit.
@@ -139,6 +159,7 @@ public sealed class AdviceIsKeptTests(ITestOutputHelper output)
         Symptom.NothingBlinks => then.WhiteMargin!.Value.Value >= -Same && !then.IsSetLike(now),
         Symptom.WashedOut => then.BrightestMargin!.Value.Value <= now.BrightestMargin!.Value.Value - 0.3 && then.WhiteMargin!.Value.Value >= -Same,
         Symptom.EatenLegs => then.Uplight!.Value.Value <= now.Uplight!.Value.Value - 0.3 && then.WhiteMargin!.Value.Value >= -Same,
+        Symptom.EatenEdges => then.EdgeSpill!.Strongest.AgainstKey.Value <= now.EdgeSpill!.Strongest.AgainstKey.Value - 0.3 && then.WhiteMargin!.Value.Value >= -Same,
         Symptom.HotSpot => (then.BrightestMargin! - then.WhiteMargin!).Value.Value < (now.BrightestMargin! - now.WhiteMargin!).Value.Value * 0.8,
         Symptom.FrameMissing => then.Lights.Max(light => light.RecycleTime) < now.Lights.Max(light => light.RecycleTime) * 0.75,
         Symptom.Smeared => then.Sharpness.SmearPixels < now.Sharpness.SmearPixels * 0.65 && (!now.ShowsHabitat || Math.Abs(then.AmbientLevel.Value - now.AmbientLevel.Value) <= 0.34),

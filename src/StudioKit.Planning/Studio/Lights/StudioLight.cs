@@ -106,8 +106,8 @@ public sealed class StudioLight
     /// <summary>The flat sheet about the subject.</summary>
     internal SheetAround Around => CoverOptics.Around(_panel);
 
-    /// <summary>The same panel in another frame or over other flashes, and other upright sheets; what was lit before is kept.</summary>
-    internal StudioLight With(KitSpec kit, FrameResult? frame, ValueList<UprightPlan> uprights) => new(kit, _panel, frame, uprights, _store);
+    /// <summary>The studio with another panel or frame, over other flashes, and with other upright sheets; what was lit before is kept.</summary>
+    internal StudioLight With(KitSpec kit, PanelPlan panel, FrameResult? frame, ValueList<UprightPlan> uprights) => new(kit, panel, frame, uprights, _store);
 
     /// <summary>Light that follows the flashes of a set-up while they, or the sheet's edges, are being moved; none where they stand where they cannot.</summary>
     internal LightPreview? Follow(SetUpSpec setUp)
