@@ -24,6 +24,15 @@ public static class EdgeSpillText
         return $"{Tenths(spill.Strongest.Level)} against correct exposure; {Rim(spill.Strongest)}";
     }
 
+    /// <summary>The same for a card: in short where no rim is lit by the sheet.</summary>
+    /// <param name="spill">The light.</param>
+    public static string OfCard(EdgeSpillPlan spill)
+    {
+        ArgumentNullException.ThrowIfNull(spill);
+        var limb = spill.Strongest;
+        return $"Sheet's light on the {MemberText.Of(limb.Limb)} edge: {Against(limb)} stops against the lights on the subject{(limb.RimShare > 0 ? $", {Rim(limb)}" : "")}.";
+    }
+
     /// <summary>Level against the lights on the subject, without a unit.</summary>
     /// <param name="limb">An edge; none where none of the light reaches it.</param>
     public static string Against(LimbSpill? limb) => limb is null ? "none" : Tenths(limb.AgainstKey);

@@ -29,7 +29,7 @@ public static class StrayStemText
     /// <param name="width">The width.</param>
     public static string Width(Length width) => FormattableString.Invariant($"{Math.Floor((width.Millimeters * 10) + 1e-9) / 10:0.0} mm");
 
-    private static string Within(StrayStemPlan stems) => Room(stems) is { Length: > 0 } room ? $", of which the camera looks at {room}" : "";
+    private static string Within(StrayStemPlan stems) => Room(stems) is { Length: > 0 } room ? $"; the camera looks at {room} of it" : "";
 
     /// <summary>What is looked at of the sheet.</summary>
     /// <param name="stems">The stems.</param>

@@ -94,7 +94,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
 
     private IEnumerable<Block> BeforeSheet(CardType type)
     {
-        var texts = new[] { Exposure.StrayStems is { } stems ? StrayStemText.OfCard(stems) : "", Exposure.EdgeSpill is { } spill ? EdgeSpillText.Of(spill) : "" }.Where(text => text.Length > 0).ToList();
+        var texts = new[] { Exposure.StrayStems is { } stems ? StrayStemText.OfCard(stems) : "", Exposure.EdgeSpill is { } spill ? EdgeSpillText.OfCard(spill) : "" }.Where(text => text.Length > 0).ToList();
         return texts.Count == 0 ? [] : [new Paragraph(string.Join(' ', texts), Math.Max(type.Small, TypeScale.Smallest))];
     }
 

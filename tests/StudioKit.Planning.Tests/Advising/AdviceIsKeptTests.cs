@@ -33,9 +33,9 @@ public sealed class AdviceIsKeptTests(ITestOutputHelper output)
 
     // With and without a size of its own, without white to spare, where a plant grows and on the panel, whose size follows from what is seen before the sheet.
     [Theory]
-    [InlineData("", "background-distance: 8 cm; target-white-margin: 0 stops", false)]
-    [InlineData("width: 160 mm, height: 290 mm", "background-distance: 5 cm; target-white-margin: 0 stops", false)]
-    [InlineData("", "background-distance: 8 cm; target-white-margin: 0 stops", true)]
+    [InlineData("", "background-distance: 2 cm; target-white-margin: 0 stops", false)]
+    [InlineData("width: 110 mm, height: 250 mm", "background-distance: 2 cm; target-white-margin: 0 stops", false)]
+    [InlineData("", "background-distance: 2 cm; target-white-margin: 0 stops", true)]
     public void All_advice_before_an_upright_sheet_is_kept(string sheet, string setUp, bool onPanel)
     {
         var text = UprightKit.Of(sheet, setUp);

@@ -76,7 +76,7 @@ public sealed class EdgeSpillPlanTests
     [Fact]
     public void Less_from_behind_is_turned_first_while_the_sheet_stays_white()
     {
-        var (now, advice) = Advice("width: 400 mm, height: 400 mm", "background-distance: 5 cm", "2/3 stop");
+        var (now, advice) = Advice("width: 400 mm, height: 400 mm", "background-distance: 2 cm", "2/3 stop");
 
         advice.Changes.Should().AllBeOfType<KitChange.TargetMargin>();
         (now.EdgeSpill!.Strongest.AgainstKey - advice.Promise.EdgeSpill!.Strongest.AgainstKey).Value.Should().BeApproximately(1.0 / 3, 1e-6, "a click of the dial");
@@ -86,15 +86,25 @@ public sealed class EdgeSpillPlanTests
     // Nothing to spare in the white: the sheet goes further off, and is cut larger where its size is given and the camera would look past it.
     [Theory]
     [InlineData("width: 300 mm, height: 400 mm", false)]
-    [InlineData("width: 160 mm, height: 260 mm", true)]
+    [InlineData("width: 110 mm, height: 250 mm", true)]
     [InlineData("", false)]
     public void Without_white_to_spare_the_sheet_goes_further_off(string sheet, bool larger)
     {
-        var (now, advice) = Advice(sheet, "background-distance: 5 cm", "0 stops");
+        var (now, advice) = Advice(sheet, "background-distance: 2 cm", "0 stops");
 
-        advice.Changes[0].Should().BeOfType<KitChange.Background>().Which.Distance.Centimeters.Should().BeGreaterThan(5);
+        advice.Changes[0].Should().BeOfType<KitChange.Background>().Which.Distance.Centimeters.Should().BeGreaterThan(2);
         advice.Changes.OfType<KitChange.RecutUpright>().Should().HaveCount(larger ? 1 : 0);
         advice.Promise.EdgeSpill!.Strongest.AgainstKey.Value.Should().BeLessThan(now.EdgeSpill!.Strongest.AgainstKey.Value - 0.3);
+    }
+
+    // What nobody can see has no row of its own on the card, and whoever sees eaten edges there looks for another cause.
+    [Fact]
+    public void Where_no_rim_is_lit_by_the_sheet_nothing_is_told_against_it()
+    {
+        var plan = KitText.Plan(UprightKit.Of("width: 300 mm, height: 400 mm", "background-distance: 30 cm"));
+
+        plan.Exposures.Single().EdgeSpill!.Strongest.AgainstKey.Value.Should().BeLessThan(-1);
+        plan.Advice.Against(plan.Exposures.Single(), Symptom.EatenEdges).Should().BeNull();
     }
 
     [Fact]

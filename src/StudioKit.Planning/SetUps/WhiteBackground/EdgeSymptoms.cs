@@ -14,14 +14,14 @@ internal static class EdgeSymptoms
 
     private static readonly double[] Further = [1.15, 1.3, 1.5, 1.75, 2, 2.5, 3];
 
-    /// <summary>The symptom with what may help; none where no sheet lights the subject's edges.</summary>
+    /// <summary>The symptom with what may help; none where no sheet behind gives the edges so much that a rim of them shows it: what is seen then has another cause.</summary>
     /// <param name="setUp">The set-up.</param>
     /// <param name="upright">The sheet behind; none where it has none.</param>
     /// <param name="now">The exposure.</param>
     /// <param name="needed">The sheet that a changed kit asks for, whatever size it is given.</param>
     public static IEnumerable<SymptomRule> Of(SetUpSpec setUp, UprightSpec? upright, ExposurePlan now, Func<ValueList<KitChange>, UprightPlan?> needed)
     {
-        if (upright is null || now is not { EdgeSpill.Strongest: { } edge, WhiteMargin: { } darkest } || now.Lights.FirstOrDefault(light => light.Role == LightRole.Behind) is not { } behind)
+        if (upright is null || now is not { EdgeSpill.Strongest: { RimShare: > 0 } edge, WhiteMargin: { } darkest } || now.Lights.FirstOrDefault(light => light.Role == LightRole.Behind) is not { } behind)
         {
             yield break;
         }
