@@ -95,7 +95,7 @@ internal sealed class Replanner
         KitChange.Move move => setUp.Lights[move.Light].Role == LightRole.Below,
         KitChange.Modify modify => setUp.Lights[modify.Light].Role == LightRole.Below,
         KitChange.Add add => add.Light.Role == LightRole.Below,
-        KitChange.Background or KitChange.UprightSheet => setUp.Upright is not null,
+        KitChange.Background or KitChange.RecutUpright => setUp.Upright is not null,
         _ => false,
     });
 

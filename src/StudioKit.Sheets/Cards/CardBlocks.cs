@@ -55,7 +55,8 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
             blocks.AddRange(One(names[i], type));
         }
 
-        return blocks;
+        // A back that begins with no head of its own ends with what others have under theirs.
+        return IsBack && !names.Contains(CardBlock.Framing) ? [.. blocks, .. BeforeSheet(type)] : blocks;
     }
 
     /// <summary>What stands in place of settings that do not work.</summary>

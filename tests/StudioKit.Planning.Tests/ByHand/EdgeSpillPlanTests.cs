@@ -1,7 +1,9 @@
 using StudioKit.Kits.SetUps;
 using StudioKit.Planning.Advising;
 using StudioKit.Planning.Changes;
+using StudioKit.Planning.SetUps.WhiteBackground;
 using StudioKit.Planning.Studio.Uprights;
+using UnitsNet;
 
 namespace StudioKit.Planning.Tests.ByHand;
 
@@ -95,6 +97,18 @@ public sealed class EdgeSpillPlanTests
         advice.Changes[0].Should().BeOfType<KitChange.Background>().Which.Distance.Centimeters.Should().BeGreaterThan(2);
         advice.Changes.OfType<KitChange.RecutUpright>().Should().HaveCount(larger ? 1 : 0);
         advice.Promise.EdgeSpill!.Strongest.AgainstKey.Value.Should().BeLessThan(now.EdgeSpill!.Strongest.AgainstKey.Value - 0.3);
+    }
+
+    // A sheet of 40 cm × 40 cm where 17 cm × 27 cm would do.
+    [Fact]
+    public void Last_of_all_a_sheet_larger_than_it_must_be_is_cut_smaller()
+    {
+        var plan = KitText.Plan(UprightKit.Of("width: 400 mm, height: 400 mm", "background-distance: 2 cm"));
+        var (now, setUp, upright) = (plan.Exposures.Single(), plan.Kit.SetUps[0], plan.Kit.Uprights[0]);
+        var needed = plan.Uprights.Single() with { Width = Length.FromMillimeters(170), Height = Length.FromMillimeters(270) };
+
+        EdgeSymptoms.Of(setUp, upright, now, _ => needed).Single().Ladder.Last().Should().Equal(new KitChange.RecutUpright("reed screen", needed.Width, needed.Height));
+        EdgeSymptoms.Of(setUp, upright, now, _ => plan.Uprights.Single()).Single().Ladder.SelectMany(changes => changes).Should().NotContain(change => change is KitChange.RecutUpright);
     }
 
     // What nobody can see has no row of its own on the card, and whoever sees eaten edges there looks for another cause.

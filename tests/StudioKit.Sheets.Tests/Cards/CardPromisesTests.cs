@@ -4,8 +4,10 @@ using StudioKit.Physics.Exposure.SetUps;
 using StudioKit.Planning;
 using StudioKit.Planning.Advising;
 using StudioKit.Planning.Changes;
+using StudioKit.Planning.Studio.Uprights;
 using StudioKit.Sheets.Cards;
 using StudioKit.Sheets.Drawings;
+using UnitsNet;
 
 namespace StudioKit.Sheets.Tests.Cards;
 
@@ -62,9 +64,31 @@ public sealed class CardPromisesTests
         Text(White, advice, template).Should().NotContain("legs");
     }
 
+    [Theory]
+    [MemberData(nameof(Templates))]
+    public void The_back_of_a_card_before_an_upright_sheet_says_which_stems_vanish_and_what_the_sheet_does_to_edges(string template)
+    {
+        var before = White with
+        {
+            EdgeSpill = new EdgeSpillPlan { Limbs = [new LimbSpill(SubjectLimb.Left, new Stops(-2.1), new Stops(-2), 0), new LimbSpill(SubjectLimb.Upper, new Stops(-1.4), new Stops(-1.3), 0)] },
+            StrayStems = new StrayStemPlan
+            {
+                ToSheet = Length.FromCentimeters(30), WidestAtSheet = Length.FromMillimeters(1.69), WidestHalfWay = Length.FromMillimeters(0.85), Stems = [],
+                ClearWidth = Length.FromMillimeters(151), ClearHeight = Length.FromMillimeters(168),
+            },
+        };
+
+        var back = ExposureCard.Make(before, SamplePlan.Advice(before), CardTemplates.Of(template), Pages.Stamp, new CardPlace(7, 18)).Card.Back!;
+        Text([back]).Should().Contain("A stem up to 0.8 mm wide vanishes half way to the sheet, up to 1.6 mm right before it; the camera looks at 16 × 17 cm of it.")
+            .And.Contain("Sheet's light on the upper edge: -1.4 stops against the lights on the subject.");
+        Text(White, SamplePlan.Advice(White), template).Should().NotContain("stem").And.NotContain("edge:");
+    }
+
     private static string Text(ExposurePlan exposure, CardAdvice advice, string template)
     {
         var card = ExposureCard.Make(exposure, advice, CardTemplates.Of(template), Pages.Stamp, new CardPlace(7, 18)).Card;
-        return string.Join(' ', new[] { card.Front, card.Back }.OfType<Drawing>().SelectMany(side => side.Marks).OfType<Label>().Select(label => label.Text));
+        return Text([card.Front, card.Back]);
     }
+
+    private static string Text(IEnumerable<Drawing?> sides) => string.Join(' ', sides.OfType<Drawing>().SelectMany(side => side.Marks).OfType<Label>().Select(label => label.Text));
 }
