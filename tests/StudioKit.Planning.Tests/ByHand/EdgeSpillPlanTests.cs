@@ -1,6 +1,8 @@
 using StudioKit.Kits.SetUps;
+using StudioKit.Physics.Exposure;
 using StudioKit.Planning.Advising;
 using StudioKit.Planning.Changes;
+using StudioKit.Planning.SetUps;
 using StudioKit.Planning.SetUps.WhiteBackground;
 using StudioKit.Planning.Studio.Uprights;
 using UnitsNet;
@@ -26,12 +28,14 @@ public sealed class EdgeSpillPlanTests
         exposure.EdgeSpill.Limbs.Should().OnlyContain(limb => Math.Abs(limb.AgainstKey.Value - byHand) < 0.1, "the corners of the sheet get a tenth less");
     }
 
-    // Correct by the guide-number rule are 250·N_e²/S lx·s.
-    [Fact]
-    public void Level_against_correct_exposure_is_that_of_the_key_and_the_edge_against_it()
+    // Correct by the guide-number rule are 250·N_e²/S lx·s, and behind a filter as much more as it takes.
+    [Theory]
+    [InlineData("", 0)]
+    [InlineData("; filter: grey", 1.5)]
+    public void Level_against_correct_exposure_is_that_of_the_key_and_the_edge_against_it(string filter, double loss)
     {
-        var exposure = UprightKit.Exposure();
-        var key = Math.Log2(16000 * Power(exposure, LightRole.Key) / (250 * Math.Pow(exposure.EffectiveAperture.Value, 2) / exposure.Iso.Value));
+        var exposure = KitText.Plan(UprightKit.Of(setUp: "background-distance: 5 cm" + filter, sections: "accessories: {filters: [{name: grey, kind: neutral-density, loss: 1.5 stops, mass: 20 g}]}\n")).Exposures.Single();
+        var key = Math.Log2(16000 * Power(exposure, LightRole.Key) / (250 * Math.Pow(exposure.EffectiveAperture.Value, 2) / exposure.Iso.Value)) - loss;
 
         exposure.EdgeSpill!.Limbs.Should().OnlyContain(limb => Math.Abs(limb.Level.Value - limb.AgainstKey.Value - key) < 1e-6);
     }
@@ -57,6 +61,20 @@ public sealed class EdgeSpillPlanTests
         Against(looking, SubjectLimb.Lower).Should().BeLessThan(Against(level, SubjectLimb.Lower) - 0.2);
     }
 
+    // Powers apart, which follow from all angles together, as does the cosine at which the key counts: a few hundredths of a stop.
+    [Fact]
+    public void Over_several_camera_angles_each_edge_counts_where_it_gets_most()
+    {
+        var both = KitText.Plan(UprightKit.Of("width: 400 mm, height: 400 mm").Replace("camera-pitch: 0°", "camera-pitch: [0°, 20°]", StringComparison.Ordinal)).Exposures.Single();
+        var above = KitText.Plan(UprightKit.Of("width: 400 mm, height: 400 mm").Replace("camera-pitch: 0°", "camera-pitch: 20°", StringComparison.Ordinal)).Exposures.Single();
+        var level = UprightKit.Exposure("width: 400 mm, height: 400 mm");
+
+        AtOnePower(both, SubjectLimb.Upper).Should().BeApproximately(AtOnePower(above, SubjectLimb.Upper), 0.05);
+        AtOnePower(both, SubjectLimb.Lower).Should().BeApproximately(AtOnePower(level, SubjectLimb.Lower), 0.05);
+
+        static double AtOnePower(ExposurePlan exposure, SubjectLimb limb) => Against(exposure, limb) - Math.Log2(Power(exposure, LightRole.Behind) / Power(exposure, LightRole.Key));
+    }
+
     [Fact]
     public void A_sheet_further_behind_lights_edges_less() => Against(UprightKit.Exposure(setUp: "background-distance: 6 cm"), SubjectLimb.Left)
         .Should().BeLessThan(Against(UprightKit.Exposure(), SubjectLimb.Left) - 0.2);
@@ -74,6 +92,12 @@ public sealed class EdgeSpillPlanTests
         (exposure.EdgeSpill!.Strongest.AgainstKey.Value >= 1).Should().Be(warned);
         (exposure.EdgeSpill.Strongest.RimShare > 0).Should().Be(warned);
     }
+
+    [Theory]
+    [InlineData(0.9, 1.5, false)]
+    [InlineData(1, -1, true)]
+    public void What_is_warned_of_is_light_against_that_on_the_subject(double against, double level, bool warned) =>
+        ExposureWarnings.Of(null, new EdgeSpillPlan { Limbs = [new LimbSpill(SubjectLimb.Left, new Stops(against), new Stops(level), 0.1)] }).Should().HaveCount(warned ? 1 : 0);
 
     [Fact]
     public void Less_from_behind_is_turned_first_while_the_sheet_stays_white()
@@ -95,7 +119,7 @@ public sealed class EdgeSpillPlanTests
         var (now, advice) = Advice(sheet, "background-distance: 2 cm", "0 stops");
 
         advice.Changes[0].Should().BeOfType<KitChange.Background>().Which.Distance.Centimeters.Should().BeGreaterThan(2);
-        advice.Changes.OfType<KitChange.RecutUpright>().Should().HaveCount(larger ? 1 : 0);
+        advice.Changes.OfType<KitChange.RecutUpright>().Select(cut => cut.Width.Millimeters > 110 && cut.Height.Millimeters >= 250).Should().Equal(larger ? [true] : []);
         advice.Promise.EdgeSpill!.Strongest.AgainstKey.Value.Should().BeLessThan(now.EdgeSpill!.Strongest.AgainstKey.Value - 0.3);
     }
 
@@ -107,7 +131,12 @@ public sealed class EdgeSpillPlanTests
         var (now, setUp, upright) = (plan.Exposures.Single(), plan.Kit.SetUps[0], plan.Kit.Uprights[0]);
         var needed = plan.Uprights.Single() with { Width = Length.FromMillimeters(170), Height = Length.FromMillimeters(270) };
 
-        EdgeSymptoms.Of(setUp, upright, now, _ => needed).Single().Ladder.Last().Should().Equal(new KitChange.RecutUpright("reed screen", needed.Width, needed.Height));
+        var rule = EdgeSymptoms.Of(setUp, upright, now, _ => needed).Single();
+        var mended = now with { EdgeSpill = new EdgeSpillPlan { Limbs = [now.EdgeSpill!.Strongest with { AgainstKey = new Stops(-5) }] } };
+        rule.Mends(mended).Should().BeTrue();
+        rule.Mends(mended with { WhiteMargin = new Stops(-0.1) }).Should().BeFalse("the sheet stays white");
+        rule.Mends(now).Should().BeFalse();
+        rule.Ladder.Last().Should().Equal(new KitChange.RecutUpright("reed screen", needed.Width, needed.Height));
         EdgeSymptoms.Of(setUp, upright, now, _ => plan.Uprights.Single()).Single().Ladder.SelectMany(changes => changes).Should().NotContain(change => change is KitChange.RecutUpright);
     }
 

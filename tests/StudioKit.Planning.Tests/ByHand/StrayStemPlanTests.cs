@@ -60,6 +60,7 @@ public sealed class StrayStemPlanTests
         var one = UprightKit.Exposure("width: 400 mm, height: 400 mm").StrayStems!;
         var two = KitText.Plan(UprightKit.Of("width: 400 mm, height: 400 mm").Replace("camera-pitch: 0°", "camera-pitch: [0°, 10°]", StringComparison.Ordinal)).Exposures.Single().StrayStems!;
 
+        two.ToSheet.Millimeters.Should().BeApproximately(50, 1e-6, "the nearest part of the sheet counts, before which the pencil is narrowest");
         (two.ClearHeight - one.ClearHeight)!.Value.Millimeters.Should().BeInRange(9, 16);
     }
 
