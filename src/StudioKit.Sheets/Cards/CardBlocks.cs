@@ -93,10 +93,12 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
         _ => [],
     };
 
+    // On the panel nothing grows that could stand in the way, and its cards are the fullest: they tell of the sheet's light only where it shows.
     private IEnumerable<Block> BeforeSheet(CardType type)
     {
-        var texts = new[] { Exposure.StrayStems is { } stems ? StrayStemText.OfCard(stems) : "", Exposure.EdgeSpill is { } spill ? EdgeSpillText.OfCard(spill) : "" }.Where(text => text.Length > 0).ToList();
-        return texts.Count == 0 ? [] : [new Paragraph(string.Join(' ', texts), Math.Max(type.Small, TypeScale.Smallest))];
+        var stems = Exposure is { WhereItSits: true, StrayStems: { } stray } ? StrayStemText.OfCard(stray) : "";
+        var edges = Exposure.EdgeSpill is { } spill && (Exposure.WhereItSits || spill.Strongest.RimShare > 0) ? EdgeSpillText.OfCard(spill) : "";
+        return stems.Length + edges.Length == 0 ? [] : [new Paragraph($"{stems} {edges}".Trim(), Math.Max(type.Small, TypeScale.Smallest))];
     }
 
     private Stack Framing(CardType type)

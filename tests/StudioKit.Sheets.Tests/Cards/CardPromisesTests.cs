@@ -70,6 +70,7 @@ public sealed class CardPromisesTests
     {
         var before = White with
         {
+            WhereItSits = true,
             EdgeSpill = new EdgeSpillPlan { Limbs = [new LimbSpill(SubjectLimb.Left, new Stops(-2.1), new Stops(-2), 0), new LimbSpill(SubjectLimb.Upper, new Stops(-1.4), new Stops(-1.3), 0)] },
             StrayStems = new StrayStemPlan
             {
@@ -81,6 +82,10 @@ public sealed class CardPromisesTests
         var back = ExposureCard.Make(before, SamplePlan.Advice(before), CardTemplates.Of(template), Pages.Stamp, new CardPlace(7, 18)).Card.Back!;
         Text([back]).Should().Contain("A stem up to 0.8 mm wide vanishes half way to the sheet, up to 1.6 mm right before it; the camera looks at 16 × 17 cm of it.")
             .And.Contain("Sheet's light on the upper edge: -1.4 stops against the lights on the subject.");
+        var onPanel = before with { WhereItSits = false };
+        Text(onPanel, SamplePlan.Advice(onPanel), template).Should().NotContain("A stem").And.NotContain("Sheet's light", "it does not show there");
+        var lit = onPanel with { EdgeSpill = new EdgeSpillPlan { Limbs = [new LimbSpill(SubjectLimb.Upper, new Stops(0.4), new Stops(0.5), 0.02)] } };
+        Text(lit, SamplePlan.Advice(lit), template).Should().Contain("Sheet's light on the upper edge: +0.4 stops against the lights on the subject, within 1 stop of them over 2 % of a round stem's width.");
         Text(White, SamplePlan.Advice(White), template).Should().NotContain("stem").And.NotContain("edge:");
     }
 
