@@ -35,7 +35,7 @@ public sealed class AdviceIsKeptTests(ITestOutputHelper output)
     [Theory]
     [InlineData("", "background-distance: 2 cm; target-white-margin: 0 stops", false)]
     [InlineData("width: 110 mm, height: 250 mm", "background-distance: 2 cm; target-white-margin: 0 stops", false)]
-    [InlineData("", "background-distance: 2 cm; target-white-margin: 0 stops", true)]
+    [InlineData("carrier: frame", "background-distance: 2 cm; target-white-margin: 0 stops", true)]
     public void All_advice_before_an_upright_sheet_is_kept(string sheet, string setUp, bool onPanel)
     {
         var text = UprightKit.Of(sheet, setUp);
