@@ -74,8 +74,12 @@ public sealed class CardPromisesTests
             EdgeSpill = new EdgeSpillPlan { Limbs = [new LimbSpill(SubjectLimb.Left, new Stops(-2.1), new Stops(-2), 0), new LimbSpill(SubjectLimb.Upper, new Stops(-1.4), new Stops(-1.3), 0)] },
             StrayStems = new StrayStemPlan
             {
-                ToSheet = Length.FromCentimeters(30), WidestAtSheet = Length.FromMillimeters(1.69), WidestHalfWay = Length.FromMillimeters(0.85), Stems = [],
-                ClearWidth = Length.FromMillimeters(151), ClearHeight = Length.FromMillimeters(168),
+                ToSheet = Length.FromCentimeters(30),
+                WidestAtSheet = Length.FromMillimeters(1.69),
+                WidestHalfWay = Length.FromMillimeters(0.85),
+                Stems = [],
+                ClearWidth = Length.FromMillimeters(151),
+                ClearHeight = Length.FromMillimeters(168),
             },
         };
 
