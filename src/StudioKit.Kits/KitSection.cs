@@ -45,5 +45,6 @@ internal static class KitSection
         .Within("session", SessionSections.Session, "How long the steps of a session take.", (kit, value) => kit with { Session = value }, kit => kit.Session)
         .Within("site", SessionSections.Site, "Light, wind and ground of the place.", (kit, value) => kit with { Site = value }, kit => kit.Site)
         .Within("stock", StockSections.Stock, "Pipe lengths and sheets on hand or to buy.", (kit, value) => kit with { Stock = value }, kit => kit.Stock)
-        .Check(UprightCarriers.Check);
+        .Check(UprightCarriers.Check)
+        .Check(UprightSections.Held);
 }

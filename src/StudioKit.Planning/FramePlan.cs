@@ -1,3 +1,4 @@
+using StudioKit.Physics;
 using StudioKit.Physics.Packing;
 using StudioKit.Physics.Structure;
 using StudioKit.Physics.Structure.Frames;
@@ -13,12 +14,6 @@ public sealed record FramePlan
     /// <summary>Every fitting and pipe in its place.</summary>
     public required FrameResult Geometry { get; init; }
 
-    /// <summary>Name of the pipe.</summary>
-    public required string PipeName { get; init; }
-
-    /// <summary>Name of the family of fittings.</summary>
-    public required string FittingsName { get; init; }
-
     /// <summary>Pieces to cut, identical ones together.</summary>
     public required IReadOnlyList<CutListEntry> Pieces { get; init; }
 
@@ -30,9 +25,6 @@ public sealed record FramePlan
 
     /// <summary>Depth to which a pipe goes into each kind of fitting, where its insertion mark is drawn.</summary>
     public IReadOnlyDictionary<FittingKind, Length> InsertionDepths { get; init; } = new Dictionary<FittingKind, Length>();
-
-    /// <summary>Panel, skirts and softbox parts to cut.</summary>
-    public IReadOnlyList<SheetPart> SheetParts { get; init; } = [];
 
     /// <summary>Softboxes that are folded.</summary>
     public IReadOnlyList<FoldedSoftbox> Softboxes { get; init; } = [];
@@ -64,26 +56,38 @@ public sealed record FramePlan
     /// <summary>Heights over the ground of the lower rails to measure off, from the ground up: the lowest, and where flashes hang at several heights the rails of each.</summary>
     public IReadOnlyList<Length> RailHeights { get; init; } = [];
 
+    /// <summary>What is cut and bought.</summary>
+    public required Workshop Workshop { get; init; }
+
+    /// <summary>Name of the pipe.</summary>
+    public string PipeName => Workshop.PipeName;
+
+    /// <summary>Name of the family of fittings.</summary>
+    public string FittingsName => Workshop.FittingsName;
+
+    /// <summary>Panel, skirts, upright sheets and softbox parts to cut.</summary>
+    public IReadOnlyList<SheetPart> SheetParts => Workshop.SheetParts;
+
     /// <summary>How many studios are built at once [1]; cuts and shopping are for all of them, everything else is for one.</summary>
-    public int Studios { get; init; } = 1;
+    public int Studios => Workshop.Studios;
 
     /// <summary>Holders of flashes that are built of the same pipe.</summary>
-    public IReadOnlyList<BuiltHolder> BuiltHolders { get; init; } = [];
+    public ValueList<BuiltHolder> BuiltHolders => Workshop.BuiltHolders;
 
     /// <summary>Which pieces are cut from which pipe lengths.</summary>
-    public required BarCutPlan PipeCuts { get; init; }
+    public BarCutPlan PipeCuts => Workshop.PipeCuts;
 
     /// <summary>Which pieces are cut from which sheets.</summary>
-    public required SheetCutPlan SheetCuts { get; init; }
+    public SheetCutPlan SheetCuts => Workshop.SheetCuts;
 
     /// <summary>What to buy or take from the shelf.</summary>
-    public required IReadOnlyList<ShoppingLine> Shopping { get; init; }
+    public IReadOnlyList<ShoppingLine> Shopping => Workshop.Shopping;
 
     /// <summary>Currency of the prices, ISO 4217.</summary>
-    public required string Currency { get; init; }
+    public string Currency => Workshop.Currency;
 
     /// <summary>What it costs where every line has a price; none where one has not.</summary>
-    public decimal? TotalCost => Shopping.All(line => line.Total is not null) ? Shopping.Sum(line => line.Total) : null;
+    public decimal? TotalCost => Workshop.TotalCost;
 
     /// <summary>What to put together, in order.</summary>
     public IReadOnlyList<string> Assembly { get; init; } = [];

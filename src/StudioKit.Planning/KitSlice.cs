@@ -101,6 +101,7 @@ internal static class KitSlice
         Pack = new PackSpec { Bags = [.. kit.Pack.Bags.Select(bag => new BagSpec { Name = "", InsideLength = bag.InsideLength, InsideWidth = Length.Zero, InsideDepth = Length.Zero })] },
         SetUps = [.. kit.SetUps.Select(setUp => Named(setUp) with { Lights = setUp.Lights, Cover = setUp.Cover, Shelters = setUp.Shelters })],
         Shelters = [.. kit.Shelters.Select(shelter => shelter with { Measured = null, Held = false, Rated = null, Mass = null, PackedLength = null, PackedWidth = null, PackedDepth = null })],
+        Uprights = [.. kit.Uprights.Select(Held)],
         Covers = [.. kit.Covers.Select(cover => cover with { Lifted = false, TimeLimit = null, PackedLength = null, PackedWidth = null, PackedDepth = null })],
     };
 
@@ -186,6 +187,7 @@ internal static class KitSlice
         Holders = kit.Holders,
         Panel = kit.Panel,
         Frame = kit.Frame,
+        Uprights = [.. kit.Uprights.Select(upright => new UprightSpec { Name = upright.Name, Sheet = new PanelSpec { Thickness = upright.Sheet.Thickness } })],
         Pack = kit.Pack,
     };
 
@@ -213,6 +215,15 @@ internal static class KitSlice
 
     // Whatever it weighs, costs and packs to.
     private static CoverSpec Stood(CoverSpec cover) => cover with { Mass = null, Price = null, PackedLength = null, PackedWidth = null, PackedDepth = null };
+
+    // However much light its sheet lets through; its size is the plan's.
+    private static UprightSpec Held(UprightSpec upright) => upright with
+    {
+        Sheet = upright.Sheet with { Transmittance = default, ScatterExponent = default, UndersideReflectance = default, HarmedBy = [] },
+        Width = null,
+        Height = null,
+        Margin = default,
+    };
 
     private static CoverSpec LookedThrough(CoverSpec cover) => Stood(cover) with { TimeLimit = null };
 
@@ -248,6 +259,7 @@ internal static class KitSlice
             Name = setUp.Name,
             Kind = setUp.Kind,
             Upright = setUp.Upright,
+            BackgroundDistance = setUp.BackgroundDistance,
             Lights = [.. setUp.Lights.Select(light => light.Role).Distinct().Select(role => new LightSpec { Flash = "", Role = role, Distance = Length.Zero })],
         };
 

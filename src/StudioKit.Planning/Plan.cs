@@ -62,6 +62,12 @@ public sealed record Plan
     /// <summary>The frame and what is cut for it; none where no set-up uses the panel.</summary>
     public FramePlan? Frame { get; init; }
 
+    /// <summary>What is cut and bought for everything that is built; none where nothing is.</summary>
+    public Workshop? Workshop => Frame?.Workshop ?? WorkshopWithoutFrame;
+
+    /// <summary>What is cut and bought for upright sheets alone; none where a frame is built, or no sheet stands.</summary>
+    public Workshop? WorkshopWithoutFrame { get; init; }
+
     /// <summary>What is carried and what it weighs.</summary>
     public required PackPlan Pack { get; init; }
 

@@ -24,7 +24,8 @@ public sealed class PlanSession
     private readonly LightStore _lit = new();
     private readonly Kept<KitSpec, IReadOnlyList<PlannedFraming>> _framings = new();
     private readonly Kept<(KitSpec Kit, IReadOnlyList<PlannedFraming> Framings), PanelPlan> _panels = new();
-    private readonly Kept<(KitSpec Kit, PanelPlan Panel), FramePlan?> _frames = new();
+    private readonly Kept<(KitSpec Kit, PanelPlan Panel, ValueList<UprightPlan> Uprights), FramePlan?> _frames = new();
+    private readonly Kept<(KitSpec Kit, PanelPlan Panel, ValueList<UprightPlan> Uprights), Workshop?> _workshops = new();
     private readonly Kept<(KitSpec Kit, IReadOnlyList<PlannedFraming> Framings), ValueList<UprightPlan>> _uprights = new();
     private readonly Kept<(KitSpec Kit, PanelPlan Panel, FramePlan? Frame, ValueList<UprightPlan> Uprights), StudioLight> _lights = new();
     private readonly Kept<ExposureInputs, IReadOnlyList<ExposurePlan>> _exposures = new(64);
@@ -78,7 +79,8 @@ public sealed class PlanSession
         var panel = _panels.Get((KitSlice.ForPanel(kit), framings), static of => PlanStages.Panel(of.Kit, of.Framings));
         var uprights = _uprights.Get((KitSlice.ForUprights(kit), framings), static of => PlanStages.Uprights(of.Kit, of.Framings));
         Begin(PlanStage.Frame);
-        var frame = _frames.Get((KitSlice.ForFrame(kit), panel), of => PlanStages.Frame(of.Kit, of.Panel, _services));
+        var frame = _frames.Get((KitSlice.ForFrame(kit), panel, uprights), of => PlanStages.Frame(of.Kit, of.Panel, of.Uprights, _services));
+        var alone = frame is null ? _workshops.Get((KitSlice.ForFrame(kit), panel, uprights), of => PlanStages.WorkshopWithoutFrame(of.Kit, of.Panel, of.Uprights, _services)) : null;
         Begin(PlanStage.Light);
         var light = _lights.Get((KitSlice.ForLight(kit), panel, frame, uprights), of => new StudioLight(of.Kit, of.Panel, of.Frame?.Geometry, of.Uprights, _lit));
         Begin(PlanStage.Exposures);
@@ -86,7 +88,7 @@ public sealed class PlanSession
         var panelLights = PanelLights(new PanelLightInputs(kit, panel, frame, light, framings, []), exposures, cancellation);
         var uprightLights = UprightLights(new PanelLightInputs(kit, panel, frame, light, framings, []), exposures, cancellation);
         Begin(PlanStage.Pack);
-        var pack = _packs.Get(new PackInputs(KitSlice.ForPack(kit), panel, frame, [.. exposures.Select(GearUse.Of)]), of => PackPlanner.Plan(of, what => _shares.Get(what, PackPlanner.Share)));
+        var pack = _packs.Get(new PackInputs(KitSlice.ForPack(kit), panel, frame, (frame?.Workshop ?? alone)?.Uprights ?? [], [.. exposures.Select(GearUse.Of)]), of => PackPlanner.Plan(of, what => _shares.Get(what, PackPlanner.Share)));
         Begin(PlanStage.Session);
         var bearings = Bearings(read, framings, light, exposures);
         var session = _sessions.Get((KitSlice.ForSession(kit), [.. exposures], bearings), static of => PlanStages.Session(of.Kit, of.Exposures, of.Bearings));
@@ -110,6 +112,7 @@ public sealed class PlanSession
             AnimalLadder = AnimalLadder.Of(exposures),
             DepthCurves = DepthCurves.Of(kit, exposures),
             Frame = frame,
+            WorkshopWithoutFrame = alone,
             Pack = pack,
             Handling = HandlingPlanner.Of(kit),
             Session = session,

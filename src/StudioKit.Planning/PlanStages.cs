@@ -44,15 +44,25 @@ public static class PlanStages
         return UprightPlanner.Plan(kit, framings);
     }
 
-    /// <summary>The pipe frame that carries the panel.</summary>
+    /// <summary>The pipe frame that carries the panel, and may hold upright sheets.</summary>
     /// <param name="kit">The kit.</param>
     /// <param name="panel">Its panel.</param>
+    /// <param name="uprights">Its upright sheets, which are cut from the same stock.</param>
     /// <param name="services">Cut planners.</param>
     /// <returns>The frame; none where no set-up stands on the panel, or none can be drawn.</returns>
-    public static FramePlan? Frame(KitSpec kit, PanelPlan panel, PlanningServices services) =>
+    public static FramePlan? Frame(KitSpec kit, PanelPlan panel, ValueList<UprightPlan> uprights, PlanningServices services) =>
         OnPanel(kit).Count > 0 && panel.Width.Meters > 0 && panel.Depth.Meters > 0 && FramePlanner.Obstacle(kit, panel) is null
-            ? FramePlanner.Plan(kit, panel, services)
+            ? FramePlanner.Plan(kit, panel, services, uprights)
             : null;
+
+    /// <summary>What is cut and bought for upright sheets where no frame is built.</summary>
+    /// <param name="kit">The kit.</param>
+    /// <param name="panel">Its panel.</param>
+    /// <param name="uprights">Its upright sheets.</param>
+    /// <param name="services">Cut planners.</param>
+    /// <returns>The workshop; none where no sheet stands.</returns>
+    public static Workshop? WorkshopWithoutFrame(KitSpec kit, PanelPlan panel, ValueList<UprightPlan> uprights, PlanningServices services) =>
+        WorkshopPlanner.WithoutFrame(kit, panel, uprights, services);
 
     /// <summary>The studio's light: nothing is lit before somebody looks.</summary>
     /// <param name="kit">The kit.</param>
@@ -119,9 +129,10 @@ public static class PlanStages
     /// <param name="kit">The kit.</param>
     /// <param name="panel">Its panel.</param>
     /// <param name="frame">Its frame.</param>
+    /// <param name="workshop">What is built, upright sheets among it.</param>
     /// <param name="exposures">Its exposures, which say what each thing is needed for.</param>
-    public static PackPlan Pack(KitSpec kit, PanelPlan panel, FramePlan? frame, IReadOnlyList<ExposurePlan> exposures) =>
-        PackPlanner.Plan(new PackInputs(kit, panel, frame, [.. exposures.Select(GearUse.Of)]), PackPlanner.Share);
+    public static PackPlan Pack(KitSpec kit, PanelPlan panel, FramePlan? frame, Workshop? workshop, IReadOnlyList<ExposurePlan> exposures) =>
+        PackPlanner.Plan(new PackInputs(kit, panel, frame, workshop?.Uprights ?? [], [.. exposures.Select(GearUse.Of)]), PackPlanner.Share);
 
     /// <summary>What other light of the place the exposures of each set-up bear.</summary>
     /// <param name="kit">The kit.</param>

@@ -3,7 +3,7 @@ using StudioKit.Planning.Checks;
 namespace StudioKit.Planning;
 
 /// <summary>A plan in one answer: can the studio be built, and do the cards hold?</summary>
-/// <param name="Builds">Whether there is a panel and a frame to build; none of the set-ups may need one.</param>
+/// <param name="Builds">Whether there is a panel with its frame or an upright sheet to build; none of the set-ups may need one.</param>
 /// <param name="Cards">Cards in all: one for each framing of each set-up.</param>
 /// <param name="AtTheEdge">Cards that hold, but only at the edge.</param>
 /// <param name="Failing">Cards that do not hold.</param>
@@ -17,7 +17,7 @@ public sealed record StudioVerdict(bool Builds, int Cards, int AtTheEdge, int Fa
     {
         ArgumentNullException.ThrowIfNull(plan);
         return new(
-            plan.Panel.RequiredWidth > UnitsNet.Length.Zero,
+            plan.Panel.RequiredWidth > UnitsNet.Length.Zero || plan.Workshop is not null,
             plan.Exposures.Count,
             plan.Exposures.Count(exposure => exposure.Verdict.Verdict == Verdict.AtTheEdge && exposure.IsUsable),
             plan.Exposures.Count(exposure => !exposure.IsUsable),

@@ -34,7 +34,7 @@ public static class SheetSet
         [
             .. SheetChapters.Of(plan, options, stamp).Select(named =>
                 new SheetGroup(named.FileName, named.Kind, () => [Pdf(named.FileName, named.Chapter.Alone(stamp))], () => Pages(named, stamp))),
-            .. plan.Frame is { } frame ? (SheetGroup[])[Svgs("build-drawings", () => Drawings(plan, frame, options))] : [],
+            .. plan.Workshop is { } workshop ? (SheetGroup[])[Svgs("build-drawings", () => Drawings(plan, workshop, options))] : [],
             Svgs("plots", () => PlanPlots.Of(plan).Select(plot => new NamedDrawing(plot.Name, plot.Drawing))),
             .. plan.SheetLights.Any() ? (SheetGroup[])[Svgs("light-drawings", () => LightDrawings.Of(plan))] : [],
             new SheetGroup("tables", SheetGroupKind.Tables, () => Tables(plan), () => []),
@@ -55,8 +55,9 @@ public static class SheetSet
         return Pdf("field-book.pdf", FieldBook.Bind(plan, [.. chapters.Select(named => named.Chapter)], stamp, options.Paper));
     }
 
-    private static IEnumerable<NamedDrawing> Drawings(Plan plan, FramePlan frame, SheetOptions options) =>
-        CutDrawings.Of(plan, frame).Concat(BuildDrawings.Of(plan, frame, new Measures(options.Units)));
+    private static IEnumerable<NamedDrawing> Drawings(Plan plan, Workshop workshop, SheetOptions options) => CutDrawings.Of(plan, workshop)
+        .Concat(plan.Frame is { } frame ? BuildDrawings.Of(plan, frame, new Measures(options.Units)) : [])
+        .Concat(UprightBlocks.Drawings(workshop.Uprights, new Measures(options.Units)));
 
     private static Stamp StampOf(Plan plan, SheetOptions options) => new(plan.Kit.Name, plan.ContentHash, options.Date) { Corrected = plan.Corrections?.Date };
 
@@ -75,7 +76,7 @@ public static class SheetSet
 
     private static IReadOnlyList<SheetFile> Tables(Plan plan) =>
     [
-        .. plan.Frame is { } cut ? BuildTables.Of(cut) : [],
+        .. plan.Workshop is { } cut ? BuildTables.Of(cut) : [],
         new SheetFile("pack-list.csv", Encoding.UTF8.GetBytes(PackTable.Csv(plan.Pack)), []),
         .. plan.LightStands.Count > 0 ? [new SheetFile("light-places.csv", Encoding.UTF8.GetBytes(StandTable.Csv(plan.LightStands)), [])] : (SheetFile[])[],
     ];

@@ -17,9 +17,12 @@ internal static class CautionText
         CautionKind.BitesAndDiseases => "Bites and diseases",
         CautionKind.WetSheetOverFlash => "Wet sheet over a flash",
         CautionKind.EyesOverLowerFlash => "Eyes and the flash below",
-        CautionKind.TripHazards => caution.Guys ? "Pegs and cords" : "Pegs",
+        CautionKind.TripHazards => caution.Guys || caution.Uprights.Count > 0 ? "Pegs and cords" : "Pegs",
         CautionKind.SharedChannel => "Neighbours on your channel",
         CautionKind.BlowsAway => "What the wind takes",
+        CautionKind.SheetInWind => "Upright sheet in wind",
+        CautionKind.DrivingIntoGround => "Stakes and pegs in the ground",
+        CautionKind.SheetEdges => "Edges of the upright sheet",
         CautionKind.LoneWork => "Alone",
         CautionKind.Heat => "Heat",
         CautionKind.Sun => "Sun",
@@ -42,6 +45,9 @@ internal static class CautionText
         CautionKind.TripHazards => Trip(caution),
         CautionKind.SharedChannel => $"{FiringText.Channels(caution.Channels)}: whoever near you is on the same fires your flashes, into eyes too, and you theirs. Before the first frame agree on a channel that nobody else here uses, and set sender and receivers to it.",
         CautionKind.BlowsAway => $"{Sentence.Begin(Listing([.. caution.Shelters.Select(shelter => shelter.Name)]))}: a gust turns it into a sail. Peg and guy what stands, mark the cords, let go of nothing that is held, keep people and animals out of where it would fly. Thunder: fold it, leave poles and umbrella, and get away from trees and water.",
+        CautionKind.SheetInWind => InWind(caution),
+        CautionKind.DrivingIntoGround => "Ask what lies there before you drive anything in: cables, pipes and drains, and what is buried on protected ground. Never into roots, bulbs, burrows, nests or moss cushions, and on protected ground not at all without leave: feet with ballast need no hole. Close every hole when you go. The rules of the place and its landowner come first.",
+        CautionKind.SheetEdges => $"Corners and edges stand at the height of faces and hands: file them round, tape them, hang a rag on each upper corner, and carry the sheet with gloves. Eyes stay clear of the poles' tops: put caps or cut balls on them.",
         CautionKind.LoneWork => $"The kit names no second person, and the plan is for {Field(caution)}. Tell somebody where you are and when you will be back, carry a charged phone, and know where it has a signal. Water, slopes, venomous animals: not alone.",
         CautionKind.Heat => $"{Air(caution)} and {Field(caution)}: water for everybody, shade, a hat, a rest every hour. Headache, dizziness, no more sweat: stop and cool down. Animals suffer sooner than you.",
         CautionKind.Sun => "Never look at the sun, least of all through a lens or an optical viewfinder: it blinds at once and for good. Point no lens at it, and cap every lens that lies about: it burns the sensor, the sheet and dry grass. Shade people, animals and tubs: a tub in the sun is an oven.",
@@ -56,8 +62,22 @@ internal static class CautionText
         $"The sheet is wetted for {Listing(caution.Subjects)}. {Places(caution.Flashes)} Before you wet, mist or wipe it, switch the flash off, and put a clear bag over it with the opening down or raise it out of the drip. "
         + "Dry the sheet's underside, its edges and the flash before you switch on. A flash that got wet stays off.";
 
-    private static string Trip(PlanCaution caution) => FormattableString.Invariant($"{caution.Pegs} pegs{(caution.Guys ? ", with cords from the top corners," : "")} stand where people walk, kneel and carry tubs: ")
-        + $"{(caution.Guys ? "a bright rag on every cord" : "a bright rag on every peg")}, the way in left free, and no animal carried {(caution.Guys ? "under or over a cord" : "between them")}.";
+    private static string Trip(PlanCaution caution) => (caution.Pegs > 0, caution.Uprights.Count > 0) switch
+    {
+        (_, false) => $"{AtFrame(caution)} stand where people walk, kneel and carry tubs: {(caution.Guys ? "a bright rag on every cord" : "a bright rag on every peg")}, the way in left free, and no animal carried {(caution.Guys ? "under or over a cord" : "between them")}.",
+        (true, true) => $"{AtFrame(caution)} and {AtUprights(caution)} {WithRags}",
+        _ => $"{Sentence.Begin(AtUprights(caution))} {WithRags}",
+    };
+
+    private const string WithRags = "stand where people walk, kneel and carry tubs: a bright rag on every cord, the way in left free, and no animal carried under or over one.";
+
+    private static string AtFrame(PlanCaution caution) => FormattableString.Invariant($"{caution.Pegs} pegs{(caution.Guys ? ", with cords from the top corners," : "")}");
+
+    private static string AtUprights(PlanCaution caution) => FormattableString.Invariant($"{caution.Uprights.Sum(upright => upright.Cords)} pegs with the cords of {Listing([.. caution.Uprights.Select(upright => "the " + upright.Name)])}");
+
+    private static string InWind(PlanCaution caution) =>
+        string.Join(' ', caution.Uprights.Select(upright => $"{Sentence.Begin("the " + upright.Name)} comes down from {UprightWindText.Force(upright.TakeDownFrom)} on.")
+            .Prepend("A sheet is a sail that falls on what it stands behind.").Append("One hand stays near it, nobody leaves it standing, and it comes down before a storm is near."));
 
     private static string Cleaning(PlanCaution caution) =>
         $"{Sentence.Begin(caution.Material!)} {(caution.Bent ? "held bent" : "under its clips")} crazes or clouds from {Listing([.. caution.Harms.Select(Harm)])}: none of {(caution.Harms.Count == 1 ? "it" : "them")} on the sheet. "

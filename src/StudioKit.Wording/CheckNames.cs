@@ -47,6 +47,12 @@ internal static class CheckNames
         PlanCheckKind.Hours => $"Hours for {string.Join(" and ", check.Parts)}",
         PlanCheckKind.DayTime => $"Time of the day for {string.Join(" and ", check.Parts)}",
         PlanCheckKind.Cells => $"Cells of {check.Parts[0]}",
+        PlanCheckKind.UprightTipping => $"{Sentence.Begin(check.Parts[0])}: tipping in the gust",
+        PlanCheckKind.UprightSliding => $"{Sentence.Begin(check.Parts[0])}: sliding in the gust",
+        PlanCheckKind.UprightPoles => $"{Sentence.Begin(check.Parts[0])}: poles in the gust",
+        PlanCheckKind.UprightSheet => $"{Sentence.Begin(check.Parts[0])}: sheet in the gust",
+        PlanCheckKind.UprightSheetLeaning => $"{Sentence.Begin(check.Parts[0])}: sheet, as it leans",
+        PlanCheckKind.UprightReach => $"{Sentence.Begin(check.Parts[0])}: clear of the subject in the gust",
         _ => Structural(check.Kind),
     };
 

@@ -25,6 +25,8 @@ internal static class LoadText
         StructuralLoadKind.Ballast => $"ballast {Amount(load)}",
         StructuralLoadKind.Gust => $"gust {Amount(load)}",
         StructuralLoadKind.PegHold => $"a peg's hold {Amount(load)}",
+        StructuralLoadKind.StakeHold => FormattableString.Invariant($"a stake's hold {((Force)load.Value).Newtons / PanelSag.Gravity:0.0} kg at 30 cm"),
+        StructuralLoadKind.FeetBallast => $"on the feet {Amount(load)}",
         StructuralLoadKind.Air => $"air {Amount(load)}",
         StructuralLoadKind.SunWarming => FormattableString.Invariant($"warmed by the sun {((TemperatureDelta)load.Value).Kelvins:0.#} K"),
         StructuralLoadKind.Built => $"built at {Amount(load)}",

@@ -50,8 +50,9 @@ public static class MendText
         KitChange.Tune tune => FormattableString.Invariant($"Set the {tune.Trigger} to channel {tune.Channel}"),
         KitChange.CarryTriggers carry => FormattableString.Invariant($"Carry {carry.Count} of the {carry.Trigger}"),
         KitChange.RecutUpright recut => $"Cut the {recut.Screen} to {Sides(recut.Width, recut.Height)}",
-        KitChange.LowerUpright lower => $"Let the {lower.Screen} reach down to the ground",
+        KitChange.LowerUpright lower => $"Let the {lower.Screen} stand as low as it goes",
         KitChange.Lift lift => $"Lift the {lift.Cover} for the picture",
+        KitChange.Restand restand => RestandText.Of(restand),
         _ => throw new ArgumentOutOfRangeException(nameof(change), change, "A change without words."),
     };
 

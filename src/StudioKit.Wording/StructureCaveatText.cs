@@ -40,6 +40,11 @@ internal static class StructureCaveatText
         StructuralCaveatKind.Friction => "Friction between feet and ground is a guess; pegs are better.",
         StructuralCaveatKind.PegHold =>
             "A peg's hold is the kit's own figure, and half the pegs are taken to stand to windward: pull one with a spring balance on the day, as wet sand or peat holds a fraction.",
+        StructuralCaveatKind.GustOnOnePole => $"The gust may press beside the middle, so that one pole bears three quarters of it or more; {Safety(caveat)}.",
+        StructuralCaveatKind.StakeHold => "A stake's hold is the kit's own figure for this ground at this depth: pull one with a spring balance where it stands.",
+        StructuralCaveatKind.GroundNotCounted => "How far stakes work loose in the gust is not counted.",
+        StructuralCaveatKind.HalfWayToSubject => "Half the way to the subject is common practice.",
+        StructuralCaveatKind.LeastThickness => "Taken as thin as the sheet's standard lets it be.",
         _ => throw new ArgumentOutOfRangeException(nameof(caveat), caveat.Kind, "A caveat without words."),
     };
 

@@ -24,6 +24,9 @@ internal static class StructureRemedyText
         CheckRemedyKind.BallastAgainstSliding => remedy.Amount is CheckAmount.AddedBallast sliding
             ? $"Hang {UnderMiddle(sliding)}."
             : throw NoAmount(remedy),
+        CheckRemedyKind.StandOtherwise when remedy.Restand is { } restand => $"{RestandText.Of(restand)}.",
+        CheckRemedyKind.OutOfWind when remedy.Amount is CheckAmount.Measure { Value: Speed mean } =>
+            FormattableString.Invariant($"Stand it only in wind of up to {mean.MetersPerSecond:0.0} m/s on the mean, in the lee of something, or take a smaller sheet: nothing else that was tried would do alone."),
         CheckRemedyKind.SmallerStudio => "A smaller panel or a lower frame: no sheet, pipe, peg or cord that was tried would do alone.",
         _ => throw new ArgumentOutOfRangeException(nameof(remedy), remedy.Kind, "A remedy without words."),
     };

@@ -203,8 +203,28 @@ internal static class SamplePlan
         {
             Geometry = new FrameResult(
                 FrameShape.Table, [], [], [], new PanelLedge(PanelSeat.OverRails, Length.Zero, Length.Zero, Length.Zero, []), [], Length.FromMillimeters(500), Length.Zero, [], []),
-            PipeName = "half-inch pressure pipe",
-            FittingsName = "slip fittings",
+            Workshop = new Workshop
+            {
+                PipeName = "half-inch pressure pipe",
+                FittingsName = "slip fittings",
+                SheetParts = [],
+                Studios = 1,
+                PipeCuts = new FirstFitBarCutPlanner().Plan(new BarCutRequest
+                {
+                    Pieces = pieces,
+                    Stock = [new StockBar("3 m pipe", Length.FromMeters(3), 4.2m), new StockBar("offcut 700 mm", Length.FromMillimeters(700), 0, 1)],
+                    Kerf = Length.FromMillimeters(2),
+                    Trim = Length.FromMillimeters(5),
+                }),
+                SheetCuts = new FirstFitSheetCutPlanner().Plan(new SheetCutRequest
+                {
+                    Pieces = [new SheetPiece("panel", Length.FromMillimeters(320), Length.FromMillimeters(280)), new SheetPiece("skirt", Length.FromMillimeters(320), Length.FromMillimeters(150), 2)],
+                    Stock = [new StockSheet("600 x 500 mm", Length.FromMillimeters(600), Length.FromMillimeters(500), 24m)],
+                    Kerf = Length.FromMillimeters(3),
+                }),
+                Shopping = [new ShoppingLine("half-inch pressure pipe, 3 m", 2, 4.2m), new ShoppingLine("tee, slip", 8, 0.9m), new ShoppingLine("white opal acrylic, 600 × 500 × 3 mm", 1, 24m)],
+                Currency = "EUR",
+            },
             Pieces = [.. pieces.Select(piece => new CutListEntry(
                 piece.Label, [.. Enumerable.Range(1, piece.Count).Select(i => $"{piece.Label}{i}")], piece.Length + Length.FromMillimeters(0.3), piece.Length, Length.FromMillimeters(-0.15)))],
             Fittings =
@@ -212,21 +232,6 @@ internal static class SamplePlan
                 new FittingCount(FittingKind.Tee, "tee, slip", 8, Length.FromMillimeters(14.3), Mass.FromGrams(21), 0.9m) { ToPipeEnd = Length.FromMillimeters(14.3), ToMark = Length.FromMillimeters(36.3) },
                 new FittingCount(FittingKind.Corner, "three-way corner, slip", 4, Length.FromMillimeters(14.3), Mass.FromGrams(34), 1.6m) { ToPipeEnd = Length.FromMillimeters(14.3), ToMark = Length.FromMillimeters(36.3) },
             ],
-            PipeCuts = new FirstFitBarCutPlanner().Plan(new BarCutRequest
-            {
-                Pieces = pieces,
-                Stock = [new StockBar("3 m pipe", Length.FromMeters(3), 4.2m), new StockBar("offcut 700 mm", Length.FromMillimeters(700), 0, 1)],
-                Kerf = Length.FromMillimeters(2),
-                Trim = Length.FromMillimeters(5),
-            }),
-            SheetCuts = new FirstFitSheetCutPlanner().Plan(new SheetCutRequest
-            {
-                Pieces = [new SheetPiece("panel", Length.FromMillimeters(320), Length.FromMillimeters(280)), new SheetPiece("skirt", Length.FromMillimeters(320), Length.FromMillimeters(150), 2)],
-                Stock = [new StockSheet("600 x 500 mm", Length.FromMillimeters(600), Length.FromMillimeters(500), 24m)],
-                Kerf = Length.FromMillimeters(3),
-            }),
-            Shopping = [new ShoppingLine("half-inch pressure pipe, 3 m", 2, 4.2m), new ShoppingLine("tee, slip", 8, 0.9m), new ShoppingLine("white opal acrylic, 600 × 500 × 3 mm", 1, 24m)],
-            Currency = "EUR",
             Mass = Mass.FromGrams(1340),
             MassOrigin = MassOrigin.FromGeometry,
         };

@@ -5,6 +5,7 @@ using StudioKit.Physics.Packing;
 using StudioKit.Physics.Structure;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning;
+using StudioKit.Planning.Changes;
 using StudioKit.Planning.Checks;
 using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Packing;
@@ -69,7 +70,7 @@ public sealed class CheckTextTests
     {
         foreach (var kind in Enum.GetValues<CheckRemedyKind>())
         {
-            CheckText.Remedy(Sag with { Passed = false, Remedy = new CheckRemedy(kind) { Parts = ["stool"], Amount = AmountFor(kind) } })
+            CheckText.Remedy(Sag with { Passed = false, Remedy = new CheckRemedy(kind) { Parts = ["stool"], Amount = AmountFor(kind), Restand = new KitChange.Restand("screen") { CordPegs = 4 } } })
                 .Should().EndWith(".", kind.ToString());
         }
     }
@@ -320,6 +321,7 @@ public sealed class CheckTextTests
 
     private static CheckAmount AmountFor(CheckRemedyKind kind) => kind switch
     {
+        CheckRemedyKind.OutOfWind => new CheckAmount.Measure(Speed.FromMetersPerSecond(3)),
         CheckRemedyKind.SheetOfThickness or CheckRemedyKind.WiderSweep or CheckRemedyKind.MoreEdgeRoom => new CheckAmount.Measure(Length.FromMillimeters(5)),
         CheckRemedyKind.BallastAgainstTipping or CheckRemedyKind.BallastAgainstSliding => new CheckAmount.AddedBallast(Mass.FromKilograms(3), Mass.FromKilograms(2), Mass.Zero),
         CheckRemedyKind.MoveFlash => new CheckAmount.NearestMoves([new(CradleMoveKind.Up, Length.FromMillimeters(14))]),

@@ -35,9 +35,18 @@ public sealed class SessionStepTextTests
 
     [Fact]
     public void Every_kind_of_step_has_words_of_its_own() =>
-        Enum.GetValues<SessionStepKind>().Select(kind => SessionStepText.Of(Step with { Kind = kind })).Should().OnlyHaveUniqueItems();
+        Enum.GetValues<SessionStepKind>().Select(kind => SessionStepText.Of(Step with { Kind = kind, Upright = new SessionUpright("screen", Length.FromCentimeters(30), true) })).Should().OnlyHaveUniqueItems();
 
     [Fact]
     public void The_test_object_is_as_long_as_the_subject() =>
         SessionStepText.Of(Step with { Kind = SessionStepKind.Testing }).Should().Contain("a twig 45 mm long");
+
+    [Fact]
+    public void A_sheet_goes_up_behind_what_grows_without_harm_to_its_neighbours()
+    {
+        var standing = Step with { Kind = SessionStepKind.StandingSheet, Subject = "sundew", Upright = new SessionUpright("screen", Length.FromCentimeters(30), true) };
+
+        SessionStepText.Of(standing).Should().StartWith("Stand the screen 30 cm behind the sundew").And.Contain("neighbours");
+        SessionStepText.Of(standing with { Upright = new SessionUpright("screen", Length.FromCentimeters(15), false) }).Should().StartWith("Stand the screen 15 cm behind").And.NotContain("neighbours");
+    }
 }

@@ -2,18 +2,42 @@ using System.Globalization;
 using Spectre.Console;
 using StudioKit.Planning;
 using StudioKit.Planning.Cutting;
+using StudioKit.Wording;
 
 namespace StudioKit.Cli.Tables;
 
 /// <summary>A frame, its cuts and its shopping list as tables on a terminal.</summary>
 internal static class FrameTables
 {
-    public static void Write(IAnsiConsole console, FramePlan frame)
+    public static void Write(IAnsiConsole console, FramePlan? frame, Workshop workshop)
     {
-        WritePieces(console, frame);
-        WriteBars(console, frame);
-        WriteParts(console, frame);
-        WriteShopping(console, frame);
+        if (frame is not null)
+        {
+            WritePieces(console, frame);
+        }
+
+        foreach (var upright in workshop.Uprights)
+        {
+            WriteUpright(console, upright);
+        }
+
+        WriteBars(console, workshop);
+        WriteParts(console, workshop);
+        WriteShopping(console, workshop);
+    }
+
+    private static void WriteUpright(IAnsiConsole console, UprightStandPlan upright)
+    {
+        var table = TableConsole.Table($"Upright sheet {Markup.Escape(upright.Name)}, pieces of pipe for one studio", "piece", "count", "cut to");
+        foreach (var piece in upright.Pieces)
+        {
+            table.AddRow(Markup.Escape(piece.Label), Text(piece.Count), Exact(piece.Cut));
+        }
+
+        console.Write(table);
+        console.WriteLine(
+            $"{string.Concat(upright.Fittings.Select(fitting => $"{fitting.Count} {fitting.Name}, "))}{upright.SheetClips} clips from sheet to pipe. "
+            + $"Pipe and fittings {PlanFormat.Mass(upright.CarrierMass)}, sheet {PlanFormat.Mass(upright.SheetMass)}. {UprightWindText.Of(upright)}");
     }
 
     private static void WritePieces(IAnsiConsole console, FramePlan frame)
@@ -30,11 +54,11 @@ internal static class FrameTables
             + $"Pipe and fittings {PlanFormat.Mass(frame.Mass)}, all that stands {PlanFormat.Mass(frame.StandingMass)}.");
     }
 
-    private static void WriteBars(IAnsiConsole console, FramePlan frame)
+    private static void WriteBars(IAnsiConsole console, Workshop workshop)
     {
-        var title = frame.Studios == 1 ? "Bars to cut" : $"Bars to cut, for {frame.Studios} studios";
+        var title = workshop.Studios == 1 ? "Bars to cut" : $"Bars to cut, for {workshop.Studios} studios";
         var table = TableConsole.Table(title, "bars", "length", "pieces, end of each from the squared end", "left over");
-        foreach (var alike in frame.PipeCuts.Bars.GroupBy(bar => bar.Pattern))
+        foreach (var alike in workshop.PipeCuts.Bars.GroupBy(bar => bar.Pattern))
         {
             var bar = alike.First();
             table.AddRow(
@@ -45,36 +69,36 @@ internal static class FrameTables
         }
 
         console.Write(table);
-        console.WriteLine(Proof(frame.PipeCuts.Proof));
+        console.WriteLine(Proof(workshop.PipeCuts.Proof));
     }
 
-    private static void WriteParts(IAnsiConsole console, FramePlan frame)
+    private static void WriteParts(IAnsiConsole console, Workshop workshop)
     {
         var table = TableConsole.Table("Panel and sheet goods for one studio", "part", "from", "size", "count");
-        foreach (var part in frame.SheetParts)
+        foreach (var part in workshop.SheetParts)
         {
             table.AddRow(Markup.Escape(part.Purpose), Markup.Escape(part.Material), $"{Exact(part.Width)} × {Exact(part.Height)}", Text(part.Count));
         }
 
         console.Write(table);
-        console.WriteLine(Proof(frame.SheetCuts.Proof));
+        console.WriteLine(Proof(workshop.SheetCuts.Proof));
     }
 
-    private static void WriteShopping(IAnsiConsole console, FramePlan frame)
+    private static void WriteShopping(IAnsiConsole console, Workshop workshop)
     {
         var table = TableConsole.Table(
-            frame.Studios == 1 ? "Shopping" : $"Shopping, for {frame.Studios} studios", "item", "count", $"each, {frame.Currency}", $"all, {frame.Currency}");
+            workshop.Studios == 1 ? "Shopping" : $"Shopping, for {workshop.Studios} studios", "item", "count", $"each, {workshop.Currency}", $"all, {workshop.Currency}");
         foreach (var column in table.Columns.Skip(1))
         {
             column.RightAligned();
         }
 
-        foreach (var line in frame.Shopping)
+        foreach (var line in workshop.Shopping)
         {
             table.AddRow(Markup.Escape(line.Item), Text(line.Count), Money(line.PriceEach), Money(line.Total));
         }
 
-        table.AddRow(frame.TotalCost is null ? "in all: some prices are missing" : "in all", "", "", Money(frame.TotalCost));
+        table.AddRow(workshop.TotalCost is null ? "in all: some prices are missing" : "in all", "", "", Money(workshop.TotalCost));
         console.Write(table);
     }
 

@@ -24,9 +24,9 @@ internal static class PlanTables
             StandTables.Write(console, setUp.Key, [.. plan.LightStands.Where(stand => stand.SetUp == setUp.Key)]);
         }
 
-        if (plan.Frame is { } frame)
+        if (plan.Workshop is { } workshop)
         {
-            FrameTables.Write(console, frame);
+            FrameTables.Write(console, plan.Frame, workshop);
         }
 
         WritePack(console, plan.Pack);

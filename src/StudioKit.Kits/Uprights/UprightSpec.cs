@@ -24,8 +24,15 @@ public sealed record UprightSpec
     /// <summary>Sheet kept beyond the visible field on every side.</summary>
     public Length Margin { get; init; } = Length.FromMillimeters(30);
 
-    /// <summary>Lower edge over the ground, or over the panel where the frame carries it.</summary>
-    public Length OverGround { get; init; } = Length.Zero;
+    /// <summary>Lower edge over the ground, or over the panel where the frame carries it; as low as it goes where the kit gives none.</summary>
+    public Length OverGround
+    {
+        get => GivenOverGround ?? LowestOver(Carrier);
+        init => GivenOverGround = value;
+    }
+
+    // None where the kit says nothing, so that the two are told apart.
+    private Length? GivenOverGround { get; init; }
 
     /// <summary>How far its top leans away from the camera, from upright.</summary>
     public Angle Lean { get; init; } = Angle.Zero;
@@ -47,4 +54,11 @@ public sealed record UprightSpec
 
     /// <summary>What one of those pegs holds, as a spring balance reads when it pulls the peg out of the ground of the place.</summary>
     public Mass PegHold { get; init; } = UnitsNet.Mass.Zero;
+
+    /// <summary>As low as a sheet usually goes: over feet that lie before and behind its poles, with their fittings, else on the ground or the panel (common practice, no source).</summary>
+    /// <param name="carrier">What holds it.</param>
+    public static Length LowestOver(UprightCarrier carrier) => carrier == UprightCarrier.Feet ? Length.FromCentimeters(4) : Length.Zero;
+
+    /// <summary>The same as low as it goes.</summary>
+    public UprightSpec Lowest() => this with { GivenOverGround = null };
 }

@@ -74,4 +74,19 @@ public enum StructuralCaveatKind
 
     /// <summary>A peg's hold is the kit's own figure, and half the pegs are taken to stand to windward.</summary>
     PegHold,
+
+    /// <summary>The gust may press beside the middle, so that one pole bears three quarters and more of it, with the safety factor given.</summary>
+    GustOnOnePole,
+
+    /// <summary>A stake's hold is what was measured where it stands, at its depth.</summary>
+    StakeHold,
+
+    /// <summary>How far stakes work loose in the gust is not counted.</summary>
+    GroundNotCounted,
+
+    /// <summary>The limit is common practice, half the way from the sheet to its subject.</summary>
+    HalfWayToSubject,
+
+    /// <summary>The stress is that of a sheet as thin as its standard lets it be.</summary>
+    LeastThickness,
 }

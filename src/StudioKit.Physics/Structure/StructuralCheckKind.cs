@@ -41,4 +41,22 @@ public enum StructuralCheckKind
 
     /// <summary>Sliding along the ground in the gust.</summary>
     Sliding,
+
+    /// <summary>An upright sheet's stakes or feet tipping over in the gust.</summary>
+    UprightTipping,
+
+    /// <summary>An upright sheet's feet sliding along the ground in the gust.</summary>
+    UprightSliding,
+
+    /// <summary>Bending stress in the poles of an upright sheet in the gust.</summary>
+    UprightPoles,
+
+    /// <summary>Bending stress in an upright sheet in the gust.</summary>
+    UprightSheet,
+
+    /// <summary>Bending stress in a sheet that leans, for as long as it stands.</summary>
+    UprightSheetLeaning,
+
+    /// <summary>How near the gust brings an upright sheet to its subject.</summary>
+    UprightReach,
 }

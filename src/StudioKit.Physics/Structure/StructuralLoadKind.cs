@@ -32,4 +32,10 @@ public enum StructuralLoadKind
 
     /// <summary>Temperature at which the studio was built.</summary>
     Built,
+
+    /// <summary>Level pull that one stake bears, 30 cm over the ground.</summary>
+    StakeHold,
+
+    /// <summary>Mass laid on the feet of an upright sheet.</summary>
+    FeetBallast,
 }

@@ -63,6 +63,9 @@ public sealed record StudioCheckCase
     /// <summary>Height of the skirts under the panel; nought where there are none.</summary>
     public Length SkirtHeight { get; init; } = Length.Zero;
 
+    /// <summary>The upright sheet at its back; none where it holds none.</summary>
+    public FrameSail? Sail { get; init; }
+
     /// <summary>Rotational stiffness of one push fit; &gt; 0.</summary>
     public required RotationalStiffness JointStiffness { get; init; }
 

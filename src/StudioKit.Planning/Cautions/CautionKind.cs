@@ -30,6 +30,15 @@ public enum CautionKind
     /// <summary>Umbrellas, cloths and screens in wind and thunder.</summary>
     BlowsAway,
 
+    /// <summary>An upright sheet that wind takes.</summary>
+    SheetInWind,
+
+    /// <summary>Stakes and pegs in ground where something grows, lives or lies.</summary>
+    DrivingIntoGround,
+
+    /// <summary>Edges and corners of a sheet at the height of hands and eyes.</summary>
+    SheetEdges,
+
     /// <summary>Nobody near to help.</summary>
     LoneWork,
 

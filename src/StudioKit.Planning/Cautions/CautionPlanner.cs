@@ -1,5 +1,6 @@
 using StudioKit.Kits.Studio;
 using StudioKit.Kits.Subjects;
+using StudioKit.Kits.Uprights;
 using StudioKit.Physics;
 
 namespace StudioKit.Planning.Cautions;
@@ -61,11 +62,46 @@ internal static class CautionPlanner
             yield return Cleaning(plan);
         }
 
-        if (plan.Frame is { Pegs: > 0 } frame)
+        foreach (var sheet in Apart(plan))
         {
-            yield return new PlanCaution { Kind = CautionKind.TripHazards, Sheets = BuildAndSession, Pegs = frame.Pegs, Guys = plan.Kit.Frame.Pegs.Guys };
+            yield return sheet;
+        }
+
+        var uprights = plan.Workshop?.Uprights ?? [];
+        ValueList<UprightStandPlan> corded = [.. uprights.Where(upright => upright.Cords > 0)];
+        if (plan.Frame is { Pegs: > 0 } || corded.Count > 0)
+        {
+            var pegs = plan.Frame?.Pegs ?? 0;
+            yield return new PlanCaution { Kind = CautionKind.TripHazards, Sheets = BuildAndSession, Pegs = pegs, Guys = pegs > 0 && plan.Kit.Frame.Pegs.Guys, Uprights = corded };
+        }
+
+        foreach (var (kind, concerned) in new (CautionKind Kind, ValueList<UprightStandPlan> Concerned)[]
+        {
+            (CautionKind.SheetInWind, uprights),
+            (CautionKind.DrivingIntoGround, [.. uprights.Where(upright => upright.Carrier == UprightCarrier.Stakes || upright.Cords > 0)]),
+            (CautionKind.SheetEdges, uprights),
+        })
+        {
+            if (concerned.Count > 0)
+            {
+                yield return new PlanCaution { Kind = kind, Sheets = BuildAndSession, Uprights = concerned };
+            }
         }
     }
+
+    // Upright sheets of another material than the panel, or where there is no panel.
+    private static IEnumerable<PlanCaution> Apart(Plan plan) => (plan.Workshop?.Uprights ?? [])
+        .Select(upright => plan.Kit.Uprights.First(one => one.Name == upright.Name).Sheet)
+        .Where(sheet => sheet.HarmedBy.Count > 0 && (PlanStages.OnPanel(plan.Kit).Count == 0 || sheet.Material != plan.Panel.Material))
+        .DistinctBy(sheet => sheet.Material)
+        .Select(sheet => new PlanCaution
+        {
+            Kind = CautionKind.SheetCleaning,
+            Sheets = BuildAndSession,
+            Material = sheet.Material,
+            Harms = sheet.HarmedBy,
+            Sources = [.. sheet.HarmedBy.Select(Source).Distinct()],
+        });
 
     private static PlanCaution Cleaning(Plan plan) => new()
     {

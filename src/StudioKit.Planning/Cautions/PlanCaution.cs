@@ -43,6 +43,9 @@ public sealed record PlanCaution
     /// <summary>Radio channels of the flashes; empty where the caution is not about them.</summary>
     public IReadOnlyList<int> Channels { get; init; } = [];
 
+    /// <summary>The upright sheets that it warns of.</summary>
+    public IReadOnlyList<UprightStandPlan> Uprights { get; init; } = [];
+
     /// <summary>Time in the field, all rounds together; none where the caution is not about it.</summary>
     public Duration? Day { get; init; }
 

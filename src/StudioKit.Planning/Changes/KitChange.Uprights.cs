@@ -47,7 +47,7 @@ public abstract partial record KitChange
         public override KitSpec Apply(KitSpec kit) => Changed(kit, Screen, upright => upright with { Width = Width, Height = Height, Sheet = upright.Sheet with { Mass = null } });
     }
 
-    /// <summary>An upright sheet that stands on the ground, or on the panel.</summary>
+    /// <summary>An upright sheet that stands as low as it goes.</summary>
     /// <param name="Screen">Its name.</param>
     public sealed record LowerUpright(string Screen) : KitChange
     {
@@ -55,7 +55,7 @@ public abstract partial record KitChange
         public override string Key => "uprights.over-ground";
 
         /// <inheritdoc/>
-        public override KitSpec Apply(KitSpec kit) => Changed(kit, Screen, upright => upright with { OverGround = Length.Zero });
+        public override KitSpec Apply(KitSpec kit) => Changed(kit, Screen, upright => upright.Lowest());
     }
 
     /// <summary>A flash behind an upright sheet at another height.</summary>

@@ -38,6 +38,7 @@ public static class KitSettings
             KitChange.RecutUpright recut => [.. UprightSettings(kit, recut.Screen, ("width", recut.Width), ("height", recut.Height)), Gone($"uprights[{UprightAt(kit, recut.Screen)}].sheet.mass")],
             KitChange.LowerUpright lower => [Gone($"uprights[{UprightAt(kit, lower.Screen)}].over-ground")],
             KitChange.Lift lift => [Of($"covers[{Text(Place(kit.Covers.Select(cover => cover.Name), lift.Cover))}].lifted", "yes")],
+            KitChange.Restand restand => RestandSettings.Of(restand, Place(kit.Uprights.Select(upright => upright.Name), restand.Stand)),
             _ => throw new ArgumentOutOfRangeException(nameof(change), change, "Not a change that a kit's text can hold."),
         };
     }

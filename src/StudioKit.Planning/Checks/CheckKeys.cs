@@ -59,6 +59,7 @@ public static class CheckKeys
         PlanCheckKind.LongestPiece => ["frame.longest-piece"],
         PlanCheckKind.HoldTime or PlanCheckKind.Hours or PlanCheckKind.DayTime => ["session"],
         PlanCheckKind.Cells => ["flashes.spare-sets"],
+        PlanCheckKind.UprightTipping or PlanCheckKind.UprightSliding or PlanCheckKind.UprightPoles or PlanCheckKind.UprightSheet or PlanCheckKind.UprightSheetLeaning or PlanCheckKind.UprightReach => ["uprights"],
         _ => ["frame"],
     };
 }

@@ -14,6 +14,9 @@ public sealed record CheckRemedy(CheckRemedyKind Kind)
     /// <summary>The change of the kit that was tried and made the check pass; none where nothing was tried.</summary>
     public StructuralChange? Change { get; init; }
 
+    /// <summary>How an upright sheet is held otherwise; none for all else.</summary>
+    public KitChange.Restand? Restand { get; init; }
+
     /// <summary>What to change and to leave at home; none for all but the mass asked for.</summary>
     public Packing.LeaveAtHomePlan? Home { get; init; }
 

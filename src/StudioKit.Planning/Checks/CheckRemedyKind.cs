@@ -176,4 +176,10 @@ public enum CheckRemedyKind
 
     /// <summary>A smaller panel or a lower frame, as nothing else that was tried would do alone.</summary>
     SmallerStudio,
+
+    /// <summary>An upright sheet held otherwise, as the change given has it.</summary>
+    StandOtherwise,
+
+    /// <summary>An upright sheet kept out of wind over the mean given, as nothing that was tried holds it.</summary>
+    OutOfWind,
 }

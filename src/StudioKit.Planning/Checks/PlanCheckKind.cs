@@ -162,4 +162,22 @@ public enum PlanCheckKind
 
     /// <summary>Time of the day for the rounds of a block, in its light and while its subjects are about; parts: its set-ups, then its subjects where others have a block of their own.</summary>
     DayTime,
+
+    /// <summary>An upright sheet's stakes or feet tipping over in the gust; part: the upright sheet.</summary>
+    UprightTipping,
+
+    /// <summary>An upright sheet's feet sliding in the gust; part: the upright sheet.</summary>
+    UprightSliding,
+
+    /// <summary>Bending stress in an upright sheet's poles in the gust; part: the upright sheet.</summary>
+    UprightPoles,
+
+    /// <summary>Bending stress in an upright sheet in the gust; part: the upright sheet.</summary>
+    UprightSheet,
+
+    /// <summary>Bending stress in an upright sheet that leans; part: the upright sheet.</summary>
+    UprightSheetLeaning,
+
+    /// <summary>How near the gust brings an upright sheet to its subject; part: the upright sheet.</summary>
+    UprightReach,
 }

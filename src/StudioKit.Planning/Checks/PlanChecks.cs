@@ -25,7 +25,8 @@ internal static class PlanChecks
         .. FeatureChecks.Of(plan),
         .. CoverChecks.Of(plan),
         .. ShelterChecks.Of(plan),
-        .. plan.Frame is { } frame ? FrameChecks.Of(frame).Append(Stock(frame)).Concat(StructureChecks.Of(plan, frame)) : [],
+        .. plan.Frame is { } frame ? FrameChecks.Of(frame).Append(Stock(frame.Workshop)).Concat(StructureChecks.Of(plan, frame)) : plan.Workshop is { } workshop ? [Stock(workshop)] : [],
+        .. UprightStandChecks.Of(plan),
         .. PackChecks.Of(plan),
         .. plan.Session is { } session ? SessionChecks.Of(session) : [],
     ];
@@ -100,9 +101,9 @@ internal static class PlanChecks
         };
     }
 
-    private static PlanCheck Stock(FramePlan frame)
+    private static PlanCheck Stock(Workshop workshop)
     {
-        var uncut = frame.PipeCuts.Uncut.Concat(frame.SheetCuts.Uncut).ToList();
+        var uncut = workshop.PipeCuts.Uncut.Concat(workshop.SheetCuts.Uncut).ToList();
         return new PlanCheck
         {
             Kind = PlanCheckKind.Stock,

@@ -1,8 +1,10 @@
 using StudioKit.Kits;
+using StudioKit.Kits.Uprights;
 using StudioKit.Physics.Structure;
 using StudioKit.Planning.Changes;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Studio.Frames;
+using StudioKit.Planning.Studio.Uprights;
 
 namespace StudioKit.Planning.Checks;
 
@@ -46,7 +48,10 @@ internal sealed class StructuralRetrial(KitSpec kit, IReadOnlyList<PlannedFramin
 
         var (_, frame) = FramePlanner.Geometry(kit, panel);
         var standing = FrameLoads.StandingMass(kit, panel, frame, SheetParts.Of(kit, panel, frame, []));
-        return (StudioChecks.All(FrameLoads.CaseOf(kit, panel, frame, standing)), frame.Problems.Count);
+        var sail = kit.Uprights.Any(upright => upright.Carrier == UprightCarrier.Frame)
+            ? FrameSails.Of(UprightStandPlanner.Of(kit, PlanStages.Uprights(kit, framings), frame))
+            : null;
+        return (StudioChecks.All(FrameLoads.WithSail(FrameLoads.CaseOf(kit, panel, frame, standing), kit, panel, sail)), frame.Problems.Count);
     }
 
     private IReadOnlyList<StructuralCheck>? After(StructuralChange change) =>

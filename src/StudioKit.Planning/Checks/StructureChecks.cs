@@ -41,6 +41,12 @@ internal static class StructureChecks
         StructuralCheckKind.PipeWarmth => PlanCheckKind.PipeWarmth,
         StructuralCheckKind.Tipping => PlanCheckKind.Tipping,
         StructuralCheckKind.Sliding => PlanCheckKind.Sliding,
+        StructuralCheckKind.UprightTipping => PlanCheckKind.UprightTipping,
+        StructuralCheckKind.UprightSliding => PlanCheckKind.UprightSliding,
+        StructuralCheckKind.UprightPoles => PlanCheckKind.UprightPoles,
+        StructuralCheckKind.UprightSheet => PlanCheckKind.UprightSheet,
+        StructuralCheckKind.UprightSheetLeaning => PlanCheckKind.UprightSheetLeaning,
+        StructuralCheckKind.UprightReach => PlanCheckKind.UprightReach,
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a structural check that a plan knows."),
     };
 }

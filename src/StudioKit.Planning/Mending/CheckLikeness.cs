@@ -23,7 +23,8 @@ public static class CheckLikeness
         return check.Kind switch
         {
             PlanCheckKind.Magnification or PlanCheckKind.RoomBeforeLens or PlanCheckKind.GuideNumberAtZoom or PlanCheckKind.Exposure or PlanCheckKind.Triggers or PlanCheckKind.Hands or PlanCheckKind.Feature or PlanCheckKind.BagMass
-                or PlanCheckKind.BagRoom or PlanCheckKind.Burden or PlanCheckKind.UprightSize or PlanCheckKind.UprightGround or PlanCheckKind.FlashBehind or PlanCheckKind.HoldTime or PlanCheckKind.Cells or PlanCheckKind.Hours or PlanCheckKind.DayTime => check.Parts,
+                or PlanCheckKind.BagRoom or PlanCheckKind.Burden or PlanCheckKind.UprightSize or PlanCheckKind.UprightGround or PlanCheckKind.FlashBehind or PlanCheckKind.HoldTime or PlanCheckKind.Cells or PlanCheckKind.Hours or PlanCheckKind.DayTime
+                or PlanCheckKind.UprightTipping or PlanCheckKind.UprightSliding or PlanCheckKind.UprightPoles or PlanCheckKind.UprightSheet or PlanCheckKind.UprightSheetLeaning or PlanCheckKind.UprightReach => check.Parts,
 
             // Under another cover it is still the set-up's.
             PlanCheckKind.CoverRoom or PlanCheckKind.CoverFoot or PlanCheckKind.CoverView or PlanCheckKind.CoverWarmth => [check.Parts[1]],

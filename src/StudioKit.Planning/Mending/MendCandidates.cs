@@ -33,6 +33,7 @@ internal static class MendCandidates
         PlanCheckKind.FrameRoom => FrameMends.Drawn(check, plan),
         PlanCheckKind.FrameFit => FrameMends.Fitting(check, plan),
         PlanCheckKind.LongestPiece or PlanCheckKind.LongThing => FrameMends.Shorter(check, plan),
+        PlanCheckKind.UprightTipping or PlanCheckKind.UprightSliding or PlanCheckKind.UprightPoles or PlanCheckKind.UprightSheet or PlanCheckKind.UprightSheetLeaning or PlanCheckKind.UprightReach => UprightStandMends.Standing(check, plan),
         PlanCheckKind.TargetMass => DayMends.Lighter(check),
         PlanCheckKind.HoldTime => DayMends.HeldShorter(check, plan),
         PlanCheckKind.Cells => DayMends.MoreCells(check, plan),

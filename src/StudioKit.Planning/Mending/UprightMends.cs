@@ -1,5 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
+using StudioKit.Kits.Studio;
 using StudioKit.Kits.Triggers;
 using StudioKit.Kits.Uprights;
 using StudioKit.Physics;
@@ -21,13 +22,13 @@ internal static class UprightMends
     private static readonly Length Nearest = Length.FromMillimeters(50);
     private static readonly Length NearerStep = Length.FromMillimeters(50);
 
-    /// <summary>A sheet that stands at the panel's back, with a flash of its own that the set-ups leave in the bag.</summary>
+    /// <summary>A sheet that stands at the panel's back, held by a table's rail, with a flash of its own that the set-ups leave in the bag.</summary>
     public static IEnumerable<ValueList<KitChange>> Behind(Plan plan)
     {
         var low = PlanStages.OnPanel(plan.Kit).Where(setUp => setUp.Upright is null && setUp.Cover is null && IsLow(plan, setUp)).ToList();
         var spares = plan.Kit.Flashes.Select(flash => flash.Name).Where(flash => low.TrueForAll(setUp => setUp.Lights.All(light => light.Flash != flash)));
         var name = plan.Kit.Uprights.FirstOrDefault(upright => upright.Carrier == UprightCarrier.Frame)?.Name ?? Unused(plan.Kit);
-        foreach (var flash in low.Count == 0 ? [] : spares.Take(1))
+        foreach (var flash in low.Count == 0 || plan.Kit.Frame.Kind != FrameKind.Table ? [] : spares.Take(1))
         {
             ValueList<KitChange> changes = [.. low.Select(setUp => new KitChange.BeforeSheet(setUp.Name, name, Fired(setUp, flash), BehindOnPanel))];
             var kit = changes.Aggregate(plan.Kit, (changed, change) => change.Apply(changed));
@@ -94,7 +95,7 @@ internal static class UprightMends
         return null;
     }
 
-    private static List<KitChange>? Lowered(UprightPlan upright) => upright.LowerEdge > Length.Zero ? [new KitChange.LowerUpright(upright.Name)] : null;
+    private static List<KitChange>? Lowered(UprightPlan upright) => upright.LowerEdge > UprightSpec.LowestOver(upright.Carrier) ? [new KitChange.LowerUpright(upright.Name)] : null;
 
     private static bool SeesNothing(Plan plan, UprightPlan upright, List<KitChange> changes) =>
         PlanStages.Uprights(changes.Aggregate(plan.Kit, (kit, change) => change.Apply(kit)), plan.PlannedFramings).First(one => one.Name == upright.Name).SeenUnder.Count == 0;

@@ -9,7 +9,8 @@ namespace StudioKit.Planning.Packing;
 /// <param name="Gear">Names of lens, accessories, flashes, modifiers, holders, triggers, shelters, cover, support and filter.</param>
 /// <param name="Flashes">Names of the flashes, whose cells come along.</param>
 /// <param name="OnPanel">Whether it needs the studio: frame, panel and skirts.</param>
-internal sealed record GearUse(string SetUp, string Framing, bool Works, ValueList<string> Gear, ValueList<string> Flashes, bool OnPanel)
+/// <param name="Upright">Name of the sheet that stands behind the subject; none where none does.</param>
+internal sealed record GearUse(string SetUp, string Framing, bool Works, ValueList<string> Gear, ValueList<string> Flashes, bool OnPanel, string? Upright)
 {
     /// <summary>What an exposure needs.</summary>
     public static GearUse Of(ExposurePlan exposure) => new(
@@ -29,11 +30,13 @@ internal sealed record GearUse(string SetUp, string Framing, bool Works, ValueLi
             .. exposure.Filter is { } filter ? new[] { filter } : [],
         ],
         [.. exposure.Lights.Select(light => light.Flash)],
-        exposure.OnPanel);
+        exposure.OnPanel,
+        exposure.Upright);
 
     /// <summary>Things of the pack list beside the camera that the exposure cannot do without.</summary>
     public IEnumerable<string> Needs(IReadOnlyList<PackedItem> items) =>
         Gear.Concat(items.Where(item => item is { CellsOf: not null, InFlash: false } && Flashes.Contains(item.CellsOf)).Select(item => item.Name))
-            .Concat(OnPanel ? items.Where(item => item.Part is not null).Select(item => item.Name) : [])
+            .Concat(OnPanel ? items.Where(item => item is { Part: not null, Upright: null }).Select(item => item.Name) : [])
+            .Concat(Upright is null ? [] : items.Where(item => item.Upright == Upright).Select(item => item.Name))
             .Distinct(StringComparer.Ordinal);
 }

@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace StudioKit.Planning.Packing;
 
-/// <summary>How the longest pipe and the panel travel.</summary>
+/// <summary>How the longest pipe, the panel and the upright sheets travel.</summary>
 internal static class LongPieces
 {
     // As for pipes: a tenth longer than the bag catches on branches and door frames.
@@ -13,18 +13,26 @@ internal static class LongPieces
 
     private const string PipeName = "longest pipe";
 
-    /// <summary>Both, each with the bag that carries it.</summary>
-    public static IReadOnlyList<LongPiece> Of(KitSpec kit, PanelPlan panel, FramePlan frame, IReadOnlyList<PackedItem> items)
+    /// <summary>Each with the bag that carries it.</summary>
+    public static IReadOnlyList<LongPiece> Of(KitSpec kit, PanelPlan panel, FramePlan? frame, IReadOnlyList<UprightStandPlan> uprights, IReadOnlyList<PackedItem> items)
     {
         var pieces = new List<LongPiece>();
-        if (Carrying(kit, items, StudioPart.Frame) is { } pipeBag)
+        if (frame is not null && Carrying(kit, items, item => item.Part == StudioPart.Frame) is { } pipeBag)
         {
             pieces.Add(Pipe(kit, StudioInventory.LongestPipe(frame), pipeBag));
         }
 
-        if (Carrying(kit, items, StudioPart.Panel) is { } panelBag)
+        if (frame is not null && Carrying(kit, items, item => item.Part == StudioPart.Panel) is { } panelBag)
         {
-            pieces.Add(Panel(panel, panelBag));
+            pieces.Add(Sheet("panel", StudioPart.Panel, new BoxSize(panel.Width, panel.Depth, panel.Thickness), panelBag));
+        }
+
+        foreach (var sheet in items.Where(item => item.Part == StudioPart.UprightSheet && uprights.Any(upright => upright.Name == item.Upright)))
+        {
+            if (Carrying(kit, items, item => item == sheet) is { } bag)
+            {
+                pieces.Add(Sheet(sheet.Upright!, StudioPart.UprightSheet, sheet.Size!, bag));
+            }
         }
 
         return pieces;
@@ -34,8 +42,8 @@ internal static class LongPieces
     public static bool GoesInside(IReadOnlyList<LongPiece> pieces, PackedItem item) =>
         item is { Outside: true, Part: StudioPart.Frame } && pieces.Any(piece => piece.Part == item.Part && piece.Placement != LongItemPlacement.StrappedOutside);
 
-    private static BagSpec? Carrying(KitSpec kit, IReadOnlyList<PackedItem> items, StudioPart part) =>
-        items.FirstOrDefault(item => item.Bag is not null && item.Part == part) is { } found
+    private static BagSpec? Carrying(KitSpec kit, IReadOnlyList<PackedItem> items, Func<PackedItem, bool> isIt) =>
+        items.FirstOrDefault(item => item.Bag is not null && isIt(item)) is { } found
             ? kit.Pack.Bags.First(bag => bag.Name == found.Bag)
             : null;
 
@@ -73,15 +81,14 @@ internal static class LongPieces
     }
 
     // Along the sides only: tilting a thin sheet gains a few millimetres.
-    private static LongPiece Panel(PanelPlan panel, BagSpec bag)
+    private static LongPiece Sheet(string name, StudioPart part, BoxSize size, BagSpec bag)
     {
         var inside = PackCases.InsideOf(bag);
-        var size = new BoxSize(panel.Width, panel.Depth, panel.Thickness);
         var goesInside = inside.Takes(size);
         return new LongPiece
         {
-            Name = "panel",
-            Part = StudioPart.Panel,
+            Name = name,
+            Part = part,
             Length = size.Longest,
             Bag = bag.Name,
             Placement = goesInside ? LongItemPlacement.AlongBag : LongItemPlacement.StrappedOutside,

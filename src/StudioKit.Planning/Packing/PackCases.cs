@@ -43,9 +43,9 @@ internal static class PackCases
     /// <summary>Inside of a bag.</summary>
     public static BoxSize InsideOf(BagSpec bag) => new(bag.InsideLength, bag.InsideWidth, bag.InsideDepth);
 
-    /// <summary>A panel that no bag takes rides flat against the largest one, in a sleeve.</summary>
+    /// <summary>A panel or an upright sheet that no bag takes rides flat against the largest one, in a sleeve.</summary>
     public static bool RidesOutside(PackSpec pack, PackedItem item) =>
-        item.Part == StudioPart.Panel && item.Size is { } size && !pack.Bags.Any(bag => InsideOf(bag).Takes(size));
+        item.Part is StudioPart.Panel or StudioPart.UprightSheet && item.Size is { } size && !pack.Bags.Any(bag => InsideOf(bag).Takes(size));
 
     private static CarriedItem StrappedOn(PackSpec pack, CarriedItem item) => item with
     {

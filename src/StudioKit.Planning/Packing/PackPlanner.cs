@@ -15,11 +15,11 @@ internal static class PackPlanner
     /// <param name="share">Shares things out to the bags.</param>
     public static PackPlan Plan(PackInputs inputs, Func<SharedOut, Shared?> share)
     {
-        var (kit, panel, frame, uses) = inputs;
-        var inventory = KitInventory.Of(kit, panel, frame);
+        var (kit, panel, frame, uprights, uses) = inputs;
+        var inventory = KitInventory.Of(kit, panel, frame, uprights);
         var shared = share(new SharedOut(kit.Pack, [.. inventory]));
         var assigned = shared is null ? inventory : InBags(kit, inventory, shared);
-        var longPieces = frame is null ? [] : LongPieces.Of(kit, panel, frame, assigned);
+        var longPieces = LongPieces.Of(kit, panel, frame, uprights, assigned);
         IReadOnlyList<PackedItem> items = [.. assigned.Select(item => LongPieces.GoesInside(longPieces, item) ? item with { Outside = false } : item)];
         var bags = shared is null ? [] : kit.Pack.Bags.Zip(shared.Bags).Select(pair => LoadOf(kit, pair.First, pair.Second, items)).ToList();
         var total = Mass.FromGrams(items.Sum(item => item.Mass.Grams) + kit.Pack.Bags.Sum(bag => bag.Mass.Grams));

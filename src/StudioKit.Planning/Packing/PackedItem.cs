@@ -25,6 +25,9 @@ public sealed record PackedItem
     /// <summary>Which part of the studio it is; none for all else.</summary>
     public StudioPart? Part { get; init; }
 
+    /// <summary>Name of the upright sheet that it is or holds; none for all else.</summary>
+    public string? Upright { get; init; }
+
     /// <summary>Name of the flash whose cells these are; none for all else.</summary>
     public string? CellsOf { get; init; }
 

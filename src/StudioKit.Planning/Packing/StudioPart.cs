@@ -14,4 +14,10 @@ public enum StudioPart
 
     /// <summary>Cloths that close the space under it.</summary>
     Skirts,
+
+    /// <summary>A sheet that stands behind a subject.</summary>
+    UprightSheet,
+
+    /// <summary>Poles, feet, bar, cords and pegs of such a sheet.</summary>
+    UprightPoles,
 }

@@ -57,6 +57,9 @@ public sealed record SessionStep
     /// <summary>What is turned over the animal, or what it swims in; none where there is none.</summary>
     public SessionCover? Cover { get; init; }
 
+    /// <summary>The sheet that stands behind the subject; none where none does.</summary>
+    public SessionUpright? Upright { get; init; }
+
     /// <summary>The card to take, as its head reads.</summary>
     public string Card => $"{SetUp}, {Framing}";
 }

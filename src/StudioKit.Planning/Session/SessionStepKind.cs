@@ -15,6 +15,9 @@ public enum SessionStepKind
     /// <summary>Put up what shades and shelters, and take down what is no longer needed.</summary>
     Sheltering,
 
+    /// <summary>Stand the upright sheet up behind the subject.</summary>
+    StandingSheet,
+
     /// <summary>Set what fires the flashes: channel, groups, cords.</summary>
     SettingTriggers,
 

@@ -19,6 +19,7 @@ internal sealed class SessionTimeline(KitSpec kit)
     private readonly Dictionary<string, FiringPlan> _fired = new(StringComparer.Ordinal);
     private ValueList<ShelterPlan> _shelters = [];
     private (string SetUp, string Framing)? _place;
+    private (string SetUp, string? Subject)? _sheet;
 
     /// <summary>The next round.</summary>
     public SessionRound Round(SessionRoute route)
@@ -53,6 +54,7 @@ internal sealed class SessionTimeline(KitSpec kit)
     {
         if (_place == visit.Place)
         {
+            StandSheet(visit, held);
             return;
         }
 
@@ -65,6 +67,7 @@ internal sealed class SessionTimeline(KitSpec kit)
         _place = visit.Place;
         Add(visit, kind, time, held);
         Shelter(visit, held);
+        StandSheet(visit, held);
         SetTriggers(visit, held);
         if (visit.TurnsPolariser)
         {
@@ -107,6 +110,24 @@ internal sealed class SessionTimeline(KitSpec kit)
 
         Add(visit, SessionStepKind.SettingTriggers, Duration.Zero, held);
         _steps[^1] = _steps[^1] with { Fired = changed };
+    }
+
+    // Where subjects grow, the sheet goes up behind each; the time of the change before is for the first of them, and each of the others is another change.
+    private void StandSheet(SessionVisit visit, bool held)
+    {
+        if (SetUpOf(visit) is not { Upright: { } name } setUp)
+        {
+            return;
+        }
+
+        var stands = (setUp.Name, setUp.IsBeforeUpright ? visit.Subject.Name : null);
+        if (_sheet != stands)
+        {
+            var moved = _sheet is { } before && before.SetUp == setUp.Name;
+            Add(visit, SessionStepKind.StandingSheet, moved ? kit.Session.Changing : Duration.Zero, held);
+            _steps[^1] = _steps[^1] with { Upright = new SessionUpright(name, setUp.BackgroundDistance, setUp.IsBeforeUpright) };
+            _sheet = stands;
+        }
     }
 
     // An animal settles under its cover, and no longer than that allows.

@@ -19,7 +19,7 @@ internal static class WindScreens
         return screen.Kind == ShelterKind.WindBreak && screen.Width >= wide && screen.Height >= high ? WindBreak.SpeedLeft(screen.Away / screen.Height, screen.Porosity) : 1;
     }
 
-    /// <summary>Wind on a frame over that in the open: the frame stands for all set-ups on it, and so behind what all of them have put up [1].</summary>
-    public static double OnFrame(KitSpec kit, IReadOnlyList<SetUpSpec> onPanel, Length width) =>
-        onPanel.Select(setUp => Shade.Of(kit, setUp).Select(shelter => Left(shelter, width, kit.Frame.Height)).DefaultIfEmpty(1).Min()).DefaultIfEmpty(1).Max();
+    /// <summary>Wind on something of a width and height over that in the open, behind what all its set-ups have put up [1].</summary>
+    public static double Behind(KitSpec kit, IReadOnlyList<SetUpSpec> setUps, Length width, Length height) =>
+        setUps.Select(setUp => Shade.Of(kit, setUp).Select(shelter => Left(shelter, width, height)).DefaultIfEmpty(1).Min()).DefaultIfEmpty(1).Max();
 }

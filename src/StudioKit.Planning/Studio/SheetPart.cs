@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace StudioKit.Planning.Studio;
 
-/// <summary>A flat piece to cut for one studio: panel, skirt or part of a softbox.</summary>
+/// <summary>A flat piece to cut for one studio: panel, skirt, upright sheet or part of a softbox.</summary>
 /// <param name="Kind">What kind of piece it is.</param>
 /// <param name="Label">Name on the cut plan.</param>
 /// <param name="Purpose">What it is for, for a person.</param>
@@ -12,4 +12,8 @@ namespace StudioKit.Planning.Studio;
 /// <param name="Count">How many for one studio [1].</param>
 /// <param name="KeepsDirection">Whether it keeps the sheet's direction, as cloth and extruded sheet should.</param>
 public sealed record SheetPart(
-    SheetPartKind Kind, string Label, string Purpose, string Material, Length Width, Length Height, int Count, bool KeepsDirection);
+    SheetPartKind Kind, string Label, string Purpose, string Material, Length Width, Length Height, int Count, bool KeepsDirection)
+{
+    /// <summary>Name under which the kit's stock has the material, where that is not the material as on the shopping list.</summary>
+    public string? StockedAs { get; init; }
+}

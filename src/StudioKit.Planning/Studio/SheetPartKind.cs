@@ -17,4 +17,7 @@ public enum SheetPartKind
 
     /// <summary>A flat modifier with its flaps.</summary>
     FlatModifier,
+
+    /// <summary>A sheet that stands behind the subject.</summary>
+    Upright,
 }

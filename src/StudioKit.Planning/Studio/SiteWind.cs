@@ -12,5 +12,8 @@ public sealed record SiteWind(Speed Mean, int Beaufort, double GustFactor)
     public double Left { get; init; } = 1;
 
     /// <summary>The gust that the frame is checked for.</summary>
-    public Speed Gust => Mean * GustFactor * Left;
+    public Speed Gust => Mean * GustOverMean;
+
+    /// <summary>That gust over the mean in the open [1].</summary>
+    public double GustOverMean => GustFactor * Left;
 }

@@ -14,7 +14,7 @@ internal static class BuildSheet
 {
     public static SheetDocument Make(Plan plan, FramePlan frame, Stamp stamp, PageSetup page, SheetUnits units)
     {
-        var measures = new Measures(units);
+        var (measures, workshop) = (new Measures(units), frame.Workshop);
         return new SheetDocument(
             "Build sheet",
             stamp,
@@ -24,29 +24,56 @@ internal static class BuildSheet
                 new Paragraph(Summary(plan, frame, measures)),
                 .. FrameProblems.Of(frame),
                 .. FailingChecks(plan),
-                .. Shopping(frame),
+                .. Shopping(workshop),
                 .. Pieces(frame, measures),
-                .. Bars(frame),
-                .. Sheets(frame, measures),
+                .. UprightBlocks.Pieces(workshop.Uprights),
+                .. Bars(workshop),
+                .. Sheets(workshop, measures),
                 .. Views(plan, frame, measures),
                 .. FlashSupports(frame, measures),
                 .. FlashPlaces(plan),
                 .. Holders(frame, measures),
                 .. Joints(frame, measures),
                 .. Order(plan, frame),
+                .. UprightBlocks.Of(workshop.Uprights, measures),
                 .. CautionBlocks.Of(plan, CautionSheet.Build),
-                .. Bearing(plan, frame),
+                .. Bearing(plan),
                 .. Templates(plan, frame, measures, page),
+            ]);
+    }
+
+    /// <summary>The same of upright sheets where no frame is built.</summary>
+    public static SheetDocument WithoutFrame(Plan plan, Workshop workshop, Stamp stamp, PageSetup page, SheetUnits units)
+    {
+        var measures = new Measures(units);
+        return new SheetDocument(
+            "Build sheet",
+            stamp,
+            page,
+            [
+                new Heading($"Build sheet: {plan.Kit.Name}"),
+                new Paragraph($"{workshop.PipeName}, {workshop.FittingsName}. Left, right, front and back are as the camera sees them.{Batch(workshop)}"),
+                .. FailingChecks(plan),
+                .. Shopping(workshop),
+                .. UprightBlocks.Pieces(workshop.Uprights),
+                new Caution(UsualCautions.SawingPipe),
+                .. Bars(workshop),
+                .. Sheets(workshop, measures),
+                .. UprightBlocks.Of(workshop.Uprights, measures),
+                .. CautionBlocks.Of(plan, CautionSheet.Build),
+                .. Bearing(plan),
             ]);
     }
 
     private static string Summary(Plan plan, FramePlan frame, Measures measures)
     {
-        var batch = frame.Studios == 1 ? "" : FormattableString.Invariant($" Shopping list and cuts are for {frame.Studios} studios, everything else for one.");
         return $"{frame.PipeName}, {frame.FittingsName}. The panel's underside stands {measures.Of(frame.Geometry.PanelHeight)} over level ground. "
             + $"Pipe and fittings weigh {PlanFormat.Mass(frame.Mass)}, all that stands {PlanFormat.Mass(frame.StandingMass)}."
-            + (frame.Geometry.Members.Count > 0 ? " Left, right, front and back are as the camera sees them." : "") + batch;
+            + (frame.Geometry.Members.Count > 0 ? " Left, right, front and back are as the camera sees them." : "") + Batch(frame.Workshop);
     }
+
+    private static string Batch(Workshop workshop) =>
+        workshop.Studios == 1 ? "" : FormattableString.Invariant($" Shopping list and cuts are for {workshop.Studios} studios, everything else for one.");
 
     private static IEnumerable<Block> FailingChecks(Plan plan)
     {
@@ -112,17 +139,17 @@ internal static class BuildSheet
             return new Block[] { new Heading($"Flash below: {light.SetUp}", 2), new DrawingBlock(drawing, Caption: drawing.Title) };
         });
 
-    private static IEnumerable<Block> Shopping(FramePlan frame)
+    private static IEnumerable<Block> Shopping(Workshop workshop)
     {
         yield return new Heading("Shopping list", 2);
         yield return new Table(
             [
                 new Column(" ", ColumnKind.TickBox), new Column("Item"), new Column("Count", ColumnKind.Right),
-                new Column($"Each, {frame.Currency}", ColumnKind.Decimal), new Column($"Together, {frame.Currency}", ColumnKind.Decimal),
+                new Column($"Each, {workshop.Currency}", ColumnKind.Decimal), new Column($"Together, {workshop.Currency}", ColumnKind.Decimal),
             ],
             [
-                .. frame.Shopping.Select(line => new TableRow(["tick", line.Item, Text(line.Count), Money(line.PriceEach), Money(line.Total)])),
-                new TableRow(frame.TotalCost is { } total ? ["", "Sum", "", "", Money(total)] : ["", "No sum: some prices are missing.", "", "", ""], Total: true),
+                .. workshop.Shopping.Select(line => new TableRow(["tick", line.Item, Text(line.Count), Money(line.PriceEach), Money(line.Total)])),
+                new TableRow(workshop.TotalCost is { } total ? ["", "Sum", "", "", Money(total)] : ["", "No sum: some prices are missing.", "", "", ""], Total: true),
             ]);
         yield return new Paragraph("Tools: a fine saw or pipe cutter, a file for burrs, a steel rule, a pencil, a drill for the caps of the feet, a spirit level. Take one fitting of each kind home first and measure its take-off: makers differ.");
     }
@@ -146,31 +173,31 @@ internal static class BuildSheet
         yield return new Caution(UsualCautions.SawingPipe);
     }
 
-    private static IEnumerable<Block> Bars(FramePlan frame)
+    private static IEnumerable<Block> Bars(Workshop workshop)
     {
         yield return new Heading("Stock bars and where to cut them", 2);
-        yield return new Paragraph($"Measures run from the squared end to the mark, in millimetres; the saw's kerf lies beyond it. {Proof(frame.PipeCuts.Proof)}");
-        foreach (var pattern in frame.PipeCuts.Bars.Count == 0 ? [] : BarCutDrawing.EachPattern(frame.PipeCuts))
+        yield return new Paragraph($"Measures run from the squared end to the mark, in millimetres; the saw's kerf lies beyond it. {Proof(workshop.PipeCuts.Proof)}");
+        foreach (var pattern in workshop.PipeCuts.Bars.Count == 0 ? [] : BarCutDrawing.EachPattern(workshop.PipeCuts))
         {
             yield return new DrawingBlock(pattern, Caption: "");
         }
     }
 
-    private static IEnumerable<Block> Sheets(FramePlan frame, Measures measures)
+    private static IEnumerable<Block> Sheets(Workshop workshop, Measures measures)
     {
-        if (frame.SheetParts.Count == 0)
+        if (workshop.SheetParts.Count == 0)
         {
             yield break;
         }
 
-        yield return new Heading("Panel and sheet goods, for one studio", 2);
+        yield return new Heading(workshop.SheetParts.Any(part => part.Kind == SheetPartKind.Panel) ? "Panel and sheet goods, for one studio" : "Sheet goods, for one studio", 2);
         yield return new Table(
             [new Column("Part"), new Column("From"), new Column("Size"), new Column("Count", ColumnKind.Right), new Column("Direction")],
-            [.. frame.SheetParts.Select(part => new TableRow(
+            [.. workshop.SheetParts.Select(part => new TableRow(
                 [part.Purpose, part.Material, $"{measures.Of(part.Width)} × {measures.Of(part.Height)}", Text(part.Count), part.KeepsDirection ? "as it lies" : "may turn"]))]);
-        yield return new Paragraph($"Leave the film on until the panel is clipped down, and keep the same side up. {Proof(frame.SheetCuts.Proof)}");
+        yield return new Paragraph($"Leave the film on until the sheet is clipped on, and keep the same side up. {Proof(workshop.SheetCuts.Proof)}");
         yield return new Caution(UsualCautions.CuttingAcrylic);
-        foreach (var sheet in frame.SheetCuts.Sheets)
+        foreach (var sheet in workshop.SheetCuts.Sheets)
         {
             yield return new DrawingBlock(SheetCutDrawing.Of(sheet), MaxHeight: 90);
         }
@@ -236,7 +263,7 @@ internal static class BuildSheet
         yield return new ItemList(frame.PackingDown, ItemMarker.Number);
     }
 
-    private static IEnumerable<Block> Bearing(Plan plan, FramePlan frame)
+    private static IEnumerable<Block> Bearing(Plan plan)
     {
         var checks = plan.Checks.Where(check => check.Loads.Count > 0).ToList();
         if (checks.Count == 0)
@@ -256,7 +283,7 @@ internal static class BuildSheet
                 check.Ratio is { } ratio ? Number(ratio, "0.00") : "", check.Passed ? "holds" : "FAILS",
             ]))],
             TypeScale.Small);
-        if (frame.Wind is { } wind)
+        if ((plan.Frame?.Wind ?? (plan.Workshop is { Uprights: [var first, ..] } ? first.Wind : null)) is { } wind)
         {
             yield return new Paragraph($"Wind: {LoadText.Of(wind)}. Heavier elbows, boxes, sun or wind than these go into the kit, and the plan is made again.");
         }

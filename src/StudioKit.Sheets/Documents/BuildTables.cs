@@ -7,11 +7,11 @@ namespace StudioKit.Sheets.Documents;
 /// <summary>Cut plan and shopping list as files of comma-separated tables.</summary>
 internal static class BuildTables
 {
-    public static IReadOnlyList<SheetFile> Of(FramePlan frame) =>
+    public static IReadOnlyList<SheetFile> Of(Workshop workshop) =>
     [
-        Csv("pipe-cuts.csv", CutPlanTables.Of(frame.PipeCuts)),
-        Csv("sheet-cuts.csv", CutPlanTables.Of(frame.SheetCuts)),
-        Csv("shopping.csv", ShoppingTable.Of(frame)),
+        Csv("pipe-cuts.csv", CutPlanTables.Of(workshop.PipeCuts)),
+        Csv("sheet-cuts.csv", CutPlanTables.Of(workshop.SheetCuts)),
+        Csv("shopping.csv", ShoppingTable.Of(workshop)),
     ];
 
     private static SheetFile Csv(string name, string text) => new(name, Encoding.UTF8.GetBytes(text), []);

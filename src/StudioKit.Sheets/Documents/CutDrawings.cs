@@ -5,18 +5,21 @@ namespace StudioKit.Sheets.Documents;
 /// <summary>The drawings of a cut list.</summary>
 internal static class CutDrawings
 {
-    public static IEnumerable<NamedDrawing> Of(Plan plan, FramePlan frame)
+    public static IEnumerable<NamedDrawing> Of(Plan plan, Workshop workshop)
     {
-        if (frame.PipeCuts.Bars.Count > 0)
+        if (workshop.PipeCuts.Bars.Count > 0)
         {
-            yield return new NamedDrawing("pipe-cuts", BarCutDrawing.Of(frame.PipeCuts));
+            yield return new NamedDrawing("pipe-cuts", BarCutDrawing.Of(workshop.PipeCuts));
         }
 
-        foreach (var sheet in frame.SheetCuts.Sheets)
+        foreach (var sheet in workshop.SheetCuts.Sheets)
         {
             yield return new NamedDrawing(FormattableString.Invariant($"sheet-cuts-{sheet.Number}"), SheetCutDrawing.Of(sheet));
         }
 
-        yield return new NamedDrawing("panel", PanelDrawing.Of(plan.Panel));
+        if (plan.Frame is not null)
+        {
+            yield return new NamedDrawing("panel", PanelDrawing.Of(plan.Panel));
+        }
     }
 }

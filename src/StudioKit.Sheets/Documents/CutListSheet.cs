@@ -9,18 +9,20 @@ namespace StudioKit.Sheets.Documents;
 /// <summary>The cut list and parts list.</summary>
 internal static class CutListSheet
 {
-    public static SheetDocument Make(Plan plan, FramePlan frame, Stamp stamp, PageSetup page) => new(
+    public static SheetDocument Make(Plan plan, Workshop workshop, Stamp stamp, PageSetup page) => new(
         "Cut list and parts list",
         stamp,
         page,
         [
             new Heading("Cut list and parts list"),
-            new Paragraph($"{frame.PipeName}; {frame.FittingsName}. Pipe and fittings weigh {PlanFormat.Mass(frame.Mass)}."),
-            .. Pieces(frame),
-            .. PipeCuts(frame.PipeCuts),
+            new Paragraph($"{workshop.PipeName}; {workshop.FittingsName}.{(plan.Frame is { } built ? $" Pipe and fittings of the frame weigh {PlanFormat.Mass(built.Mass)}." : "")}"),
+            .. plan.Frame is { } frame ? Pieces(frame) : [],
+            .. UprightBlocks.Pieces(workshop.Uprights),
+            .. PipeCuts(workshop.PipeCuts),
             new Caution(UsualCautions.SawingPipe),
-            .. SheetCuts(plan, frame),
-            .. Parts(frame),
+            .. SheetCuts(plan, workshop),
+            .. plan.Frame is { } fitted ? Fittings(fitted) : [],
+            .. Parts(workshop),
         ]);
 
     private static IEnumerable<Block> Pieces(FramePlan frame)
@@ -54,22 +56,31 @@ internal static class CutListSheet
         }
     }
 
-    private static IEnumerable<Block> SheetCuts(Plan plan, FramePlan frame)
+    private static IEnumerable<Block> SheetCuts(Plan plan, Workshop workshop)
     {
-        yield return new Heading("Panel and sheet goods", 2);
-        yield return new Paragraph(
-            $"Panel: {PlanFormat.Rectangle(plan.Panel.Width, plan.Panel.Depth)}, {PlanFormat.Millimetres(plan.Panel.Thickness)} {plan.Panel.Material}.");
-        if (frame.SheetCuts.Sheets.Count > 0)
+        yield return new Heading(plan.Frame is null ? "Sheet goods" : "Panel and sheet goods", 2);
+        if (plan.Frame is not null)
         {
-            yield return new Paragraph(Proof(frame.SheetCuts.Proof));
+            yield return new Paragraph(
+                $"Panel: {PlanFormat.Rectangle(plan.Panel.Width, plan.Panel.Depth)}, {PlanFormat.Millimetres(plan.Panel.Thickness)} {plan.Panel.Material}.");
         }
 
-        foreach (var sheet in frame.SheetCuts.Sheets)
+        foreach (var upright in workshop.Uprights)
+        {
+            yield return new Paragraph($"{Sentence.Begin(upright.Name)}: {PlanFormat.Rectangle(upright.Width, upright.Height)}, {upright.Sheet.Material}.");
+        }
+
+        if (workshop.SheetCuts.Sheets.Count > 0)
+        {
+            yield return new Paragraph(Proof(workshop.SheetCuts.Proof));
+        }
+
+        foreach (var sheet in workshop.SheetCuts.Sheets)
         {
             yield return new DrawingBlock(SheetCutDrawing.Of(sheet));
         }
 
-        foreach (var missing in frame.SheetCuts.Uncut)
+        foreach (var missing in workshop.SheetCuts.Uncut)
         {
             yield return new Caution(UncutText.Of(missing), "Not cut");
         }
@@ -77,7 +88,7 @@ internal static class CutListSheet
         yield return new Caution(UsualCautions.CuttingAcrylic);
     }
 
-    private static IEnumerable<Block> Parts(FramePlan frame)
+    private static IEnumerable<Block> Fittings(FramePlan frame)
     {
         yield return new Heading("Fittings", 2);
         yield return new Table(
@@ -86,16 +97,20 @@ internal static class CutListSheet
             ],
             [.. frame.Fittings.Select(fitting => new TableRow(
                 [fitting.Name, Text(fitting.Count), Millimetres(fitting.TakeOff), PlanFormat.Mass(fitting.MassEach)]))]);
+    }
+
+    private static IEnumerable<Block> Parts(Workshop workshop)
+    {
         yield return new Heading("To buy or take from the shelf", 2);
         yield return new Table(
             [
                 new Column(" ", ColumnKind.TickBox), new Column("Item"), new Column("Count", ColumnKind.Right),
-                new Column($"Each, {frame.Currency}", ColumnKind.Decimal), new Column($"Together, {frame.Currency}", ColumnKind.Decimal),
+                new Column($"Each, {workshop.Currency}", ColumnKind.Decimal), new Column($"Together, {workshop.Currency}", ColumnKind.Decimal),
             ],
             [
-                .. frame.Shopping.Select(line => new TableRow(["tick", line.Item, Text(line.Count), Money(line.PriceEach), Money(line.Total)])),
+                .. workshop.Shopping.Select(line => new TableRow(["tick", line.Item, Text(line.Count), Money(line.PriceEach), Money(line.Total)])),
                 new TableRow(
-                    frame.TotalCost is { } total ? ["", "Sum", "", "", Money(total)] : ["", "No sum: some prices are missing.", "", "", ""], Total: true),
+                    workshop.TotalCost is { } total ? ["", "Sum", "", "", Money(total)] : ["", "No sum: some prices are missing.", "", "", ""], Total: true),
             ]);
     }
 

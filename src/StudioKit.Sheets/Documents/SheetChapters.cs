@@ -17,7 +17,12 @@ internal static class SheetChapters
             .. plan.Frame is { } frame ? (NamedChapter[])
                 [
                     Flowing("build-sheet", () => BuildSheet.Make(plan, frame, stamp, page, options.Units)),
-                    Flowing("cut-list", () => CutListSheet.Make(plan, frame, stamp, page)),
+                    Flowing("cut-list", () => CutListSheet.Make(plan, frame.Workshop, stamp, page)),
+                ]
+                : plan.Workshop is { } workshop ? (NamedChapter[])
+                [
+                    Flowing("build-sheet", () => BuildSheet.WithoutFrame(plan, workshop, stamp, page, options.Units)),
+                    Flowing("cut-list", () => CutListSheet.Make(plan, workshop, stamp, page)),
                 ]
                 : [],
             .. Cards(plan, options, stamp),

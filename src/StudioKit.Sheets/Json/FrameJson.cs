@@ -1,7 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Planning;
 using StudioKit.Planning.Checks;
-using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Studio;
 
 namespace StudioKit.Sheets.Json;
@@ -33,13 +32,10 @@ internal static class FrameJson
             .Count("pegs", frame.Pegs)
             .Number("pegHoldN", frame.PegHold.Newtons);
         WriteParts(json, frame);
+        WorkshopJson.WriteSheetParts(json, frame.Workshop);
         json.List("flashesBelow", frame.LowerFlashes, flash => WriteFlash(json, flash));
-        WriteCuts(json, frame);
-        json.List("shopping", frame.Shopping, line => json
-                .Text("item", line.Item).Count("count", line.Count).Amount("priceEach", line.PriceEach).Amount("price", line.Total))
-            .Text("currency", frame.Currency)
-            .Amount("totalCost", frame.TotalCost)
-            .Texts("assembly", frame.Assembly)
+        WorkshopJson.WriteCuts(json, frame.Workshop);
+        json.Texts("assembly", frame.Assembly)
             .Texts("packingDown", frame.PackingDown)
             .List("problems", frame.Geometry.Problems, problem => FindingJson.Write(json, new CheckFinding.OfFrame(problem)))
             .List("caveats", frame.Geometry.Caveats, caveat => CaveatJson.Write(json, new CheckCaveat.OfFrame(caveat)));
@@ -67,14 +63,7 @@ internal static class FrameJson
             .Number("upMm", 1000 * joint.Position.Up))
         .List("feet", frame.FootSettings, foot => json.Text("joint", foot.Joint).Millimetres("extension", foot.Extension).Flag("inReach", foot.InReach))
         .List("fittingCounts", frame.Fittings, fitting => json
-            .Text("name", fitting.Name).Count("count", fitting.Count).Millimetres("takeOff", fitting.TakeOff).Grams("massEach", fitting.MassEach))
-        .List("sheetParts", frame.SheetParts, part => json
-            .Text("label", part.Label)
-            .Text("material", part.Material)
-            .Millimetres("width", part.Width)
-            .Millimetres("height", part.Height)
-            .Count("count", part.Count)
-            .Flag("keepsDirection", part.KeepsDirection));
+            .Text("name", fitting.Name).Count("count", fitting.Count).Millimetres("takeOff", fitting.TakeOff).Grams("massEach", fitting.MassEach));
 
     private static void WriteFlash(JsonReport json, FlashBelow flash)
     {
@@ -92,33 +81,4 @@ internal static class FrameJson
 
         json.List("moves", flash.Moves, move => FindingJson.Write(json, move));
     }
-
-    private static void WriteCuts(JsonReport json, FramePlan frame)
-    {
-        json.List("bars", frame.PipeCuts.Bars, bar => json
-            .Text("stock", bar.StockLabel)
-            .Millimetres("stockLength", bar.StockLength)
-            .Amount("price", bar.Price)
-            .Millimetres("offcut", bar.Offcut)
-            .List("pieces", bar.Marks, mark => json.Text("piece", mark.Label).Millimetres("length", mark.Length).Millimetres("end", mark.End)));
-        json.Section("barProof", () => WriteProof(json, frame.PipeCuts.Proof));
-        json.List("sheets", frame.SheetCuts.Sheets, sheet => json
-            .Text("stock", sheet.StockLabel)
-            .Amount("price", sheet.Price)
-            .List("pieces", sheet.Panels, panel => json
-                .Text("piece", panel.Label)
-                .Millimetres("x", panel.X)
-                .Millimetres("y", panel.Y)
-                .Millimetres("width", panel.Width)
-                .Millimetres("height", panel.Height)
-                .Flag("turned", panel.Turned)));
-        json.Section("sheetProof", () => WriteProof(json, frame.SheetCuts.Proof));
-    }
-
-    private static void WriteProof(JsonReport json, CutProof proof) => json
-        .Text("objective", MemberText.Of(proof.Objective))
-        .Amount("value", proof.Value)
-        .Amount("lowerBound", proof.LowerBound)
-        .Flag("provenOptimal", proof.ProvenOptimal)
-        .Text("method", proof.Method);
 }

@@ -45,6 +45,12 @@ public static class PlanJson
             json.Section("frame", () => FrameJson.Write(json, frame));
         }
 
+        json.List("uprightStands", plan.Workshop?.Uprights ?? [], stand => UprightStandJson.Write(json, stand));
+        if (plan.Frame is null && plan.Workshop is { } workshop)
+        {
+            json.Section("workshop", () => WorkshopJson.Write(json, workshop));
+        }
+
         json.Section("pack", () => PackJson.Write(json, plan.Pack));
         SessionJson.Write(json, plan);
         json.List("cautions", plan.Cautions, caution => CautionJson.Write(json, caution));

@@ -171,7 +171,7 @@ public sealed class BuiltPartsTests
     public void The_shopping_table_multiplies_count_and_price()
     {
         var frame = HandKit.Plan(HandKit.White + "stock: {lengths: [{length: 1 m, price: 2.50}]}\n", panel: Square).Frame!;
-        var priced = Rows(ShoppingTable.Of(frame)).Where(row => row["priceEach"].Length > 0 && Number(row["count"]) > 1).ToList();
+        var priced = Rows(ShoppingTable.Of(frame.Workshop)).Where(row => row["priceEach"].Length > 0 && Number(row["count"]) > 1).ToList();
 
         priced.Should().NotBeEmpty();
         priced.Should().OnlyContain(row => Math.Abs((Number(row["count"]) * Number(row["priceEach"])) - Number(row["price"])) < 1e-6);

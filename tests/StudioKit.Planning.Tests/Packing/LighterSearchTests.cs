@@ -85,7 +85,7 @@ public sealed class LighterSearchTests
         ];
         GearUse[] uses =
         [
-            new("day", "far", true, ["long lens"], [], false), new("day", "wide", true, ["wide lens"], [], false), new("white", "1:2", true, [], [], true),
+            new("day", "far", true, ["long lens"], [], false, null), new("day", "wide", true, ["wide lens"], [], false, null), new("white", "1:2", true, [], [], true, null),
         ];
         var kit = KitText.Read(Kit("1 kg")).Kit!;
 

@@ -159,7 +159,7 @@ public sealed class PackPlannerTests
         QuantityOf(length, out var wanted);
         var stretched = frame with { Geometry = frame.Geometry with { Members = [.. frame.Geometry.Members.Select(member => member with { CutLength = wanted })] } };
 
-        var pieces = StudioKit.Planning.Packing.LongPieces.Of(plan.Kit, plan.Panel, stretched, plan.Pack.Items);
+        var pieces = StudioKit.Planning.Packing.LongPieces.Of(plan.Kit, plan.Panel, stretched, [], plan.Pack.Items);
         var checks = StudioKit.Planning.Checks.PackChecks.Of(plan with { Pack = plan.Pack with { LongPieces = pieces } });
 
         checks.Single(check => check.Kind == PlanCheckKind.LongThing && check.Parts.SequenceEqual(["longest pipe", "big"]))

@@ -270,13 +270,14 @@ public sealed class PlanSessionTests
     }
 
     // Every stage is handed the whole kit here, and only its slice in a session: a key missing from a slice shows as a difference.
-    private static string Afresh(KitReadResult read, Plan within)
+    internal static string Afresh(KitReadResult read, Plan within)
     {
         var (kit, services) = (read.Kit!, new PlanningServices());
         var framings = PlanStages.Framings(kit);
         var panel = PlanStages.Panel(kit, framings);
-        var frame = PlanStages.Frame(kit, panel, services);
         var uprights = PlanStages.Uprights(kit, framings);
+        var frame = PlanStages.Frame(kit, panel, uprights, services);
+        var alone = frame is null ? PlanStages.WorkshopWithoutFrame(kit, panel, uprights, services) : null;
         var light = PlanStages.Light(kit, panel, frame, uprights);
         var exposures = PlanStages.Exposures(kit, read.Uncertainties, framings, light);
         var plan = within with
@@ -286,20 +287,21 @@ public sealed class PlanSessionTests
             Uprights = uprights,
             UprightLights = PlanStages.UprightLights(kit, light, framings, exposures),
             Frame = frame,
+            WorkshopWithoutFrame = alone,
             Light = light,
             Exposures = exposures,
             LightStands = PlanStages.LightStands(kit, framings, light, exposures),
             Features = PlanStages.Features(kit, framings, exposures),
             Covers = PlanStages.Covers(kit, panel, framings, exposures),
             PanelLights = PlanStages.PanelLights(kit, panel, frame, light, framings, exposures),
-            Pack = PlanStages.Pack(kit, panel, frame, exposures),
+            Pack = PlanStages.Pack(kit, panel, frame, frame?.Workshop ?? alone, exposures),
             Session = PlanStages.Session(kit, exposures, PlanStages.Bearings(kit, read.Uncertainties, framings, light, exposures)),
         };
         plan = plan with { Day = PlanStages.Day(kit, plan.Session) };
         return Written(plan with { Checks = PlanStages.Checks(plan), Cautions = PlanStages.Cautions(plan) });
     }
 
-    private static KitReadResult Read(string text)
+    internal static KitReadResult Read(string text)
     {
         var read = KitReader.Parse(text, "kit.yaml", Parts);
         read.HasErrors.Should().BeFalse("the change is a sound one: {0}", string.Join(' ', read.Diagnostics.Select(fault => fault.Format())));
@@ -317,7 +319,7 @@ public sealed class PlanSessionTests
         return folder.FullName;
     }
 
-    private static string Written(Plan plan) => PlanJson.Write(plan);
+    internal static string Written(Plan plan) => PlanJson.Write(plan);
 
     private sealed class Bench
     {

@@ -167,6 +167,30 @@ public sealed class MendsTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void A_change_of_what_holds_an_upright_sheet_written_into_the_text_is_read_as_the_change()
+    {
+        const string Kit = "kit: Reed bed\ncamera: {name: body, sensor: 36 mm x 24 mm}\nlenses:\n  - {name: reed 60, focal-length: 60 mm}\nuprights:\n  - {name: screen, lean: 10°, sheet: {mass: 800 g}}\n  - {name: other, carrier: feet, ballast: 1 kg}\n";
+        var read = KitReader.Parse(Kit, "kit.yaml", PartsLibrary.Embedded);
+
+        foreach (var change in new KitChange.Restand[]
+        {
+            new("screen") { CordPegs = 4, PegHold = Mass.FromKilograms(2.5) },
+            new("screen") { Thickness = Length.FromMillimeters(4) },
+            new("screen") { Width = Length.FromCentimeters(40), Height = Length.FromCentimeters(30) },
+            new("screen") { Straight = true },
+            new("other") { Ballast = Mass.FromKilograms(3.5) },
+            new("other") { FootLength = Length.FromCentimeters(60) },
+        })
+        {
+            var text = MendedText.Of(KitText.Of(Kit), [change], read.Kit!);
+
+            text.Should().NotBeNull($"{change} can be written");
+            KitReader.Parse(text!.Text, "kit.yaml", PartsLibrary.Embedded).Kit!.Equals(change.Apply(read.Kit!)).Should().BeTrue(change.ToString());
+            StudioKit.Wording.MendText.Of([change], read.Kit!).Should().NotBeEmpty().And.NotEndWith(".");
+        }
+    }
+
+    [Fact]
     public void The_button_of_a_view_that_a_cover_spoils_says_where_to_look_from()
     {
         var asked = new Asked();

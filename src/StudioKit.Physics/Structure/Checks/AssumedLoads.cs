@@ -36,7 +36,7 @@ internal static class AssumedLoads
 
     private static IEnumerable<StructuralLoad> Standing(StudioCheckCase studio)
     {
-        yield return new StructuralLoad(StructuralLoadKind.Standing, studio.StandingMass);
+        yield return new StructuralLoad(StructuralLoadKind.Standing, studio.StandingMass + (studio.Sail?.Mass ?? UnitsNet.Mass.Zero));
         if (studio.Ballast > UnitsNet.Mass.Zero)
         {
             yield return new StructuralLoad(StructuralLoadKind.Ballast, studio.Ballast);

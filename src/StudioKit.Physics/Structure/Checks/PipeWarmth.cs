@@ -5,15 +5,21 @@ namespace StudioKit.Physics.Structure.Checks;
 /// <summary>What the day's warmth leaves of a pipe's stiffness and strength.</summary>
 internal sealed class PipeWarmth
 {
-    private readonly StudioCheckCase _studio;
+    private readonly Pipe _pipe;
+    private readonly Temperature _air;
     private readonly double _celsius;
 
     public PipeWarmth(StudioCheckCase studio)
+        : this(studio.Pipe, studio.Air, studio.SunWarming)
     {
-        _studio = studio;
-        _celsius = studio.Air.DegreesCelsius + Guard.NonNegative(studio.SunWarming.DegreesCelsius, nameof(studio.SunWarming));
+    }
+
+    public PipeWarmth(Pipe pipe, Temperature air, TemperatureDelta sunWarming)
+    {
+        (_pipe, _air) = (pipe, air);
+        _celsius = air.DegreesCelsius + Guard.NonNegative(sunWarming.DegreesCelsius, nameof(sunWarming));
         var within = Math.Min(_celsius, PvcTemperature.Hottest);
-        var softens = studio.Pipe.SoftensLikePvc;
+        var softens = pipe.SoftensLikePvc;
         StrengthFactor = softens ? PvcTemperature.StrengthFactor(within) : 1;
         ModulusFactor = softens ? PvcTemperature.ModulusFactor(within) : 1;
     }
@@ -24,12 +30,18 @@ internal sealed class PipeWarmth
 
     /// <summary>Bending stiffness of the warm pipe [N·m²].</summary>
     public double Stiffness =>
-        ModulusFactor * _studio.Pipe.YoungsModulus.Pascals
-        * PipeSection.SecondMoment(_studio.Pipe.OutsideDiameter.Meters, _studio.Pipe.Wall.Meters);
+        ModulusFactor * _pipe.YoungsModulus.Pascals
+        * PipeSection.SecondMoment(_pipe.OutsideDiameter.Meters, _pipe.Wall.Meters);
+
+    /// <summary>Whether PVC would be hotter than it may be to carry anything.</summary>
+    public bool IsTooHot => _pipe.SoftensLikePvc && _celsius > PvcTemperature.Hottest;
+
+    /// <summary>What to bear in mind of the warm pipe.</summary>
+    public IEnumerable<StructuralCaveat> Softening => _pipe.SoftensLikePvc ? Caveats() : [];
 
     public IEnumerable<StructuralCheck> Checks()
     {
-        if (!_studio.Pipe.SoftensLikePvc)
+        if (!_pipe.SoftensLikePvc)
         {
             yield break;
         }
@@ -54,7 +66,7 @@ internal sealed class PipeWarmth
             StiffnessKept = ModulusFactor,
             StrengthKept = StrengthFactor,
         };
-        if (_studio.Air.DegreesCelsius <= 0)
+        if (_air.DegreesCelsius <= 0)
         {
             yield return new StructuralCaveat(StructuralCaveatKind.BrittlePipe);
         }

@@ -1,4 +1,5 @@
 using StudioKit.Physics.Structure.Frames;
+using StudioKit.Physics.Structure.Uprights;
 using UnitsNet;
 
 namespace StudioKit.Physics.Structure.Checks;
@@ -68,7 +69,7 @@ internal static class WindChecks
         WindTipping.Of(new WindTippingCase(
             studio.Gust,
             surfaces,
-            studio.StandingMass + studio.Ballast,
+            studio.StandingMass + studio.Ballast + SailMass(studio),
             Length.FromMeters(leeward),
             Length.FromMeters(windward),
             studio.Friction,
@@ -98,9 +99,12 @@ internal static class WindChecks
         var places = studio.Frame.Joints.ToDictionary(joint => joint.Label, joint => joint.Position, StringComparer.Ordinal);
         var pipe = studio.Frame.Members.Sum(member =>
             PipeMass.PerMetre(studio.Pipe) * member.CutLength.Meters * (places[member.From].Back + places[member.To].Back) / 2);
-        var centre = (pipe + SheetMoment(studio)) / (studio.StandingMass + studio.Ballast).Kilograms;
+        var sail = SailMass(studio).Kilograms * studio.Frame.Joints.Max(joint => joint.Position.Back);
+        var centre = (pipe + SheetMoment(studio) + sail) / (studio.StandingMass + studio.Ballast + SailMass(studio)).Kilograms;
         return (Math.Max(1e-3, centre - joints.Min()), Math.Max(1e-3, joints.Max() - centre));
     }
+
+    private static Mass SailMass(StudioCheckCase studio) => studio.Sail?.Mass ?? Mass.Zero;
 
     private static double SheetMoment(StudioCheckCase studio)
     {
@@ -127,6 +131,13 @@ internal static class WindChecks
             var angle = (studio.Frame.SheetLength - studio.PanelDepth) / radius;
             var rise = radius.Meters * (1 - Math.Cos(angle));
             surfaces.Add(new WindSurface("swept sheet", breadth.Meters * rise, Wind.PlateDrag, height + (rise / 2)));
+        }
+
+        if (sweepCatches && studio.Sail is { } sail)
+        {
+            surfaces.Add(new WindSurface(
+                "upright sheet", sail.Width.Meters * sail.Height.Meters, SignboardWind.ForceCoefficient, height + sail.LowerEdge.Meters + (sail.Height.Meters / 2)));
+            surfaces.Add(new WindSurface("its poles", 2 * sail.LowerEdge.Meters * studio.Pipe.OutsideDiameter.Meters, Wind.PipeDrag, height + (sail.LowerEdge.Meters / 2)));
         }
 
         return surfaces;

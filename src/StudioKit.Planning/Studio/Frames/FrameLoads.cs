@@ -1,4 +1,5 @@
 using StudioKit.Kits;
+using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Studio;
 using StudioKit.Physics.Packing;
 using StudioKit.Physics.Structure;
@@ -58,11 +59,18 @@ internal static class FrameLoads
         ColdBendRatio = panel.ColdBendRatio,
     };
 
-    /// <summary>The wind of the site, from its mean to its gust, behind what is put up against it.</summary>
-    public static SiteWind WindOf(KitSpec kit, PanelPlan panel) => new(kit.Site.Wind, Beaufort.ForceOf(kit.Site.Wind.MetersPerSecond), kit.Site.GustFactor)
+    /// <summary>The wind of the site on a frame, from its mean to its gust; the frame stands for all set-ups on it, and so behind what all of them have put up.</summary>
+    public static SiteWind WindOf(KitSpec kit, PanelPlan panel, FrameSail? sail = null) => WindOf(
+        kit, PlanStages.OnPanel(kit), sail is null || sail.Width < panel.Width ? panel.Width : sail.Width, kit.Frame.Height + (sail is null ? Length.Zero : sail.LowerEdge + sail.Height));
+
+    /// <summary>The wind of the site on something of a width and height, behind what all its set-ups have put up.</summary>
+    public static SiteWind WindOf(KitSpec kit, IReadOnlyList<SetUpSpec> setUps, Length width, Length height) => new(kit.Site.Wind, Beaufort.ForceOf(kit.Site.Wind.MetersPerSecond), kit.Site.GustFactor)
     {
-        Left = WindScreens.OnFrame(kit, PlanStages.OnPanel(kit), panel.Width),
+        Left = WindScreens.Behind(kit, setUps, width, height),
     };
+
+    /// <summary>The studio with a sheet on its back rail, in the wind that reaches both.</summary>
+    public static StudioCheckCase WithSail(StudioCheckCase studio, KitSpec kit, PanelPlan panel, FrameSail? sail) => studio with { Sail = sail, Gust = WindOf(kit, panel, sail).Gust };
 
     /// <summary>What one peg holds.</summary>
     public static Force PegHold(KitSpec kit) => Force.FromNewtons(kit.Frame.Pegs.Hold.Kilograms * PanelSag.Gravity);

@@ -1,8 +1,7 @@
 using StudioKit.Kits;
-using StudioKit.Kits.Studio;
 using StudioKit.Physics.Structure;
 using StudioKit.Physics.Structure.Frames;
-using StudioKit.Planning.Cutting;
+using StudioKit.Planning.Studio.Uprights;
 using UnitsNet;
 
 namespace StudioKit.Planning.Studio.Frames;
@@ -17,31 +16,33 @@ internal static class FramePlanner
     public static FrameObstacle? Obstacle(KitSpec kit, PanelPlan panel) => PipeFrame.Obstacle(FrameDesign.CaseOf(kit, panel));
 
     /// <summary>Plans the frame for a panel.</summary>
-    public static FramePlan Plan(KitSpec kit, PanelPlan panel, PlanningServices services)
+    /// <param name="kit">The kit.</param>
+    /// <param name="panel">Its panel.</param>
+    /// <param name="services">Cut planners.</param>
+    /// <param name="sheets">Its upright sheets; none where it has none.</param>
+    public static FramePlan Plan(KitSpec kit, PanelPlan panel, PlanningServices services, IReadOnlyList<UprightPlan>? sheets = null)
     {
         var (design, frame) = Geometry(kit, panel);
         var pieces = CutList.Of(frame, CutRounding.HalfMillimetre);
         var softboxes = SheetParts.Softboxes(kit);
         var parts = SheetParts.Of(kit, panel, frame, softboxes);
-        var pipeCuts = services.Bars.Plan(BarRequest(kit, pieces));
-        var sheetCuts = SheetCuts.Plan(kit, panel, parts, services.Sheets);
         var fittings = FittingsOf(kit, frame);
         var mass = FrameLoads.FrameMass(kit, frame);
         var lowerFlashes = LowerFlashes.Placed(kit, panel, design, frame);
         var standing = FrameLoads.StandingMass(kit, panel, frame, parts);
         var feet = Feet(kit, frame);
+        var uprights = UprightStandPlanner.Of(kit, sheets ?? [], frame);
+        var sail = FrameSails.Of(uprights);
+        var checks = StudioChecks.All(FrameLoads.WithSail(FrameLoads.CaseOf(kit, panel, frame, standing), kit, panel, sail));
+        var workshop = WorkshopPlanner.Of(kit, panel, (frame, pieces, fittings), parts, FrameSails.Limited(uprights, checks), services);
         return new FramePlan
         {
             Geometry = frame,
-            PipeName = kit.Frame.Pipe.Name,
-            FittingsName = kit.Frame.Fittings.Name,
             Pieces = pieces,
             InchPieces = CutList.Of(frame, CutRounding.SixteenthInch),
             InsertionDepths = InsertionDepths(kit),
             Fittings = fittings,
-            SheetParts = parts,
             Softboxes = softboxes,
-            BuiltHolders = BuiltHolder.Of(kit),
             LowerFlashes = lowerFlashes,
             Sweep = SheetSweeps.Of(panel, frame),
             Seams = SheetParts.Seams(kit),
@@ -50,16 +51,12 @@ internal static class FramePlanner
             FootHole = frame.Feet.Count > 0 ? FootHole : null,
             FrontClips = EdgeClips.Front(panel, frame),
             RailHeights = RailHeights.Of(frame),
-            Studios = kit.Stock.Studios,
-            PipeCuts = pipeCuts,
-            SheetCuts = sheetCuts,
-            Shopping = ShoppingList.Of(kit, panel, frame, pipeCuts, sheetCuts, fittings),
-            Currency = kit.Stock.Currency,
+            Workshop = workshop,
             Assembly = AssemblyOrder.Build(kit, frame, softboxes, lowerFlashes, feet),
             PackingDown = AssemblyOrder.TakeApart(kit, frame, pieces),
             StandingMass = standing,
-            StructuralChecks = StudioChecks.All(FrameLoads.CaseOf(kit, panel, frame, standing)),
-            Wind = FrameLoads.WindOf(kit, panel),
+            StructuralChecks = checks,
+            Wind = FrameLoads.WindOf(kit, panel, sail),
             Ballast = kit.Frame.Ballast,
             Pegs = kit.Frame.Pegs.Count,
             PegHold = FrameLoads.PegHold(kit),
@@ -110,32 +107,6 @@ internal static class FramePlanner
         return [.. frame.Feet.Select(foot => new FootSetting(foot.Joint, extensions[foot.Joint], extensions[foot.Joint] >= foot.ShortestExtension && extensions[foot.Joint] <= foot.LongestExtension))];
     }
 
-    private static BarCutRequest BarRequest(KitSpec kit, IReadOnlyList<CutListEntry> pieces) => new()
-    {
-        // A frame with no room for a pipe says so among its problems; there is nothing to cut for it.
-        Pieces =
-        [
-            .. pieces.Where(piece => piece.Rounded > Length.Zero).Select(piece => new BarPiece(piece.Group, piece.Rounded, piece.Count * kit.Stock.Studios)),
-            .. BuiltHolder.Of(kit).SelectMany(holder => HolderPieces(holder, kit.Stock.Studios)),
-        ],
-        Stock = KitStock.Bars(kit.Stock),
-        Kerf = kit.Stock.Kerf,
-        Trim = kit.Stock.Trim,
-    };
-
-    private static IEnumerable<BarPiece> HolderPieces(BuiltHolder holder, int studios)
-    {
-        if (holder.Poles > 0)
-        {
-            yield return new BarPiece($"pole of {holder.Holder}", holder.PoleLength, holder.Poles * studios);
-        }
-
-        if (holder.Arms > 0)
-        {
-            yield return new BarPiece($"{(holder.OnPeg ? "boom" : "arm")} of {holder.Holder}", holder.ArmLength, holder.Arms * studios);
-        }
-    }
-
     private static Dictionary<FittingKind, Length> InsertionDepths(KitSpec kit)
     {
         var fittings = FrameDesign.CaseOf(kit.Frame.Fittings);
@@ -143,23 +114,5 @@ internal static class FramePlanner
     }
 
     private static IReadOnlyList<FittingCount> FittingsOf(KitSpec kit, FrameResult frame) =>
-        [.. frame.FittingCounts.OrderBy(pair => pair.Key).Select(pair =>
-        {
-            var (name, spec) = Named(kit.Frame.Fittings, pair.Key);
-            return new FittingCount(pair.Key, name, pair.Value, spec.TakeOff, spec.Mass, spec.Price)
-            {
-                ToPipeEnd = spec.TakeOff + kit.Frame.InsertionGap,
-                ToMark = spec.TakeOff + spec.SocketDepth,
-            };
-        })];
-
-    private static (string Name, FittingSpec Spec) Named(FittingsSpec family, FittingKind kind) => kind switch
-    {
-        FittingKind.Elbow => ("elbow 90°", family.Elbow),
-        FittingKind.Tee => ("tee", family.Tee),
-        FittingKind.Cross => ("cross", family.Cross),
-        FittingKind.Corner => ("three-way corner", family.Corner),
-        FittingKind.Coupling => ("coupling", family.Coupling),
-        _ => ("end cap", family.Cap),
-    };
+        [.. frame.FittingCounts.OrderBy(pair => pair.Key).Select(pair => FittingCounts.Of(kit, pair.Key, pair.Value))];
 }

@@ -17,9 +17,14 @@ internal static class SheetCuts
         return [.. KitStock.Sheets(kit.Stock, named).Select(sheet => sheet with { Label = $"{material}, {sheet.Label}" })];
     }
 
+    /// <summary>Stock of a part; none where it is bought cut to size.</summary>
+    public static IReadOnlyList<StockSheet> StockOf(KitSpec kit, PanelPlan panel, SheetPart part) => part.StockedAs is { } named
+        ? [.. KitStock.Sheets(kit.Stock, named).Select(sheet => sheet with { Label = $"{part.Material}, {sheet.Label}" })]
+        : StockOf(kit, panel, part.Material);
+
     private static IEnumerable<SheetCutRequest> Requests(KitSpec kit, PanelPlan panel, IReadOnlyList<SheetPart> parts)
     {
-        var stock = StockOf(kit, panel, parts[0].Material);
+        var stock = StockOf(kit, panel, parts[0]);
         return stock.Count > 0
             ? [Request(kit, parts, stock)]
             : parts.Select(part => Request(

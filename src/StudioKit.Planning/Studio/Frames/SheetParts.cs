@@ -1,5 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Kits.Lighting;
+using StudioKit.Kits.Uprights;
 using StudioKit.Physics.Structure.Frames;
 using UnitsNet;
 
@@ -22,9 +23,26 @@ internal static class SheetParts
     [
         new SheetPart(SheetPartKind.Panel, "panel", "panel", PanelMaterial(panel), panel.Width, frame.SheetLength, 1, kit.Panel.KeepDirection),
         .. kit.Panel.Skirts ? Skirts(kit, frame) : [],
+        .. Modifiers(kit, softboxes),
+    ];
+
+    /// <summary>Parts of softboxes and flat modifiers.</summary>
+    public static IReadOnlyList<SheetPart> Modifiers(KitSpec kit, IReadOnlyList<FoldedSoftbox> softboxes) =>
+    [
         .. softboxes.SelectMany(box => Softbox(kit, box)),
         .. kit.Modifiers.Where(modifier => modifier is { Kind: ModifierKind.Flat, MadeFrom: not null }).Select(Flat),
     ];
+
+    /// <summary>An upright sheet. Stock has no thickness but the panel's: of the panel's material in another thickness only what is named so is stock.</summary>
+    public static SheetPart Upright(KitSpec kit, UprightSpec upright, UprightPlan sheet)
+    {
+        var material = $"{sheet.Material}, {PlanFormat.Millimetres(sheet.Thickness)}";
+        var other = sheet.Material == kit.Panel.Material && PlanFormat.Millimetres(sheet.Thickness) != PlanFormat.Millimetres(kit.Panel.Thickness);
+        return new SheetPart(SheetPartKind.Upright, upright.Name, $"upright sheet {upright.Name}", material, sheet.Width, sheet.Height, 1, upright.Sheet.KeepDirection)
+        {
+            StockedAs = other ? material : sheet.Material,
+        };
+    }
 
     /// <summary>Softboxes that are folded, each for the first flash that wears it.</summary>
     public static IReadOnlyList<FoldedSoftbox> Softboxes(KitSpec kit) =>

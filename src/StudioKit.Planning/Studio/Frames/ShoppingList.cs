@@ -10,18 +10,19 @@ internal static class ShoppingList
 {
     /// <summary>The list, in the order of the shop's aisles: pipe, fittings, small parts, sheets.</summary>
     public static IReadOnlyList<ShoppingLine> Of(
-        KitSpec kit, PanelPlan panel, FrameResult frame, BarCutPlan pipe, SheetCutPlan sheets, IReadOnlyList<FittingCount> fittings) =>
+        KitSpec kit, PanelPlan panel, (FrameResult Frame, IReadOnlyList<FittingCount> Fittings)? built, BarCutPlan pipe, SheetCutPlan sheets, IReadOnlyList<UprightStandPlan> uprights) =>
     [
         .. pipe.Bars
             .GroupBy(bar => (bar.StockLabel, bar.Price))
             .Select(bars => new ShoppingLine($"{kit.Frame.Pipe.Name}, length of {bars.Key.StockLabel}", bars.Count(), PriceOf(kit, bars.Key.Price))),
-        .. fittings.Select(fitting => new ShoppingLine($"{kit.Frame.Fittings.Name}: {fitting.Name}", fitting.Count * kit.Stock.Studios, fitting.PriceEach)),
-        .. SmallParts(kit, frame).Where(line => line.Count > 0),
+        .. (built?.Fittings ?? []).Select(fitting => new ShoppingLine($"{kit.Frame.Fittings.Name}: {fitting.Name}", fitting.Count * kit.Stock.Studios, fitting.PriceEach)),
+        .. built is { } frame ? SmallParts(kit, frame.Frame).Where(line => line.Count > 0) : [],
+        .. UprightShopping.Lines(kit, uprights).Where(line => line.Count > 0),
         .. kit.Covers.Where(cover => cover.Price is not null).Select(cover => new ShoppingLine($"{cover.Name}: {PlanFormat.Box(cover.Width, cover.Depth, cover.Height)} inside", kit.Stock.Studios, cover.Price)),
         .. HolderLines(kit).Where(line => line.Count > 0),
         .. sheets.Sheets
             .GroupBy(sheet => (sheet.StockLabel, sheet.Price))
-            .Select(group => new ShoppingLine($"sheet of {group.Key.StockLabel}", group.Count(), SheetPrice(kit, panel, group.Key.StockLabel, group.Key.Price))),
+            .Select(group => new ShoppingLine($"sheet of {group.Key.StockLabel}", group.Count(), SheetPrice(kit, panel, uprights, group.Key.StockLabel, group.Key.Price))),
         .. kit.Triggers.Where(trigger => trigger.Price is not null).Select(trigger => new ShoppingLine(trigger.Name, trigger.Count * kit.Stock.Studios, trigger.Price)),
         .. kit.Shelters.Where(shelter => shelter.Price is not null).Select(shelter => new ShoppingLine($"{shelter.Name}, {PlanFormat.Rectangle(shelter.Width, shelter.Height)}", kit.Stock.Studios, shelter.Price)),
         .. kit.Supports.Where(support => support.Price is not null).Select(support => new ShoppingLine(support.Name, kit.Stock.Studios, support.Price)),
@@ -62,8 +63,10 @@ internal static class ShoppingList
     // A kit without stock has no prices, and a price of nought would look like a gift.
     private static decimal? PriceOf(KitSpec kit, decimal price) => kit.Stock.Lengths.Count == 0 && price == 0 && kit.Stock.Offcuts.Count == 0 ? null : price;
 
-    private static decimal? SheetPrice(KitSpec kit, PanelPlan panel, string label, decimal price) =>
+    private static decimal? SheetPrice(KitSpec kit, PanelPlan panel, IReadOnlyList<UprightStandPlan> uprights, string label, decimal price) =>
         kit.Stock.Sheets.Select(sheet => sheet.Material).Append(panel.Material).Distinct()
             .Select(material => material == panel.Material ? SheetParts.PanelMaterial(panel) : material)
-            .SelectMany(material => SheetCuts.StockOf(kit, panel, material)).Any(sheet => sheet.Label == label) ? price : null;
+            .SelectMany(material => SheetCuts.StockOf(kit, panel, material))
+            .Concat(uprights.SelectMany(upright => SheetCuts.StockOf(kit, panel, upright.Sheet)))
+            .Any(sheet => sheet.Label == label) ? price : null;
 }

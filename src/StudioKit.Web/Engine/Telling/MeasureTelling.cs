@@ -39,10 +39,10 @@ internal static class MeasureTelling
 
     private static IEnumerable<Measure> Cost(Plan plan)
     {
-        if (plan.Frame is { TotalCost: { } cost } frame)
+        if (plan.Workshop is { TotalCost: { } cost } workshop)
         {
             yield return new Measure(
-                "to buy", string.Create(CultureInfo.InvariantCulture, $"{cost:0.00} {frame.Currency}"),
+                "to buy", string.Create(CultureInfo.InvariantCulture, $"{cost:0.00} {workshop.Currency}"),
                 "Pipes, fittings and sheets of the shopping list, at the kit's prices; pipes are shared out first-fit here, and the command line may need fewer.");
         }
     }

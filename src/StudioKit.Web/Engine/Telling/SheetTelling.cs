@@ -13,7 +13,7 @@ internal static class SheetTelling
     public static SheetOffer Of(SheetGroup group) => new(group.Name, Title(group), group.Kind != SheetGroupKind.Tables);
 
     /// <summary>What to know of cut plans that were made without the solver.</summary>
-    public static string CutNote(Plan plan) => plan.Frame is not { PipeCuts: var cuts }
+    public static string CutNote(Plan plan) => plan.Workshop is not { PipeCuts: var cuts }
         ? ""
         : cuts.Proof.ProvenOptimal
             ? "Pipes are shared out first-fit on this page; no way of sharing them out needs less stock."

@@ -1,0 +1,86 @@
+using StudioKit.Kits.Uprights;
+using StudioKit.Planning;
+using StudioKit.Planning.Studio.Uprights;
+using StudioKit.Sheets.Drawings;
+
+namespace StudioKit.Sheets.Building;
+
+/// <summary>An upright sheet from the camera's side and from its right, whole or as far as a step has brought it.</summary>
+internal static class UprightDrawing
+{
+    private const double OutsideSheet = 10;
+
+    /// <summary>As the camera sees it, with its dimensions.</summary>
+    public static Drawing Front(UprightStandPlan upright, Measures measures)
+    {
+        var lines = new UprightLines(upright);
+        var (left, right, low, high) = (-lines.Width / 2, lines.Width / 2, UprightLines.Up(lines.LowerEdge), UprightLines.Up(lines.UpperEdge));
+        return new Drawing(
+            $"{upright.Name} from the front",
+            $"The sheet between its two poles, {measures.Of(upright.PoleSpacing)} from middle to middle, {upright.ClipsPerPole} clips on each",
+            [
+                .. lines.Front(null),
+                new Dimension(new Point(left, high), new Point(right, high), -OutsideSheet, measures.Of(upright.Width)),
+                new Dimension(new Point(right, high), new Point(right, low), -OutsideSheet, upright.Lean > UnitsNet.Angle.Zero ? $"{measures.Of(upright.Height)} along it" : measures.Of(upright.Height)),
+                new Dimension(new Point(-lines.Spacing / 2, lines.Lowest), new Point(lines.Spacing / 2, lines.Lowest), OutsideSheet, measures.Of(Tenths(upright.PoleSpacing))),
+                .. Under(upright, lines, left, low, measures),
+            ]);
+    }
+
+    /// <summary>From the right of the camera, with its dimensions.</summary>
+    public static Drawing Side(UprightStandPlan upright, Measures measures)
+    {
+        var lines = new UprightLines(upright);
+        return new Drawing(
+            $"{upright.Name} from the right",
+            $"The sheet {measures.Of(upright.ToSubject)} behind the subject; the camera is on the left",
+            [
+                .. lines.Side(null),
+                .. lines.Subject(),
+                new Dimension(new Point(lines.SubjectBack, lines.SubjectLevel), new Point(lines.BackAt(lines.SubjectUp), lines.SubjectLevel), -OutsideSheet, measures.Of(upright.ToSubject)),
+                .. Footing(upright, lines, measures),
+            ]);
+    }
+
+    /// <summary>Both views as they are after a step, what the step brings in heavy lines.</summary>
+    public static Drawing Step(UprightStandPlan upright, UprightStep step)
+    {
+        var lines = new UprightLines(upright);
+        var (front, side) = (lines.Front(step).ToList(), lines.Side(step).ToList());
+        var (a, b) = (Of(front), Of(side));
+        return new Drawing($"{upright.Name}: {step}", "The sheet from the front and from the right as this step leaves it",
+            [.. front.Select(mark => mark.Under(Similarity.Shift(-a.Left, 0))), .. side.Select(mark => mark.Under(Similarity.Shift(a.Width + (0.15 * (a.Width + b.Width)) - b.Left, 0)))]);
+    }
+
+    private static Bounds Of(IEnumerable<Primitive> marks) => marks.Select(mark => mark.Bounds).Aggregate((one, other) => one.With(other));
+
+    private static IEnumerable<Primitive> Under(UprightStandPlan upright, UprightLines lines, double left, double low, Measures measures)
+    {
+        if (lines.LowerEdge > 1)
+        {
+            yield return new Dimension(new Point(left, UprightLines.Up(0)), new Point(left, low), -OutsideSheet, measures.Of(Tenths(upright.LowerEdge)));
+        }
+    }
+
+    private static IEnumerable<Primitive> Footing(UprightStandPlan upright, UprightLines lines, Measures measures)
+    {
+        if (upright.Carrier == UprightCarrier.Stakes)
+        {
+            yield return new Dimension(new Point(lines.BackAt(-lines.Depth), UprightLines.Up(0)), new Point(lines.BackAt(-lines.Depth), lines.Lowest), OutsideSheet, $"{measures.Of(upright.StakeDepth)}{(upright.Lean > UnitsNet.Angle.Zero ? " along it" : "")}");
+        }
+
+        if (upright.Carrier == UprightCarrier.Feet)
+        {
+            var half = upright.FootLength.Millimeters / 2;
+            yield return new Dimension(new Point(-half, UprightLines.Up(0)), new Point(half, UprightLines.Up(0)), OutsideSheet, measures.Of(upright.FootLength));
+        }
+
+        if (upright.Cords > 0)
+        {
+            var reach = upright.PegDistance.Millimeters;
+            yield return new Dimension(new Point(lines.BackAt(lines.UpperEdge), UprightLines.Up(0)), new Point(lines.BackAt(lines.UpperEdge) + reach, UprightLines.Up(0)), 2 * OutsideSheet, measures.Of(Tenths(upright.PegDistance)));
+        }
+    }
+
+    private static UnitsNet.Length Tenths(UnitsNet.Length length) => UnitsNet.Length.FromMillimeters(Math.Round(length.Millimeters, 1));
+}

@@ -1,0 +1,88 @@
+using System.Globalization;
+using StudioKit.Planning;
+using StudioKit.Planning.Studio.Uprights;
+using StudioKit.Sheets.Building;
+using StudioKit.Sheets.Layout;
+using StudioKit.Wording;
+
+namespace StudioKit.Sheets.Documents;
+
+/// <summary>The upright sheets on the build sheet: each with its views, parts, steps and wind.</summary>
+internal static class UprightBlocks
+{
+    private const int StepsInARow = 3;
+
+    /// <summary>Their pieces of pipe; nothing where there are none.</summary>
+    public static IEnumerable<Block> Pieces(IReadOnlyList<UprightStandPlan> uprights)
+    {
+        if (uprights.Count > 0)
+        {
+            yield return new Heading("Pieces of pipe for the upright sheets, for one studio", 2);
+            yield return new Table(
+                [new Column("Write on them"), new Column("Count", ColumnKind.Right), new Column("Cut to, mm", ColumnKind.Decimal)],
+                [.. uprights.SelectMany(upright => upright.Pieces).Select(piece => new TableRow([piece.Label, Text(piece.Count), Number(piece.Cut)]))]);
+        }
+    }
+
+    /// <summary>A page or two for each.</summary>
+    public static IEnumerable<Block> Of(IReadOnlyList<UprightStandPlan> uprights, Measures measures) => uprights.SelectMany(upright => Of(upright, measures));
+
+    /// <summary>Their drawings as files.</summary>
+    public static IEnumerable<NamedDrawing> Drawings(IReadOnlyList<UprightStandPlan> uprights, Measures measures) => uprights.SelectMany((upright, i) => (NamedDrawing[])
+    [
+        new(FormattableString.Invariant($"upright-{i + 1}-front"), UprightDrawing.Front(upright, measures)),
+        new(FormattableString.Invariant($"upright-{i + 1}-side"), UprightDrawing.Side(upright, measures)),
+    ]);
+
+    private static IEnumerable<Block> Of(UprightStandPlan upright, Measures measures)
+    {
+        yield return new PageBreak();
+        yield return new Heading($"Upright sheet: {upright.Name}", 2);
+        yield return new Paragraph(Summary(upright, measures));
+        yield return new Caution($"{UprightWindText.Of(upright)} What gives first: {UprightWeakness.Of(upright.Weakest)}.", "Wind");
+        foreach (var view in new[] { UprightDrawing.Front(upright, measures), UprightDrawing.Side(upright, measures) })
+        {
+            yield return new DrawingBlock(view, MaxHeight: 85);
+        }
+
+        yield return new Heading("Parts", 3);
+        yield return Parts(upright, measures);
+        yield return new Heading("Putting it up", 3);
+        yield return new ItemList([.. upright.Assembly.Select(step => UprightStepText.Of(step, upright, measures))], ItemMarker.Number);
+        foreach (var row in Drawn(upright).Chunk(StepsInARow))
+        {
+            yield return new SideBySide([.. row.Select(step => ((Block)new DrawingBlock(
+                UprightDrawing.Step(upright, step.Step), MaxHeight: 60, Caption: FormattableString.Invariant($"step {step.Number}")), 1.0))]);
+        }
+    }
+
+    // What a step changes can be seen of it.
+    private static IEnumerable<(UprightStep Step, int Number)> Drawn(UprightStandPlan upright) => upright.Assembly
+        .Select((step, i) => (Step: step, Number: i + 1))
+        .Where(step => step.Step is not UprightStep.MarkClips and not UprightStep.LookOver and not UprightStep.CheckOver);
+
+    private static string Summary(UprightStandPlan upright, Measures measures) =>
+        $"{measures.Of(upright.Width)} × {measures.Of(upright.Height)} of {upright.Sheet.Material}, held by {UprightStepText.Carrier(upright.Carrier)}. "
+        + $"Sheet {PlanFormat.Mass(upright.SheetMass)}, pipe and fittings {PlanFormat.Mass(upright.CarrierMass)}"
+        + (upright.Ballast > UnitsNet.Mass.Zero ? $", on its feet {PlanFormat.Mass(upright.Ballast)}. " : ". ")
+        + FormattableString.Invariant($"In the gust of {upright.Wind.Gust.MetersPerSecond:0.0} m/s its top leans {upright.TopLean.Millimeters:0} mm and its middle bows {upright.Bow.Millimeters:0} mm.");
+
+    private static Table Parts(UprightStandPlan upright, Measures measures) => new(
+        [new Column("Part"), new Column("Count", ColumnKind.Right), new Column("Measure")],
+        [
+            .. upright.Pieces.Select(piece => Row(piece.Label, piece.Count, $"cut to {measures.Of(piece.Cut)}")),
+            .. upright.Fittings.Select(fitting => Row(fitting.Name, fitting.Count, "")),
+            Row("sheet", 1, $"{measures.Of(upright.Width)} × {measures.Of(upright.Height)}"),
+            Row("clip from sheet to pipe", upright.SheetClips, FormattableString.Invariant($"{upright.ClipsPerPole} on each pole, {measures.Of(Whole(upright.ClipSpacing))} apart{(upright.CornersOnClips ? ", and one under each lower corner" : "")}")),
+            .. upright.PipeClips > 0 ? [Row("clip from pipe to pipe", upright.PipeClips, "poles to rail and bar, bar to legs")] : Array.Empty<TableRow>(),
+            .. upright.Cords > 0 ? [Row("cord with its peg", upright.Cords, $"{measures.Of(Whole(upright.CordLength))} each")] : Array.Empty<TableRow>(),
+        ]);
+
+    private static TableRow Row(string part, int count, string measure) => new([part, Text(count), measure]);
+
+    private static UnitsNet.Length Whole(UnitsNet.Length length) => UnitsNet.Length.FromMillimeters(Math.Round(length.Millimeters));
+
+    private static string Text(int count) => count.ToString(CultureInfo.InvariantCulture);
+
+    private static string Number(UnitsNet.Length length) => length.Millimeters.ToString("0.#", CultureInfo.InvariantCulture);
+}
