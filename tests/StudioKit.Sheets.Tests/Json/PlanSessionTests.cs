@@ -153,7 +153,7 @@ public sealed class PlanSessionTests
         ("ambient: EV 10 ± 0.5 stop          # in", "ambient: EV 12 ± 0.5 stop          # in"),
         ("depth: 300 mm", "depth: 320 mm"),
         ("reedmace, trigger: radio receiver, group: B, role: above", "reedmace, trigger: radio receiver, group: A, role: above"),
-        ("channel: 3, groups: 2, sets-power: yes", "channel: 3, groups: 2"),
+        ("channel: 3, groups: 3, sets-power: yes", "channel: 3, groups: 3"),
         ("kind: shade-cloth, size: 2 m x 2 m", "kind: umbrella, size: 2 m x 2 m"),
         ("size: 2 m x 2 m", "size: 1.8 m x 2.1 m"),
         ("transmittance: 5 %", "transmittance: 15 %"),
