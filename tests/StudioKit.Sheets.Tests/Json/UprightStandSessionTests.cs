@@ -49,7 +49,7 @@ public sealed class UprightStandSessionTests
 
     private static readonly (string From, string To)[] Changes =
     [
-        ("carrier: frame", "carrier: feet"),
+        ("carrier: feet, width: 400 mm, height: 300 mm, foot-length: 50 cm, ballast: 2 kg", "carrier: stakes, width: 400 mm, height: 300 mm, over-ground: 4 cm"),
         ("width: 500 mm\n", "width: 520 mm\n"),
         ("height: 400 mm\n", "height: 420 mm\n"),
         ("over-ground: 10 cm", "over-ground: 12 cm"),
