@@ -49,7 +49,7 @@ public static class PlanFormat
         var back = (place.AlongSheet - light.SubjectFromFront).Millimeters;
         var across = place.Across.Millimeters;
         return FormattableString.Invariant(
-            $"{Math.Abs(across):0}{unit} {(across < 0 ? "left" : "right")}, {Math.Abs(back):0}{unit} {(back < 0 ? "before" : "behind")}");
+            $"{Math.Abs(across):0}{unit} {(across < 0 ? "left" : "right")}, {Math.Abs(back):0}{unit} {(light.Upright is null ? back < 0 ? "before" : "behind" : back < 0 ? "below" : "above")}");
     }
 
     /// <summary>A mass: grams below a kilogram, two decimals of a kilogram above.</summary>

@@ -188,7 +188,7 @@ internal sealed class LightMapDrawing
         yield return Polygon.Rectangle(Sheet, Stroke.Heavy);
         yield return new Dimension(At(0, 0), At(Width, 0), 6, PlanFormat.Millimetres(_light.PanelWidth));
         yield return new Dimension(At(0, Depth), At(0, 0), 6, PlanFormat.Millimetres(_light.PanelDepth));
-        yield return new Label(new Point(Sheet.Right / 2, Sheet.Bottom + 11.5), "front, towards the camera", 7, TextAnchor.Middle);
+        yield return new Label(new Point(Sheet.Right / 2, Sheet.Bottom + 11.5), _light.Upright is null ? "front, towards the camera" : "lower edge, as the camera sees it", 7, TextAnchor.Middle);
         if (_light.SweptLength > Length.Zero)
         {
             var bend = _light.FlatDepth.Millimeters;

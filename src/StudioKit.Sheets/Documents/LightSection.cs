@@ -75,7 +75,7 @@ internal static class LightSection
         [
             new Column("Framing"), new Column("Power"), new Column("Darkest", ColumnKind.Decimal), new Column("where, mm"), new Column("camera"),
             new Column("Brightest", ColumnKind.Decimal), new Column("where, mm"), new Column("Clips"),
-            new Column("Veil", ColumnKind.Decimal), new Column("Glow", ColumnKind.Decimal),
+            new Column("Veil", ColumnKind.Decimal), .. light.Upright is null ? [new Column("Glow", ColumnKind.Decimal)] : (Column[])[],
         ],
         [.. light.Framings.Select(framing => new TableRow(
             [
@@ -84,7 +84,7 @@ internal static class LightSection
                 Stops(framing.Darkest.Margin), Place(light, framing.Darkest), PlanFormat.Degrees(framing.DarkestView.Pitch),
                 Stops(framing.Brightest.Margin), Place(light, framing.Brightest),
                 PlanFormat.Percent(Math.Round(framing.ClippedFraction, 2)),
-                framing.Veil is { } veil ? Stops(veil) : "", framing.UplightAgainstKey is { } glow ? Stops(glow) : "",
+                framing.Veil is { } veil ? Stops(veil) : "", .. light.Upright is null ? [framing.UplightAgainstKey is { } glow ? Stops(glow) : ""] : (string[])[],
             ]))],
         TablePt);
 

@@ -164,8 +164,8 @@ internal sealed class StudioSectionDrawing
         var (sheet, window) = (_light.Section.Panel, _light.Flashes[0].Window);
         var (low, flash) = (sheet[0], new SidePoint((window[0].FromFront + window[1].FromFront) / 2, (window[0].Up + window[1].Up) / 2));
         var right = At(_right, 0);
-        yield return new Dimension(At(0, 0), At(low.FromFront.Millimeters, 0), 6, PlanFormat.Millimetres(low.FromFront));
-        yield return new Dimension(At(low.FromFront.Millimeters, 0), At(flash.FromFront.Millimeters, 0), 6, PlanFormat.Millimetres(flash.FromFront - low.FromFront));
+        yield return new Dimension(At(0, 0), At(low.FromFront.Millimeters, 0), 9, PlanFormat.Millimetres(low.FromFront));
+        yield return new Dimension(At(low.FromFront.Millimeters, 0), At(flash.FromFront.Millimeters, 0), 9, PlanFormat.Millimetres(flash.FromFront - low.FromFront));
         yield return new Dimension(new Point(right.X, At(flash).Y), right, -4, PlanFormat.Millimetres(flash.Up));
         yield return new Dimension(new Point(right.X, At(sheet[1]).Y), right, -11, PlanFormat.Millimetres(sheet[1].Up));
         yield return new Line(At(flash), new Point(right.X, At(flash).Y), Stroke.Thin);

@@ -19,6 +19,8 @@ public sealed class MendsTests(ITestOutputHelper output)
     private static readonly int Kits = int.TryParse(Environment.GetEnvironmentVariable("STUDIOKIT_RANDOM_KITS"), CultureInfo.InvariantCulture, out var kits) ? kits : 3;
 
     // Light that goes to and fro under the sheet is nothing to what fails here, and costs nearly all of the time.
+    private static readonly LightSpec Behind = new() { Flash = "rush light", Role = LightRole.Behind, Distance = Length.FromMillimeters(300) };
+
     private static readonly string Fen = Asked.Demo()
         .Replace("  width: 600 mm", "  underside-reflectance: 0\n  width: 600 mm", StringComparison.Ordinal);
 
@@ -151,12 +153,19 @@ public sealed class MendsTests(ITestOutputHelper output)
     }
 
     [Fact]
-    public void A_change_of_a_cover_written_into_the_text_is_read_as_the_change()
+    public void A_change_of_a_cover_or_an_upright_sheet_written_into_the_text_is_read_as_the_change()
     {
         var pond = Asked.Demo("pond-edge.yaml");
         var read = KitReader.Parse(pond, "kit.yaml", PartsLibrary.Embedded);
 
-        foreach (var change in new KitChange[] { new KitChange.UnderCover("bee under the tub", "beetle tank"), new KitChange.Lift("bee tub") })
+        foreach (var change in new KitChange[]
+        {
+            new KitChange.UnderCover("bee under the tub", "beetle tank"), new KitChange.Lift("bee tub"),
+            new KitChange.BeforeSheet("bee under the tub", "back screen", Behind, Length.FromMillimeters(150)),
+            new KitChange.BeforeSheet("bee under the tub", "another screen", Behind with { Trigger = "radio receiver", Group = "C" }, Length.FromMillimeters(150)),
+            new KitChange.RecutUpright("plant screen", Length.FromMillimeters(260), Length.FromMillimeters(310)), new KitChange.LowerUpright("plant screen"),
+            new KitChange.LiftFlash("sundew before the screen", 0, Length.FromMillimeters(25)),
+        })
         {
             var text = MendedText.Of(KitText.Of(pond), [change], read.Kit!);
 
