@@ -108,11 +108,14 @@ public static class AdviceText
         }
 
         foreach (var alike in then.Lights.Where(light => now.Lights.FirstOrDefault(before => before.Place == light.Place)?.Power != light.Power)
-            .GroupBy(light => $"{Name(light)} to {(inShort ? light.PowerMark : light.PowerText)}"))
+            .GroupBy(light => $"{(inShort && HasTwoSheets(now) ? Role(light.Role) : Name(light))} to {(inShort ? light.PowerMark : light.PowerText)}"))
         {
             yield return alike.Count() == 1 ? alike.Key : "each " + alike.Key;
         }
     }
+
+    // With two sheets nearly every line names two flashes: a card has room for their places alone.
+    private static bool HasTwoSheets(ExposurePlan now) => now.Lights.Any(light => light.Role == LightRole.Below) && now.Lights.Any(light => light.Role == LightRole.Behind);
 
     private static string Name(LightPlan light) => light.Role is LightRole.Below or LightRole.Above or LightRole.Behind ? $"flash {Role(light.Role)}" : Role(light.Role);
 

@@ -35,6 +35,9 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
     /// <summary>Whether it says where flashes show in the cover.</summary>
     public bool SaysWhatShows { get; init; } = true;
 
+    /// <summary>Whether it gives the power at other distances of every flash, and not of the first alone.</summary>
+    public bool SaysAllPowers { get; init; } = true;
+
     /// <summary>True for a back, whose head only says which card it is.</summary>
     public bool IsBack { get; init; }
 
@@ -86,7 +89,9 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
         CardBlock.Sharpness => [new Paragraph($"{SharpnessText.Of(Exposure.Sharpness)} {FeatureText.OfCard(Features)}".TrimEnd(), type.Small)],
         CardBlock.Bracket => Exposure.Bracket.Count == 0 || Exposure.Lights.Count == 0 ? [] : [new Paragraph(Bracket(), type.Small)],
         CardBlock.LightPlaces => Stands.Count == 0 ? [] : LightsPlaced(type),
-        CardBlock.DistancePowers => [.. Advice.Distances.Select(distances => new DistancePowerTable(distances, type.Small))],
+        CardBlock.DistancePowers => SaysAllPowers || Advice.Distances.Count < 2
+            ? [.. Advice.Distances.Select(distances => new DistancePowerTable(distances, type.Small))]
+            : [new DistancePowerTable(Advice.Distances[0], type.Small), new Paragraph("The other flashes' powers at other distances: plots of the plan report.", Math.Max(type.Small, TypeScale.Smallest))],
         CardBlock.LightChanges => Advice.WhenLightChanges.Count == 0 ? [] : [LightChanges.Of(Exposure, Advice.WhenLightChanges, type.Small)],
         CardBlock.Patches => [new ScalePatches()],
         CardBlock.SettingsCode => [new SettingsCode(SettingsText.Of(Exposure, Stamp))],

@@ -62,20 +62,30 @@ internal sealed class ExposureCard
             return (new Card(Drawn(whole, without), back), problems);
         }
 
-        for (var moved = 0; moved <= movable.Count; moved++)
+        // The last blocks move to the back until the front has room; where the back then has none, one of the others instead, and what fires each flash stays with the session plan.
+        (Card Card, IReadOnlyList<string> Problems)? made = null;
+        foreach (var (blocks, gone) in from says in (bool[])[true, false]
+                                       from gone in Gone(movable)
+                                       select (_blocks with { SaysFiring = says }, gone))
         {
-            var gone = movable.TakeLast(moved).ToList();
             CardBlock[] front = [.. _template.Front.Except(gone)];
             var side = Side(isBack: false, front);
-            if (InSomeWords(_blocks, blocks => Fitting(side, type => blocks.Of(front, type))) is { } marks)
+            if (InSomeWords(blocks, some => Fitting(side, type => some.Of(front, type))) is { } marks)
             {
                 var (back, problems) = Back([.. gone.Except(_template.Back)]);
-                return (new Card(Drawn(side, marks), back), problems);
+                made = made is null || problems.Count == 0 ? (new Card(Drawn(side, marks), back), problems) : made;
+                if (problems.Count == 0)
+                {
+                    break;
+                }
             }
         }
 
-        return TooSmall();
+        return made ?? TooSmall();
     }
+
+    private static IEnumerable<List<CardBlock>> Gone(List<CardBlock> movable) =>
+        Enumerable.Range(0, movable.Count + 1).Select(count => movable.TakeLast(count).ToList()).Concat(movable.SkipLast(1).Select(block => new List<CardBlock> { block }));
 
     private (Drawing? Back, IReadOnlyList<string> Problems) Back(IReadOnlyList<CardBlock> moved)
     {
@@ -85,7 +95,11 @@ internal sealed class ExposureCard
         for (var count = all.Length; count > 0; count--)
         {
             var kept = all.Take(count).ToArray();
-            if (grades.Where(grade => count == all.Length || grade != PlacesGrade.Elsewhere).Select(grade => OneBack(kept, grade)).FirstOrDefault(drawn => drawn is not null) is { } back)
+            var drawn = grades.Where(grade => count == all.Length || grade != PlacesGrade.Elsewhere).Select(grade => OneBack(kept, grade, _blocks)).FirstOrDefault(drawn => drawn is not null);
+
+            // Of several flashes the tables of all but the first give way to a word of where they are drawn.
+            drawn ??= count < all.Length || _exposure.Lights.Count < 2 ? null : OneBack(kept, grades[^1], _blocks with { SaysAllPowers = false });
+            if (drawn is { } back)
             {
                 return (back, count == all.Length ? [] : [$"{Name}: the back of {_template.Name} has no room for {string.Join(", ", all.Skip(count).Select(Words))}."]);
             }
@@ -94,10 +108,10 @@ internal sealed class ExposureCard
         return (null, all.Length == 0 ? [] : [$"{Name}: {_template.Name} has no room for the back."]);
     }
 
-    private Drawing? OneBack(IReadOnlyList<CardBlock> kept, PlacesGrade places)
+    private Drawing? OneBack(IReadOnlyList<CardBlock> kept, PlacesGrade places, CardBlocks blocks)
     {
         var side = Side(isBack: true, kept);
-        return InSomeWords(_blocks with { IsBack = true, Places = places }, blocks => Fitting(side, type => blocks.Of(kept, type))) is { } marks ? Drawn(side, marks) : null;
+        return InSomeWords(blocks with { IsBack = true, Places = places }, some => Fitting(side, type => some.Of(kept, type))) is { } marks ? Drawn(side, marks) : null;
     }
 
     // Where a flash shows in a cover is said where nothing has to leave the side for it.
