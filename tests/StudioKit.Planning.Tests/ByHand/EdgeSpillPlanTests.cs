@@ -12,17 +12,20 @@ namespace StudioKit.Planning.Tests.ByHand;
 /// <summary>The sheet behind a plant lights its edges; how much is worked out on paper.</summary>
 public sealed class EdgeSpillPlanTests
 {
+    // What faces midway between light and lens.
+    private static readonly double Beside = Math.Cos(4 * Math.PI / 180);
+
     private const double Same = 1e-6;
 
     // A flash of GN 32 gives 2560 cd·s (ISO 1230 with C = 250): through half a sheet at 45 cm 6321 lx·s at full power, next to even over 10 cm. Each edge sees two quarters of the
-    // sheet, 5 cm square and 5 cm away, at right angles: F = (atan 1 − atan(1/√2)/√2)/2π = 0.0557 each (Howell's B-4). From the camera's side come 2560/0.4² = 16000 lx·s.
+    // sheet, 5 cm square and 5 cm away, at right angles: F = (atan 1 − atan(1/√2)/√2)/2π = 0.0557 each (Howell's B-4). From 8° beside the line of sight come 2560/0.4² = 16000 lx·s at the cosine of half of that.
     [Fact]
     public void Each_edge_gets_what_its_half_of_the_sheet_sends_it()
     {
         var exposure = UprightKit.Exposure();
         var (behind, key) = (Power(exposure, LightRole.Behind), Power(exposure, LightRole.Key));
         var factor = (Math.Atan(1) - (Math.Atan(1 / Math.Sqrt(2)) / Math.Sqrt(2))) / (2 * Math.PI);
-        var byHand = Math.Log2(6321 * behind * 2 * factor / (16000 * key));
+        var byHand = Math.Log2(6321 * behind * 2 * factor / (16000 * Beside * key));
 
         exposure.EdgeSpill!.Limbs.Select(limb => limb.Limb).Should().Equal(Enum.GetValues<SubjectLimb>());
         exposure.EdgeSpill.Limbs.Should().OnlyContain(limb => Math.Abs(limb.AgainstKey.Value - byHand) < 0.1, "the corners of the sheet get a tenth less");
@@ -35,7 +38,7 @@ public sealed class EdgeSpillPlanTests
     public void Level_against_correct_exposure_is_that_of_the_key_and_the_edge_against_it(string filter, double loss)
     {
         var exposure = KitText.Plan(UprightKit.Of(setUp: "background-distance: 5 cm" + filter, sections: "accessories: {filters: [{name: grey, kind: neutral-density, loss: 1.5 stops, mass: 20 g}]}\n")).Exposures.Single();
-        var key = Math.Log2(16000 * Power(exposure, LightRole.Key) / (250 * Math.Pow(exposure.EffectiveAperture.Value, 2) / exposure.Iso.Value)) - loss;
+        var key = Math.Log2(16000 * Beside * Power(exposure, LightRole.Key) / (250 * Math.Pow(exposure.EffectiveAperture.Value, 2) / exposure.Iso.Value)) - loss;
 
         exposure.EdgeSpill!.Limbs.Should().OnlyContain(limb => Math.Abs(limb.Level.Value - limb.AgainstKey.Value - key) < 1e-6);
     }
@@ -153,7 +156,7 @@ public sealed class EdgeSpillPlanTests
     [Fact]
     public void Without_light_on_the_subject_or_a_sheet_behind_there_is_nothing_to_compare()
     {
-        KitText.Plan(UprightKit.Of().Replace("      - {flash: two, role: key, distance: 40 cm, azimuth: 0°, elevation: 0°}\n", "", StringComparison.Ordinal)).Exposures.Single().EdgeSpill.Should().BeNull();
+        KitText.Plan(UprightKit.Of().Replace("      - {flash: two, role: key, distance: 40 cm, azimuth: 8°, elevation: 0°}\n", "", StringComparison.Ordinal)).Exposures.Single().EdgeSpill.Should().BeNull();
         var flat = HandKit.Plan(HandKit.White, panel: "width: 400 mm, depth: 400 mm");
         flat.Exposures.Single().EdgeSpill.Should().BeNull();
         flat.Advice.Against(flat.Exposures.Single(), Symptom.EatenEdges).Should().BeNull();

@@ -2,7 +2,7 @@ namespace StudioKit.Planning.Tests.ByHand;
 
 /// <summary>
 /// A kit whose light can be worked out on paper: 10 mm heads, a black ground, a sheet that throws nothing back, no loss outdoors, a still hand.
-/// One 60 mm lens that moves as a whole, at half life size; two flashes of GN 32 m; a panel 500 mm over the ground.
+/// One 60 mm lens that moves as a whole, at half life size, too slim to hide a light; two flashes of GN 32 m; a panel 500 mm over the ground.
 /// </summary>
 internal static class HandKit
 {
@@ -40,7 +40,7 @@ internal static class HandKit
     /// <summary>The kit with more said of its parts: further keys of camera, lens, flashes, panel and frame, further sections.</summary>
     public static string Of(string sections, string camera = "", string lens = "", string one = "", string two = "", string panel = "", string frame = "") => Text
         .Replace(" CAMERA", More(camera), StringComparison.Ordinal)
-        .Replace(" LENS", More(lens), StringComparison.Ordinal)
+        .Replace(" LENS", More(lens.Contains("front-diameter", StringComparison.Ordinal) ? lens : $"front-diameter: 5 mm{More(lens)}"), StringComparison.Ordinal)
         .Replace(" ONE", More(one), StringComparison.Ordinal)
         .Replace(" TWO", More(two), StringComparison.Ordinal)
         .Replace(" PANEL", More(panel), StringComparison.Ordinal)

@@ -88,7 +88,7 @@ public sealed class SubjectApartTests
     private static string Text(string kind, string keys, string distance) => HandKit.Of(
         $$"""
         set-ups:
-          - {name: scene, kind: {{kind}}, aperture: f/11, {{keys}}, lights: [ {flash: two, role: fill, distance: {{distance}}, azimuth: 0°, elevation: 60° } ] }
+          - {name: scene, kind: {{kind}}, aperture: f/11, {{keys}}, lights: [ {flash: two, role: fill, distance: {{distance}}, azimuth: 0°, elevation: 70° } ] }
 
         """).Replace("hand-speed: 0 m/s", "hand-speed: 1 mm/s", StringComparison.Ordinal);
 

@@ -2,7 +2,7 @@ namespace StudioKit.Planning.Tests.ByHand;
 
 /// <summary>
 /// The kit of <see cref="HandKit"/> with a plant before an upright sheet: the camera looks level at the sheet's middle, 20 cm over the ground; one flash 45 cm behind the sheet,
-/// one straight from the camera's side at 40 cm.
+/// one from beside the lens, 8° off the line of sight, at 40 cm.
 /// </summary>
 internal static class UprightKit
 {
@@ -25,7 +25,7 @@ internal static class UprightKit
             camera-pitch: 0°
             lights:
               - {flash: one, role: behind, distance: 45 cm}
-              - {flash: two, role: key, distance: 40 cm, azimuth: 0°, elevation: 0°}
+              - {flash: two, role: key, distance: 40 cm, azimuth: 8°, elevation: 0°}
             {{setUp.Replace("; ", "\n    ", StringComparison.Ordinal)}}
 
         """ + sections);

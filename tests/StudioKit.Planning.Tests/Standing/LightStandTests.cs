@@ -22,11 +22,11 @@ public sealed class LightStandTests
 
         """;
 
-    /// <summary>cos 30° of what faces midway between a light 30° up and a camera straight above: 0.2075 stops more power than one straight above, besides which nothing changes.</summary>
+    /// <summary>cos 30° of what faces midway between a light 30° up and a camera straight above, against cos 5° of one 80° up, which the lens does not hide: 0.202 stops more power, besides which nothing changes.</summary>
     [Fact]
     public void A_light_from_the_side_is_set_brighter_by_the_cosine_of_half_its_angle_to_the_lens()
     {
-        Power("elevation: 90°").Should().BeApproximately(Power("elevation: 30°") + Math.Log2(Math.Cos(Math.PI / 6)), 1e-9);
+        Power("elevation: 80°").Should().BeApproximately(Power("elevation: 30°") + Math.Log2(Math.Cos(Math.PI / 6) / Math.Cos(Math.PI / 36)), 1e-9);
         Power("azimuth: 90°, elevation: 30°").Should().BeApproximately(Power("azimuth: -90°, elevation: 30°"), 1e-9);
 
         static double Power(string direction) => HandKit.Plan(HandKit.White.Replace("40 cm}", $"40 cm, {direction}}}", StringComparison.Ordinal)).Exposures.Single().Lights[1].ExactPower.Value;
@@ -166,13 +166,13 @@ public sealed class LightStandTests
     }
 
     /// <summary>
-    /// A matt sheet that throws back 0.36 shows twice the tone of 18 % where light falls on it as on the subject; straight above, both do. The tone lies at the
+    /// A matt sheet that throws back 0.36 shows twice the tone of 18 % where light falls on it as on the subject; 10° off the vertical it does to within 0.02 stop. The tone lies at the
     /// flash's level less 2.97 stops under clipping, where 10/S lies under 78/S.
     /// </summary>
     [Fact]
     public void The_sheet_under_an_upper_flash_is_brighter_than_the_mid_tone_by_what_it_throws_back_more()
     {
-        var text = HandKit.Of(HandKit.White.Replace("40 cm}", "40 cm, elevation: 90°}", StringComparison.Ordinal)).Replace("underside-reflectance: 0", "underside-reflectance: 0.36", StringComparison.Ordinal);
+        var text = HandKit.Of(HandKit.White.Replace("40 cm}", "40 cm, elevation: 80°}", StringComparison.Ordinal)).Replace("underside-reflectance: 0", "underside-reflectance: 0.36", StringComparison.Ordinal);
         var plan = KitText.Plan(text);
 
         plan.LightStands.Single().SheetLevel!.Value.Value.Should().BeApproximately(plan.Exposures.Single().Lights[1].Budget.Total.Value + 1 - Math.Log2(78.0 / 10), 0.03);

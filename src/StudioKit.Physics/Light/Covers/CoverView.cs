@@ -52,21 +52,23 @@ public static class CoverView
         };
     }
 
-    // The line of sight comes through the surface where it leaves the water within the walls, else through the front wall where it does so under water.
+    // The line of sight comes through the surface where it leaves the water within the walls, or through the front wall where it does so under water; where either can be, as the camera
+    // stands higher or lower, through the one that it meets more squarely, which draws less apart.
     private static CoverSight InWater(CoverCase cover, CameraView view, Position aim)
     {
         var (down, level) = (Math.Max(0, (Math.PI / 2) - view.Pitch.Radians), Math.Min(view.Pitch.Radians, (Math.PI / 2) - 1e-6));
         var (surface, front) = (CoverWindow.Behind(cover, CoverFace.Water, aim), CoverWindow.Behind(cover, CoverFace.Front, aim));
         var half = cover.Depth.Meters / 2;
-        if (down < (Math.PI / 2) - 1e-6 && LayeredWindow.Run(surface, down) is var run && run < half)
+        var slope = Math.Tan(Math.Asin(Math.Sin(level) / RefractiveIndex.Water));
+        var throughFront = aim.Z + (half * slope) < cover.Water.Meters;
+        if ((!throughFront || down <= level) && down < (Math.PI / 2) - 1e-6 && LayeredWindow.Run(surface, down) is var run && run < half)
         {
             var dryWall = run + ((cover.Height - cover.Water).Meters * Math.Tan(down)) > half ? ClearWall.Transmittance(cover.RefractiveIndex, level) : 1;
             var leaving = dryWall * ClearWall.Transmittance(1, down, RefractiveIndex.Water);
             return Out(cover, CoverFace.Water, surface, down, (leaving, leaving * ClearWall.Transmittance(cover.RefractiveIndex, down, RefractiveIndex.Water)));
         }
 
-        var slope = Math.Tan(Math.Asin(Math.Sin(level) / RefractiveIndex.Water));
-        if (aim.Z + (half * slope) >= cover.Water.Meters)
+        if (!throughFront)
         {
             return new CoverSight();
         }

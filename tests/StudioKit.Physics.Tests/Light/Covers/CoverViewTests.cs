@@ -63,6 +63,16 @@ public sealed class CoverViewTests
         CoverView.Of(SampleCovers.Tank, View(0)).BottomMirrors.Should().BeFalse("a level line of sight never comes to the bottom");
     }
 
+    /// <summary>A low line of sight out of deep water may leave by the surface, grazing it, where the camera stands higher, or squarely by the front wall where it stands lower: the camera stands lower.</summary>
+    [Fact]
+    public void Level_into_a_tank_the_camera_looks_through_its_front_wall_and_not_along_the_water()
+    {
+        var deep = SampleCovers.Tank with { Depth = Length.FromMillimeters(140) };
+
+        CoverView.Of(deep, View(5)).Should().Match<CoverSight>(sight => sight.Face == CoverFace.Front && Math.Abs(sight.Incidence.Degrees - 5) < 1e-6);
+        CoverView.Of(deep, View(60)).Face.Should().Be(CoverFace.Water);
+    }
+
     /// <summary>A frame 36 mm wide lies within a tub 120 mm wide; one 200 mm wide takes in where its walls stand.</summary>
     [Fact]
     public void A_wide_frame_shows_where_the_walls_stand()
