@@ -1,6 +1,6 @@
 using StudioKit.Kits.Uprights;
-using StudioKit.Physics.Packing;
 using StudioKit.Physics;
+using StudioKit.Physics.Packing;
 using StudioKit.Planning.Studio.Uprights;
 using UnitsNet;
 

@@ -14,7 +14,7 @@ public sealed class CommandHintsTests
     [Fact]
     public void Light_in_words_is_told_the_command_that_has_the_table()
     {
-        var fault = Only("kit: Bog\ncamera: {name: body, sensor: 36 mm x 24 mm}\nlenses: [{name: reed, focal-length: 50 mm}]\nsite: {ambient: bright}\n");
+        var fault = Only("kit: Bog\ncamera: {name: body, sensor: 36 mm x 24 mm}\nlenses: [{name: reed, focal-length: 50 mm}]\nsite: {ambient: gloomy}\n");
 
         CommandHints.On(fault).Hint.Should().StartWith(fault.Hint).And.EndWith("'studiokit words light' has a table.");
     }

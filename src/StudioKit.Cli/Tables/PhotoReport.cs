@@ -1,6 +1,6 @@
-using StudioKit.Kits.SetUps;
 using StudioKit.Field.Advice;
 using StudioKit.Kits;
+using StudioKit.Kits.SetUps;
 using StudioKit.Planning;
 using StudioKit.Planning.Advising;
 using StudioKit.Planning.Changes;

@@ -2,8 +2,8 @@ using StudioKit.Kits.Lighting;
 using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Shelters;
 using StudioKit.Physics.Daylight;
-using StudioKit.Planning.Sheltering;
 using StudioKit.Planning.SetUps;
+using StudioKit.Planning.Sheltering;
 using UnitsNet;
 
 namespace StudioKit.Planning.Checks;
