@@ -28,7 +28,7 @@ internal static class UprightChecks
             Passed = enough,
             Demand = required,
             Capacity = new CheckAmount.TwoSides(upright.Width, upright.Height),
-            Ratio = upright.RequiredWidth > Length.Zero ? Math.Max(upright.RequiredWidth / upright.Width, upright.RequiredHeight / upright.Height) : null,
+            Ratio = Math.Max(ShareOf(upright.RequiredWidth, upright.Width), ShareOf(upright.RequiredHeight, upright.Height)),
             SourceKey = "Derived",
             SourceLocator = Frustum,
             Remedy = enough ? null : new CheckRemedy(CheckRemedyKind.LargerUpright)
@@ -39,6 +39,9 @@ internal static class UprightChecks
             },
         };
     }
+
+    // Nothing is asked of a sheet that no framing looks at.
+    private static double ShareOf(Length required, Length given) => required > Length.Zero ? required / given : 0;
 
     private static PlanCheck Ground(UprightPlan upright) => new()
     {

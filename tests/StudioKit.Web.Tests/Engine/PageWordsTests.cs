@@ -39,7 +39,7 @@ public sealed class PageWordsTests
     [Fact]
     public void Light_without_a_number_is_told_what_light_is_usual()
     {
-        var told = new Asked().Plan(Asked.Demo().Replace("ambient: EV 12", "ambient: bright", StringComparison.Ordinal));
+        var told = new Asked().Plan(Asked.Demo().Replace("ambient: EV 12", "ambient: gloomy", StringComparison.Ordinal));
 
         told.Faults.Should().ContainSingle(fault => fault.IsError).Which.Hint.Should().Contain("EV 12").And.NotContain("studiokit");
     }

@@ -18,7 +18,17 @@ internal sealed class PatchMesh
         IsSwept = panel.IsSwept;
         (Columns, Levels) = (perSide, perSide);
         Rows = IsSwept ? perSide * 3 / 2 : perSide;
-        Add(BoxFace.Floor, () => AddFloor(surround));
+        if (HasGround && surround.FloorReflectance == 0)
+        {
+            // Behind a sheet that stands on its ground there is nothing to send light back.
+            Add(BoxFace.Floor, () => { });
+        }
+        else
+        {
+            Add(BoxFace.Floor, () => AddFloor(surround));
+        }
+
+
         Add(BoxFace.Ground, () => AddGround(surround.Ground));
         foreach (var face in new[] { BoxFace.Left, BoxFace.Right, BoxFace.Front, BoxFace.Back })
         {

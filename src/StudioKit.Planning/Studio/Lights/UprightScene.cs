@@ -14,14 +14,14 @@ internal static class UprightScene
     // How far a small battery flash reaches behind its window (common practice, no source).
     private static readonly Length FlashBody = Length.FromMillimeters(100);
 
-    // Ground nearer than this behind the sheet sends light back that is worth counting.
+    // Ground nearer than this behind the sheet sends light back that is worth counting; in whole such lengths, so that a flash that is moved a little stands in the box that it stood in.
     private static readonly Length LeastDepth = Length.FromMillimeters(500);
 
     /// <summary>The scene of one set-up, its flashes at full power.</summary>
     public static LightScene Of(KitSpec kit, UprightSpec upright, UprightPlan plan, SetUpSpec setUp)
     {
         var flashes = setUp.LightsOf(LightRole.Behind).ToList();
-        var depth = UnitMath.Max(LeastDepth, flashes.Select(light => light.Distance).DefaultIfEmpty(Length.Zero).Max() + (FlashBody * 2));
+        var depth = LeastDepth * Math.Max(1, Math.Ceiling((flashes.Select(light => light.Distance).DefaultIfEmpty(Length.Zero).Max() + (FlashBody * 2)) / LeastDepth));
         return new LightScene
         {
             Panel = new LightPanel

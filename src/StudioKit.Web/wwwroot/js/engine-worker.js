@@ -20,8 +20,8 @@ const core = [
 ];
 
 // What only some questions need is loaded when the first of them comes.
-const printing = ['StudioKit.Sheets', 'PdfSharp', 'PdfSharp.System', 'PdfSharp.Shared', 'OxyPlot', 'QRCoder', 'StudioKit.Typefaces', 'System.Private.Xml', 'System.IO.Compression', 'System.Runtime.Numerics', 'System.Text.RegularExpressions'];
-const field = ['StudioKit.Field', 'MathNet.Numerics', 'System.Threading.Tasks.Parallel', 'System.Runtime.Numerics', 'System.Text.RegularExpressions'];
+const printing = ['StudioKit.Sheets', 'PdfSharp', 'PdfSharp.System', 'PdfSharp.Shared', 'OxyPlot', 'QRCoder', 'StudioKit.Typefaces', 'System.Private.Xml', 'System.IO.Compression', 'System.Runtime.Numerics'];
+const field = ['StudioKit.Field', 'MathNet.Numerics', 'System.Threading.Tasks.Parallel', 'System.Runtime.Numerics'];
 const needs = { offers: ['StudioKit.Sheets'], sheets: printing, pages: printing, zip: printing, outdoors: printing, 'read-frame': field, frame: field, ladder: field, correct: field, 'read-correction': field };
 const loaded = new Map();
 
