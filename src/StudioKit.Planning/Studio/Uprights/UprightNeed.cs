@@ -1,4 +1,5 @@
 using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Checks;
 using StudioKit.Physics.Light.Views;
 using UnitsNet;
 
@@ -18,8 +19,8 @@ internal sealed record UprightNeed(UprightSight Sight, Length Width, Length Heig
     /// <param name="sight">The view.</param>
     public static UprightNeed Of(UprightSight sight)
     {
-        var patch = VisiblePatch.Of(Endless, sight.ViewAt(Length.Zero));
-        if (patch.OnPanel < 1)
+        var view = sight.ViewAt(Length.Zero);
+        if (SceneCheck.ViewProblems(Endless, view).Count > 0 || VisiblePatch.Of(Endless, view) is not { OnPanel: 1 } patch)
         {
             return new UprightNeed(sight, Length.Zero, Length.Zero, new UprightGap(sight.SetUp.Name, sight.Sight.Framing.Plan.Name, sight.Sight.Pitch, null));
         }
