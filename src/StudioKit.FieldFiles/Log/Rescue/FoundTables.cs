@@ -56,12 +56,13 @@ internal sealed class FoundTables
     private List<FoundRow> Leaf(int number, string table)
     {
         var rows = PageCells.Rows(_pages, number);
-        if (rows.Count(row => row is null) is > 0 and var lost)
+        var lost = rows.Count(row => row is null);
+        if (lost > 0)
         {
             Notes.Add(new RescueNote(RescueNoteKind.RowsUnreadable, table, FormattableString.Invariant($"{lost}")));
         }
 
-        return [.. rows.OfType<(long RowId, object?[] Values)>().Select(row => new FoundRow(row.RowId, row.Values))];
+        return [.. rows.OfType<(long RowId, object?[] Values)>().Select(row => new FoundRow(row.RowId, row.Values, lost > 0))];
     }
 
     private bool IsStray(int number) => !_visited.Contains(number) && !_pages.Free.Contains(number) && PageCells.Kind(_pages[number], number) == PageCells.Leaf;

@@ -20,9 +20,9 @@ internal sealed class RecordRescue<T>(LogTable<T> table, FoundTables found, Foun
 
         var rows = found.Tables.GetValueOrDefault(table.Name, []).Where(HasName).ToList();
         var strays = found.Strays.Where(row => FileColumns.Fit(table.Name, row) && HasName(row)).ToList();
-        rows.Where(IsAsWritten).ToList().ForEach(row => Add(row, null, id, check));
+        rows.Where(row => IsAsWritten(row) && !row.AmongUnreadable).ToList().ForEach(row => Add(row, null, id, check));
         history.Alive(table.Kind).ToList().ForEach(body => Add(body, RescueNoteKind.FromHistory, id, check));
-        strays.Where(row => IsAsWritten(row) && !history.IsGone(table.Kind, (string)row.Values[0]!)).ToList().ForEach(row => Add(row, RescueNoteKind.FromOutside, id, check));
+        strays.Concat(rows.Where(row => row.AmongUnreadable)).Where(row => IsAsWritten(row) && !history.IsGone(table.Kind, (string)row.Values[0]!)).ToList().ForEach(row => Add(row, RescueNoteKind.FromOutside, id, check));
         rows.Where(row => !IsAsWritten(row)).ToList().ForEach(row => Add(row, RescueNoteKind.Doubtful, id, check));
         var order = rows.Where(row => row.Values[0] is string).GroupBy(row => (string)row.Values[0]!, StringComparer.Ordinal).ToDictionary(group => group.Key, group => group.First().RowId, StringComparer.Ordinal);
         return [.. _records.Values.OrderBy(record => order.GetValueOrDefault(id(record), long.MaxValue))];
