@@ -61,13 +61,7 @@ internal static class KitSlice
         Panel = kit.Panel,
         Subjects = kit.Subjects,
         Frame = new FrameSpec { Kind = kit.Frame.Kind },
-        SetUps = [.. kit.SetUps.Select(setUp => Named(setUp) with
-        {
-            Lenses = setUp.Lenses,
-            Magnifications = setUp.Magnifications,
-            CameraPitches = setUp.CameraPitches,
-            CameraRolls = setUp.CameraRolls,
-        }).Select((seen, place) => kit.SetUps[place] is { Upright: not null } before ? seen with { BackgroundDistance = before.BackgroundDistance } : seen)],
+        SetUps = [.. kit.SetUps.Select(LookedAt)],
     };
 
     /// <summary>The upright sheets, and from where they are looked at.</summary>
@@ -75,15 +69,7 @@ internal static class KitSlice
     {
         Uprights = kit.Uprights,
         Subjects = kit.Subjects,
-        SetUps = [.. kit.SetUps.Where(setUp => setUp.Upright is not null).Select(setUp => Named(setUp) with
-        {
-            Lenses = setUp.Lenses,
-            Magnifications = setUp.Magnifications,
-            CameraPitches = setUp.CameraPitches,
-            CameraRolls = setUp.CameraRolls,
-            BackgroundDistance = setUp.BackgroundDistance,
-            HeightOverGround = setUp.HeightOverGround,
-        })],
+        SetUps = [.. kit.SetUps.Where(setUp => setUp.Upright is not null).Select(setUp => LookedAt(setUp) with { HeightOverGround = setUp.HeightOverGround })],
     };
 
     /// <summary>Frame, sheet, site and stock, what hangs on the frame and what lies under it; of a bag only how long it is inside.</summary>
@@ -154,9 +140,6 @@ internal static class KitSlice
         Panel = kit.Panel,
         Frame = new FrameSpec { Height = kit.Frame.Height, Pipe = kit.Frame.Pipe },
     };
-
-    /// <summary>One set-up and the upright sheet that it is looked at before.</summary>
-    public static KitSpec ForUprightLights(KitSpec kit, SetUpSpec setUp) => ForExposures(kit, setUp);
 
     /// <summary>Lights about the subject, what holds them, and what they may hit or brighten.</summary>
     public static KitSpec ForLightStands(KitSpec kit) => Nothing with
@@ -250,6 +233,19 @@ internal static class KitSlice
         OverGround = upright.OverGround,
         Lean = upright.Lean,
     })];
+
+    // From where its sheets are looked at; how far off one stands that it has none of is nothing to them.
+    private static SetUpSpec LookedAt(SetUpSpec setUp)
+    {
+        var seen = Named(setUp) with
+        {
+            Lenses = setUp.Lenses,
+            Magnifications = setUp.Magnifications,
+            CameraPitches = setUp.CameraPitches,
+            CameraRolls = setUp.CameraRolls,
+        };
+        return setUp.Upright is null ? seen : seen with { BackgroundDistance = setUp.BackgroundDistance };
+    }
 
     // Before an upright sheet it also counts whether the subject stands on the panel, which the roles of the lights say.
     private static SetUpSpec Named(SetUpSpec setUp) => setUp.Upright is null

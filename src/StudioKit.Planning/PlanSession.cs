@@ -157,7 +157,7 @@ public sealed class PlanSession
         {
             cancellation.ThrowIfCancellationRequested();
             return _uprightLights.Get(
-                studio with { Kit = KitSlice.ForUprightLights(studio.Kit, setUp), Panel = PanelPlan.None, Frame = null, Exposures = [.. exposures.Where(exposure => exposure.SetUp == setUp.Name)] },
+                studio with { Kit = KitSlice.ForExposures(studio.Kit, setUp), Panel = PanelPlan.None, Frame = null, Exposures = [.. exposures.Where(exposure => exposure.SetUp == setUp.Name)] },
                 PanelLightInputs.PlanUpright);
         })];
 

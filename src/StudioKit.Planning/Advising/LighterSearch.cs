@@ -104,7 +104,7 @@ internal sealed class LighterSearch(Func<KitSpec, Plan> again)
 
     private static Length Between(Length needed, Length given, int step) => needed >= given
         ? given
-        : UnitMath.Min(given, Length.FromCentimeters(Math.Ceiling((needed + ((given - needed) * step / PanelSizes)).Centimeters - 1e-6)));
+        : UnitMath.Min(given, WholeLengths.UpToCentimetre(needed + ((given - needed) * step / PanelSizes)));
 
     private static IEnumerable<LighterChange> Pipes(Plan plan) => plan.Frame is null ? [] : StockedPipe.Embedded
         .Where(stocked => PerMetre(stocked.Pipe) < PerMetre(plan.Kit.Frame.Pipe) - 1e-9)

@@ -62,14 +62,14 @@ internal static class FrameChecks
         FrameProblemKind.NoRoomForLegs => Raise(problems[0].Limit - problems[0].Size),
         FrameProblemKind.PieceTooLong => new CheckRemedy(CheckRemedyKind.LongerPieces)
         {
-            Amount = new CheckAmount.Measure(UpToMillimetre(problems.Where(problem => problem.Kind == FrameProblemKind.PieceTooLong).Max(problem => problem.Size))),
+            Amount = new CheckAmount.Measure(WholeLengths.BeyondMillimetre(problems.Where(problem => problem.Kind == FrameProblemKind.PieceTooLong).Max(problem => problem.Size))),
             Keys = ["frame.longest-piece", "pack.bags.inside"],
         },
         _ => new CheckRemedy(CheckRemedyKind.OtherFrameSize) { Keys = ["frame.height", "panel.width", "panel.depth"] },
     };
 
     private static CheckRemedy Raise(Length by) =>
-        new(CheckRemedyKind.RaiseFrame) { Amount = new CheckAmount.Measure(UpToMillimetre(by)), Keys = ["frame.height", "frame.kind"] };
+        new(CheckRemedyKind.RaiseFrame) { Amount = new CheckAmount.Measure(WholeLengths.BeyondMillimetre(by)), Keys = ["frame.height", "frame.kind"] };
 
     private static CheckRemedy RemedyOf(IReadOnlyList<CradleMove> moves) => moves.Count == 0
         ? new CheckRemedy(CheckRemedyKind.OwnStand)
@@ -82,7 +82,4 @@ internal static class FrameChecks
         CradleMoveKind.Front or CradleMoveKind.Back => "set-ups.lights.offset-back",
         _ => "frame.height",
     };
-
-    // Beyond the limit, not onto it: what fits exactly may miss by rounding.
-    private static Length UpToMillimetre(Length length) => Length.FromMillimeters(Math.Floor(length.Millimeters + 1e-6) + 1);
 }

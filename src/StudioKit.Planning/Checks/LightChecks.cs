@@ -34,11 +34,8 @@ internal static class LightChecks
 
     private static CheckRemedy Of(CheckRemedyKind kind, CheckFinding.OfLight finding, Length? by, params string[] keys) => new(kind)
     {
-        Amount = by is { } length ? new CheckAmount.Measure(UpToMillimetre(length)) : CheckAmount.Unmeasured,
+        Amount = by is { } length ? new CheckAmount.Measure(WholeLengths.BeyondMillimetre(length)) : CheckAmount.Unmeasured,
         Parts = finding.Flash is { } flash ? [flash] : [],
         Keys = [.. keys],
     };
-
-    // Beyond the limit, not onto it: what fits exactly may miss by rounding.
-    private static Length UpToMillimetre(Length length) => Length.FromMillimeters(Math.Floor(length.Millimeters + 1e-6) + 1);
 }

@@ -36,7 +36,7 @@ internal static class StructuralTrials
 
     // Rounded up to whole centimetres, as a curve is drawn.
     private static IEnumerable<StructuralChange> Sweeps(StructuralCheck check) => check.Remedy?.Size is { } radius
-        ? [new StructuralChange.OtherSweep(Length.FromCentimeters(Math.Ceiling(radius.Centimeters - 1e-6)))]
+        ? [new StructuralChange.OtherSweep(WholeLengths.UpToCentimetre(radius))]
         : [];
 
     private static IEnumerable<StructuralChange> Pipes(KitSpec kit) => StockedPipe.Embedded

@@ -82,7 +82,7 @@ internal static class UprightChecks
         var missing = (light.Sheet.Flashes[flash].WindowHeight / 2) - light.Flashes[flash].OverGround;
         return new(CheckRemedyKind.RaiseFlashBehind)
         {
-            Amount = new CheckAmount.Measure(Length.FromMillimeters(Math.Floor(missing.Millimeters + 1e-6) + 1)),
+            Amount = new CheckAmount.Measure(WholeLengths.BeyondMillimetre(missing)),
             Parts = [light.Flashes[flash].Flash, light.SetUp],
             Keys = ["set-ups.lights.offset-up", "set-ups.height-over-ground"],
         };

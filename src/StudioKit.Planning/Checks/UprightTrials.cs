@@ -55,7 +55,7 @@ internal static class UprightTrials
     // A sheet that the kit has larger than its views need.
     private static IEnumerable<KitChange> Smaller(UprightSpec upright, UprightPlan sheet)
     {
-        var (width, height) = (UpToCentimetre(sheet.RequiredWidth), UpToCentimetre(sheet.RequiredHeight));
+        var (width, height) = (WholeLengths.UpToCentimetre(sheet.RequiredWidth), WholeLengths.UpToCentimetre(sheet.RequiredHeight));
         if (sheet.RequiredWidth > Length.Zero && (width < sheet.Width || height < sheet.Height))
         {
             yield return new KitChange.Restand(upright.Name)
@@ -86,6 +86,4 @@ internal static class UprightTrials
         .Where(stocked => stocked.Pipe != kit.Frame.Pipe && stocked.Pipe.OutsideDiameter >= kit.Frame.Pipe.OutsideDiameter)
         .OrderBy(stocked => PipeMass.PerMetre(Studio.Frames.FrameDesign.PipeOf(stocked.Pipe)))
         .Select(stocked => new KitChange.Strengthen(new StructuralChange.OtherPipe(stocked)));
-
-    private static Length UpToCentimetre(Length length) => Length.FromCentimeters(Math.Ceiling(length.Centimeters - 1e-6));
 }

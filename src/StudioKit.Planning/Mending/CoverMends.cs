@@ -93,5 +93,5 @@ internal static class CoverMends
             .Select(pair => new KitChange.Pitch(setUp.Name, pair.place, clear.MinBy(angle => Math.Abs(angle.Degrees - pair.pitch.Degrees))))];
     }
 
-    private static Length? Larger(Length given, Length needed) => needed > given ? Length.FromCentimeters(Math.Ceiling(needed.Centimeters - 1e-6)) : null;
+    private static Length? Larger(Length given, Length needed) => needed > given ? WholeLengths.UpToCentimetre(needed) : null;
 }

@@ -124,7 +124,7 @@ internal static class FrameMends
 
     private static Length? Between(Length needed, Length given, int step)
     {
-        var size = Length.FromCentimeters(Math.Ceiling((given - ((given - needed) * step / PanelSizes)).Centimeters - 1e-6));
+        var size = WholeLengths.UpToCentimetre(given - ((given - needed) * step / PanelSizes));
         return needed < given && size < given ? size : null;
     }
 
@@ -145,5 +145,5 @@ internal static class FrameMends
         return new KitChange.Recut(plan.Panel.Width < least ? least : null, plan.Panel.Depth < least ? least : null);
     }
 
-    private static KitChange.FrameHeight Raised(Plan plan, Length by) => new(plan.Kit.Frame.Height + Length.FromMillimeters(Math.Floor(by.Millimeters + 1e-6) + 1));
+    private static KitChange.FrameHeight Raised(Plan plan, Length by) => new(plan.Kit.Frame.Height + WholeLengths.BeyondMillimetre(by));
 }

@@ -48,9 +48,9 @@ internal static class LightMends
 
         return finding.Problem switch
         {
-            { Kind: LightProblemKind.InsideFloor, By: { } by } => [[Distance(light, -UpToMillimetre(by))], [new KitChange.FrameHeight(plan.Kit.Frame.Height + UpToMillimetre(by))]],
-            { Kind: LightProblemKind.AboveSheet, By: { } by } => [[Distance(light, UpToMillimetre(by))], [Upright(light)]],
-            { Kind: LightProblemKind.OutsideSkirts, By: { } by } => [[Inwards(light, UpToMillimetre(by), isAcross: true)], [Inwards(light, UpToMillimetre(by), isAcross: false)]],
+            { Kind: LightProblemKind.InsideFloor, By: { } by } => [[Distance(light, -WholeLengths.BeyondMillimetre(by))], [new KitChange.FrameHeight(plan.Kit.Frame.Height + WholeLengths.BeyondMillimetre(by))]],
+            { Kind: LightProblemKind.AboveSheet, By: { } by } => [[Distance(light, WholeLengths.BeyondMillimetre(by))], [Upright(light)]],
+            { Kind: LightProblemKind.OutsideSkirts, By: { } by } => [[Inwards(light, WholeLengths.BeyondMillimetre(by), isAcross: true)], [Inwards(light, WholeLengths.BeyondMillimetre(by), isAcross: false)]],
             { Kind: LightProblemKind.AimedAway } => [[Upright(light)]],
             _ => [],
         };
@@ -83,9 +83,6 @@ internal static class LightMends
         CradleMoveKind.Back => new KitChange.Shift(light.SetUp.Name, light.Place, null, light.Light.OffsetBack + move.By),
         _ => throw new ArgumentOutOfRangeException(nameof(move), move.Kind, "Not a move of a flash."),
     };
-
-    // Beyond the limit, not onto it: what fits exactly may miss by rounding.
-    private static Length UpToMillimetre(Length length) => Length.FromMillimeters(Math.Floor(length.Millimeters + 1e-6) + 1);
 
     private readonly record struct Standing(SetUpSpec SetUp, LightSpec Light, int Place);
 }

@@ -50,5 +50,5 @@ internal static class StudioMends
         return panel.Unfilled.Count == 0 && (panel.SweepRadius is null || kit.Frame.Kind == FrameKind.SweptTable);
     }
 
-    private static Length? Larger(Length given, Length needed) => needed > given ? Length.FromCentimeters(Math.Ceiling(needed.Centimeters - 1e-6)) : null;
+    private static Length? Larger(Length given, Length needed) => needed > given ? WholeLengths.UpToCentimetre(needed) : null;
 }

@@ -34,7 +34,7 @@ internal static class UprightMends
             var kit = changes.Aggregate(plan.Kit, (changed, change) => change.Apply(changed));
             var panel = PlanStages.Panel(kit, plan.PlannedFramings);
             yield return panel.SizeGiven && (panel.RequiredWidth > panel.Width || panel.RequiredDepth > panel.Depth)
-                ? [.. changes, new KitChange.Recut(UnitMath.Max(panel.Width, Up(panel.RequiredWidth)), UnitMath.Max(panel.Depth, Up(panel.RequiredDepth)))]
+                ? [.. changes, new KitChange.Recut(UnitMath.Max(panel.Width, WholeLengths.UpToCentimetre(panel.RequiredWidth)), UnitMath.Max(panel.Depth, WholeLengths.UpToCentimetre(panel.RequiredDepth)))]
                 : changes;
         }
     }
@@ -43,7 +43,7 @@ internal static class UprightMends
     public static IEnumerable<ValueList<KitChange>> Larger(PlanCheck check, Plan plan)
     {
         var upright = plan.Uprights.First(one => one.Name == check.Parts[0]);
-        yield return [new KitChange.RecutUpright(upright.Name, UnitMath.Max(upright.Width, Up(upright.RequiredWidth)), UnitMath.Max(upright.Height, Up(upright.RequiredHeight)))];
+        yield return [new KitChange.RecutUpright(upright.Name, UnitMath.Max(upright.Width, WholeLengths.UpToCentimetre(upright.RequiredWidth)), UnitMath.Max(upright.Height, WholeLengths.UpToCentimetre(upright.RequiredHeight)))];
     }
 
     /// <summary>A sheet nearer the subject, one down to the ground, or a camera that looks more level.</summary>
@@ -117,6 +117,4 @@ internal static class UprightMends
 
     private static string Unused(KitSpec kit) =>
         Enumerable.Range(1, kit.Uprights.Count + 1).Select(number => number == 1 ? UsualName : FormattableString.Invariant($"{UsualName} {number}")).First(name => kit.Uprights.All(upright => upright.Name != name));
-
-    private static Length Up(Length length) => Length.FromCentimeters(Math.Ceiling(length.Centimeters - 1e-6));
 }

@@ -18,17 +18,7 @@ internal sealed class PatchMesh
         IsSwept = panel.IsSwept;
         (Columns, Levels) = (perSide, perSide);
         Rows = IsSwept ? perSide * 3 / 2 : perSide;
-        if (HasGround && surround.FloorReflectance == 0)
-        {
-            // Behind a sheet that stands on its ground there is nothing to send light back.
-            Add(BoxFace.Floor, () => { });
-        }
-        else
-        {
-            Add(BoxFace.Floor, () => AddFloor(surround));
-        }
-
-
+        Add(BoxFace.Floor, () => AddFloor(surround));
         Add(BoxFace.Ground, () => AddGround(surround.Ground));
         foreach (var face in new[] { BoxFace.Left, BoxFace.Right, BoxFace.Front, BoxFace.Back })
         {
@@ -84,6 +74,12 @@ internal sealed class PatchMesh
 
     private void AddFloor(LightSurround surround)
     {
+        if (HasGround && surround.FloorReflectance == 0)
+        {
+            // Behind a sheet that stands on its ground there is nothing to send light back.
+            return;
+        }
+
         if (!HasSkirts)
         {
             // Whole cells, so that panel and floor share one lattice.

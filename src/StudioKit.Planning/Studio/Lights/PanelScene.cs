@@ -19,8 +19,8 @@ namespace StudioKit.Planning.Studio.Lights;
 /// </remarks>
 internal static class PanelScene
 {
-    // How far a small battery flash reaches behind its window (common practice, no source).
-    private static readonly Length FlashBody = Length.FromMillimeters(100);
+    /// <summary>How far a small battery flash reaches behind its window (common practice, no source).</summary>
+    internal static readonly Length FlashBody = Length.FromMillimeters(100);
 
     // A body thinner than this casts no shadow worth working out.
     private static readonly Length ThinnestBody = Length.FromMillimeters(5);

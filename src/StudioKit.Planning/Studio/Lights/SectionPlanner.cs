@@ -1,7 +1,5 @@
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
-using StudioKit.Physics.Exposure;
-using StudioKit.Physics.Exposure.Flashes;
 using StudioKit.Physics.Light;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Studio.Frames;
@@ -14,49 +12,18 @@ internal sealed class SectionPlanner(KitSpec kit, PanelPlan panel, LightPanel sh
 {
     private const int ArcSteps = 24;
 
-    // The five-times rule: beyond, a matt disc is within 1 % of the inverse-square law.
-    private const double FarInSides = 5;
-
     /// <summary>Panel and pipes.</summary>
     public StudioSection Section => new(Profile(), frame is null ? [] : [.. Pipes(frame)]);
 
     /// <summary>Where a flash is fixed.</summary>
     public FlashBelowPlan FlashAt(LightSpec light, Emitter emitter)
     {
-        var place = Side(emitter.Centre);
-        return new FlashBelowPlan
-        {
-            Flash = light.Flash,
-            Modifier = light.Modifier,
-            Zoom = LightingCases.Flash(kit, light).Zoom,
-            Distance = light.Distance,
-            OverGround = place.Up,
-            FromLeft = LowerFlashes.FromLeft(panel, light),
-            FromRight = panel.Width - LowerFlashes.FromLeft(panel, light),
-            FromFront = LowerFlashes.FromFront(panel, light),
-            FromBack = panel.FlatDepth - LowerFlashes.FromFront(panel, light),
-            Tilt = Angle.FromRadians(Math.Acos(Math.Clamp(emitter.Orientation.Axis.Z, -1, 1))),
-            WindowWidth = emitter.Width,
-            WindowHeight = emitter.Height,
-            InverseSquareFrom = UnitMath.Max(emitter.Width, emitter.Height) * FarInSides,
-            NearFieldShortfall = Stops.FromRatio(NearField.RectangleFactor(emitter.Width, emitter.Height, light.Distance)),
-            Window = [.. new[] { -0.5, 0.5 }.Select(end => Side(emitter.Centre.Along(emitter.Orientation.Along, end * emitter.Height.Meters)))],
-        };
+        var (left, front) = (LowerFlashes.FromLeft(panel, light), LowerFlashes.FromFront(panel, light));
+        return SideView.Flash(kit, light, emitter, Side, (left, panel.Width - left, front, panel.FlatDepth - front));
     }
 
     /// <summary>What the camera looks along.</summary>
-    public SightLine Sight(CameraView view, IReadOnlyList<PanelPlace> patch)
-    {
-        var aim = new Position(0, view.SubjectBack.Meters, (sheet.Height + view.SubjectHeight).Meters);
-        var (sin, cos) = Math.SinCos(view.Pitch.Radians);
-        var distance = view.PupilDistance.Meters;
-        var pupil = aim with { Y = aim.Y - (distance * cos), Z = aim.Z + (distance * sin) };
-        return new SightLine(
-            Side(pupil),
-            Side(aim),
-            patch.Count == 0 ? null : Side(sheet.At(patch.MinBy(place => place.AlongSheet))),
-            patch.Count == 0 ? null : Side(sheet.At(patch.MaxBy(place => place.AlongSheet))));
-    }
+    public SightLine Sight(CameraView view, IReadOnlyList<PanelPlace> patch) => SideView.Sight(view, sheet, patch, Side);
 
     private IReadOnlyList<SidePoint> Profile()
     {

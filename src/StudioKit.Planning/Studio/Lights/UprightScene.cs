@@ -11,9 +11,6 @@ namespace StudioKit.Planning.Studio.Lights;
 /// <summary>An upright sheet, the flashes behind it and the ground under it, as the light calculation wants them: lying on its back.</summary>
 internal static class UprightScene
 {
-    // How far a small battery flash reaches behind its window (common practice, no source).
-    private static readonly Length FlashBody = Length.FromMillimeters(100);
-
     // Ground nearer than this behind the sheet sends light back that is worth counting; in whole such lengths, so that a flash that is moved a little stands in the box that it stood in.
     private static readonly Length LeastDepth = Length.FromMillimeters(500);
 
@@ -21,7 +18,7 @@ internal static class UprightScene
     public static LightScene Of(KitSpec kit, UprightSpec upright, UprightPlan plan, SetUpSpec setUp)
     {
         var flashes = setUp.LightsOf(LightRole.Behind).ToList();
-        var depth = LeastDepth * Math.Max(1, Math.Ceiling((flashes.Select(light => light.Distance).DefaultIfEmpty(Length.Zero).Max() + (FlashBody * 2)) / LeastDepth));
+        var depth = LeastDepth * Math.Max(1, Math.Ceiling((flashes.Select(light => light.Distance).DefaultIfEmpty(Length.Zero).Max() + (PanelScene.FlashBody * 2)) / LeastDepth));
         return new LightScene
         {
             Panel = new LightPanel
@@ -69,6 +66,6 @@ internal static class UprightScene
             Height = flash.HeadHeight,
             Lobe = PanelScene.LobeOf(kit, light),
             AxialIntensityTime = PanelScene.FullPowerIntensityTime(flash),
-        }.WithBody(FlashBody);
+        }.WithBody(PanelScene.FlashBody);
     }
 }

@@ -1,8 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
 using StudioKit.Kits.Uprights;
-using StudioKit.Physics.Exposure;
-using StudioKit.Physics.Exposure.Flashes;
 using StudioKit.Physics.Light;
 using StudioKit.Planning.Studio.Uprights;
 using UnitsNet;
@@ -12,9 +10,6 @@ namespace StudioKit.Planning.Studio.Lights;
 /// <summary>An upright sheet seen from the side: lengths behind the subject's foot, and over the ground or the panel.</summary>
 internal sealed class UprightSection
 {
-    // The five-times rule: beyond, a matt disc is within 1 % of the inverse-square law.
-    private const double FarInSides = 5;
-
     private readonly LightPanel _sheet;
     private readonly Length _foot;
     private readonly Length _low;
@@ -42,17 +37,7 @@ internal sealed class UprightSection
     }
 
     /// <summary>What the camera looks along.</summary>
-    public SightLine Sight(CameraView view, IReadOnlyList<PanelPlace> patch)
-    {
-        var aim = new Position(0, view.SubjectBack.Meters, (_sheet.Height + view.SubjectHeight).Meters);
-        var (sin, cos) = Math.SinCos(view.Pitch.Radians);
-        var distance = view.PupilDistance.Meters;
-        return new SightLine(
-            Side(aim with { Y = aim.Y - (distance * cos), Z = aim.Z + (distance * sin) }),
-            Side(aim),
-            patch.Count == 0 ? null : At(patch.Min(place => place.AlongSheet)),
-            patch.Count == 0 ? null : At(patch.Max(place => place.AlongSheet)));
-    }
+    public SightLine Sight(CameraView view, IReadOnlyList<PanelPlace> patch) => SideView.Sight(view, _sheet, patch, Side);
 
     /// <summary>Where a flash behind it stands.</summary>
     public FlashBehindPlan FlashAt(LightSpec light, Emitter emitter)
@@ -70,24 +55,7 @@ internal sealed class UprightSection
     public FlashBelowPlan OnItsBack(KitSpec kit, LightSpec light, Emitter emitter)
     {
         var (across, along) = (Length.FromMeters(emitter.Centre.X) + (_sheet.Width / 2), Length.FromMeters(emitter.Centre.Y) + (_sheet.Depth / 2));
-        return new FlashBelowPlan
-        {
-            Flash = light.Flash,
-            Modifier = light.Modifier,
-            Zoom = LightingCases.Flash(kit, light).Zoom,
-            Distance = light.Distance,
-            OverGround = Side(emitter.Centre).Up,
-            FromLeft = across,
-            FromRight = _sheet.Width - across,
-            FromFront = along,
-            FromBack = _sheet.Depth - along,
-            Tilt = Angle.FromRadians(Math.Acos(Math.Clamp(emitter.Orientation.Axis.Z, -1, 1))),
-            WindowWidth = emitter.Width,
-            WindowHeight = emitter.Height,
-            InverseSquareFrom = UnitMath.Max(emitter.Width, emitter.Height) * FarInSides,
-            NearFieldShortfall = Stops.FromRatio(NearField.RectangleFactor(emitter.Width, emitter.Height, light.Distance)),
-            Window = [.. new[] { -0.5, 0.5 }.Select(end => Side(emitter.Centre.Along(emitter.Orientation.Along, end * emitter.Height.Meters)))],
-        };
+        return SideView.Flash(kit, light, emitter, Side, (across, _sheet.Width - across, along, _sheet.Depth - along));
     }
 
     private SidePoint At(Length along) => Side(new Position(0, (along - (_sheet.Depth / 2)).Meters, _sheet.Height.Meters));

@@ -153,5 +153,6 @@ internal static class PanelPlanner
     private static PanelCoverageResult? Cover(KitSpec kit, IReadOnlyList<CameraView> views) => PanelCoverage.TrySmallest(
         views, kit.Panel.Margin, DeepestFlat, kit.Panel.SweepRadius ?? (kit.Panel.Thickness * kit.Panel.ColdBendRatio), FlatBehindSubject);
 
-    private static Length RoundUp(Length length) => RoundedTo * Math.Ceiling((length / RoundedTo) - 1e-9);
+    /// <summary>A side as it is cut: in whole centimetres, and not under what is needed.</summary>
+    internal static Length RoundUp(Length length) => RoundedTo * Math.Ceiling((length / RoundedTo) - 1e-9);
 }

@@ -4,6 +4,7 @@ using StudioKit.Physics;
 using StudioKit.Physics.Packing;
 using StudioKit.Planning.Framing;
 using StudioKit.Planning.Studio.Frames;
+using StudioKit.Planning.Studio.Panels;
 using UnitsNet;
 
 namespace StudioKit.Planning.Studio.Uprights;
@@ -13,7 +14,6 @@ internal static class UprightPlanner
 {
     // What a ruler is read to: a view that looks less far under the sheet is not told.
     private static readonly Length Told = Length.FromMillimeters(0.5);
-    private static readonly Length RoundedTo = Length.FromMillimeters(10);
 
     /// <summary>Every upright sheet that a set-up uses.</summary>
     public static ValueList<UprightPlan> Plan(KitSpec kit, IReadOnlyList<PlannedFraming> framings) =>
@@ -24,7 +24,7 @@ internal static class UprightPlanner
         var setUps = kit.SetUps.Where(setUp => setUp.Upright == upright.Name).ToList();
         var needs = setUps.SelectMany(setUp => UprightSight.Of(kit, setUp, framings)).Select(UprightNeed.Of).ToList();
         var (requiredWidth, requiredHeight) = (Largest(needs.Select(need => need.Width)), Largest(needs.Select(need => need.Height)));
-        var (width, height) = (upright.Width ?? RoundUp(requiredWidth), upright.Height ?? RoundUp(requiredHeight));
+        var (width, height) = (upright.Width ?? PanelPlanner.RoundUp(requiredWidth), upright.Height ?? PanelPlanner.RoundUp(requiredHeight));
         var mass = width > Length.Zero && height > Length.Zero
             ? StudioMass.Of(FrameLoads.SheetOf(upright.Sheet), width, height, upright.Sheet.Mass)
             : new MassStatement(upright.Sheet.Mass ?? Mass.Zero, MassOrigin.FromGeometry);
@@ -50,6 +50,4 @@ internal static class UprightPlanner
     }
 
     private static Length Largest(IEnumerable<Length> lengths) => lengths.DefaultIfEmpty(Length.Zero).Max();
-
-    private static Length RoundUp(Length length) => RoundedTo * Math.Ceiling((length / RoundedTo) - 1e-9);
 }

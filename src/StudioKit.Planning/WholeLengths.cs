@@ -1,0 +1,15 @@
+using UnitsNet;
+
+namespace StudioKit.Planning;
+
+/// <summary>Lengths in the whole steps that are offered: never under what is needed, whatever rounding left behind the point.</summary>
+internal static class WholeLengths
+{
+    private const double Rounding = 1e-6;
+
+    /// <summary>The next whole centimetre that is not under a length.</summary>
+    public static Length UpToCentimetre(Length length) => Length.FromCentimeters(Math.Ceiling(length.Centimeters - Rounding));
+
+    /// <summary>The next whole millimetre beyond a length: what fits exactly may miss by rounding.</summary>
+    public static Length BeyondMillimetre(Length length) => Length.FromMillimeters(Math.Floor(length.Millimeters + Rounding) + 1);
+}
