@@ -1,5 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Kits.Studio;
+using StudioKit.Kits.Uprights;
 using StudioKit.Physics;
 using StudioKit.Planning.Changes;
 using UnitsNet;
@@ -21,9 +22,10 @@ internal static class StudioMends
         }
     }
 
-    /// <summary>A frame that sweeps the sheet up behind the subject, or a camera that looks down more steeply.</summary>
-    public static IEnumerable<ValueList<KitChange>> Swept(Plan plan) =>
-        SteeperCamera(plan).Prepend([new KitChange.FrameShape(FrameKind.SweptTable)]);
+    /// <summary>A frame that sweeps the sheet up behind the subject, unless poles of another sheet are clipped to its back rail, or a camera that looks down more steeply.</summary>
+    public static IEnumerable<ValueList<KitChange>> Swept(Plan plan) => plan.Kit.Uprights.Any(upright => upright.Carrier == UprightCarrier.Frame)
+        ? SteeperCamera(plan)
+        : SteeperCamera(plan).Prepend([new KitChange.FrameShape(FrameKind.SweptTable)]);
 
     /// <summary>The least change of the camera's angles after which a panel reaches behind each framing, and need not be swept for it.</summary>
     public static IEnumerable<ValueList<KitChange>> SteeperCamera(Plan plan)

@@ -38,6 +38,18 @@ public sealed class UprightMendsTests
         mend.After.Checks.Should().Contain(found => CheckLikeness.IsSame(check, found) && found.Passed);
     }
 
+    [Theory]
+    [InlineData("pond-edge.yaml", false)]
+    [InlineData("fen-edge.yaml", true)]
+    public void A_frame_that_sweeps_its_sheet_is_offered_only_where_no_other_sheet_is_clipped_to_its_back_rail(string kit, bool offered)
+    {
+        var low = new PlanCheck { Kind = PlanCheckKind.LowCameraAngles, Passed = false, SourceKey = "CommonPractice", SourceLocator = "" };
+
+        var changes = MendCandidates.For(low, KitPlanner.Plan(KitText.Read(KitText.DemoText(kit)))).SelectMany(candidate => candidate);
+
+        changes.OfType<KitChange.FrameShape>().Any().Should().Be(offered);
+    }
+
     private static (PlanCheck Check, CheckMend Mend) Mended(string text, Func<PlanCheck, bool> which)
     {
         var read = KitText.Read(text);

@@ -57,7 +57,9 @@ internal static class RandomKits
             SetUps = [.. setUps.Select((setUp, i) => setUp with { Name = $"set-up {i}" })],
             Panel = panel,
             Site = site,
-            Frame = new FrameSpec { Height = Length.FromMeters(height), Kind = frame },
+
+            // Only a table has a back rail that poles can be clipped to: a kit with another frame is not readable.
+            Frame = new FrameSpec { Height = Length.FromMeters(height), Kind = uprights.Exists(upright => upright.Carrier == UprightCarrier.Frame) ? FrameKind.Table : frame },
             Stock = new StockSpec { Lengths = [new StockLengthSpec { Length = Length.FromMeters(6) }], Sheets = [new StockSheetSpec { Width = Length.FromMeters(3), Height = Length.FromMeters(3) }] },
         };
 
