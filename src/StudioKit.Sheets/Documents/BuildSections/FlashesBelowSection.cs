@@ -1,0 +1,47 @@
+using StudioKit.Planning;
+using StudioKit.Planning.Studio;
+using StudioKit.Sheets.Building;
+using StudioKit.Sheets.Layout;
+using StudioKit.Wording;
+
+namespace StudioKit.Sheets.Documents.BuildSections;
+
+/// <summary>What holds the flashes under the panel, and where.</summary>
+internal static class FlashesBelowSection
+{
+    // One flash is said by the order of assembly and the drawings.
+    public static IEnumerable<Block> Supports(FramePlan frame, Measures measures)
+    {
+        if (frame.LowerFlashes.Count < 2)
+        {
+            yield break;
+        }
+
+        yield return new Heading("What holds the flashes below", 2);
+        yield return new Table(
+            [
+                new Column("Flash"), new Column("Set-ups"), new Column("Held by"), new Column("Below the panel", ColumnKind.Right),
+                new Column("From the left", ColumnKind.Right), new Column("From the front", ColumnKind.Right),
+            ],
+            [.. frame.LowerFlashes.Select(flash => new TableRow(
+            [
+                flash.Flash, string.Join(", ", flash.SetUps), HeldBy(flash), measures.Of(flash.BelowPanel), measures.Of(flash.FromLeft), measures.Of(flash.FromFront),
+            ]))]);
+    }
+
+    public static IEnumerable<Block> Places(Plan plan) => plan.PanelLights
+        .Where(light => light.Flashes.Count > 0)
+        .SelectMany(light =>
+        {
+            var drawing = FlashPlaceDrawing.Of(light);
+            return new Block[] { new Heading($"Flash below: {light.SetUp}", 2), new DrawingBlock(drawing, Caption: drawing.Title) };
+        });
+
+    private static string HeldBy(FlashBelow flash) => flash.Support switch
+    {
+        FlashSupport.Cradle => $"its cradle, {flash.CradleJoint}",
+        FlashSupport.SharedCradle => $"cradle {flash.CradleJoint}, the same place as another",
+        FlashSupport.Ground => "the ground",
+        _ => $"a stand of its own: {(flash.Fault is { } fault ? CradleText.Clause(fault) : "")}",
+    };
+}
