@@ -8,54 +8,148 @@ namespace StudioKit.Planning;
 public static class PlanFormat
 {
     /// <summary>A length in millimetres, three significant digits below 100 mm and whole millimetres above.</summary>
-    public static string Millimetres(Length length) => $"{ThreeDigits(length.Millimeters)} mm";
+    public static string Millimetres(Length length) => Length(length, $"{ThreeDigits(length.Millimeters)} mm", InchText.Length);
+
+    /// <summary>A length in whole millimetres, as it is set with a tape.</summary>
+    public static string WholeMillimetres(Length length) => Length(length, $"{Invariant(length.Millimeters, "0")} mm", InchText.Length);
+
+    /// <summary>A length to the half millimetre or the thirty-second of an inch, as it is marked and cut.</summary>
+    public static string CutLength(Length length) => Length(length, $"{CutMillimetres(length)} mm", InchText.ByRule);
+
+    /// <summary>The same without the unit that heads its column.</summary>
+    public static string CutFigure(Length length) => Told(CutMillimetres(length), () => InchText.ByRuleFigure(length.Millimeters));
+
+    /// <summary>A length in metres, to the half, for what is paced out.</summary>
+    public static string Metres(Length length) => Length(length, $"{Invariant(Math.Round(length.Meters * 10) / 10, "0.#")} m", InchText.Paced);
+
+    /// <summary>A length of gear that the trade knows in millimetres alone, as a focal length or an extension tube.</summary>
+    public static string GearMillimetres(Length length) => $"{ThreeDigits(length.Millimeters)} mm";
 
     /// <summary>A length in millimetres with its uncertainty, to two digits (JCGM 100:2008, 7.2.6), where that is a fiftieth of it or more.</summary>
-    public static string GiveOrTake(Length length, Length uncertainty) => uncertainty.Meters >= Math.Abs(length.Meters) / 50
-        ? $"{Millimetres(length)} ± {TwoDigits(uncertainty.Millimeters)} mm"
-        : Millimetres(length);
+    public static string GiveOrTake(Length length, Length uncertainty)
+    {
+        if (uncertainty.Meters < Math.Abs(length.Meters) / 50)
+        {
+            return Millimetres(length);
+        }
+
+        var metric = $"{ThreeDigits(length.Millimeters)} mm ± {TwoDigits(uncertainty.Millimeters)} mm";
+        return Told(metric, () => $"{InchText.Decimals(length.Millimeters)} in ± {TwoDigits(uncertainty.Inches)} in");
+    }
 
     /// <summary>Zoom of a flash head, e.g. <c>zoom 35 mm</c>.</summary>
-    public static string Zoom(Length? zoom) => zoom is { } set ? $"zoom {Millimetres(set)}" : "zoom as the guide number's";
+    public static string Zoom(Length? zoom) => zoom is { } set ? $"zoom {GearMillimetres(set)}" : "zoom as the guide number's";
 
-    /// <summary>A length in centimetres for distances set by hand, to the half centimetre.</summary>
-    public static string Centimetres(Length length) =>
-        $"{CentimetreFigure(length)} cm";
+    /// <summary>A length in centimetres for distances set by hand, to the half centimetre or the quarter of an inch.</summary>
+    public static string Centimetres(Length length) => Length(length, $"{HalfCentimetres(length)} cm", millimetres => $"{InchText.ByHandFigure(millimetres)} in");
 
-    /// <summary>The same without its unit, for a place that sets the unit apart.</summary>
-    public static string CentimetreFigure(Length length) => Invariant(Math.Round(length.Centimeters * 2) / 2, "0.#");
+    /// <summary>The same without its unit, for a place that sets the unit apart; in centimetres where both units are told.</summary>
+    public static string CentimetreFigure(Length length) => InInches ? InchText.ByHandFigure(length.Millimeters) : HalfCentimetres(length);
+
+    /// <summary>The unit of <see cref="CentimetreFigure"/>.</summary>
+    public static string CentimetreUnit => InInches ? "in" : "cm";
+
+    /// <summary>A force in newtons.</summary>
+    public static string Force(Force force) => Told($"{TwoDigits(force.Newtons)} N", () => InchText.Force(force.Newtons));
+
+    /// <summary>A wind's speed in metres a second.</summary>
+    public static string Speed(Speed speed) => Told($"{Invariant(speed.MetersPerSecond, "0.#")} m/s", () => InchText.Speed(speed.MetersPerSecond));
+
+    /// <summary>A temperature in whole degrees.</summary>
+    public static string Temperature(Temperature temperature) => Told($"{Invariant(temperature.DegreesCelsius, "0")} °C", () => InchText.Temperature(temperature.DegreesCelsius));
+
+    /// <summary>A length as the shop sells it: as the kit has it, else in metric, with the other unit behind it where that is told.</summary>
+    public static string AsSold(Length length)
+    {
+        var metric = $"{ThreeDigits(length.Millimeters)} mm";
+        return PlanUnits.Current is { Units: not TextUnits.Metric, Written: var written } && written.Of(length.Millimeters) is null ? $"{metric} ({InchText.Length(length.Millimeters)})" : Millimetres(length);
+    }
+
+    /// <summary>Whether lengths are told in inches alone.</summary>
+    public static bool InInches => PlanUnits.Current.Units == TextUnits.Inches;
+
+    // A length that the kit gives in inches is said in its own words.
+    private static string Length(Length length, string metric, Func<double, string> inches)
+    {
+        var (units, written) = PlanUnits.Current;
+        return written.Of(length.Millimeters) is { } own
+            ? units == TextUnits.Inches ? own : $"{own} ({metric})"
+            : Told(metric, () => inches(length.Millimeters));
+    }
+
+    private static string Told(string metric, Func<string> other) => PlanUnits.Current.Units switch
+    {
+        TextUnits.Metric => metric,
+        TextUnits.Inches => other(),
+        _ => $"{metric} ({other()})",
+    };
+
+    private static string CutMillimetres(Length length) => Invariant(Math.Round(length.Millimeters * 2, MidpointRounding.AwayFromZero) / 2, "0.#");
+
+    private static string HalfCentimetres(Length length) => Invariant(Math.Round(length.Centimeters * 2) / 2, "0.#");
 
     /// <summary>A small length in micrometres, to three significant digits.</summary>
     public static string Micrometres(Length length) => $"{ThreeDigits(length.Micrometers)} µm";
 
     /// <summary>A rectangle in millimetres.</summary>
-    public static string Rectangle(Length width, Length height) => $"{Sides(width, height)} mm";
+    public static string Rectangle(Length width, Length height) => Several(width, height);
 
     /// <summary>The three sides of a box, e.g. "120 × 100 × 60 mm".</summary>
-    public static string Box(Length width, Length depth, Length height) => $"{Sides(width, depth)} × {ThreeDigits(height.Millimeters)} mm";
+    public static string Box(Length width, Length depth, Length height) => Several(width, depth, height);
 
-    /// <summary>The two sides of a rectangle without their unit, for a column that names it.</summary>
-    public static string Sides(Length width, Length height) => $"{ThreeDigits(width.Millimeters)} × {ThreeDigits(height.Millimeters)}";
+    /// <summary>What a column of <see cref="Figure"/>, <see cref="WholeFigure"/>, <see cref="CutFigure"/> and <see cref="Sides"/> is headed with.</summary>
+    public static string FigureUnit => PlanUnits.Current.Units switch { TextUnits.Metric => "mm", TextUnits.Inches => "in", _ => "mm (in)" };
+
+    /// <summary>A length to three significant digits, without the unit that heads its column.</summary>
+    public static string Figure(Length length) => Told(ThreeDigits(length.Millimeters), () => InchText.Decimals(length.Millimeters));
+
+    /// <summary>The same in whole millimetres.</summary>
+    public static string WholeFigure(Length length) => Told(Invariant(length.Millimeters, "0"), () => InchText.Decimals(length.Millimeters));
+
+    /// <summary>The two sides of a rectangle, without the unit that heads their column.</summary>
+    public static string Sides(Length width, Length height) => Told(
+        $"{ThreeDigits(width.Millimeters)} × {ThreeDigits(height.Millimeters)}", () => $"{InchText.Decimals(width.Millimeters)} × {InchText.Decimals(height.Millimeters)}");
+
+    // The unit stands once, where all sides have it.
+    private static string Several(params Length[] sides)
+    {
+        var metric = $"{string.Join(" × ", sides.Select(side => ThreeDigits(side.Millimeters)))} mm";
+        var (units, written) = PlanUnits.Current;
+        if (units == TextUnits.Metric && !sides.Any(side => written.Of(side.Millimeters) is not null))
+        {
+            return metric;
+        }
+
+        var inches = string.Join(" × ", sides.Select(side => written.Of(side.Millimeters) ?? InchText.Length(side.Millimeters)));
+        return units switch
+        {
+            TextUnits.Inches => inches,
+            TextUnits.Metric => $"{inches} ({metric})",
+            _ => $"{metric} ({inches})",
+        };
+    }
 
     /// <summary>A place on the panel as seen from the subject's foot, in whole millimetres.</summary>
-    public static string PanelPlace(PanelLightPlan light, PanelPlace place) => PanelPlace(light, place, " mm");
+    public static string PanelPlace(PanelLightPlan light, PanelPlace place) => PanelPlace(light, place, withUnit: true);
 
     /// <summary>The same without its unit, for a column that names it.</summary>
-    public static string PanelPlaceFigures(PanelLightPlan light, PanelPlace place) => PanelPlace(light, place, "");
+    public static string PanelPlaceFigures(PanelLightPlan light, PanelPlace place) => PanelPlace(light, place, withUnit: false);
 
-    private static string PanelPlace(PanelLightPlan light, PanelPlace place, string unit)
+    private static string PanelPlace(PanelLightPlan light, PanelPlace place, bool withUnit)
     {
         ArgumentNullException.ThrowIfNull(light);
-        var back = (place.AlongSheet - light.SubjectFromFront).Millimeters;
-        var across = place.Across.Millimeters;
-        return FormattableString.Invariant(
-            $"{Math.Abs(across):0}{unit} {(across < 0 ? "left" : "right")}, {Math.Abs(back):0}{unit} {(light.Upright is null ? back < 0 ? "before" : "behind" : back < 0 ? "below" : "above")}");
+        var back = place.AlongSheet - light.SubjectFromFront;
+        return $"{Said(place.Across)} {(place.Across < UnitsNet.Length.Zero ? "left" : "right")}, "
+            + $"{Said(back)} {(light.Upright is null ? back < UnitsNet.Length.Zero ? "before" : "behind" : back < UnitsNet.Length.Zero ? "below" : "above")}";
+
+        string Said(Length side) => withUnit
+            ? WholeMillimetres(UnitsNet.Length.FromMillimeters(Math.Abs(side.Millimeters)))
+            : WholeFigure(UnitsNet.Length.FromMillimeters(Math.Abs(side.Millimeters)));
     }
 
     /// <summary>A mass: grams below a kilogram, two decimals of a kilogram above.</summary>
-    public static string Mass(Mass mass) => mass.Grams < 999.5
-        ? $"{Invariant(mass.Grams, "0")} g"
-        : $"{Invariant(mass.Kilograms, "0.00")} kg";
+    public static string Mass(Mass mass) => Told(
+        mass.Grams < 999.5 ? $"{Invariant(mass.Grams, "0")} g" : $"{Invariant(mass.Kilograms, "0.00")} kg", () => InchText.Mass(mass.Grams));
 
     /// <summary>An angle in whole degrees.</summary>
     public static string Degrees(Angle angle) => $"{Invariant(angle.Degrees, "0.#")}°";

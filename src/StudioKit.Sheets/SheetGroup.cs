@@ -1,3 +1,5 @@
+using StudioKit.Planning;
+
 namespace StudioKit.Sheets;
 
 /// <summary>Files of a plan that are made together: a printed document, or a family of drawings or tables. Nothing is made before it is asked for.</summary>
@@ -22,4 +24,6 @@ public sealed record SheetGroup
     /// <summary>Pictures of it, to look at before it is printed.</summary>
     /// <returns>An SVG file for each page of a document and for each drawing; none for tables.</returns>
     public IReadOnlyList<SheetFile> Pages() => _pages();
+
+    internal SheetGroup In(PlanUnits units) => new(Name, Kind, () => units.Tell(_write), () => units.Tell(_pages));
 }

@@ -1,4 +1,5 @@
 using StudioKit.Kits.Cards;
+using StudioKit.Planning;
 
 namespace StudioKit.Sheets;
 
@@ -11,8 +12,8 @@ public sealed record SheetOptions
     /// <summary>The paper.</summary>
     public Paper Paper { get; init; } = Paper.A4;
 
-    /// <summary>Units of the build sheet.</summary>
-    public SheetUnits Units { get; init; } = SheetUnits.Metric;
+    /// <summary>Units of all sheets, cards, drawings and tables.</summary>
+    public TextUnits Units { get; init; } = TextUnits.Metric;
 
     /// <summary>Templates of the cards to print, one file each.</summary>
     public IReadOnlyList<CardTemplate> Cards { get; init; } = [CardTemplates.Of(CardSize.A6.Name), CardTemplates.Of(CardSize.Index3By5.Name)];

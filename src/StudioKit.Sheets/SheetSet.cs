@@ -1,4 +1,5 @@
 using System.Text;
+using StudioKit.Kits;
 using StudioKit.Planning;
 using StudioKit.Planning.Packing;
 using StudioKit.Sheets.Building;
@@ -29,8 +30,8 @@ public static class SheetSet
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(options);
 
-        var stamp = StampOf(plan, options);
-        return
+        var (stamp, units) = (StampOf(plan, options), UnitsOf(plan, options));
+        SheetGroup[] groups =
         [
             .. SheetChapters.Of(plan, options, stamp).Select(named =>
                 new SheetGroup(named.FileName, named.Kind, () => [Pdf(named.FileName, named.Chapter.Alone(stamp))], () => Pages(named, stamp))),
@@ -39,6 +40,7 @@ public static class SheetSet
             .. plan.SheetLights.Any() ? (SheetGroup[])[Svgs("light-drawings", () => LightDrawings.Of(plan))] : [],
             new SheetGroup("tables", SheetGroupKind.Tables, () => Tables(plan), () => []),
         ];
+        return [.. groups.Select(group => group.In(units))];
     }
 
     /// <summary>Binds every printed sheet into one file, behind a cover and a table of contents; of the cards, those of the first template only.</summary>
@@ -51,13 +53,18 @@ public static class SheetSet
         ArgumentNullException.ThrowIfNull(options);
 
         var stamp = StampOf(plan, options);
-        var chapters = SheetChapters.Of(plan, options with { Cards = [.. options.Cards.Take(1)] }, stamp);
-        return Pdf("field-book.pdf", FieldBook.Bind(plan, [.. chapters.Select(named => named.Chapter)], stamp, options.Paper));
+        return UnitsOf(plan, options).Tell(() =>
+        {
+            var chapters = SheetChapters.Of(plan, options with { Cards = [.. options.Cards.Take(1)] }, stamp);
+            return Pdf("field-book.pdf", FieldBook.Bind(plan, [.. chapters.Select(named => named.Chapter)], stamp, options.Paper));
+        });
     }
 
     private static IEnumerable<NamedDrawing> Drawings(Plan plan, Workshop workshop, SheetOptions options) => CutDrawings.Of(plan, workshop)
         .Concat(plan.Frame is { } frame ? BuildDrawings.Of(plan, frame, new Measures(options.Units)) : [])
         .Concat(UprightBlocks.Drawings(workshop.Uprights, new Measures(options.Units)));
+
+    private static PlanUnits UnitsOf(Plan plan, SheetOptions options) => new(options.Units, WrittenLengths.Of(plan.Written));
 
     private static Stamp StampOf(Plan plan, SheetOptions options) => new(plan.Kit.Name, plan.ContentHash, options.Date) { Corrected = plan.Corrections?.Date };
 

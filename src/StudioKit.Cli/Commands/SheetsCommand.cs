@@ -1,3 +1,4 @@
+using StudioKit.Planning;
 using System.CommandLine;
 using System.Globalization;
 using StudioKit.Cli.Files;
@@ -33,7 +34,7 @@ internal static class SheetsCommand
         var templates = TemplateOption();
         var date = DateOption();
         var book = new Option<bool>("--book") { Description = "Write one file, field-book.pdf, with a cover, a table of contents and every sheet in it, instead of a file for each." };
-        var units = ChoiceOption.Create("--units", "Units of the build sheet: metric, or e.g. both for inches beside millimetres.", SheetUnits.Metric);
+        var units = ChoiceOption.Create("--units", "Units of all sheets, cards, drawings and tables: metric, inches (with pounds), or e.g. both beside each other. What the kit gives in inches is always said as it stands there.", TextUnits.Metric);
         var force = ForceOption.Create();
         var day = new DayOptions("--day");
         var command = new Command("sheets", Text) { kit, output, paper, cards, templates, units, date, book, force };

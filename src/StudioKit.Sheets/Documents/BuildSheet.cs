@@ -10,7 +10,7 @@ namespace StudioKit.Sheets.Documents;
 /// <summary>Everything a builder takes to the shop and the bench: what to buy, cut, join and check.</summary>
 internal static class BuildSheet
 {
-    public static SheetDocument Make(Plan plan, FramePlan frame, Stamp stamp, PageSetup page, SheetUnits units)
+    public static SheetDocument Make(Plan plan, FramePlan frame, Stamp stamp, PageSetup page, TextUnits units)
     {
         var (measures, workshop) = (new Measures(units), frame.Workshop);
         return new SheetDocument(
@@ -41,7 +41,7 @@ internal static class BuildSheet
     }
 
     /// <summary>The same of upright sheets where no frame is built.</summary>
-    public static SheetDocument WithoutFrame(Plan plan, Workshop workshop, Stamp stamp, PageSetup page, SheetUnits units)
+    public static SheetDocument WithoutFrame(Plan plan, Workshop workshop, Stamp stamp, PageSetup page, TextUnits units)
     {
         var measures = new Measures(units);
         return new SheetDocument(

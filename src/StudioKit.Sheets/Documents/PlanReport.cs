@@ -60,7 +60,7 @@ internal static class PlanReport
         yield return new Heading("Framings", 2);
         yield return new Table(
             [
-                new Column("Framing"), new Column("With"), new Column("Field, mm"), new Column("Glass to subject, mm", ColumnKind.Decimal), new Column("±, mm", ColumnKind.Decimal),
+                new Column("Framing"), new Column("With"), new Column($"Field, {PlanFormat.FigureUnit}"), new Column($"Glass to subject, {PlanFormat.FigureUnit}", ColumnKind.Decimal), new Column($"±, {PlanFormat.FigureUnit}", ColumnKind.Decimal),
                 new Column("Extension, mm", ColumnKind.Decimal), new Column("Effective × marked f-number", ColumnKind.Decimal),
             ],
             [.. framings.Select(framing => new TableRow(framing.Reached
@@ -68,7 +68,7 @@ internal static class PlanReport
                 [
                     framing.Name, framing.Accessories.Count == 0 ? "lens alone" : string.Join(", ", framing.Accessories),
                     PlanFormat.Sides(framing.FieldWidth, framing.FieldHeight),
-                    PlanFormat.ThreeDigits(framing.WorkingDistance.Millimeters), PlanFormat.ThreeDigits(framing.WorkingDistanceUncertainty.Millimeters),
+                    PlanFormat.Figure(framing.WorkingDistance), PlanFormat.Figure(framing.WorkingDistanceUncertainty),
                     PlanFormat.ThreeDigits(framing.Extension.Millimeters),
                     PlanFormat.ThreeDigits(framing.EffectiveApertureFactor),
                 ]

@@ -95,7 +95,7 @@ internal sealed class PrintedKits(PlannedKits plans)
     private static SheetOptions Options(SheetsRequest request) => new()
     {
         Paper = request.Letter ? Paper.Letter : Paper.A4,
-        Units = request.Inches ? SheetUnits.Both : SheetUnits.Metric,
+        Units = request.Inches ? TextUnits.Both : TextUnits.Metric,
         Date = DateOf(request),
     };
 

@@ -10,7 +10,7 @@ namespace StudioKit.Sheets.Tests.Building;
 
 public sealed class BuildSheetTests
 {
-    private static readonly Measures Metric = new(SheetUnits.Metric);
+    private static readonly Measures Metric = new(TextUnits.Metric);
 
     public static TheoryData<string> Shapes { get; } = ["table", "swept-table"];
 
@@ -176,7 +176,7 @@ public sealed class BuildSheetTests
     [Fact]
     public void Inches_stand_beside_millimetres_on_request()
     {
-        using var document = Pages.Read(Built(BuiltKit.Swept, SheetUnits.Both).Document);
+        using var document = Pages.Read(Built(BuiltKit.Swept, TextUnits.Both).Document);
 
         // 500 mm are 19.685 in, nearest 19 11/16.
         document.GetPages().Select(page => page.Text).Should().Contain(text => text.Contains("500 mm (19 11/16 in)", StringComparison.Ordinal));
@@ -187,7 +187,7 @@ public sealed class BuildSheetTests
     {
         var plan = BuiltKit.Table with { Kit = BuiltKit.Table.Kit with { Name = "The very long name of a kit that somebody wrote on a rainy evening" } };
 
-        Built(plan, SheetUnits.Metric).Problems.Should().BeEmpty();
+        Built(plan, TextUnits.Metric).Problems.Should().BeEmpty();
     }
 
     [Theory]
@@ -195,7 +195,7 @@ public sealed class BuildSheetTests
     public void A_check_is_printed_with_what_it_takes_for_given(string shape)
     {
         var plan = PlanOf(shape);
-        var text = string.Join(' ', Built(plan, SheetUnits.Metric).Document.Pages.SelectMany(Pages.Labels));
+        var text = string.Join(' ', Built(plan, TextUnits.Metric).Document.Pages.SelectMany(Pages.Labels));
 
         text.Should().Contain("gust factor").And.Contain("subject in its box").And.Contain("an elbow's push").And.Contain("warmed by the sun");
         plan.Checks.Where(check => check.Loads.Count > 0).Should().HaveCountGreaterThan(8);
@@ -228,7 +228,7 @@ public sealed class BuildSheetTests
         files["sheet-cuts.csv"].Should().HaveCount(1 + frame.SheetParts.Sum(part => part.Count));
     }
 
-    private static LaidDocument Built(Plan plan, SheetUnits units) => Paginator.Lay(BuildSheet.Make(
+    private static LaidDocument Built(Plan plan, TextUnits units) => Paginator.Lay(BuildSheet.Make(
         plan, plan.Frame!, new Stamp(plan.Kit.Name, plan.ContentHash, new DateOnly(2026, 5, 17)), new PageSetup(Paper.A4), units));
 
     private static string[] Rows(string text) => text.Split(["\r\n", "\n"], StringSplitOptions.RemoveEmptyEntries);

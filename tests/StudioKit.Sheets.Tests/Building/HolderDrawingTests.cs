@@ -12,7 +12,7 @@ namespace StudioKit.Sheets.Tests.Building;
 /// <summary>Holders that are built: drawn with what their pieces are cut to, and put together step by step.</summary>
 public sealed class HolderDrawingTests
 {
-    private static readonly Measures Metric = new(SheetUnits.Metric);
+    private static readonly Measures Metric = new(TextUnits.Metric);
     private static readonly BuiltHolder Stand = new("reed stand", 2, Length.FromMillimeters(550), 1, Length.FromMillimeters(300), OnPeg: true);
     private static readonly BuiltHolder Arm = new("long arm", 0, Length.Zero, 2, Length.FromMillimeters(275), OnPeg: false);
 
@@ -61,7 +61,7 @@ public sealed class HolderDrawingTests
             "kit.yaml",
             PartsLibrary.Embedded));
 
-        var text = string.Join(' ', Paginator.Lay(BuildSheet.Make(plan, plan.Frame!, Pages.Stamp, new PageSetup(Paper.A4), SheetUnits.Metric)).Document.Pages.SelectMany(Pages.Labels));
+        var text = string.Join(' ', Paginator.Lay(BuildSheet.Make(plan, plan.Frame!, Pages.Stamp, new PageSetup(Paper.A4), TextUnits.Metric)).Document.Pages.SelectMany(Pages.Labels));
 
         text.Should().Contain("Holders of the lights").And.Contain("Holder: long arm").And.Contain("both clips");
         BuildDrawings.Of(plan, plan.Frame!, Metric).Select(drawing => drawing.Name).Should().Contain("holder-1");

@@ -1,3 +1,4 @@
+using StudioKit.Planning;
 using StudioKit.Sheets.Building;
 using StudioKit.Sheets.Drawings;
 
@@ -38,7 +39,7 @@ public sealed class TemplatesTests
         var frame = BuiltKit.Table.Frame!;
         foreach (var fitting in frame.Fittings)
         {
-            var measures = JointDrawing.Of(frame, fitting, new Measures(SheetUnits.Metric)).Marks.OfType<Dimension>().ToList();
+            var measures = JointDrawing.Of(frame, fitting, new Measures(TextUnits.Metric)).Marks.OfType<Dimension>().ToList();
 
             measures.Should().OnlyContain(measure => measure.Text.StartsWith(Measures.Metric(measure.From.DistanceTo(measure.To)), StringComparison.Ordinal));
             measures.Single(measure => measure.Text.EndsWith("to the mark", StringComparison.Ordinal)).To.X.Should().BeApproximately(fitting.ToMark.Millimeters, 1e-9);

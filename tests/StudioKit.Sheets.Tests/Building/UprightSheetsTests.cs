@@ -28,7 +28,7 @@ public sealed class UprightSheetsTests
 
         """;
 
-    private static readonly Measures Metric = new(SheetUnits.Metric);
+    private static readonly Measures Metric = new(TextUnits.Metric);
     private static readonly Plan Plan = KitPlanner.Plan(KitReader.Parse(Kit, "kit.yaml", PartsLibrary.Embedded));
 
     public static TheoryData<int> EveryUpright => [.. Enumerable.Range(0, Plan.Workshop!.Uprights.Count)];
@@ -36,7 +36,7 @@ public sealed class UprightSheetsTests
     [Fact]
     public void A_kit_without_a_frame_has_a_build_sheet_with_every_piece_clip_and_step()
     {
-        var laid = Paginator.Lay(BuildSheet.WithoutFrame(Plan, Plan.Workshop!, Pages.Stamp, new PageSetup(Paper.A4), SheetUnits.Metric));
+        var laid = Paginator.Lay(BuildSheet.WithoutFrame(Plan, Plan.Workshop!, Pages.Stamp, new PageSetup(Paper.A4), TextUnits.Metric));
         var text = string.Join(' ', laid.Document.Pages.SelectMany(Pages.Labels));
 
         laid.Problems.Should().BeEmpty();

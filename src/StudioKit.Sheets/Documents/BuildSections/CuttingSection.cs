@@ -11,7 +11,7 @@ internal static class CuttingSection
     public static IEnumerable<Block> Pieces(FramePlan frame, Measures measures)
     {
         yield return new Heading("Pieces of pipe, for one studio", 2);
-        var inches = measures.Units == SheetUnits.Both && frame.InchPieces.Count == frame.Pieces.Count;
+        var inches = measures.Units == TextUnits.Both && frame.InchPieces.Count == frame.Pieces.Count;
         yield return new Table(
             [
                 new Column("Letter"), new Column("Count", ColumnKind.Right), new Column("Cut to, mm", ColumnKind.Decimal),
