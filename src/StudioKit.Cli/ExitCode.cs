@@ -6,7 +6,7 @@ internal enum ExitCode
     /// <summary>Done.</summary>
     Done = 0,
 
-    /// <summary>The input is sound but the plan fails one of its checks.</summary>
+    /// <summary>The input is sound but the plan fails one of its checks, or what is to be printed does not fit on its paper.</summary>
     PlanFails = 1,
 
     /// <summary>Bad usage or a bad kit.</summary>

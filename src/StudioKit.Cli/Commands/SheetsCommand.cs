@@ -69,7 +69,7 @@ internal static class SheetsCommand
             string[] inputs = [parsed.GetRequiredValue(kit), .. parsed.GetValue(templates) ?? []];
             var targets = OutputFiles.In(parsed.GetRequiredValue(output), files.Select(file => (file.Name, file.Content)));
             Tell(host, files, OutputFiles.Write(host, parsed.GetValue(force), inputs, targets));
-            return (int)Planner.Verdict(plan, host);
+            return (int)Verdict(Planner.Verdict(plan, host), files);
         });
         return command;
     }
@@ -83,6 +83,10 @@ internal static class SheetsCommand
 
         return cards.All(card => CardFit.On(card, paper));
     }
+
+    // What did not fit is missing from the sheets, whatever the plan is worth.
+    private static ExitCode Verdict(ExitCode plan, IReadOnlyList<SheetFile> files) =>
+        plan == ExitCode.Done && files.Any(file => file.Problems.Count > 0) ? ExitCode.PlanFails : plan;
 
     private static void Tell(CommandHost host, IReadOnlyList<SheetFile> files, IReadOnlyList<string> written)
     {

@@ -7,7 +7,13 @@ namespace StudioKit.Sheets.Layout;
 /// <param name="Problems">What did not fit and why, in words for a person; empty where all did.</param>
 internal sealed record Chapter(string Title, int PageCount, Func<PageRun, IReadOnlyList<Page>> Finish, IReadOnlyList<string> Problems)
 {
+    /// <summary>True where a back must stay blank, as that of a template which is cut out.</summary>
+    public bool OneSided { get; init; }
+
     /// <summary>The chapter as a document of its own.</summary>
-    public LaidDocument Alone(Stamp stamp) =>
-        new(new PagedDocument($"{stamp.KitName}: {Title}", stamp.Date, Finish(new PageRun(1, PageCount))), Problems);
+    public LaidDocument Alone(Stamp stamp)
+    {
+        var document = new PagedDocument($"{stamp.KitName}: {Title}", stamp.Date, Finish(new PageRun(1, PageCount)));
+        return new LaidDocument(OneSided ? document with { Sides = PrintedSides.One } : document, Problems);
+    }
 }

@@ -22,12 +22,32 @@ internal static class ColumnWidths
         var spare = width - least.Sum();
         if (spare < 0)
         {
-            return [.. least.Select(column => column * width / least.Sum())];
+            return Narrowed(least, [.. Enumerable.Range(0, count).Select(i => Widest(table, i, TextWrap.WidestPiece))], width);
         }
 
         return width >= wanted.Sum()
             ? Stretch(table, wanted, width - wanted.Sum())
             : Even(wanted, least, spare);
+    }
+
+    // Words are broken at their hyphens first, then anywhere in the widest columns: what is narrow, as numbers are, stays whole.
+    private static double[] Narrowed(double[] words, double[] pieces, double width)
+    {
+        if (pieces.Sum() <= width)
+        {
+            return Even(words, pieces, width - pieces.Sum());
+        }
+
+        var widths = new double[pieces.Length];
+        var (left, columns) = (width, pieces.Length);
+        foreach (var i in Enumerable.Range(0, pieces.Length).OrderBy(i => pieces[i]))
+        {
+            widths[i] = Math.Min(pieces[i], left / columns);
+            left -= widths[i];
+            columns--;
+        }
+
+        return widths;
     }
 
     // All get the same on top of their least, save who wants less: a short column is not wrapped for the sake of a long one.

@@ -12,17 +12,25 @@ internal sealed record DrawingBlock(Drawing Drawing, bool TrueScale = false, dou
     // The reductions of ISO 5455, with full size before them.
     private static readonly double[] Reductions = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000];
 
-    public override Fit Fit(double width, double height)
+    private const double AboveCaption = 1;
+
+    public override Fit Fit(double width, double height) => Reduced(width, height, MaxHeight);
+
+    /// <summary>On a page that is too low for it, a drawing that is no template is reduced further.</summary>
+    public override Fit Force(double width, double height) => Reduced(width, height, Math.Min(MaxHeight, height));
+
+    private Fit Reduced(double width, double height, double tallest)
     {
-        var caption = Caption is { Length: 0 } ? 0 : TypeScale.LineHeight(TypeScale.Small) + 1;
         foreach (var reduction in TrueScale ? Reductions[..1] : Reductions)
         {
             var scaled = Drawing.Scaled(1 / reduction);
             var bounds = scaled.Bounds;
-            if (bounds.Width <= width && (TrueScale || bounds.Height + caption <= MaxHeight))
+            var caption = Lines(reduction, width);
+            var under = caption.Count == 0 ? 0 : (caption.Count * TypeScale.LineHeight(TypeScale.Small)) + AboveCaption;
+            if (bounds.Width <= width && (TrueScale || bounds.Height + under <= tallest))
             {
                 return Layout.Fit.WholeOrNothing(
-                    this, $"The drawing {Drawing.Title}", bounds.Height + caption, height, () => Marks(scaled, bounds, width, reduction));
+                    this, $"The drawing {Drawing.Title}", bounds.Height + under, height, () => Marks(scaled, bounds, width, caption));
             }
         }
 
@@ -30,17 +38,17 @@ internal sealed record DrawingBlock(Drawing Drawing, bool TrueScale = false, dou
             this, FormattableString.Invariant($"The drawing {Drawing.Title} is {Drawing.Bounds.Width:0} mm wide; the page holds {width:0} mm."));
     }
 
-    private List<Primitive> Marks(Drawing scaled, Bounds bounds, double width, double reduction)
+    private IReadOnlyList<string> Lines(double reduction, double width)
     {
-        var left = Caption is { Length: 0 } ? 0 : (width - bounds.Width) / 2;
         var caption = Caption ?? FormattableString.Invariant($"{Drawing.Title}, scale 1:{reduction:0}");
-        var marks = new List<Primitive>(scaled.Shifted(left - bounds.Left, -bounds.Top).Marks);
-        if (caption.Length > 0)
-        {
-            var baseline = bounds.Height + 1 + TypeScale.Baseline(TypeScale.Small);
-            marks.Add(new Label(new Point(width / 2, baseline), caption, TypeScale.Small, TextAnchor.Middle));
-        }
+        return caption.Length == 0 ? [] : TextWrap.Lines(caption, width, TypeScale.Small, Fonts.TextWeight.Regular);
+    }
 
+    private static List<Primitive> Marks(Drawing scaled, Bounds bounds, double width, IReadOnlyList<string> caption)
+    {
+        var left = caption.Count == 0 ? 0 : (width - bounds.Width) / 2;
+        var marks = new List<Primitive>(scaled.Shifted(left - bounds.Left, -bounds.Top).Marks);
+        marks.AddRange(TypeScale.Set(caption, width / 2, TypeScale.Small, Fonts.TextWeight.Regular, TextAnchor.Middle, bounds.Height + AboveCaption));
         return marks;
     }
 }

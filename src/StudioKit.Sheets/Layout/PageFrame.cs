@@ -12,12 +12,13 @@ internal static class PageFrame
     public static IEnumerable<Primitive> Marks(SheetDocument document, string number)
     {
         var (left, right) = (document.Setup.Body.Left, document.Setup.Body.Right);
-        var title = TextMeter.Width(document.Title, TypeScale.Small, TextWeight.Regular);
+        var shown = TextWrap.Shortened(document.Title, (right - left) / 2, TypeScale.Small, TextWeight.Regular);
+        var title = TextMeter.Width(shown, TypeScale.Small, TextWeight.Regular);
 
         // A name too long for the header ends in an ellipsis there; the first heading has it in full.
         var name = TextWrap.Shortened(document.Stamp.KitName, right - left - title - 6, TypeScale.Small, TextWeight.Bold);
         yield return Text(left, HeaderBaseline, name, TextAnchor.Start, TextWeight.Bold);
-        yield return Text(right, HeaderBaseline, document.Title, TextAnchor.End);
+        yield return Text(right, HeaderBaseline, shown, TextAnchor.End);
         yield return new Line(new Point(left, HeaderBaseline + RuleBelow), new Point(right, HeaderBaseline + RuleBelow), Stroke.Thin);
 
         var foot = document.Setup.Height - 11;

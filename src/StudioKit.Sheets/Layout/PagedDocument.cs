@@ -8,4 +8,9 @@ internal sealed record PagedDocument(string Title, DateOnly? Date, IReadOnlyList
 {
     /// <summary>Language of the text, as BCP 47 writes it.</summary>
     public string Language { get; init; } = "en";
+
+    /// <summary>Sides of the paper that a printer is asked to use; the front alone where there is one page.</summary>
+    public PrintedSides Sides { get; init; } = Pages.Count < 2 ? PrintedSides.One
+        : Pages[0].WidthMm > Pages[0].HeightMm ? PrintedSides.BothOverShortEdge
+        : PrintedSides.BothOverLongEdge;
 }

@@ -13,7 +13,7 @@ internal static class Paginator
     {
         var problems = new List<string>();
         var bodies = Flow(new Stack(document.Blocks), document.Setup.Body, problems);
-        return new Chapter(document.Title, bodies.Count, run => [.. bodies.Select((body, i) => Finish(document, body, run.Says(i)))], problems);
+        return new Chapter(document.Title, bodies.Count, run => [.. bodies.Select((body, i) => Finish(document, body, run.Says(i)))], problems) { OneSided = document.OneSided };
     }
 
     /// <summary>Fills pages until nothing is left.</summary>

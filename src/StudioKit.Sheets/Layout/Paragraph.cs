@@ -8,9 +8,12 @@ internal sealed record Paragraph(string Text, double SizePt = TypeScale.Body, Te
     // Fewer lines than this are never left alone at the foot or the head of a page.
     private const int FewestLines = 2;
 
+    /// <summary>Lines that the page before had no room for: a word that was broken stays broken where it was.</summary>
+    private (double Width, IReadOnlyList<string> Lines)? Left { get; init; }
+
     public override Fit Fit(double width, double height)
     {
-        var lines = TextWrap.Lines(Text, width, SizePt, Weight);
+        var lines = Left is { } left && left.Width == width ? left.Lines : TextWrap.Lines(Text, width, SizePt, Weight);
         var lineHeight = TypeScale.LineHeight(SizePt);
         var room = double.IsInfinity(height) ? lines.Count : (int)Math.Floor((height / lineHeight) + 1e-9);
         if (room >= lines.Count)
@@ -21,7 +24,7 @@ internal sealed record Paragraph(string Text, double SizePt = TypeScale.Body, Te
         room = Math.Min(room, lines.Count - FewestLines);
         return room < FewestLines
             ? Layout.Fit.Nothing(this, FormattableString.Invariant($"A paragraph of {lines.Count} lines has no room for two of them."))
-            : Part([.. lines.Take(room)], this with { Text = string.Join(' ', lines.Skip(room)) });
+            : Part([.. lines.Take(room)], this with { Text = string.Join(' ', lines.Skip(room)), Left = (width, [.. lines.Skip(room)]) });
     }
 
     private Fit Part(IReadOnlyList<string> lines, Block? rest) =>

@@ -5,4 +5,8 @@ namespace StudioKit.Sheets.Layout;
 /// <param name="Stamp">Where it came from.</param>
 /// <param name="Setup">The paper.</param>
 /// <param name="Blocks">What it says.</param>
-internal sealed record SheetDocument(string Title, Stamp Stamp, PageSetup Setup, IReadOnlyList<Block> Blocks);
+internal sealed record SheetDocument(string Title, Stamp Stamp, PageSetup Setup, IReadOnlyList<Block> Blocks)
+{
+    /// <summary>True where a back must stay blank, as that of a template which is cut out.</summary>
+    public bool OneSided { get; init; }
+}

@@ -13,7 +13,7 @@ internal sealed record Stack(IReadOnlyList<Block> Blocks, double Gap = 2.5) : Bl
         for (var i = 0; i < Blocks.Count; i++)
         {
             var top = y == 0 ? 0 : y + Gap;
-            var fit = FitOne(i, width, height - top, first: y == 0);
+            var fit = FitOne(i, width, height - top);
             if (fit.Problem is not null)
             {
                 return y == 0 ? fit with { Rest = this } : Part(y, marks, bookmarks, [.. Blocks.Skip(i)]);
@@ -34,26 +34,41 @@ internal sealed record Stack(IReadOnlyList<Block> Blocks, double Gap = 2.5) : Bl
 
     public override Fit Force(double width, double height)
     {
-        var fit = Blocks[0].Force(width, height);
+        var headings = Blocks.TakeWhile((block, i) => block is Heading && i + 1 < Blocks.Count).ToList();
+        var over = (this with { Blocks = headings }).Fit(width, height);
+        var top = headings.Count == 0 ? 0 : over.Height + Gap;
+        var fit = Blocks[headings.Count].Force(width, height - top);
+        if (fit.Problem is not null)
+        {
+            return Layout.Fit.Nothing(this, fit.Problem);
+        }
+
         Block[] left = fit.Rest is null ? [] : [fit.Rest];
-        Block[] rest = [.. left, .. Blocks.Skip(1)];
-        return fit with { Rest = rest.Length == 0 ? null : this with { Blocks = fit.Problem is null ? rest : Blocks } };
+        return Part(
+            top + fit.Height,
+            [.. over.Marks, .. fit.Marks.Select(mark => mark.Under(Similarity.Shift(0, top)))],
+            [.. over.Bookmarks, .. fit.Bookmarks.Select(bookmark => bookmark with { Y = bookmark.Y + top })],
+            [.. left, .. Blocks.Skip(headings.Count + 1)]) with
+        { EndsPage = fit.EndsPage };
     }
 
-    /// <summary>The stack with another block in place of the first that is not itself a stack.</summary>
-    public Stack ReplaceFirst(Block replacement) =>
-        this with { Blocks = [Blocks[0] is Stack inner ? inner.ReplaceFirst(replacement) : replacement, .. Blocks.Skip(1)] };
+    /// <summary>The stack with another block in place of the first that is neither a stack nor a heading over others.</summary>
+    public Stack ReplaceFirst(Block replacement)
+    {
+        var first = Blocks.TakeWhile((block, i) => block is Heading && i + 1 < Blocks.Count).Count();
+        return this with { Blocks = [.. Blocks.Take(first), Blocks[first] is Stack inner ? inner.ReplaceFirst(replacement) : replacement, .. Blocks.Skip(first + 1)] };
+    }
 
-    // A heading is only set where something of what it heads comes under it.
-    private Fit FitOne(int index, double width, double room, bool first)
+    // A heading is only set where something of what it heads comes under it; on an empty page, what it heads is made to fit.
+    private Fit FitOne(int index, double width, double room)
     {
         var fit = Blocks[index].Fit(width, room);
-        if (Blocks[index] is not Heading || first || fit.Problem is not null || index + 1 == Blocks.Count)
+        if (Blocks[index] is not Heading || fit.Problem is not null || index + 1 == Blocks.Count)
         {
             return fit;
         }
 
-        var below = FitOne(index + 1, width, room - fit.Height - Gap, first: false);
+        var below = FitOne(index + 1, width, room - fit.Height - Gap);
         return below.Problem is null ? fit : Layout.Fit.Nothing(this, "A heading would stand alone at the foot of the page.");
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using StudioKit.Sheets.Fonts;
 
 namespace StudioKit.Sheets.Layout;
@@ -10,16 +11,16 @@ internal static class TextWrap
         "mm", "cm", "m", "µm", "in", "ft", "g", "kg", "oz", "lb", "s", "ms", "min", "h", "N", "lx", "Wh", "%", "stop", "stops", "EUR",
     };
 
-    /// <summary>Lines no wider than the room; a word that is too long alone is broken where the room ends.</summary>
+    /// <summary>Lines no wider than the room; a word that is too long alone is broken behind its last hyphen or the like that the room holds, else where the room ends.</summary>
     public static IReadOnlyList<string> Lines(string text, double width, double sizePt, TextWeight weight)
     {
         var lines = new List<string>();
         foreach (var paragraph in text.Split('\n'))
         {
             var line = "";
-            foreach (var word in Words(paragraph))
+            foreach (var (word, gap) in Words(paragraph))
             {
-                var longer = line.Length == 0 ? word : line + " " + word;
+                var longer = line.Length == 0 ? word : line + gap + word;
                 if (Fits(longer, width, sizePt, weight))
                 {
                     line = longer;
@@ -40,9 +41,10 @@ internal static class TextWrap
     public static string Shortened(string text, double width, double sizePt, TextWeight weight)
     {
         var shortened = text;
-        for (var length = text.Length; length > 0 && !Fits(shortened, width, sizePt, weight); length--)
+        var ends = Fits(text, width, sizePt, weight) ? [] : StringInfo.ParseCombiningCharacters(text);
+        for (var i = ends.Length - 1; i >= 0 && !Fits(shortened, width, sizePt, weight); i--)
         {
-            shortened = text[..(length - 1)].TrimEnd() + "…";
+            shortened = text[..ends[i]].TrimEnd() + "…";
         }
 
         return shortened;
@@ -50,10 +52,14 @@ internal static class TextWrap
 
     /// <summary>Width of the widest word, which a column should have.</summary>
     public static double WidestWord(string text, double sizePt, TextWeight weight) =>
-        text.Split('\n').SelectMany(Words).DefaultIfEmpty("").Max(word => TextMeter.Width(word, sizePt, weight));
+        text.Split('\n').SelectMany(Words).Select(word => word.Word).DefaultIfEmpty("").Max(word => TextMeter.Width(word, sizePt, weight));
 
-    // A number and its unit are one word to the eye.
-    private static IEnumerable<string> Words(string paragraph)
+    /// <summary>Width of the widest piece that is best left whole: words are broken at hyphens before anything else is.</summary>
+    public static double WidestPiece(string text, double sizePt, TextWeight weight) =>
+        text.Split('\n').SelectMany(Words).SelectMany(word => WordBreak.Pieces(word.Word)).DefaultIfEmpty("").Max(piece => TextMeter.Width(piece, sizePt, weight));
+
+    // A number and its unit are one word to the eye; scripts that are written without spaces may break between any two of their signs.
+    private static IEnumerable<(string Word, string Gap)> Words(string paragraph)
     {
         var word = "";
         foreach (var next in paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries))
@@ -62,15 +68,18 @@ internal static class TextWrap
                 && (Units.Contains(next.TrimEnd('.', ',', ';', ':', ')')) || IsFraction(next));
             if (!joined && word.Length > 0)
             {
-                yield return word;
+                foreach (var part in WordBreak.Signs(word))
+                {
+                    yield return part;
+                }
             }
 
             word = joined ? $"{word} {next}" : next;
         }
 
-        if (word.Length > 0)
+        foreach (var part in WordBreak.Signs(word))
         {
-            yield return word;
+            yield return part;
         }
     }
 
@@ -80,14 +89,8 @@ internal static class TextWrap
 
     private static string BreakWord(List<string> lines, string word, double width, double sizePt, TextWeight weight)
     {
-        while (!Fits(word, width, sizePt, weight) && word.Length > 1)
+        while (!Fits(word, width, sizePt, weight) && WordBreak.Length(word, start => Fits(start, width, sizePt, weight)) is var length && length < word.Length)
         {
-            var length = 1;
-            while (length + 1 < word.Length && Fits(word[..(length + 1)], width, sizePt, weight))
-            {
-                length++;
-            }
-
             lines.Add(word[..length]);
             word = word[length..];
         }

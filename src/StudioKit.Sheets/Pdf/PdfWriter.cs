@@ -42,16 +42,31 @@ internal static class PdfWriter
     private static void Describe(PdfDocument document, PagedDocument paged)
     {
         var date = (paged.Date ?? Undated).ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc);
+        document.Version = 17;
         document.Info.Title = paged.Title;
         document.Info.Creator = "StudioKit";
         document.Info.CreationDate = date;
         document.Info.ModificationDate = date;
         document.Language = paged.Language;
-        document.ViewerPreferences.DisplayDocTitle = true;
+        Prefer(document.ViewerPreferences, paged.Sides);
 
         // Streams are compressed after the file has been made stable.
         document.Options.NoCompression = true;
         document.Options.CompressContentStreams = false;
+    }
+
+    // Sheets carry true sizes: a viewer is asked not to fit them to its paper. The keys are those of ISO 32000-1, table 150.
+    private static void Prefer(PdfViewerPreferences preferences, PrintedSides sides)
+    {
+        preferences.DisplayDocTitle = true;
+        preferences.Elements.SetName("/PrintScaling", "/None");
+        preferences.Elements.SetName("/Duplex", sides switch
+        {
+            PrintedSides.BothOverLongEdge => "/DuplexFlipLongEdge",
+            PrintedSides.BothOverShortEdge => "/DuplexFlipShortEdge",
+            _ => "/Simplex",
+        });
+        preferences.Elements.SetBoolean("/PickTrayByPDFSize", true);
     }
 
     private static void AddPage(PdfDocument document, Page page, Dictionary<(FontFace Face, double Size, bool Slanted), XFont> fonts, PageTags tags)

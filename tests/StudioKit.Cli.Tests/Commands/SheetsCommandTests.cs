@@ -101,6 +101,16 @@ public sealed class SheetsCommandTests : IDisposable
         Directory.Exists(_folder.File("out")).Should().BeFalse();
     }
 
+    [Fact]
+    public void What_a_card_is_too_small_for_is_told_and_is_no_success()
+    {
+        var run = CommandRun.Of("sheets", Repository.Kit("fen-edge.yaml"), "--out", _folder.File("out"), "--cards", "40 mm x 40 mm");
+
+        run.ExitCode.Should().Be(1);
+        run.Error.Should().Contain("does not fit: cards-40x40mm.pdf: The card").And.Contain("Take a larger card.");
+        File.Exists(_folder.File("out/cards-40x40mm.pdf")).Should().BeTrue();
+    }
+
     [Theory]
     [InlineData("0 mm x 0 mm")]
     [InlineData("10 km x 10 km")]

@@ -38,6 +38,38 @@ public sealed class PaginatorTests
     }
 
     [Fact]
+    public void A_heading_stands_over_the_row_that_is_broken_for_being_taller_than_a_page()
+    {
+        var giant = string.Join(' ', Enumerable.Range(0, 3000).Select(i => $"giant{i}"));
+
+        var laid = Pages.Lay(new Paragraph("Before"), new Heading("Giants", 2), new Table([new Column("Part")], [new TableRow([giant])]));
+
+        Pages.Labels(laid.Document.Pages[1]).Should().Contain("Giants").And.Contain(text => text.Contains("giant0 "));
+        laid.Problems.Should().BeEmpty();
+    }
+
+    [Fact]
+    public void A_heading_stands_over_the_word_that_what_it_heads_was_left_out()
+    {
+        var wide = new Drawing("template", "wide", [new Line(new Point(0, 0), new Point(400, 0), Stroke.Edge)]);
+
+        var page = Pages.Lay(new Heading("Templates", 2), new DrawingBlock(wide, TrueScale: true), new Paragraph("After")).Document.Pages.Single();
+
+        Pages.Labels(page).Should().ContainInOrder("Templates", "Left out: it does not fit on this paper", "After");
+    }
+
+    [Fact]
+    public void A_word_broken_at_the_foot_of_a_page_is_not_spelled_with_a_space_on_the_next()
+    {
+        var word = new string('m', 9000);
+
+        var laid = Pages.Lay(new Paragraph(word));
+
+        laid.Document.Pages.Should().HaveCountGreaterThan(1);
+        laid.Document.Pages.SelectMany(Pages.Labels).Where(text => text.StartsWith("mm", StringComparison.Ordinal)).Should().OnlyContain(text => !text.Contains(' '));
+    }
+
+    [Fact]
     public void What_fits_no_page_is_reported_with_its_reason_and_said_on_the_sheet()
     {
         var wide = new Drawing("template", "wide", [new Line(new Point(0, 0), new Point(400, 0), Stroke.Edge)]);

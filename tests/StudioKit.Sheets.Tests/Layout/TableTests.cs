@@ -55,6 +55,20 @@ public sealed class TableTests
     }
 
     [Fact]
+    public void Long_names_are_broken_before_a_number_is()
+    {
+        var name = new string('n', 200);
+        var table = new Table(
+            [new Column("Name"), new Column("Length", ColumnKind.Right), new Column("Other name"), new Column("Mass", ColumnKind.Decimal)],
+            [new TableRow([name, "1234.5 mm", name, "1.25 kg"])]);
+
+        var labels = table.Fit(174, 300).Marks.OfType<Label>().ToList();
+
+        labels.Select(label => label.Text).Should().Contain(["1234.5 mm", "1.25 kg", "Length", "Mass"]);
+        labels.Should().OnlyContain(label => label.Bounds.Right <= 174.01);
+    }
+
+    [Fact]
     public void Decimal_points_stand_under_each_other()
     {
         var table = new Table([new Column("Mass g", ColumnKind.Decimal)], [Row("1250.5"), Row("3.25"), Row("80")]);

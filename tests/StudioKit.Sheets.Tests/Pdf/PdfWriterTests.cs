@@ -88,6 +88,30 @@ public sealed class PdfWriterTests
         document.GetPage(1).GetAnnotations().Should().ContainSingle();
     }
 
+    /// <remarks>ISO 32000-1, table 150: what a viewer's print dialogue is to begin with.</remarks>
+    [Theory]
+    [InlineData(1, 210, "Simplex")]
+    [InlineData(2, 210, "DuplexFlipLongEdge")]
+    [InlineData(2, 297, "DuplexFlipShortEdge")]
+    public void A_print_dialogue_begins_at_full_size_on_the_sides_that_the_document_is_made_for(int pages, double width, string duplex)
+    {
+        using var document = Pages.Read(new PagedDocument("Printed", null, [.. Enumerable.Repeat(new Page(width, 507 - width, [new Label(new Point(30, 60), "Moth")]), pages)]));
+
+        var preferences = (UglyToad.PdfPig.Tokens.DictionaryToken)document.Structure.GetObject(
+            ((UglyToad.PdfPig.Tokens.IndirectReferenceToken)document.Structure.Catalog.CatalogDictionary.Data["ViewerPreferences"]).Data).Data;
+
+        preferences.Data.Select(entry => $"{entry.Key} {entry.Value}").Should().BeEquivalentTo("DisplayDocTitle True", "PrintScaling /None", $"Duplex /{duplex}", "PickTrayByPDFSize True");
+        document.Version.Should().Be(1.7);
+    }
+
+    [Fact]
+    public void A_template_that_is_cut_out_keeps_its_back_blank()
+    {
+        var chapter = Paginator.Chapter(new SheetDocument("Templates", Pages.Stamp, new PageSetup(Paper.A4), [new Paragraph("One"), new PageBreak(), new Paragraph("Two")]) { OneSided = true });
+
+        chapter.Alone(Pages.Stamp).Document.Sides.Should().Be(PrintedSides.One);
+    }
+
     private static PagedDocument Busy() => new(
         "Busy",
         new DateOnly(2026, 5, 17),
