@@ -37,7 +37,10 @@ internal static class BuildSheet
                 .. CautionBlocks.Of(plan, CautionSheet.Build),
                 .. BearingSection.Of(plan),
                 .. TemplatesSection.Of(plan, frame, measures, page),
-            ]);
+            ])
+        {
+            OneSided = true,
+        };
     }
 
     /// <summary>The same of upright sheets where no frame is built.</summary>
