@@ -4,6 +4,7 @@ using StudioKit.Physics.Structure;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Studio;
+using StudioKit.Planning.Studio.Assembling;
 using UnitsNet;
 
 namespace StudioKit.Planning;
@@ -90,10 +91,10 @@ public sealed record FramePlan
     public decimal? TotalCost => Workshop.TotalCost;
 
     /// <summary>What to put together, in order.</summary>
-    public IReadOnlyList<string> Assembly { get; init; } = [];
+    public IReadOnlyList<AssemblyStep> Assembly { get; init; } = [];
 
     /// <summary>What to take apart, in order.</summary>
-    public IReadOnlyList<string> PackingDown { get; init; } = [];
+    public IReadOnlyList<PackingStep> PackingDown { get; init; } = [];
 
     /// <summary>Mass of all that stands, without ballast: pipe, fittings, panel, skirts and the flashes on their cradles.</summary>
     public Mass StandingMass { get; init; }

@@ -34,6 +34,7 @@ internal static class FramePlanner
         var uprights = UprightStandPlanner.Of(kit, sheets ?? [], frame);
         var sail = FrameSails.Of(uprights);
         var checks = StudioChecks.All(FrameLoads.WithSail(FrameLoads.CaseOf(kit, panel, frame, standing), kit, panel, sail));
+        var assembly = AssemblyOrder.Build(kit, panel, frame, softboxes, lowerFlashes, feet);
         var workshop = WorkshopPlanner.Of(kit, panel, (frame, pieces, fittings), parts, FrameSails.Limited(uprights, checks), services);
         return new FramePlan
         {
@@ -52,8 +53,8 @@ internal static class FramePlanner
             FrontClips = EdgeClips.Front(panel, frame),
             RailHeights = RailHeights.Of(frame),
             Workshop = workshop,
-            Assembly = AssemblyOrder.Build(kit, frame, softboxes, lowerFlashes, feet),
-            PackingDown = AssemblyOrder.TakeApart(kit, frame, pieces),
+            Assembly = assembly,
+            PackingDown = AssemblyOrder.TakeApart(kit, frame, assembly, pieces),
             StandingMass = standing,
             StructuralChecks = checks,
             Wind = FrameLoads.WindOf(kit, panel, sail),
