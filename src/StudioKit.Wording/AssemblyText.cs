@@ -1,3 +1,4 @@
+using StudioKit.Physics;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning;
 using StudioKit.Planning.Studio;
@@ -30,7 +31,7 @@ internal static class AssemblyText
         AssemblyStep.LayStrips => "What the panel rests on",
         AssemblyStep.LayPanel => "The panel",
         AssemblyStep.PutFlash put => put.Named ? $"Flash {put.Flash.Flash} under the panel" : "The flash under the panel",
-        AssemblyStep.TestFlash => "Test while the box is open",
+        AssemblyStep.TestFlash => "Test flash",
         AssemblyStep.HangSkirts => "Skirts",
         AssemblyStep.FoldSoftbox fold => $"Fold {fold.Box.Modifier}",
         _ => throw new ArgumentOutOfRangeException(nameof(step), step, "A step without words."),
@@ -77,7 +78,7 @@ internal static class AssemblyText
 
     private static string Act(AssemblyStep step, FrameResult frame) => step switch
     {
-        AssemblyStep.MarkPieces marks => $"Lay out all {marks.Pieces} pieces and {frame.Joints.Count} fittings by their labels. Draw the insertion mark round both ends of every piece: {Depths(marks)} from the end. Every joint is pushed home dry to its mark, with a twist, and never glued.",
+        AssemblyStep.MarkPieces marks => $"Lay out all {marks.Pieces} pieces and {frame.Joints.Count} fittings by their labels. Draw the insertion mark round both ends of every piece: {Depths(marks)}. Every joint is pushed home dry to its mark, with a twist, and never glued.",
         AssemblyStep.FitFeet feet => Feet(feet),
         AssemblyStep.BuildLegs legs => Legs(legs),
         AssemblyStep.JoinSide side => JoinSide(side, frame),
@@ -90,7 +91,7 @@ internal static class AssemblyText
         AssemblyStep.LayStrips strips => Strips(strips.Ledge),
         AssemblyStep.LayPanel panel => Panel(panel),
         AssemblyStep.PutFlash put => Below(put.Flash, put.Named),
-        AssemblyStep.TestFlash test => $"Fire {(test.Flashes.Count == 1 ? "it" : "each of them")} once by hand: the whole panel must light up and nothing of the frame may shade it. Now is the time to mend it: the skirts close the box.",
+        AssemblyStep.TestFlash test => $"Fire {(test.Flashes.Count == 1 ? "it" : "each of them")} once by hand: the whole panel must light up and nothing of the frame may shade it.{(test.ClosedNext ? " Now is the time to mend it: the skirts close the box." : "")}",
         AssemblyStep.HangSkirts skirts => $"Hang the skirts over the rails, seams outwards, {Cut(skirts.Seams.RoundRail)} of each folded round its rail, and clip or peg them so that no light leaks under the panel's edge. The flash can no longer be reached without lifting one.",
         AssemblyStep.FoldSoftbox fold => $"Fold {fold.Box.Modifier} along its dashed lines, glue the flaps to the inside, cut the crossed opening and fold its four tabs out over the head of {fold.Box.Flash}; an elastic band holds it. Keep sheet and cloth from touching the flash window, which gets hot.",
         _ => throw new ArgumentOutOfRangeException(nameof(step), step, "A step without words."),
@@ -98,7 +99,7 @@ internal static class AssemblyText
 
     private static string Depths(AssemblyStep.MarkPieces marks) => string.Join(", ", marks.Depths
         .GroupBy(depth => Cut(depth.Depth))
-        .Select(group => $"{group.Key} in {Listed([.. group.Select(depth => Fitting(depth.Kind))])}"));
+        .Select(group => $"{group.Key} from the end in {Listed([.. group.Select(depth => Fitting(depth.Kind))])}"));
 
     private static string Feet(AssemblyStep.FitFeet feet) =>
         $"Screw a foot into each cap ({Names(feet.Joints)}) and set all alike to {Cut(feet.Level)} from the cap's floor to the ground."
@@ -118,7 +119,7 @@ internal static class AssemblyText
     }
 
     // Where rails go through fittings that come in with them, their order is said.
-    private static string InLine(IReadOnlyList<PartRun> runs, AssemblyStep step)
+    private static string InLine(ValueList<PartRun> runs, AssemblyStep step)
     {
         var broken = runs.Where(run => run.Parts.Any(part => step.Joints.Contains(part))).ToList();
         return broken.Count == 0 ? "" : $"In line from the {(runs[0].Towards == SocketDirection.Right ? "left" : "front")}: {string.Join("; ", broken.Select(run => Names(run.Parts)))}.";
@@ -137,8 +138,8 @@ internal static class AssemblyText
         + $"Set the frame where it will stand, its front towards the camera, uphill side first, and turn the feet until a level on two neighbouring rails reads true. Count the threads: every foot keeps at least {Cut(set.LeastThread)} in its nuts.";
 
     private static string Pegs(AssemblyStep.DrivePegs pegs) => pegs.Corners.Count > 0
-        ? FormattableString.Invariant($"Tie a cord to each top corner ({string.Join("; ", pegs.Corners.Select(level => $"{Names(level.Parts)}, {Cut(level.Height)} up"))}), lead it outwards at 45° to a peg as far from the leg as the corner is high, and draw all {pegs.Count} cords taut; mark them, as people trip over them. Pull a peg with a spring balance: it must hold {pegs.Hold.Kilograms:0.0} kg.")
-        : FormattableString.Invariant($"Peg the feet down with {pegs.Count} pegs, the same number at every foot, slanting away from the frame. Pull one with a spring balance: it must hold {pegs.Hold.Kilograms:0.0} kg.");
+        ? $"Tie a cord to each top corner ({string.Join("; ", pegs.Corners.Select(level => $"{Names(level.Parts)}, {Cut(level.Height)} up"))}), lead it outwards at 45° to a peg as far from the leg as the corner is high, and draw all {pegs.Count} cords taut; mark them, as people trip over them. Pull a peg with a spring balance: it must hold {PlanFormat.Mass(pegs.Hold)}."
+        : $"Peg the feet down with {pegs.Count} pegs, the same number at every foot, slanting away from the frame. Pull one with a spring balance: it must hold {PlanFormat.Mass(pegs.Hold)}.";
 
     private static string Strips(PanelLedge ledge)
     {
@@ -191,11 +192,11 @@ internal static class AssemblyText
         var right = frame.Joints.First(joint => joint.Label == socket.Joint).Position.Right;
         return socket.Direction switch
         {
-            SocketDirection.Left => right > 0 ? "left, to the other side" : "left",
-            SocketDirection.Right => right < 0 ? "right, to the other side" : "right",
-            SocketDirection.Front => "to the front",
-            SocketDirection.Back => "to the back",
-            SocketDirection.Up => socket.Later is null ? "up, for the flash" : "up",
+            SocketDirection.Left => right > 0 ? "left (to the other side)" : "left",
+            SocketDirection.Right => right < 0 ? "right (to the other side)" : "right",
+            SocketDirection.Front => "front",
+            SocketDirection.Back => "back",
+            SocketDirection.Up => socket.Later is null ? "up (for the flash)" : "up",
             _ => "down",
         };
     }
@@ -204,7 +205,7 @@ internal static class AssemblyText
 
     private static string Names(IEnumerable<string> labels) => string.Join(", ", labels);
 
-    private static string Listed(IReadOnlyList<string> words) => words.Count < 2 ? string.Concat(words) : $"{string.Join(", ", words.Take(words.Count - 1))} and {words[^1]}";
+    private static string Listed(ValueList<string> words) => words.Count < 2 ? string.Concat(words) : $"{string.Join(", ", words.Take(words.Count - 1))} and {words[^1]}";
 
     private static string Joined(params ReadOnlySpan<string> parts) => string.Join(' ', parts.ToArray().Where(part => part.Length > 0).Select(part => part.Trim()));
 

@@ -1,10 +1,10 @@
-using StudioKit.Planning;
 using System.CommandLine;
 using System.Globalization;
 using StudioKit.Cli.Files;
 using StudioKit.Cli.Usage;
 using StudioKit.Kits;
 using StudioKit.Kits.Cards;
+using StudioKit.Planning;
 using StudioKit.Sheets;
 using StudioKit.Sheets.Cards;
 

@@ -2,6 +2,8 @@ using StudioKit.Kits;
 using StudioKit.Planning;
 using StudioKit.Planning.Checks;
 using StudioKit.Planning.Studio;
+using StudioKit.Planning.Studio.Assembling;
+using StudioKit.Wording;
 
 namespace StudioKit.Sheets.Json;
 
@@ -35,8 +37,8 @@ internal static class FrameJson
         WorkshopJson.WriteSheetParts(json, frame.Workshop);
         json.List("flashesBelow", frame.LowerFlashes, flash => WriteFlash(json, flash));
         WorkshopJson.WriteCuts(json, frame.Workshop);
-        json.Texts("assembly", frame.Assembly)
-            .Texts("packingDown", frame.PackingDown)
+        json.List("assembly", frame.Assembly, step => WriteStep(json, step, frame))
+            .Texts("packingDown", frame.PackingDown.Select(AssemblyText.Of))
             .List("problems", frame.Geometry.Problems, problem => FindingJson.Write(json, new CheckFinding.OfFrame(problem)))
             .List("caveats", frame.Geometry.Caveats, caveat => CaveatJson.Write(json, new CheckCaveat.OfFrame(caveat)));
     }
@@ -64,6 +66,14 @@ internal static class FrameJson
         .List("feet", frame.FootSettings, foot => json.Text("joint", foot.Joint).Millimetres("extension", foot.Extension).Flag("inReach", foot.InReach))
         .List("fittingCounts", frame.Fittings, fitting => json
             .Text("name", fitting.Name).Count("count", fitting.Count).Millimetres("takeOff", fitting.TakeOff).Grams("massEach", fitting.MassEach));
+
+    private static void WriteStep(JsonReport json, AssemblyStep step, FramePlan frame) => json
+        .Text("kind", step.Kind)
+        .Texts("members", step.Members)
+        .Texts("joints", step.Joints)
+        .Texts("moved", step.Moved)
+        .List("freeSockets", step.FreeSockets, socket => json.Text("joint", socket.Joint).Text("direction", MemberText.Of(socket.Direction)).Text("later", socket.Later))
+        .Text("text", AssemblyText.Of(step, frame.Geometry));
 
     private static void WriteFlash(JsonReport json, FlashBelow flash)
     {

@@ -2,6 +2,7 @@ using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Cutting.Tables;
 using StudioKit.Planning.Packing;
 using StudioKit.Planning.Studio;
+using StudioKit.Planning.Studio.Assembling;
 using StudioKit.Planning.Tables;
 using UnitsNet;
 
@@ -45,7 +46,7 @@ public sealed class BuiltPartsTests
         plan.Frame.Shopping.Single(line => line.Item.StartsWith("pad strip", StringComparison.Ordinal)).Should().Match<ShoppingLine>(line => line.Count == metres && line.Total == 0.80m * metres);
         plan.Pack.Items.Single(item => item.Part == StudioPart.Rests).Mass.Grams.Should().BeApproximately(grams, 0.001);
         (plan.Frame.StandingMass - plan.Frame.Mass - plan.Panel.Mass).Grams.Should().BeApproximately(grams, 0.001);
-        ledge.Rests.Should().OnlyContain(rest => plan.Frame.Assembly.Any(step => step.Contains($"mm on {rest.Member}", StringComparison.Ordinal)));
+        ledge.Rests.Should().OnlyContain(rest => plan.Frame.Assembly.OfType<AssemblyStep.LayStrips>().Single().Ledge.Rests.Contains(rest));
     }
 
     // A piece may be as long as the longest bag, and every pipe of the frame is.

@@ -1,6 +1,7 @@
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Checks;
 using StudioKit.Planning.Studio;
+using StudioKit.Planning.Studio.Assembling;
 using UnitsNet;
 
 namespace StudioKit.Planning.Tests.ByHand;
@@ -24,7 +25,7 @@ public sealed class CradleTests
             panel: "width: 400 mm, depth: 400 mm");
 
         plan.Frame!.LowerFlashes.Single().Support.Should().Be(held ? FlashSupport.Cradle : FlashSupport.Ground);
-        plan.Frame.Assembly.Any(step => step.StartsWith("Lay ", StringComparison.Ordinal) && step.Contains("on the ground", StringComparison.Ordinal)).Should().Be(!held);
+        plan.Frame.Assembly.OfType<AssemblyStep.PutFlash>().Any(step => step.Flash.Support == FlashSupport.Ground).Should().Be(!held);
     }
 
     /// <summary>

@@ -1,3 +1,6 @@
+using StudioKit.Planning.Studio.Assembling;
+using UnitsNet;
+
 namespace StudioKit.Planning.Tests.Frames;
 
 /// <summary>Feet set for the ground that the kit describes.</summary>
@@ -26,7 +29,9 @@ public sealed class FeetOnSlopeTests
             (one.Extension - other.Extension).Meters.Should().BeApproximately(along * Math.Tan(4 * Math.PI / 180), 1e-9);
         }
 
-        frame.Assembly.Should().Contain(step => step.StartsWith("Where the ground falls 4°", StringComparison.Ordinal) && frame.FootSettings.All(foot => step.Contains(foot.Joint, StringComparison.Ordinal)));
+        var set = frame.Assembly.OfType<AssemblyStep.SetOnFeet>().Should().ContainSingle().Subject;
+        set.Slope.Should().Be(Angle.FromDegrees(4));
+        set.Settings.Should().Equal(frame.FootSettings);
     }
 
     // At 30° the feet of a table half a metre wide would have to differ by 29 cm: no screw is so long.

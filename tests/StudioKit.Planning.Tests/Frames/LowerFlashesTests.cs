@@ -5,6 +5,7 @@ using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Checks;
 using StudioKit.Planning.Packing;
 using StudioKit.Planning.Studio;
+using StudioKit.Planning.Studio.Assembling;
 using StudioKit.Planning.Studio.Frames;
 using UnitsNet;
 
@@ -63,8 +64,8 @@ public sealed class LowerFlashesTests
         frame.LowerFlashes.Select(flash => flash.CradleJoint).Should().OnlyHaveUniqueItems().And.NotContainNulls();
         frame.LowerFlashes.Select(flash => Math.Round(flash.Window.Up, 6)).Should().Equal(0.200, 0.300);
         frame.Geometry.Problems.Should().BeEmpty();
-        frame.Assembly.Should().Contain(step => step.Contains("white", StringComparison.Ordinal) && step.Contains(frame.LowerFlashes[0].CradleJoint!, StringComparison.Ordinal) && step.Contains("300 mm", StringComparison.Ordinal))
-            .And.Contain(step => step.Contains("pale", StringComparison.Ordinal) && step.Contains(frame.LowerFlashes[1].CradleJoint!, StringComparison.Ordinal) && step.Contains("200 mm", StringComparison.Ordinal));
+        frame.Assembly.OfType<AssemblyStep.PutFlash>().Should().OnlyContain(step => step.Named).And.HaveCount(2);
+        frame.Assembly.OfType<AssemblyStep.PutFlash>().Select(step => step.Flash).Should().Equal(frame.LowerFlashes);
     }
 
     [Theory]

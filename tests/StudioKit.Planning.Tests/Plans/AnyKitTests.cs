@@ -2,6 +2,7 @@ using System.Globalization;
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
+using StudioKit.Planning.Tests.Frames;
 
 namespace StudioKit.Planning.Tests.Plans;
 
@@ -14,7 +15,17 @@ public sealed class AnyKitTests
     [Fact]
     public void Any_readable_kit_is_planned_without_a_number_that_is_none() =>
         RandomKits.Any.Sample(
-            kit => PlanNumbers.NotFinite(PlanOf(kit)).Should().BeEmpty(), iter: Kits, threads: 1);
+            kit =>
+            {
+                var plan = PlanOf(kit);
+                PlanNumbers.NotFinite(plan).Should().BeEmpty();
+                if (plan.Frame is { } frame)
+                {
+                    AssemblyFaults.Of(frame).Should().BeEmpty();
+                }
+            },
+            iter: Kits,
+            threads: 1);
 
     [Fact]
     public void What_works_keeps_every_limit_that_a_camera_and_a_flash_have_and_what_does_not_says_why() =>

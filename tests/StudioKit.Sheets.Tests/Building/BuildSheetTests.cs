@@ -4,6 +4,7 @@ using StudioKit.Sheets.Documents;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
+using StudioKit.Wording;
 using UglyToad.PdfPig;
 
 namespace StudioKit.Sheets.Tests.Building;
@@ -124,7 +125,7 @@ public sealed class BuildSheetTests
 
         text.Should().Contain("This frame does not carry every flash").And.NotContain("can't be built")
             .And.Contain("a stand of its own: it would lie").And.Contain("too near the rail of another flash");
-        plan.Frame!.Assembly.Should().Contain(step => step.Contains("on a stand of its own", StringComparison.Ordinal));
+        plan.Frame!.Assembly.Should().Contain(step => AssemblyText.Of(step, plan.Frame.Geometry).Contains("on a stand of its own", StringComparison.Ordinal));
 
         static string TextOf(SheetFile file)
         {

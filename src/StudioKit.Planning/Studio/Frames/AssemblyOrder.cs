@@ -1,5 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Kits.Studio;
+using StudioKit.Physics;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Studio.Assembling;
 using UnitsNet;
@@ -29,7 +30,7 @@ internal static class AssemblyOrder
             .. frame.Ledge.Rests.Count > 0 ? [new AssemblyStep.LayStrips(frame.Ledge)] : Array.Empty<AssemblyStep>(),
             Panel(kit, panel, frame),
             .. flashes.Select(AssemblyStep (flash) => new AssemblyStep.PutFlash(flash, flashes.Count > 1)),
-            .. flashes.Count > 0 ? [new AssemblyStep.TestFlash([.. flashes.Select(flash => flash.Flash).Distinct(StringComparer.Ordinal)])] : Array.Empty<AssemblyStep>(),
+            .. flashes.Count > 0 ? [new AssemblyStep.TestFlash([.. flashes.Select(flash => flash.Flash).Distinct(StringComparer.Ordinal)], kit.Panel.Skirts)] : Array.Empty<AssemblyStep>(),
             .. SheetParts.Seams(kit) is { } seams ? [new AssemblyStep.HangSkirts(seams)] : Array.Empty<AssemblyStep>(),
             .. softboxes.Select(AssemblyStep (box) => new AssemblyStep.FoldSoftbox(box)),
         ];

@@ -16,12 +16,12 @@ internal static class AssemblySection
 
         yield return new PageBreak();
         yield return new Heading("Putting it up", 2);
-        yield return new ItemList(frame.Assembly, ItemMarker.Number);
+        yield return new ItemList([.. frame.Assembly.Select(step => AssemblyText.Of(step, frame.Geometry))], ItemMarker.Number);
         yield return new Caution(
             $"This studio was checked for {(frame.Wind is { } wind ? LoadText.Of(wind) : "no wind")} at {plan.Kit.Site.Name}. Take it down when the wind rises above that or a storm is near; never stand under a swept sheet in wind. {UsualCautions.LocalRules}",
             "Wind");
         yield return new Caution(UsualCautions.Flash, "Flash");
         yield return new Heading("Packing down", 2);
-        yield return new ItemList(frame.PackingDown, ItemMarker.Number);
+        yield return new ItemList([.. frame.PackingDown.Select(AssemblyText.Of)], ItemMarker.Number);
     }
 }
