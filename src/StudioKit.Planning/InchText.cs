@@ -44,6 +44,16 @@ public static class InchText
     /// <param name="millimetres">The length [mm]; ≥ 0.</param>
     public static string ByHandFigure(double millimetres) => FractionFigure(millimetres / MillimetresPerInch, 4);
 
+    /// <summary>Inches to the eighth below, never more than there is; thirty-seconds under half an inch. Without the unit.</summary>
+    /// <param name="millimetres">The length [mm]; ≥ 0.</param>
+    public static string AtMostFigure(double millimetres)
+    {
+        const double Hair = 1e-6;
+        var inches = millimetres / MillimetresPerInch;
+        var parts = inches < LeastByRule ? Parts : 8;
+        return FractionFigure(Math.Floor((inches * parts) + Hair) / parts, parts);
+    }
+
     /// <summary>Feet and whole inches, for what is paced out.</summary>
     /// <param name="millimetres">The length [mm]; ≥ 0.</param>
     public static string Paced(double millimetres)

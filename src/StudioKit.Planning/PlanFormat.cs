@@ -10,8 +10,17 @@ public static class PlanFormat
     /// <summary>A length in millimetres, three significant digits below 100 mm and whole millimetres above.</summary>
     public static string Millimetres(Length length) => Length(length, $"{ThreeDigits(length.Millimeters)} mm", InchText.Length);
 
+    /// <summary>A length that is worked out and known to two digits at best, as a sag or a depth of field.</summary>
+    public static string RoughMillimetres(Length length) => Length(length, $"{TwoDigits(length.Millimeters)} mm", millimetres => $"{TwoDigits(millimetres / 25.4)} in");
+
+    /// <summary>The same without the unit that heads its column.</summary>
+    public static string RoughFigure(Length length) => Told(TwoDigits(length.Millimeters), () => TwoDigits(length.Inches));
+
     /// <summary>A length in whole millimetres, as it is set with a tape.</summary>
     public static string WholeMillimetres(Length length) => Length(length, $"{Invariant(length.Millimeters, "0")} mm", InchText.Length);
+
+    /// <summary>A length to the tenth of a millimetre, for gaps and sags.</summary>
+    public static string TenthMillimetres(Length length) => Length(length, $"{Invariant(length.Millimeters, "0.0")} mm", millimetres => $"{InchText.Decimals(millimetres)} in");
 
     /// <summary>A length to the half millimetre or the thirty-second of an inch, as it is marked and cut.</summary>
     public static string CutLength(Length length) => Length(length, $"{CutMillimetres(length)} mm", InchText.ByRule);
@@ -33,8 +42,8 @@ public static class PlanFormat
             return Millimetres(length);
         }
 
-        var metric = $"{ThreeDigits(length.Millimeters)} mm ± {TwoDigits(uncertainty.Millimeters)} mm";
-        return Told(metric, () => $"{InchText.Decimals(length.Millimeters)} in ± {TwoDigits(uncertainty.Inches)} in");
+        var metric = $"{AsSureAs(length.Millimeters, uncertainty.Millimeters)} mm ± {TwoDigits(uncertainty.Millimeters)} mm";
+        return Told(metric, () => $"{AsSureAs(length.Inches, uncertainty.Inches)} in ± {TwoDigits(uncertainty.Inches)} in");
     }
 
     /// <summary>Zoom of a flash head, e.g. <c>zoom 35 mm</c>.</summary>
@@ -49,7 +58,20 @@ public static class PlanFormat
     /// <summary>The unit of <see cref="CentimetreFigure"/>.</summary>
     public static string CentimetreUnit => InInches ? "in" : "cm";
 
-    /// <summary>A force in newtons.</summary>
+    /// <summary>The unit of <see cref="PlotLength"/>.</summary>
+    public static string PlotUnit => InInches ? "in" : "mm";
+
+    /// <summary>A length as a plot counts it: millimetres, or inches where these are told alone.</summary>
+    public static double PlotLength(Length length) => InInches ? length.Inches : length.Millimeters;
+
+    /// <summary>A distance as a plot counts it: centimetres, or inches where these are told alone; its unit is <see cref="CentimetreUnit"/>.</summary>
+    public static double PlotDistance(Length length) => InInches ? length.Inches : length.Centimeters;
+
+    /// <summary>The sides of a rectangle that is cleared or held by hand.</summary>
+    public static string CentimetreSides(Length width, Length height) => Told(
+        $"{HalfCentimetres(width)} × {HalfCentimetres(height)} cm", () => $"{InchText.ByHandFigure(width.Millimeters)} × {InchText.ByHandFigure(height.Millimeters)} in");
+
+    /// <summary>A force in newtons, to two digits.</summary>
     public static string Force(Force force) => Told($"{TwoDigits(force.Newtons)} N", () => InchText.Force(force.Newtons));
 
     /// <summary>A wind's speed in metres a second.</summary>
@@ -88,8 +110,8 @@ public static class PlanFormat
 
     private static string HalfCentimetres(Length length) => Invariant(Math.Round(length.Centimeters * 2) / 2, "0.#");
 
-    /// <summary>A small length in micrometres, to three significant digits.</summary>
-    public static string Micrometres(Length length) => $"{ThreeDigits(length.Micrometers)} µm";
+    /// <summary>A small length in micrometres, to two digits: pixels, light and lens know it no better.</summary>
+    public static string Micrometres(Length length) => $"{TwoDigits(length.Micrometers)} µm";
 
     /// <summary>A rectangle in millimetres.</summary>
     public static string Rectangle(Length width, Length height) => Several(width, height);
@@ -151,6 +173,9 @@ public static class PlanFormat
     public static string Mass(Mass mass) => Told(
         mass.Grams < 999.5 ? $"{Invariant(mass.Grams, "0")} g" : $"{Invariant(mass.Kilograms, "0.00")} kg", () => InchText.Mass(mass.Grams));
 
+    /// <summary>A mass as a spring balance or a bag tells it: kilograms or pounds to the tenth.</summary>
+    public static string Kilograms(Mass mass) => Told($"{Invariant(mass.Kilograms, "0.0")} kg", () => $"{Invariant(mass.Pounds, "0.0")} lb");
+
     /// <summary>An angle in whole degrees.</summary>
     public static string Degrees(Angle angle) => $"{Invariant(angle.Degrees, "0.#")}°";
 
@@ -184,6 +209,13 @@ public static class PlanFormat
     {
         var step = value == 0 ? 1 : Math.Pow(10, Math.Floor(Math.Log10(Math.Abs(value))) - 1);
         return Invariant(Math.Round(value / step) * step, "0.####");
+    }
+
+    // As many decimals as two digits of the uncertainty have.
+    private static string AsSureAs(double value, double uncertainty)
+    {
+        var step = uncertainty == 0 ? 0.001 : Math.Pow(10, Math.Floor(Math.Log10(Math.Abs(uncertainty))) - 1);
+        return Invariant(Math.Round(value / step) * step, "0.###");
     }
 
     /// <summary>An illuminance as finely as a scene is known: two significant digits, without the unit.</summary>

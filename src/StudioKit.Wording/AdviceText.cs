@@ -76,7 +76,7 @@ public static class AdviceText
         KitChange.Hold hold => $"{Placed(now, hold.Light)} {(hold.Holder is { } holder ? $"on {holder}" : "by hand")}",
         KitChange.RecutUpright sheet => $"the {sheet.Screen} {PlanFormat.CentimetreFigure(sheet.Width)} × {PlanFormat.Centimetres(sheet.Height)}",
         KitChange.Background background when now.Upright is { } upright => $"{upright} {PlanFormat.Centimetres(background.Distance)} behind the subject",
-        KitChange.Background background => FormattableString.Invariant($"background {background.Distance.Meters:0.#} m behind the subject"),
+        KitChange.Background background => $"background {PlanFormat.Metres(background.Distance)} behind the subject",
         KitChange.PutUp up => $"put up the {up.Shelter}",
         KitChange.Shade shade => $"shade by {Amount(shade.By)}, to {AmbientText.Value(shade.Light)}",
         KitChange.Before { Filter: { } filter } => $"put the {filter} before the lens",

@@ -16,7 +16,7 @@ internal static class AmountText
         CheckAmount.Portion share => PlanFormat.Percent(share.Value),
         CheckAmount.TwoSides sides => PlanFormat.Rectangle(sides.Width, sides.Depth),
         CheckAmount.Enlargement enlargement => enlargement.Value.Nominal,
-        CheckAmount.KnownTo known => FormattableString.Invariant($"±{known.Within.Value:0.0} stop{(known.Within.Value > 1 ? "s" : "")} at zoom {known.Zoom.Millimeters:0.#} mm"),
+        CheckAmount.KnownTo known => FormattableString.Invariant($"±{known.Within.Value:0.0} stop{(known.Within.Value > 1 ? "s" : "")} at zoom {PlanFormat.GearMillimetres(known.Zoom)}"),
         CheckAmount.LongRoom room => $"{Words(room.Placement)} up to {PlanFormat.Millimetres(room.Longest)}",
         CheckAmount.BagFill fill => $"{PlanFormat.Percent(Math.Round(fill.Filled, 2))} of the usable volume",
         CheckAmount.OnBody burden =>
@@ -34,15 +34,16 @@ internal static class AmountText
     private static string Of(IQuantity quantity) => quantity switch
     {
         Length { Unit: UnitsNet.Units.LengthUnit.Micrometer } length => PlanFormat.Micrometres(length),
+        Length { Millimeters: < 10 } length => PlanFormat.RoughMillimetres(length),
         Length length => PlanFormat.Millimetres(length),
         Angle angle => PlanFormat.Degrees(angle),
         Duration duration => PlanFormat.Minutes(duration),
         Mass mass => PlanFormat.Mass(mass),
         Pressure pressure => $"{PlanFormat.ThreeDigits(pressure.Megapascals)} MPa",
-        Force force => $"{PlanFormat.ThreeDigits(force.Newtons)} N",
-        Speed speed => $"{PlanFormat.ThreeDigits(speed.MetersPerSecond)} m/s",
+        Force force => PlanFormat.Force(force),
+        Speed speed => PlanFormat.Speed(speed),
         Torque torque => $"{PlanFormat.ThreeDigits(torque.NewtonMeters)} N·m",
-        Temperature temperature => $"{PlanFormat.ThreeDigits(temperature.DegreesCelsius)} °C",
+        Temperature temperature => PlanFormat.Temperature(temperature),
         TemperatureDelta difference => $"{PlanFormat.ThreeDigits(difference.Kelvins)} K",
         Ratio ratio => PlanFormat.ThreeDigits(ratio.DecimalFractions),
         _ => quantity.ToString(CultureInfo.InvariantCulture),

@@ -2,6 +2,7 @@ using StudioKit.Kits.Studio;
 using StudioKit.Planning;
 using StudioKit.Planning.Cautions;
 using StudioKit.Planning.Studio;
+using UnitsNet;
 
 namespace StudioKit.Wording;
 
@@ -103,7 +104,7 @@ internal static class CautionText
         _ => "stands",
     };
 
-    private static string Air(PlanCaution caution) => FormattableString.Invariant($"Air of {caution.Air!.Value.DegreesCelsius:0.#} °C");
+    private static string Air(PlanCaution caution) => $"Air of {PlanFormat.Temperature(caution.Air!.Value)}";
 
     private static string Field(PlanCaution caution) => FormattableString.Invariant($"{caution.Day!.Value.Hours:0.#} hours in the field");
 

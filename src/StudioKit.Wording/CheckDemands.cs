@@ -39,5 +39,5 @@ internal static class CheckDemands
     };
 
     /// <summary>An animal by its length and height.</summary>
-    public static string Animal(CheckAmount.TwoSides animal) => $"{AnimalText.Millimetres(animal.Width)} mm long and {AnimalText.Millimetres(animal.Depth)} mm high";
+    public static string Animal(CheckAmount.TwoSides animal) => $"{AnimalText.Of(animal.Width)} long and {AnimalText.Of(animal.Depth)} high";
 }

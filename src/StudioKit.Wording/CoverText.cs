@@ -71,7 +71,7 @@ internal static class CoverText
     /// <summary>What a report says of room, foot, stay and warmth.</summary>
     public static string Whole(CoverPlan cover) => string.Join(' ', new[]
     {
-        $"{Sentence.Begin(cover.Cover)}, a {MemberText.Of(cover.Shape)}: room for animals {AnimalText.Millimetres(cover.LongestAnimal)} mm long and {AnimalText.Millimetres(cover.HighestAnimal)} mm high.",
+        $"{Sentence.Begin(cover.Cover)}, a {MemberText.Of(cover.Shape)}: room for animals {AnimalText.Of(cover.LongestAnimal)} long and {AnimalText.Of(cover.HighestAnimal)} high.",
         $"Its foot is {PlanFormat.Rectangle(cover.FootWidth, cover.FootDepth)}{(cover.RoomWidth is null ? "" : cover.StandsOnSheet ? " and stands on the sheet" : " and does not stand on the flat sheet")}.",
         $"{Sentence.Begin(Stay(cover))}.",
         cover.Warming is { } rise ? FormattableString.Invariant($"Daylight warms it by {rise.Kelvins:0.0} K at most.") : "",

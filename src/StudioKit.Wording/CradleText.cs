@@ -1,3 +1,4 @@
+using StudioKit.Planning;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Studio;
 using UnitsNet;
@@ -43,5 +44,5 @@ internal static class CradleText
         _ => $"with the whole panel {Whole(move.By)} higher",
     };
 
-    private static string Whole(Length length) => FormattableString.Invariant($"{length.Millimeters:0} mm");
+    private static string Whole(Length length) => PlanFormat.WholeMillimetres(length);
 }

@@ -19,9 +19,9 @@ internal static class FrameText
     {
         { Kind: FrameProblemKind.NoRoomForLegs } => $"A height of {PlanFormat.Millimetres(problem.Size)} leaves no room for legs.",
         { Kind: FrameProblemKind.SocketsNotFilled, Member: { } member } => FormattableString.Invariant(
-            $"{member.Label}: {problem.Size.Millimeters:0.0} mm of pipe is left between {member.From} and {member.To}, under the {problem.Limit.Millimeters:0.0} mm that fills both sockets."),
+            $"{member.Label}: {PlanFormat.TenthMillimetres(problem.Size)} of pipe is left between {member.From} and {member.To}, under the {PlanFormat.TenthMillimetres(problem.Limit)} that fills both sockets."),
         { Kind: FrameProblemKind.PieceTooLong, Member: { } member } => FormattableString.Invariant(
-            $"{member.Label}: {problem.Size.Millimeters:0.0} mm does not fit a pack for {problem.Limit.Millimeters:0.0} mm and cannot be split further."),
+            $"{member.Label}: {PlanFormat.TenthMillimetres(problem.Size)} does not fit a pack for {PlanFormat.TenthMillimetres(problem.Limit)} and cannot be split further."),
         _ => throw new ArgumentOutOfRangeException(nameof(problem), problem.Kind, "A problem without words."),
     };
 
@@ -36,5 +36,5 @@ internal static class FrameText
         _ => throw new ArgumentOutOfRangeException(nameof(caveat), caveat.Kind, "A caveat without words."),
     };
 
-    private static string Whole(Length? length) => FormattableString.Invariant($"{length?.Millimeters:0} mm");
+    private static string Whole(Length? length) => length is { } given ? PlanFormat.WholeMillimetres(given) : "";
 }

@@ -1,5 +1,6 @@
 using StudioKit.Physics.Light;
 using StudioKit.Planning;
+using UnitsNet;
 
 namespace StudioKit.Wording;
 
@@ -19,19 +20,19 @@ public static class LightProblemText
         var flash = name ?? "The flash below";
         return problem.Kind switch
         {
-            LightProblemKind.NoExtent => FormattableString.Invariant($"The {Name(problem, flash)} is {1000 * problem.Value:0.#} mm; it must be above zero."),
+            LightProblemKind.NoExtent => FormattableString.Invariant($"The {Name(problem, flash)} is {PlanFormat.Millimetres(Length.FromMeters(problem.Value ?? 0))}; it must be above zero."),
             LightProblemKind.OutOfRange when problem.Lowest is null => $"{flash} has a place or an intensity that is not a number, or is negative.",
             LightProblemKind.OutOfRange => FormattableString.Invariant(
                 $"The {Name(problem, flash)} is {problem.Value:0.###}; it must lie between {problem.Lowest:0.##} and {problem.Highest:0.##}."),
             LightProblemKind.ImpossibleSweep => FormattableString.Invariant(
-                $"An arc of {problem.Arc?.Millimeters:0} mm with radius {problem.Radius?.Millimeters:0} mm must be shorter than the sheet and at most a quarter turn."),
+                $"An arc of {Whole(problem.Arc)} with radius {Whole(problem.Radius)} must be shorter than the sheet and at most a quarter turn."),
             LightProblemKind.NoFlash => "No flash stands under the panel.",
-            LightProblemKind.AboveSheet => FormattableString.Invariant($"{flash} stands level with the sheet or above it, by {problem.By?.Millimeters:0} mm."),
-            LightProblemKind.InsideFloor => FormattableString.Invariant($"{flash} reaches {problem.By?.Millimeters:0} mm into the ground."),
-            LightProblemKind.OutsideSkirts => FormattableString.Invariant($"{flash} reaches {problem.By?.Millimeters:0} mm through a skirt."),
+            LightProblemKind.AboveSheet => FormattableString.Invariant($"{flash} stands level with the sheet or above it, by {Whole(problem.By)}."),
+            LightProblemKind.InsideFloor => FormattableString.Invariant($"{flash} reaches {Whole(problem.By)} into the ground."),
+            LightProblemKind.OutsideSkirts => FormattableString.Invariant($"{flash} reaches {Whole(problem.By)} through a skirt."),
             LightProblemKind.AimedAway => $"{flash} is aimed away: none of its light goes straight to the panel.",
             LightProblemKind.SubjectOffPanel => FormattableString.Invariant(
-                $"{problem.View}: the subject stands {problem.Right?.Millimeters:0} mm right and {problem.Back?.Millimeters:0} mm back of the panel's middle, off its flat part."),
+                $"{problem.View}: the subject stands {Whole(problem.Right)} right and {Whole(problem.Back)} back of the panel's middle, off its flat part."),
             LightProblemKind.CameraBelowPanel => FormattableString.Invariant(
                 $"{problem.View}: with a pitch of {problem.Pitch?.Degrees:0.#}° the camera does not look down on the sheet from above it."),
             _ => throw new ArgumentOutOfRangeException(nameof(problem), problem.Kind, "A problem without words."),
@@ -47,6 +48,8 @@ public static class LightProblemText
         LightProblemKind.CameraBelowPanel => $"{problem.View}: the camera stands behind the sheet.",
         _ => Of(problem, name ?? "The flash behind"),
     };
+
+    private static string Whole(Length? length) => length is { } given ? PlanFormat.WholeMillimetres(given) : "";
 
     private static string Name(LightProblem problem, string flash) => problem.Quantity switch
     {

@@ -25,8 +25,7 @@ public static class LimitText
             MissedLimit.Veils veils => $"The brightest visible point lies {veils.Brightest} stops over clipping, more than the {veils.Highest} that the veil allows.",
             MissedLimit.AmbientTooBright bright => $"The light of the place is {By(bright)} too bright for {bright.Aperture.Nominal}, the sync speed {bright.Shutter.Nominal} and {bright.Iso.Nominal}.",
             MissedLimit.AmbientTooDim dim => $"The light of the place is {By(dim)} too dim for {dim.Aperture.Nominal}, {dim.Shutter.Nominal} and {dim.Iso.Nominal}.",
-            MissedLimit.LightsBackground lit => FormattableString.Invariant(
-                $"The flash lights the background {lit.Behind.Meters:0.0#} m behind to {lit.Level} stops, not {lit.Wanted}."),
+            MissedLimit.LightsBackground lit => $"The flash lights the background {PlanFormat.Metres(lit.Behind)} behind to {lit.Level} stops, not {lit.Wanted}.",
             MissedLimit.Smears smears => FormattableString.Invariant($"Smear over {smears.Smear:0.#} pixels, where {smears.Most:0.#} pass for sharp."),
             _ => "What the camera would see of the panel cannot be worked out: mend the flash's place or the camera's angle first.",
         };

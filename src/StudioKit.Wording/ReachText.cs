@@ -22,7 +22,7 @@ public static class ReachText
     }
 
     private static string Tube(ReachLimit limit) =>
-        limit.LeastExtension > Length.Zero ? $" {PlanFormat.Millimetres(limit.LeastExtension)} of extension tubes alone would reach it." : "";
+        limit.LeastExtension > Length.Zero ? $" {PlanFormat.GearMillimetres(limit.LeastExtension)} of extension tubes alone would reach it." : "";
 
     private static string Figure(Magnification magnification) => FormattableString.Invariant($"{magnification.Value:0.###}");
 }

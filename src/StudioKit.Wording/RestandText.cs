@@ -11,7 +11,7 @@ internal static class RestandText
     public static string Of(KitChange.Restand change) => string.Join(", and ", Parts(change));
 
     /// <summary>Mass as a spring balance reads it.</summary>
-    public static string Kilograms(Mass mass) => FormattableString.Invariant($"{mass.Kilograms:0.0} kg");
+    public static string Kilograms(Mass mass) => PlanFormat.Kilograms(mass);
 
     private static IEnumerable<string> Parts(KitChange.Restand change)
     {

@@ -22,12 +22,12 @@ public static class StrayStemText
     public static string From(VanishingStem stem)
     {
         ArgumentNullException.ThrowIfNull(stem);
-        return stem.From is { } from ? FormattableString.Invariant($"{Math.Ceiling((from.Centimeters * 2) - 1e-9) / 2:0.#} cm") : "nowhere";
+        return stem.From is { } from ? PlanFormat.Centimetres(Length.FromCentimeters(Math.Ceiling((from.Centimeters * 2) - 1e-9) / 2)) : "nowhere";
     }
 
     /// <summary>Width of a stem, rounded down: a wider one may show.</summary>
     /// <param name="width">The width.</param>
-    public static string Width(Length width) => FormattableString.Invariant($"{Math.Floor((width.Millimeters * 10) + 1e-9) / 10:0.0} mm");
+    public static string Width(Length width) => PlanFormat.TenthMillimetres(Length.FromMillimeters(Math.Floor((width.Millimeters * 10) + 1e-9) / 10));
 
     private static string Within(StrayStemPlan stems) => Room(stems) is { Length: > 0 } room ? $"; the camera looks at {room} of it" : "";
 
@@ -37,7 +37,7 @@ public static class StrayStemText
     {
         ArgumentNullException.ThrowIfNull(stems);
         return stems is { ClearWidth: { } width, ClearHeight: { } height }
-            ? $"{Math.Ceiling(width.Centimeters):0} × {Math.Ceiling(height.Centimeters):0} cm"
+            ? PlanFormat.CentimetreSides(Length.FromCentimeters(Math.Ceiling(width.Centimeters)), Length.FromCentimeters(Math.Ceiling(height.Centimeters)))
             : "";
     }
 }

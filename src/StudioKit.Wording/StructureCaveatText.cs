@@ -1,4 +1,6 @@
+using StudioKit.Planning;
 using StudioKit.Physics.Structure;
+using UnitsNet;
 
 namespace StudioKit.Wording;
 
@@ -19,9 +21,9 @@ internal static class StructureCaveatText
         StructuralCaveatKind.HalfPanelOnRail => "Half the panel is taken to rest on one rail, its ends free to turn.",
         StructuralCaveatKind.TwoHundredthOfSpan => "A two-hundredth of the span is common practice.",
         StructuralCaveatKind.RailUnderElbow =>
-            FormattableString.Invariant($"{(caveat.Safety == 2 ? "Half" : $"1/{caveat.Safety:0.##} of")} the strength at the day's warmth is allowed; the elbow presses the rail down by {caveat.Size?.Millimeters:0} mm."),
+            FormattableString.Invariant($"{(caveat.Safety == 2 ? "Half" : $"1/{caveat.Safety:0.##} of")} the strength at the day's warmth is allowed; the elbow presses the rail down by {PlanFormat.WholeMillimetres(caveat.Size ?? Length.Zero)}."),
         StructuralCaveatKind.SoftenedPipe =>
-            FormattableString.Invariant($"At {caveat.Warmth?.DegreesCelsius:0} °C PVC keeps {100 * caveat.StiffnessKept:0} % of its stiffness and {100 * caveat.StrengthKept:0} % of its strength."),
+            FormattableString.Invariant($"At {PlanFormat.Temperature(caveat.Warmth ?? Temperature.Zero)} PVC keeps {100 * caveat.StiffnessKept:0} % of its stiffness and {100 * caveat.StrengthKept:0} % of its strength."),
         StructuralCaveatKind.BrittlePipe => "PVC is brittle near freezing: do not drop or strike it.",
         _ => OfLegsAndWind(caveat),
     };
@@ -48,7 +50,7 @@ internal static class StructureCaveatText
         _ => throw new ArgumentOutOfRangeException(nameof(caveat), caveat.Kind, "A caveat without words."),
     };
 
-    private static string Tenths(StructuralCaveat caveat) => FormattableString.Invariant($"{caveat.Size?.Millimeters:0.0} mm");
+    private static string Tenths(StructuralCaveat caveat) => PlanFormat.TenthMillimetres(caveat.Size ?? Length.Zero);
 
     private static string Safety(StructuralCaveat caveat) => FormattableString.Invariant($"a safety factor of {caveat.Safety:0.##}");
 }

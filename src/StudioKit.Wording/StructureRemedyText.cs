@@ -1,3 +1,4 @@
+using StudioKit.Planning;
 using StudioKit.Planning.Checks;
 using UnitsNet;
 
@@ -26,7 +27,7 @@ internal static class StructureRemedyText
             : throw NoAmount(remedy),
         CheckRemedyKind.StandOtherwise when remedy.Restand is { } restand => $"{RestandText.Of(restand)}.",
         CheckRemedyKind.OutOfWind when remedy.Amount is CheckAmount.Measure { Value: Speed mean } =>
-            FormattableString.Invariant($"Stand it only in wind of up to {mean.MetersPerSecond:0.0} m/s on the mean, in the lee of something, or take a smaller sheet: nothing else that was tried would do alone."),
+            $"Stand it only in wind of up to {PlanFormat.Speed(mean)} on the mean, in the lee of something, or take a smaller sheet: nothing else that was tried would do alone.",
         CheckRemedyKind.SmallerStudio => "A smaller panel or a lower frame: no sheet, pipe, peg or cord that was tried would do alone.",
         _ => throw new ArgumentOutOfRangeException(nameof(remedy), remedy.Kind, "A remedy without words."),
     };
@@ -34,14 +35,14 @@ internal static class StructureRemedyText
     private static string UnderMiddle(CheckAmount.AddedBallast ballast) =>
         $"{Kilograms(ballast.UnderMiddle)}{(ballast.Hung > Mass.Zero ? " more" : "")} under the middle";
 
-    private static string Kilograms(Mass mass) => FormattableString.Invariant($"{mass.Kilograms:0.0} kg");
+    private static string Kilograms(Mass mass) => PlanFormat.Kilograms(mass);
 
-    private static string Tenths(CheckAmount amount) => FormattableString.Invariant($"{Millimetres(amount):0.0} mm");
+    private static string Tenths(CheckAmount amount) => PlanFormat.TenthMillimetres(LengthOf(amount));
 
-    private static string Whole(CheckAmount amount) => FormattableString.Invariant($"{Millimetres(amount):0} mm");
+    private static string Whole(CheckAmount amount) => PlanFormat.WholeMillimetres(LengthOf(amount));
 
-    private static double Millimetres(CheckAmount amount) => amount is CheckAmount.Measure { Value: Length length }
-        ? length.Millimeters
+    private static Length LengthOf(CheckAmount amount) => amount is CheckAmount.Measure { Value: Length length }
+        ? length
         : throw new ArgumentOutOfRangeException(nameof(amount), amount, "A size that is no length.");
 
     private static ArgumentOutOfRangeException NoAmount(CheckRemedy remedy) => new(nameof(remedy), remedy.Amount, "Ballast without its mass.");

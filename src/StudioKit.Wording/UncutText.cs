@@ -1,3 +1,4 @@
+using StudioKit.Planning;
 using StudioKit.Planning.Cutting;
 using UnitsNet;
 
@@ -16,5 +17,5 @@ public static class UncutText
             : FormattableString.Invariant($"'{piece.Label}' ({size}) is missing {piece.Count} times for want of stock: add stock.");
     }
 
-    private static string Side(Length side) => FormattableString.Invariant($"{side.Millimeters:0.#} mm");
+    private static string Side(Length side) => PlanFormat.CutLength(side);
 }

@@ -1,4 +1,5 @@
 using StudioKit.Planning;
+using UnitsNet;
 
 namespace StudioKit.Wording;
 
@@ -24,10 +25,9 @@ public static class UprightWindText
     public static string Of(UprightStandPlan upright)
     {
         ArgumentNullException.ThrowIfNull(upright);
-        return FormattableString.Invariant(
-            $"It stands in gusts of up to {Tenths(upright.HighestGust.MetersPerSecond):0.0} m/s, a mean of {Tenths(upright.HighestMean.MetersPerSecond):0.0} m/s: take it down from {Force(upright.TakeDownFrom)} on.");
+        return $"It stands in gusts of up to {PlanFormat.Speed(Tenths(upright.HighestGust))}, a mean of {PlanFormat.Speed(Tenths(upright.HighestMean))}: take it down from {Force(upright.TakeDownFrom)} on.";
     }
 
     // A wind that it stands in is never rounded up.
-    private static double Tenths(double speed) => Math.Floor((speed * 10) + 1e-6) / 10;
+    private static Speed Tenths(Speed speed) => Speed.FromMetersPerSecond(Math.Floor((speed.MetersPerSecond * 10) + 1e-6) / 10);
 }

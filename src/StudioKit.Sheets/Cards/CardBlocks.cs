@@ -110,7 +110,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
     {
         var with = Exposure.Framing.Accessories.Concat(Exposure.Filter is null ? [] : [Exposure.Filter]).ToList();
         var distance = $"glass to subject {PlanFormat.GiveOrTake(Exposure.Framing.WorkingDistance, Exposure.Framing.WorkingDistanceUncertainty)}; "
-            + $"animals to {AnimalText.Millimetres(Exposure.Framing.LongestWhole)} mm{(type.IsBrief ? "" : $", {AnimalText.Millimetres(Exposure.Framing.FillsFrame)} mm fill it")}";
+            + $"animals to {AnimalText.Of(Exposure.Framing.LongestWhole)}{(type.IsBrief ? "" : $", {AnimalText.Of(Exposure.Framing.FillsFrame)} fill it")}";
         return new Stack(
             [
                 new Paragraph(Exposure.Framing.Name, type.Framing, TextWeight.Bold),
@@ -165,7 +165,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
     private IEnumerable<Block> Flash(LightPlan light, CardType type) =>
     [
         new DividingLine(Stroke.Thin),
-        new FlashRow(RoleText.Title(light.Role), Name(light, type) + From(light, type) + MeteredText.Behind(light) + (SaysFiring ? FiringText.Behind(light, type.IsBrief) : ""), light, (PlanFormat.CentimetreFigure(light.Distance), "cm"), type),
+        new FlashRow(RoleText.Title(light.Role), Name(light, type) + From(light, type) + MeteredText.Behind(light) + (SaysFiring ? FiringText.Behind(light, type.IsBrief) : ""), light, (PlanFormat.CentimetreFigure(light.Distance), PlanFormat.CentimetreUnit), type),
     ];
 
     private IEnumerable<Block> LightsPlaced(CardType type) => Places switch

@@ -1,3 +1,4 @@
+using StudioKit.Planning;
 using StudioKit.Kits.Cards;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;
@@ -15,8 +16,7 @@ internal static class CardImposition
         var grid = CardGrid.For(paper, template.Held, template.LaminationMargin.Millimeters);
         if (grid.PerPage == 0)
         {
-            var problem = FormattableString.Invariant(
-                $"A card of {template.Held.Width.Millimeters:0.#} mm × {template.Held.Height.Millimeters:0.#} mm does not fit on {paper} paper with room to cut.");
+            var problem = $"A card of {PlanFormat.Rectangle(template.Held.Width, template.Held.Height)} does not fit on {paper} paper with room to cut.";
             return Paginator.Chapter(new SheetDocument(title, stamp, new PageSetup(paper), [new Caution(problem)])) with { Problems = [problem] };
         }
 
@@ -75,7 +75,7 @@ internal static class CardImposition
     private static Label Foot(CardGrid grid, CardTemplate template, bool duplex, Stamp stamp, string number)
     {
         var sides = duplex ? "both sides, flip on the long edge, " : "";
-        var seal = FormattableString.Invariant($"{template.LaminationMargin.Millimeters:0.#} mm of seal");
+        var seal = $"{PlanFormat.Millimetres(template.LaminationMargin)} of seal";
         var text = $"Print {sides}at 100 %. Cut at the marks, punch, laminate with {seal} around, punch again. {stamp.Origin}. {number}";
         return new Label(new Point(grid.Page.Width / 2, grid.Page.Height - 4), text, TypeScale.Smallest, TextAnchor.Middle);
     }

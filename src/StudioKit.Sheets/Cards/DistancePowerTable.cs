@@ -1,4 +1,4 @@
-using System.Globalization;
+using StudioKit.Planning;
 using StudioKit.Planning.Advising;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
@@ -30,13 +30,13 @@ internal sealed record DistancePowerTable(LightDistances Distances, double SizeP
 
     private IEnumerable<Primitive> Row((string Distance, string Power, bool IsPlanned)[] row, double top, double name, double cell)
     {
-        var lines = TypeScale.Set(["cm", "power"], 0, SizePt, TextWeight.Regular, top: top);
+        var lines = TypeScale.Set([PlanFormat.CentimetreUnit, "power"], 0, SizePt, TextWeight.Regular, top: top);
         return lines.Concat(row.SelectMany((pair, i) => TypeScale.Set(
             [pair.Distance, pair.Power], name + ((i + 1) * cell) - Gap, SizePt, pair.IsPlanned ? TextWeight.Bold : TextWeight.Regular, TextAnchor.End, top)));
     }
 
     private IEnumerable<(string Distance, string Power, bool IsPlanned)> Cells() => Distances.Steps.Select(pair => (
-        Math.Round(pair.Distance.Centimeters, 1).ToString("0.#", CultureInfo.InvariantCulture),
+        PlanFormat.CentimetreFigure(pair.Distance),
         pair.Power.AsOneFraction,
         pair.IsPlanned));
 }

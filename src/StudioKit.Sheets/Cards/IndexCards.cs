@@ -40,7 +40,7 @@ internal static class IndexCards
     {
         var setUps = ladder.SelectMany(rung => rung.Cards).Select(card => card.SetUp).Distinct().ToList();
         return new Table(
-            [new Column("Animal, mm"), .. setUps.Select(setUp => new Column(setUp))],
+            [new Column($"Animal, {(PlanFormat.InInches ? "in" : "mm")}"), .. setUps.Select(setUp => new Column(setUp))],
             [.. ladder.Select(rung => new TableRow(
                 [AnimalText.Range(rung.Over, rung.UpTo), .. setUps.Select(setUp => string.Join(", ", rung.Cards.Where(card => card.SetUp == setUp).Select(card => Number(ring, card))))]))],
             Math.Max(TypeScale.Smallest, template.Type.Text.DtpPoints));

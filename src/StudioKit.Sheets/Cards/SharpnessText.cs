@@ -12,14 +12,14 @@ internal static class SharpnessText
 
     public static string Of(SharpnessPlan sharpness)
     {
-        var basis = $"Depth of field {PlanFormat.Millimetres(sharpness.DepthOfField)}. {Detail(sharpness)}.";
+        var basis = $"Depth of field {PlanFormat.RoughMillimetres(sharpness.DepthOfField)}. {Detail(sharpness)}.";
         if (sharpness is not { ForSubject: { } subject, SharpestAperture: { } aperture })
         {
             return basis;
         }
 
         var stack = sharpness is { StackFrames: > 1 and { } frames, StackStep: { } step }
-            ? FormattableString.Invariant($"; or {frames} frames, {PlanFormat.Millimetres(step)} apart")
+            ? FormattableString.Invariant($"; or {frames} frames, {PlanFormat.RoughMillimetres(step)} apart")
             : "";
         return $"{basis} {subject}: sharpest at {aperture.Nominal}{stack}.";
     }

@@ -30,7 +30,7 @@ internal static class CoverTable
     private static Table Table(CoverPlan cover) => new(
         [
             new Column("Framing"), new Column("Angle", ColumnKind.Right), new Column("Through"), new Column("Sheet loses, stops", ColumnKind.Decimal), new Column("Subject loses, stops", ColumnKind.Decimal),
-            new Column("Glass to it, mm", ColumnKind.Decimal), new Column("Seems nearer by, mm", ColumnKind.Decimal), new Column("Drawn apart, mm", ColumnKind.Decimal), new Column("Sharp over, mm", ColumnKind.Decimal),
+            new Column($"Glass to it, {PlanFormat.FigureUnit}", ColumnKind.Decimal), new Column($"Seems nearer by, {PlanFormat.FigureUnit}", ColumnKind.Decimal), new Column($"Drawn apart, {PlanFormat.FigureUnit}", ColumnKind.Decimal), new Column($"Sharp over, {PlanFormat.FigureUnit}", ColumnKind.Decimal),
             new Column("Flashes that show"), new Column("Clear at"),
         ],
         [.. cover.Framings.SelectMany(framing => framing.Views.Select(view => Row(framing, view)))],
@@ -43,10 +43,10 @@ internal static class CoverTable
         CoverText.Face(view.Seen),
         FormattableString.Invariant($"{view.Seen.SheetLoss.Value:0.00}"),
         FormattableString.Invariant($"{view.Seen.SubjectLoss.Value:0.00}"),
-        FormattableString.Invariant($"{view.Room.Millimeters:0}"),
-        FormattableString.Invariant($"{(view.Seen.Distance - view.Seen.SeemingDistance).Millimeters:0.0}"),
-        FormattableString.Invariant($"{view.Seen.AstigmaticDifference.Millimeters:0.00}"),
-        PlanFormat.ThreeDigits(framing.DepthOfField.Millimeters),
+        PlanFormat.WholeFigure(view.Room),
+        PlanFormat.RoughFigure(view.Seen.Distance - view.Seen.SeemingDistance),
+        PlanFormat.RoughFigure(view.Seen.AstigmaticDifference),
+        PlanFormat.RoughFigure(framing.DepthOfField),
         CoverText.Shown(view),
         framing.Clear.Count == 0 ? "no angle" : CoverText.Ranges(framing.Clear),
     ]);

@@ -28,7 +28,7 @@ internal static class FeatureTable
     private static Table Table(IReadOnlyList<FeaturePlan> framings) => new(
         [
             new Column("Framing"), new Column("Shows it whole"), new Column("Is it seen?"), new Column("Contrast left, %", ColumnKind.Decimal), new Column("Finest, µm", ColumnKind.Decimal),
-            new Column("Deep in one frame, mm", ColumnKind.Decimal), new Column("Lowest magnification"), new Column("Widest aperture"),
+            new Column($"Deep in one frame, {PlanFormat.FigureUnit}", ColumnKind.Decimal), new Column("Lowest magnification"), new Column("Widest aperture"),
         ],
         [.. framings.Select(Row)],
         TypeScale.Small);
@@ -42,7 +42,7 @@ internal static class FeatureTable
         FeatureText.Verdict(feature),
         PlanFormat.ThreeDigits(100 * feature.Contrast),
         PlanFormat.ThreeDigits(FeatureText.AsGiven(feature, feature.Finest).Micrometers),
-        feature.Depth is { } depth ? PlanFormat.ThreeDigits(depth.Millimeters) : "",
+        feature.Depth is { } depth ? PlanFormat.RoughFigure(depth) : "",
         FeatureText.Lowest(feature),
         feature.WidestAperture?.Nominal ?? "none",
     ]);

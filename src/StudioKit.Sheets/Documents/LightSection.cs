@@ -73,8 +73,8 @@ internal static class LightSection
 
     private static Table Margins(PanelLightPlan light) => new(
         [
-            new Column("Framing"), new Column("Power"), new Column("Darkest", ColumnKind.Decimal), new Column("where, mm"), new Column("camera"),
-            new Column("Brightest", ColumnKind.Decimal), new Column("where, mm"), new Column("Clips"),
+            new Column("Framing"), new Column("Power"), new Column("Darkest", ColumnKind.Decimal), new Column($"where, {PlanFormat.FigureUnit}"), new Column("camera"),
+            new Column("Brightest", ColumnKind.Decimal), new Column($"where, {PlanFormat.FigureUnit}"), new Column("Clips"),
             new Column("Veil", ColumnKind.Decimal), .. light.Upright is null ? [new Column("Glow", ColumnKind.Decimal)] : (Column[])[],
         ],
         [.. light.Framings.Select(framing => new TableRow(

@@ -100,7 +100,7 @@ internal static class PlanReport
     {
         var plots = PlanPlots.Of(plan);
         return plots.Count == 0 ? [] : plots
-            .Select(Block (plot) => new DrawingBlock(plot.Drawing, Caption: plot.Drawing.Description))
+            .Select(Block (plot) => new DrawingBlock(plot.Drawing, Caption: $"{plot.Drawing.Title}. {plot.Drawing.Description}"))
             .Prepend(new Heading("Plots", 2));
     }
 

@@ -10,7 +10,7 @@ internal static class SharpnessTable
 {
     public static Table Of(IReadOnlyList<ExposurePlan> setUp) => new(
         [
-            new Column("Sharpness at the subject"), new Column("Depth of field, mm", ColumnKind.Decimal), new Column("Two pixels, µm", ColumnKind.Decimal),
+            new Column("Sharpness at the subject"), new Column($"Depth of field, {PlanFormat.FigureUnit}", ColumnKind.Decimal), new Column("Two pixels, µm", ColumnKind.Decimal),
             new Column("Two points part (Rayleigh), µm", ColumnKind.Decimal), new Column("Airy disc, µm", ColumnKind.Decimal),
             new Column("Smear by hand, subject, flash; in all, pixels", ColumnKind.Right), new Column("Passes for sharp, pixels", ColumnKind.Decimal),
             new Column("Finest detail, µm", ColumnKind.Decimal),
@@ -21,7 +21,7 @@ internal static class SharpnessTable
     private static TableRow Row(string framing, SharpnessPlan sharpness) => new(
     [
         framing,
-        PlanFormat.ThreeDigits(sharpness.DepthOfField.Millimeters),
+        PlanFormat.RoughFigure(sharpness.DepthOfField),
         PlanFormat.ThreeDigits(sharpness.AtSubject(2).Micrometers),
         PlanFormat.ThreeDigits(sharpness.RayleighSeparation.Micrometers),
         PlanFormat.ThreeDigits(sharpness.AiryDiscAtSubject.Micrometers),

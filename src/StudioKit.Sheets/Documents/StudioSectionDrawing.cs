@@ -155,7 +155,7 @@ internal sealed class StudioSectionDrawing
         yield return new Line(At(Back, height), new Point(right, At(0, height).Y), Stroke.Thin);
         yield return new Dimension(At(x, height), At(x, up), IsBesideRay(At(x, height)) ? BesideAxis : -BesideAxis, PlanFormat.Millimetres(flash.Distance));
         yield return new Dimension(At(0, 0), At(x, 0), 8, PlanFormat.Millimetres(flash.FromFront));
-        yield return new Dimension(At(0, 0), At(Back, 0), 15, FormattableString.Invariant($"{Back:0} mm"));
+        yield return new Dimension(At(0, 0), At(Back, 0), 15, PlanFormat.WholeMillimetres(UnitsNet.Length.FromMillimeters(Back)));
     }
 
     // Levels from the subject's foot, heights over the ground, or the panel.

@@ -15,21 +15,23 @@ internal static class DoublingAxis
     /// <param name="start">A value that carries a tick.</param>
     /// <param name="ticksPerDoubling">Ticks to a doubling of the value.</param>
     /// <param name="text">How a value is written at its tick.</param>
+    /// <param name="atRoundNumbers">Whether its ticks stand at round numbers, and not at doublings.</param>
     public static LinearAxis Of(
-        AxisPosition position, string title, IReadOnlyList<double> values, double start, double ticksPerDoubling, Func<double, string> text) => new()
-        {
-            Position = position,
-            Title = title,
-            Minimum = Place(values.Min(), start, ticksPerDoubling) - Room,
-            Maximum = Place(values.Max(), start, ticksPerDoubling) + Room,
-            MajorStep = Step(values, ticksPerDoubling),
-            MinorTickSize = 0,
-            AxisTitleDistance = position == AxisPosition.Left ? 10 : 4,
-            MajorGridlineStyle = OxyPlot.LineStyle.Solid,
-            MajorGridlineThickness = 0.4,
-            MajorGridlineColor = OxyColors.Gray,
-            LabelFormatter = place => text(start * Math.Pow(2, place / ticksPerDoubling)),
-        };
+        AxisPosition position, string title, IReadOnlyList<double> values, double start, double ticksPerDoubling, Func<double, string> text, bool atRoundNumbers = false)
+    {
+        var axis = atRoundNumbers ? new RoundStepsAxis(start, ticksPerDoubling) : new LinearAxis { MajorStep = Step(values, ticksPerDoubling) };
+        axis.Position = position;
+        axis.Title = title;
+        axis.Minimum = Place(values.Min(), start, ticksPerDoubling) - Room;
+        axis.Maximum = Place(values.Max(), start, ticksPerDoubling) + Room;
+        axis.MinorTickSize = 0;
+        axis.AxisTitleDistance = position == AxisPosition.Left ? 10 : 4;
+        axis.MajorGridlineStyle = OxyPlot.LineStyle.Solid;
+        axis.MajorGridlineThickness = 0.4;
+        axis.MajorGridlineColor = OxyColors.Gray;
+        axis.LabelFormatter = place => text(start * Math.Pow(2, place / ticksPerDoubling));
+        return axis;
+    }
 
     /// <summary>Where a value lies on the axis, in ticks from the start.</summary>
     public static double Place(double value, double start, double ticksPerDoubling) => Math.Log2(value / start) * ticksPerDoubling;

@@ -11,7 +11,7 @@ namespace StudioKit.Sheets.Plots;
 /// <summary>Power of one flash of a set-up against its distance, a line for each framing.</summary>
 internal static class PowerPlot
 {
-    private const double TenCentimetres = 10;
+    private const double Start = 10;
 
     /// <summary>The plot; none where no distance has a power.</summary>
     public static Drawing? Of(string setUp, string flash, IReadOnlyList<(string Framing, ValueList<DistanceStep> Powers)> lines)
@@ -25,8 +25,8 @@ internal static class PowerPlot
 
         var model = PlotDrawing.Empty();
         model.Axes.Add(DoublingAxis.Of(
-            AxisPosition.Bottom, "distance of the flash, cm", [.. drawn.SelectMany(line => line.Reached).Select(pair => pair.Distance.Centimeters)], TenCentimetres, 2,
-            centimetres => PlanFormat.ThreeDigits(Math.Round(centimetres))));
+            AxisPosition.Bottom, $"distance of the flash, {PlanFormat.CentimetreUnit}", [.. drawn.SelectMany(line => line.Reached).Select(pair => PlanFormat.PlotDistance(pair.Distance))], Start, 2,
+            PlanFormat.ThreeDigits, atRoundNumbers: true));
         model.Axes.Add(DoublingAxis.Of(
             AxisPosition.Left, "power", [.. drawn.SelectMany(line => line.Reached).Select(pair => pair.ExactShare)], 1, 1,
             share => share > 1.001 ? "" : new FlashPower(Math.Min(1, share)).Nominal));
@@ -34,7 +34,7 @@ internal static class PowerPlot
         {
             var series = PlotDrawing.Line(line.Framing, place);
             series.Points.AddRange(line.Reached.Select(pair => new DataPoint(
-                DoublingAxis.Place(pair.Distance.Centimeters, TenCentimetres, 2), DoublingAxis.Place(pair.ExactShare, 1, 1))));
+                DoublingAxis.Place(PlanFormat.PlotDistance(pair.Distance), Start, 2), DoublingAxis.Place(pair.ExactShare, 1, 1))));
             model.Series.Add(series);
         }
 
