@@ -57,12 +57,12 @@ public static class DayText
     public static string Light(ExpectedDaylight light) =>
         $"{AmbientText.Figure(light.Typical)} ({AmbientText.Figure(light.Darkest)} to {AmbientText.Figure(light.Brightest)})";
 
-    /// <summary>Length of the shadow of a stick of one metre; nothing without a sun.</summary>
+    /// <summary>How many times as long a shadow is as what throws it is high; nothing without a sun.</summary>
     /// <param name="hour">The time.</param>
     public static string Shadow(DayHour hour)
     {
         ArgumentNullException.ThrowIfNull(hour);
-        return hour.ShadowOverHeight is { } length ? length > 20 ? "over 20 m" : FormattableString.Invariant($"{length:0.0} m") : "";
+        return hour.ShadowOverHeight is { } length ? length > 20 ? "over 20" : FormattableString.Invariant($"{length:0.0}") : "";
     }
 
     /// <summary>Set-ups that can be photographed at a time, each with its skies.</summary>

@@ -9,7 +9,7 @@ public sealed class AnimalTextTests
     [InlineData(72, "72")]
     [InlineData(9.7, "9.5")]
     [InlineData(8.2, "8")]
-    public void A_length_that_is_shown_whole_is_never_rounded_up(double millimetres, string text) => AnimalText.Millimetres(Length.FromMillimeters(millimetres)).Should().Be(text);
+    public void A_length_that_is_shown_whole_is_never_rounded_up(double millimetres, string text) => AnimalText.Of(Length.FromMillimeters(millimetres)).Should().Be($"{text} mm");
 
     [Fact]
     public void The_first_range_begins_with_nothing()

@@ -43,12 +43,12 @@ internal static class DaySheet
             return cautions;
         }
 
-        var reading = new Paragraph("What is so many metres high throws so many times that shadow: a hedge of 2 m twice as far, an umbrella held at 1.5 m one and a half times.", TypeScale.Small);
+        var reading = new Paragraph("A shadow is so many times as long as what throws it is high: at 1.5, a hedge as high as you throws it one and a half times your height.", TypeScale.Small);
         return [new SideBySide([(new DrawingBlock(drawing, Caption: drawing.Description), 1.15), (new Stack([reading, .. cautions]), 0.85)])];
     }
 
     private static Table Sun(DayPlan day) => new(
-        [new Column("Time"), new Column("Sun over the horizon", ColumnKind.Right), new Column("Sun stands"), new Column("Shadow of 1 m", ColumnKind.Right), new Column("Shade falls to")],
+        [new Column("Time"), new Column("Sun over the horizon", ColumnKind.Right), new Column("Sun stands"), new Column("Shadow, times the height", ColumnKind.Decimal), new Column("Shade falls to")],
         [.. day.Hours.Select(hour => new TableRow(
             [
                 DayText.Time(hour.Minute), PlanFormat.Degrees(hour.Height), DayText.Direction(hour.Azimuth), DayText.Shadow(hour),

@@ -19,8 +19,8 @@ internal static class ShadowDrawing
         var hours = day.Hours.Where(hour => hour is { ShadowOverHeight: not null, Minute: < 1440 }).ToList();
         var metres = hours.Count == 0 ? double.PositiveInfinity : Math.Ceiling(Math.Max(ShortestEdgeMetres, 2 * hours.Min(hour => hour.ShadowOverHeight!.Value)));
         return metres > LongestEdgeMetres ? null : new Drawing(
-            "Where the shadow of a stick of 1 m falls, from above",
-            "Shadow of a stick of 1 m at each full hour, north up; circles every metre.",
+            "Where the shadow of an upright stick falls, from above",
+            "Tip of an upright stick's shadow at each full hour, north up; each circle is once more the stick's height.",
             [.. Circles((int)metres), .. Rose(), .. hours.Where(hour => hour.ShadowOverHeight <= metres).SelectMany(hour => Shadow(hour, Edge / metres)), new Circle(default, 0.8, null, Fill.Black)]);
     }
 

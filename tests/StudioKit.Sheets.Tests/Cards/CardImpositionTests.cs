@@ -97,7 +97,7 @@ public sealed class CardImpositionTests
     [Fact]
     public void A_card_larger_than_the_paper_is_reported() =>
         CardImposition.Lay("Cards", [Sided("one")], CardTemplates.Of("A6") with { Size = CardSize.Custom(UnitsNet.Length.FromMillimeters(300), UnitsNet.Length.FromMillimeters(300)) }, Paper.A4, Pages.Stamp).Problems
-            .Should().Equal("A card of 300 mm × 300 mm does not fit on A4 paper with room to cut.");
+            .Should().Equal("A card of 300 × 300 mm does not fit on A4 paper with room to cut.");
 
     private static Card Sided(string front, string? back = null) =>
         new(Labelled(front), back is null ? null : Labelled(back));

@@ -105,7 +105,7 @@ public sealed class ExposureCardTests
     {
         var texts = Texts(Make(White, "A6").Card.Back!);
 
-        texts.Should().Contain(["Meter at f/16, ISO 500", "this card", "Depth of field 1.84 mm. Finest detail 21.5 µm (two points apart, Rayleigh).", "1/25", "22.5", "mm", "140"]);
+        texts.Should().Contain(["Meter at f/16, ISO 500", "this card", "Depth of field 1.8 mm. Finest detail 22 µm (two points apart, Rayleigh).", "1/25", "22.5", "mm", "140"]);
         texts.Should().Contain(text => text.StartsWith("Bracket, stops of power: +1/3, −1/3.", StringComparison.Ordinal)).And.NotContain("too far");
     }
 

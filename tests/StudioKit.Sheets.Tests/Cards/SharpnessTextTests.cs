@@ -9,13 +9,13 @@ public sealed class SharpnessTextTests
 {
     [Fact]
     public void A_steady_picture_is_told_by_its_criterion_alone() =>
-        SharpnessText.Of(Sharpness(hand: 1, share: 0.01, finest: 21.5)).Should().Be("Depth of field 1.84 mm. Finest detail 21.5 µm (two points apart, Rayleigh).");
+        SharpnessText.Of(Sharpness(hand: 1, share: 0.01, finest: 21.5)).Should().Be("Depth of field 1.8 mm. Finest detail 22 µm (two points apart, Rayleigh).");
 
     // 36 pixels of 4.4 µm smear 158 µm; with 21.5 µm in quadrature 160 µm.
     [Fact]
     public void A_smeared_picture_says_what_is_left_of_its_detail_by_whose_doing_and_what_would_pass() =>
         SharpnessText.Of(Sharpness(hand: 36, share: 1, finest: 160)).Should().Be(
-            "Depth of field 1.84 mm. Finest detail 21.5 µm (two points apart, Rayleigh), 160 µm with smear: 36 pixels, mostly by the camera's sway in ambient light, 6.5 pass for sharp.");
+            "Depth of field 1.8 mm. Finest detail 22 µm (two points apart, Rayleigh), 160 µm with smear: 36 pixels, mostly by the camera's sway in ambient light, 6.5 pass for sharp.");
 
     [Fact]
     public void Smear_that_passes_for_sharp_is_told_without_a_limit() =>
