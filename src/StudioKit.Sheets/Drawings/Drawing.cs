@@ -1,3 +1,5 @@
+using StudioKit.Sheets.Tagging;
+
 namespace StudioKit.Sheets.Drawings;
 
 /// <summary>A drawing as data: marks in millimetres, which one writer turns into PDF and another into SVG.</summary>
@@ -31,7 +33,19 @@ public sealed record Drawing(string Title, string Description, IReadOnlyList<Pri
     /// <summary>The marks with dimensions and hatching resolved into plain lines, shapes and text.</summary>
     internal IEnumerable<Primitive> PlainMarks() => Marks.SelectMany(Plain);
 
-    private static IEnumerable<Primitive> Plain(Primitive mark) => mark switch
+    /// <summary>The marks as one figure, with title and description as its words.</summary>
+    internal IEnumerable<Primitive> AsFigure() => As(new Tag(TagKind.Figure) { Says = Words });
+
+    /// <summary>The marks under one tag.</summary>
+    internal IEnumerable<Primitive> As(Tag tag) => Marks.Select(mark => mark with { Tag = tag });
+
+    /// <summary>Title and description in one sentence or two.</summary>
+    internal string Words => string.Join(". ", new[] { Title, Description }.Where(text => text.Length > 0).Distinct());
+
+    // What a mark is made of is part of what the mark is part of.
+    private static IEnumerable<Primitive> Plain(Primitive mark) => mark.Tag is { } tag ? Parts(mark).Select(part => part with { Tag = tag }) : Parts(mark);
+
+    private static IEnumerable<Primitive> Parts(Primitive mark) => mark switch
     {
         Dimension dimension => dimension.Marks(),
         Polygon { Fill: Fill.Hatch } polygon =>

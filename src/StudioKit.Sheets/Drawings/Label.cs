@@ -28,6 +28,9 @@ public sealed record Label(
     /// <summary>Whether the letters slant, as those of a scientific name do.</summary>
     public bool Slanted { get; init; }
 
+    /// <summary>Whether the text goes on under it: a reader who hears it needs the space that the end of the line stands for.</summary>
+    internal bool GoesOn { get; init; }
+
     /// <inheritdoc/>
     public override Bounds Bounds
     {

@@ -1,3 +1,5 @@
+using StudioKit.Sheets.Tagging;
+
 namespace StudioKit.Sheets.Drawings;
 
 /// <summary>One mark on a drawing.</summary>
@@ -6,6 +8,9 @@ public abstract record Primitive
     private protected Primitive()
     {
     }
+
+    /// <summary>What it is to somebody who is read to; nothing where nobody said.</summary>
+    internal Tag? Tag { get; init; }
 
     /// <summary>The rectangle that the mark covers, line width left out [mm].</summary>
     public abstract Bounds Bounds { get; }

@@ -1,5 +1,6 @@
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
+using StudioKit.Sheets.Tagging;
 
 namespace StudioKit.Sheets.Layout;
 
@@ -35,6 +36,7 @@ internal sealed record Caution(string Text, string Title = "Caution", double Siz
             ],
             Stroke.Heavy);
         yield return new Label(
-            new Point(Padding + (SignWidth / 2), Padding + (0.76 * SignWidth)), "!", 15, TextAnchor.Middle, Weight: TextWeight.Bold);
+            new Point(Padding + (SignWidth / 2), Padding + (0.76 * SignWidth)), "!", 15, TextAnchor.Middle, Weight: TextWeight.Bold)
+        { Tag = Tag.Ornament };
     }
 }

@@ -1,4 +1,5 @@
 using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Tagging;
 
 namespace StudioKit.Sheets.Layout;
 
@@ -18,10 +19,14 @@ internal static class Contents
         return new Chapter("Contents", length, run => Pages(document, bodies, entries, first, run), []);
     }
 
-    private static List<Fit> Flow(SheetDocument document, IReadOnlyList<(Bookmark Entry, int Page)> entries, int shift) => Paginator.Flow(
-        new Stack([new ContentsHeading(), .. entries.Select(entry => new ContentsEntry(entry.Entry.Title, entry.Entry.Level, entry.Page + shift))], 0.5),
-        document.Setup.Body,
-        []);
+    private static List<Fit> Flow(SheetDocument document, IReadOnlyList<(Bookmark Entry, int Page)> entries, int shift)
+    {
+        var contents = new Tag(TagKind.Contents);
+        return Paginator.Flow(
+            new Stack([new ContentsHeading(), .. entries.Select(entry => new ContentsEntry(entry.Entry.Title, entry.Entry.Level, entry.Page + shift, contents))], 0.5),
+            document.Setup.Body,
+            []);
+    }
 
     private static List<Page> Pages(
         SheetDocument document, List<Fit> bodies, IReadOnlyList<(Bookmark Entry, int Page)> entries, int first, PageRun run)
@@ -35,7 +40,7 @@ internal static class Contents
             pages[i] = pages[i] with
             {
                 Links = [.. numbers.Select(number => new PageLink(
-                    new Bounds(room.Left, room.Top + number.At.Y - 3.5, room.Right, room.Top + number.At.Y + 1), targets.Dequeue()))],
+                    new Bounds(room.Left, room.Top + number.At.Y - 3.5, room.Right, room.Top + number.At.Y + 1), targets.Dequeue()) { Tag = number.Tag })],
             };
         }
 

@@ -1,11 +1,12 @@
 using System.Globalization;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
+using StudioKit.Sheets.Tagging;
 
 namespace StudioKit.Sheets.Layout;
 
 /// <summary>One line of the table of contents.</summary>
-internal sealed record ContentsEntry(string Title, int Level, int Page) : Block
+internal sealed record ContentsEntry(string Title, int Level, int Page, Tag Contents) : Block
 {
     private const double IndentPerLevel = 6;
     private const double NumberWidth = 12;
@@ -15,11 +16,12 @@ internal sealed record ContentsEntry(string Title, int Level, int Page) : Block
         var indent = IndentPerLevel * (Level - 1);
         var weight = Level == 1 ? TextWeight.Bold : TextWeight.Regular;
         var lines = TextWrap.Lines(Title, width - indent - NumberWidth, TypeScale.Body, weight);
+        var link = new Tag(TagKind.Link, new Tag(TagKind.ContentsItem, Contents));
         var number = Page.ToString(CultureInfo.InvariantCulture);
         return Layout.Fit.WholeOrNothing(this, "An entry of the contents", lines.Count * TypeScale.LineHeight(TypeScale.Body), height, () =>
         [
-            .. TypeScale.Set(lines, indent, TypeScale.Body, weight),
-            .. TypeScale.Set([number], width, TypeScale.Body, weight, TextAnchor.End),
+            .. TypeScale.Set(lines, indent, TypeScale.Body, weight, tag: link),
+            .. TypeScale.Set([number], width, TypeScale.Body, weight, TextAnchor.End, tag: link),
         ]);
     }
 }

@@ -1,4 +1,5 @@
 using StudioKit.Sheets.Fonts;
+using StudioKit.Sheets.Tagging;
 
 namespace StudioKit.Sheets.Layout;
 
@@ -8,5 +9,5 @@ internal sealed record ContentsHeading : Block
     private const double SizePt = 18;
 
     public override Fit Fit(double width, double height) => Layout.Fit.WholeOrNothing(
-        this, "The contents' heading", TypeScale.LineHeight(SizePt) + 2, height, () => [.. TypeScale.Set(["Contents"], 0, SizePt, TextWeight.Bold)]);
+        this, "The contents' heading", TypeScale.LineHeight(SizePt) + 2, height, () => [.. TypeScale.Set(["Contents"], 0, SizePt, TextWeight.Bold, tag: new Tag(TagKind.Heading) { Level = 1 })]);
 }

@@ -1,4 +1,5 @@
 using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Tagging;
 
 namespace StudioKit.Sheets.Layout;
 
@@ -44,11 +45,12 @@ internal sealed record DrawingBlock(Drawing Drawing, bool TrueScale = false, dou
         return caption.Length == 0 ? [] : TextWrap.Lines(caption, width, TypeScale.Small, Fonts.TextWeight.Regular);
     }
 
-    private static List<Primitive> Marks(Drawing scaled, Bounds bounds, double width, IReadOnlyList<string> caption)
+    private List<Primitive> Marks(Drawing scaled, Bounds bounds, double width, IReadOnlyList<string> caption)
     {
         var left = caption.Count == 0 ? 0 : (width - bounds.Width) / 2;
-        var marks = new List<Primitive>(scaled.Shifted(left - bounds.Left, -bounds.Top).Marks);
-        marks.AddRange(TypeScale.Set(caption, width / 2, TypeScale.Small, Fonts.TextWeight.Regular, TextAnchor.Middle, bounds.Height + AboveCaption));
+        var figure = new Tag(TagKind.Figure) { Says = Drawing.Words };
+        var marks = new List<Primitive>(scaled.Shifted(left - bounds.Left, -bounds.Top).As(figure));
+        marks.AddRange(TypeScale.Set(caption, width / 2, TypeScale.Small, Fonts.TextWeight.Regular, TextAnchor.Middle, bounds.Height + AboveCaption, new Tag(TagKind.Caption, figure)));
         return marks;
     }
 }

@@ -1,4 +1,5 @@
 using StudioKit.Sheets.Fonts;
+using StudioKit.Sheets.Tagging;
 
 namespace StudioKit.Sheets.Layout;
 
@@ -16,7 +17,7 @@ internal sealed record Heading(string Text, int Level = 1) : Block
         var lines = TextWrap.Lines(Text, width, SizePt, TextWeight.Bold);
         var needed = SpaceAbove + (lines.Count * TypeScale.LineHeight(SizePt));
         var fit = Layout.Fit.WholeOrNothing(
-            this, "A heading", needed, height, () => [.. TypeScale.Set(lines, 0, SizePt, TextWeight.Bold, top: SpaceAbove)]);
+            this, "A heading", needed, height, () => [.. TypeScale.Set(lines, 0, SizePt, TextWeight.Bold, top: SpaceAbove, tag: new Tag(TagKind.Heading) { Level = Level })]);
         return fit.Problem is null ? fit with { Bookmarks = [new Bookmark(Text, Level, 0)] } : fit;
     }
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
+using StudioKit.Sheets.Tagging;
 
 namespace StudioKit.Sheets.Layout;
 
@@ -9,10 +10,13 @@ internal sealed record ItemList(IReadOnlyList<string> Items, ItemMarker Marker, 
 {
     private const double Gap = 1;
 
-    public override Fit Fit(double width, double height) =>
-        new Stack([.. Items.Select((item, i) => new Item(item, Marker, i + 1, SizePt))], Gap).Fit(width, height);
+    public override Fit Fit(double width, double height)
+    {
+        var list = new Tag(TagKind.List) { Numbered = Marker == ItemMarker.Number };
+        return new Stack([.. Items.Select((item, i) => new Item(item, Marker, i + 1, SizePt, list))], Gap).Fit(width, height);
+    }
 
-    private sealed record Item(string Text, ItemMarker Marker, int Number, double SizePt) : Block
+    private sealed record Item(string Text, ItemMarker Marker, int Number, double SizePt, Tag List) : Block
     {
         // Room for the marker, in line heights.
         private const double Indent = 1.3;
@@ -21,12 +25,13 @@ internal sealed record ItemList(IReadOnlyList<string> Items, ItemMarker Marker, 
         {
             var lineHeight = TypeScale.LineHeight(SizePt);
             var lines = TextWrap.Lines(Text, width - (Indent * lineHeight), SizePt, TextWeight.Regular);
+            var item = Tag.Item(List, Marker switch { ItemMarker.TickBox => TickBox.InWords, ItemMarker.Dot => "•", _ => "" });
             return Layout.Fit.WholeOrNothing(
                 this,
                 "A list item",
                 lines.Count * lineHeight,
                 height,
-                () => [Mark(lineHeight), .. TypeScale.Set(lines, Indent * lineHeight, SizePt, TextWeight.Regular)]);
+                () => [Mark(lineHeight) with { Tag = item.Parts[0] }, .. TypeScale.Set(lines, Indent * lineHeight, SizePt, TextWeight.Regular, tag: item.Parts[1])]);
         }
 
         private Primitive Mark(double lineHeight) => Marker switch

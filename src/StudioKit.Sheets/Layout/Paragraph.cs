@@ -1,4 +1,5 @@
 using StudioKit.Sheets.Fonts;
+using StudioKit.Sheets.Tagging;
 
 namespace StudioKit.Sheets.Layout;
 
@@ -11,22 +12,26 @@ internal sealed record Paragraph(string Text, double SizePt = TypeScale.Body, Te
     /// <summary>Lines that the page before had no room for: a word that was broken stays broken where it was.</summary>
     private (double Width, IReadOnlyList<string> Lines)? Left { get; init; }
 
+    /// <summary>Which paragraph this goes on; none where it is the beginning.</summary>
+    private Tag? Begun { get; init; }
+
     public override Fit Fit(double width, double height)
     {
         var lines = Left is { } left && left.Width == width ? left.Lines : TextWrap.Lines(Text, width, SizePt, Weight);
+        var tag = Begun ?? new Tag(TagKind.Paragraph);
         var lineHeight = TypeScale.LineHeight(SizePt);
         var room = double.IsInfinity(height) ? lines.Count : (int)Math.Floor((height / lineHeight) + 1e-9);
         if (room >= lines.Count)
         {
-            return Part(lines, null);
+            return Part(lines, tag, null);
         }
 
         room = Math.Min(room, lines.Count - FewestLines);
         return room < FewestLines
             ? Layout.Fit.Nothing(this, FormattableString.Invariant($"A paragraph of {lines.Count} lines has no room for two of them."))
-            : Part([.. lines.Take(room)], this with { Text = string.Join(' ', lines.Skip(room)), Left = (width, [.. lines.Skip(room)]) });
+            : Part([.. lines.Take(room)], tag, this with { Text = string.Join(' ', lines.Skip(room)), Left = (width, [.. lines.Skip(room)]), Begun = tag });
     }
 
-    private Fit Part(IReadOnlyList<string> lines, Block? rest) =>
-        new(lines.Count * TypeScale.LineHeight(SizePt), [.. TypeScale.Set(lines, 0, SizePt, Weight)]) { Rest = rest };
+    private Fit Part(IReadOnlyList<string> lines, Tag tag, Block? rest) =>
+        new(lines.Count * TypeScale.LineHeight(SizePt), [.. TypeScale.Set(lines, 0, SizePt, Weight, tag: tag)]) { Rest = rest };
 }

@@ -1,4 +1,5 @@
 using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Tagging;
 
 namespace StudioKit.Sheets.Layout;
 
@@ -10,10 +11,14 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<TableR
 
     private IReadOnlyList<DecimalAlignment>? Decimals { get; init; }
 
+    /// <summary>Which table this goes on; none where it is the beginning.</summary>
+    private Tag? Begun { get; init; }
+
     public override Fit Fit(double width, double height)
     {
+        var tag = Begun ?? new Tag(TagKind.Table);
         var fixedTable = WithWidths(width);
-        var setter = fixedTable.Setter();
+        var setter = fixedTable.Setter(tag);
         var head = setter.Head();
         var marks = new List<Primitive>(head.Marks);
         var y = head.Height;
@@ -22,7 +27,7 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<TableR
             var row = setter.Row(Rows[i]);
             if (y + row.Height > height)
             {
-                var rest = fixedTable with { Rows = [.. Rows.Skip(i)] };
+                var rest = fixedTable with { Rows = [.. Rows.Skip(i)], Begun = i > 0 ? tag : Begun };
                 return i > 0
                     ? new Fit(y, marks) { Rest = rest }
                     : Layout.Fit.Nothing(rest, "The table has no room for its head and one row.");
@@ -38,8 +43,9 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<TableR
     /// <inheritdoc/>
     public override Fit Force(double width, double height)
     {
+        var tag = Begun ?? new Tag(TagKind.Table);
         var fixedTable = WithWidths(width);
-        var setter = fixedTable.Setter();
+        var setter = fixedTable.Setter(tag);
         var head = setter.Head();
         var lines = setter.LinesWithin(height - head.Height);
         if (lines < 1)
@@ -52,7 +58,7 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<TableR
         return new Fit(
             head.Height + row.Height, [.. head.Marks, .. row.Marks.Select(mark => mark.Under(Similarity.Shift(0, head.Height)))])
         {
-            Rest = fixedTable with { Rows = [lower, .. Rows.Skip(1)] },
+            Rest = fixedTable with { Rows = [lower, .. Rows.Skip(1)], Begun = tag },
         };
     }
 
@@ -62,5 +68,5 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<TableR
         Decimals = [.. Columns.Select((_, i) => DecimalAlignment.Of(this, i))],
     };
 
-    private TableSetter Setter() => new(Columns, Widths!, Decimals!, SizePt);
+    private TableSetter Setter(Tag tag) => new(Columns, Widths!, Decimals!, SizePt, tag, Begun is not null);
 }

@@ -1,11 +1,12 @@
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
+using StudioKit.Sheets.Tagging;
 
 namespace StudioKit.Sheets.Layout;
 
 /// <summary>Sets the rows of one table.</summary>
 internal sealed class TableSetter(
-    IReadOnlyList<Column> columns, IReadOnlyList<double> widths, IReadOnlyList<DecimalAlignment> decimals, double sizePt)
+    IReadOnlyList<Column> columns, IReadOnlyList<double> widths, IReadOnlyList<DecimalAlignment> decimals, double sizePt, Tag table, bool goesOn)
 {
     private const double Above = 0.7;
     private const double Below = 0.9;
@@ -46,36 +47,38 @@ internal sealed class TableSetter(
 
     private Fit Set(IReadOnlyList<string> cells, TextWeight weight, bool head)
     {
+        // The head is read once; on later pages it is only seen.
+        var row = head && goesOn ? null : Tag.Row(table, head ? TagKind.ColumnHead : TagKind.Cell, cells.Count);
         var marks = new List<Primitive>();
         var (x, tallest) = (0.0, 1);
         for (var i = 0; i < cells.Count; i++)
         {
             var lines = head || columns[i].Kind != ColumnKind.TickBox ? Lines(cells[i], i, weight) : [""];
             tallest = Math.Max(tallest, lines.Count);
-            marks.AddRange(Cell(cells[i], lines, i, x, weight, head));
+            marks.AddRange(Cell(cells[i], lines, i, x, weight, head, row?.Parts[i] ?? Tag.Header));
             x += widths[i];
         }
 
         return new Fit(Above + (tallest * _lineHeight) + Below, marks);
     }
 
-    private IEnumerable<Primitive> Cell(string cell, IReadOnlyList<string> lines, int column, double x, TextWeight weight, bool head)
+    private IEnumerable<Primitive> Cell(string cell, IReadOnlyList<string> lines, int column, double x, TextWeight weight, bool head, Tag tag)
     {
         var (left, right) = (x + ColumnWidths.Padding, x + widths[column] - ColumnWidths.Padding);
         return columns[column].Kind switch
         {
             _ when cell.Length == 0 => [],
-            ColumnKind.TickBox when !head => [TickBox.At(left, _lineHeight, sizePt).Under(Similarity.Shift(0, Above))],
-            ColumnKind.Decimal when !head && lines.Count == 1 => AtDecimalPoint(cell, decimals[column], right, weight),
-            ColumnKind.Right or ColumnKind.Decimal => TypeScale.Set(lines, right, sizePt, weight, TextAnchor.End, Above),
-            _ => TypeScale.Set(lines, left, sizePt, weight, top: Above),
+            ColumnKind.TickBox when !head => [TickBox.At(left, _lineHeight, sizePt).Under(Similarity.Shift(0, Above)) with { Tag = new Tag(TagKind.Sign, tag) { Says = TickBox.InWords } }],
+            ColumnKind.Decimal when !head && lines.Count == 1 => AtDecimalPoint(cell, decimals[column], right, weight, tag),
+            ColumnKind.Right or ColumnKind.Decimal => TypeScale.Set(lines, right, sizePt, weight, TextAnchor.End, Above, tag),
+            _ => TypeScale.Set(lines, left, sizePt, weight, top: Above, tag: tag),
         };
     }
 
     // One piece of text, so that it is read back as one; its decimal point comes to stand under the others by moving its start.
-    private IEnumerable<Primitive> AtDecimalPoint(string cell, DecimalAlignment alignment, double right, TextWeight weight)
+    private IEnumerable<Primitive> AtDecimalPoint(string cell, DecimalAlignment alignment, double right, TextWeight weight, Tag tag)
     {
         var before = Fonts.TextMeter.Width(cell[..DecimalAlignment.Split(cell)], sizePt, weight);
-        return TypeScale.Set([cell], right - alignment.Behind - before, sizePt, weight, top: Above);
+        return TypeScale.Set([cell], right - alignment.Behind - before, sizePt, weight, top: Above, tag: tag);
     }
 }

@@ -5,6 +5,9 @@ namespace StudioKit.Sheets.Layout;
 /// <summary>An empty box to tick with a pencil, drawn rather than set so that no font need have it.</summary>
 internal static class TickBox
 {
+    /// <summary>What somebody hears who cannot see it.</summary>
+    public const string InWords = "box to tick";
+
     public static Polygon At(double left, double lineHeight, double sizePt)
     {
         var side = 0.72 * lineHeight;

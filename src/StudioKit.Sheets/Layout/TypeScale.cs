@@ -1,5 +1,6 @@
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
+using StudioKit.Sheets.Tagging;
 
 namespace StudioKit.Sheets.Layout;
 
@@ -20,9 +21,13 @@ internal static class TypeScale
     /// <summary>From the top of a line's box down to the line its letters stand on.</summary>
     public static double Baseline(double sizePt) => BaselineOverSize * sizePt * TextMeter.MillimetresPerPoint;
 
-    /// <summary>Lines of text under each other, the first box at the top of the room.</summary>
+    /// <summary>Lines of text under each other, the first box at the top of the room; a paragraph where nothing else is said.</summary>
     public static IEnumerable<Primitive> Set(
-        IReadOnlyList<string> lines, double x, double sizePt, TextWeight weight, TextAnchor anchor = TextAnchor.Start, double top = 0) =>
-        lines.Select((line, i) => new Label(
-            new Point(x, top + (i * LineHeight(sizePt)) + Baseline(sizePt)), line, sizePt, anchor, Weight: weight));
+        IReadOnlyList<string> lines, double x, double sizePt, TextWeight weight, TextAnchor anchor = TextAnchor.Start, double top = 0, Tag? tag = null)
+    {
+        tag ??= new Tag(TagKind.Paragraph);
+        return lines.Select((line, i) => new Label(
+            new Point(x, top + (i * LineHeight(sizePt)) + Baseline(sizePt)), line, sizePt, anchor, Weight: weight)
+        { Tag = tag, GoesOn = i + 1 < lines.Count && WordBreak.EndsWord(line) });
+    }
 }

@@ -61,6 +61,9 @@ internal static class WordBreak
         }
     }
 
+    /// <summary>Whether the end of a line stands for a space: not where a word was broken at a hyphen or the like, nor in a script without spaces.</summary>
+    public static bool EndsWord(string line) => line.Length > 0 && !"-_/\\".Contains(line[^1], StringComparison.Ordinal) && !IsSpaceless(line[^1]);
+
     private static List<int> Ends(string word)
     {
         var starts = StringInfo.ParseCombiningCharacters(word);

@@ -21,6 +21,21 @@ internal sealed class PdfCanvas : IDisposable
 
     public void Dispose() => _graphics.Dispose();
 
+    /// <summary>Puts an operator that begins or ends marked content between what is drawn, never inside a text object.</summary>
+    public void Mark(string operators)
+    {
+        // To save its state PDFsharp has to leave a text object; the pair itself says nothing and is taken out again.
+        var content = _graphics.Internals.ContentStringBuilder!;
+        _graphics.Restore(_graphics.Save());
+        var (pair, length) = ("q\nQ\n", content.Length);
+        if (length >= pair.Length && content.ToString(length - pair.Length, pair.Length) == pair)
+        {
+            content.Length = length - pair.Length;
+        }
+
+        content.Append(operators);
+    }
+
     public void Draw(Primitive mark)
     {
         switch (mark)
@@ -119,7 +134,7 @@ internal sealed class PdfCanvas : IDisposable
         }
 
         var x = start.X;
-        foreach (var run in TextMeter.Runs(label.Text, label.Weight))
+        foreach (var run in TextMeter.Runs(label.GoesOn ? label.Text + " " : label.Text, label.Weight))
         {
             _graphics.DrawString(run.Text, Font(run.Face, label.SizePt, label.Slanted), Brush(label.Ink)!, At(start with { X = x }));
             x += TextMeter.Width(run, label.SizePt);

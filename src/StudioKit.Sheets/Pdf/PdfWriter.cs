@@ -18,11 +18,11 @@ internal static class PdfWriter
         BundledFontResolver.Install();
         using var document = new PdfDocument();
         Describe(document, paged);
-        var tags = new PageTags(document);
+        var structure = new PdfStructure(document);
         var fonts = new Dictionary<(FontFace Face, double Size, bool Slanted), XFont>();
         foreach (var page in paged.Pages)
         {
-            AddPage(document, page, fonts, tags);
+            AddPage(document, page, fonts, structure);
         }
 
         if (paged.Pages.Any(page => page.Bookmarks.Count > 0))
@@ -31,7 +31,8 @@ internal static class PdfWriter
             AddOutline(document, paged.Pages);
         }
 
-        AddLinks(document, paged.Pages);
+        AddLinks(document, paged.Pages, structure);
+        structure.Finish();
         using var stream = new MemoryStream();
         document.Save(stream, closeStream: false);
         var file = stream.ToArray();
@@ -69,13 +70,13 @@ internal static class PdfWriter
         preferences.Elements.SetBoolean("/PickTrayByPDFSize", true);
     }
 
-    private static void AddPage(PdfDocument document, Page page, Dictionary<(FontFace Face, double Size, bool Slanted), XFont> fonts, PageTags tags)
+    private static void AddPage(PdfDocument document, Page page, Dictionary<(FontFace Face, double Size, bool Slanted), XFont> fonts, PdfStructure structure)
     {
         var target = document.AddPage();
         target.Width = XUnit.FromMillimeter(page.WidthMm);
         target.Height = XUnit.FromMillimeter(page.HeightMm);
         using var canvas = new PdfCanvas(target, fonts);
-        tags.Draw(page, new Drawings.Drawing("", "", page.Marks).PlainMarks(), canvas.Draw);
+        PageMarks.Draw(page, target, canvas, structure);
     }
 
     private static void AddOutline(PdfDocument document, IReadOnlyList<Page> pages)
@@ -93,7 +94,7 @@ internal static class PdfWriter
         }
     }
 
-    private static void AddLinks(PdfDocument document, IReadOnlyList<Page> pages)
+    private static void AddLinks(PdfDocument document, IReadOnlyList<Page> pages, PdfStructure structure)
     {
         foreach (var (page, index) in pages.Select((page, index) => (page, index)))
         {
@@ -107,6 +108,11 @@ internal static class PdfWriter
                 // PDFsharp stamps each link with the machine's time and a random name; both are optional.
                 annotation.Elements.Remove("/M");
                 annotation.Elements.Remove("/NM");
+                annotation.Elements.SetString("/Contents", FormattableString.Invariant($"To page {link.Page}"));
+                if (link.Tag is { } tag)
+                {
+                    structure.Tie(annotation, document.Pages[index], tag);
+                }
             }
         }
     }

@@ -1,0 +1,30 @@
+using System.Collections.Concurrent;
+using StudioKit.Kits;
+using StudioKit.Planning;
+
+namespace StudioKit.Sheets.Tests;
+
+/// <summary>The demo kits, each planned and bound once for all tests that read its pages: a book holds every printed document.</summary>
+internal static class DemoBooks
+{
+    private static readonly ConcurrentDictionary<string, Lazy<Plan>> Plans = new(StringComparer.Ordinal);
+    private static readonly ConcurrentDictionary<string, Lazy<SheetFile>> Books = new(StringComparer.Ordinal);
+
+    /// <summary>Names of the demo kits.</summary>
+    public static TheoryData<string> Kits { get; } = [.. Directory.EnumerateFiles(Folder(), "*.yaml").Select(file => Path.GetFileNameWithoutExtension(file)).Order(StringComparer.Ordinal)];
+
+    public static Plan Plan(string kit) => Plans.GetOrAdd(kit, name => new Lazy<Plan>(() => KitPlanner.Plan(KitReader.Read(Path.Combine(Folder(), $"{name}.yaml"))))).Value;
+
+    public static SheetFile Book(string kit) => Books.GetOrAdd(kit, name => new Lazy<SheetFile>(() => SheetSet.WriteBook(Plan(name), new SheetOptions()))).Value;
+
+    private static string Folder()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(folder.FullName, "StudioKit.sln")))
+        {
+            folder = folder.Parent ?? throw new InvalidOperationException("The tests run outside the repository.");
+        }
+
+        return Path.Combine(folder.FullName, "kits");
+    }
+}
