@@ -46,6 +46,16 @@ public static class PlanFormat
         return Told(metric, () => $"{AsSureAs(length.Inches, uncertainty.Inches)} in ± {TwoDigits(uncertainty.Inches)} in");
     }
 
+    /// <summary>A distance that is set with a tape held in the hand, with how far off it may be where that is more than the tape.</summary>
+    public static string DistanceByHand(Length length, Length uncertainty)
+    {
+        const double TapeCentimetres = 1;
+        return uncertainty.Centimeters < TapeCentimetres
+            ? Centimetres(length)
+            : Told($"{AsSureAs(length.Centimeters, 10 * uncertainty.Centimeters)} cm ± {Invariant(Math.Ceiling(uncertainty.Centimeters), "0")} cm",
+                () => $"{AsSureAs(length.Inches, 10 * uncertainty.Inches)} in ± {Invariant(Math.Max(1, Math.Ceiling(uncertainty.Inches)), "0")} in");
+    }
+
     /// <summary>Zoom of a flash head, e.g. <c>zoom 35 mm</c>.</summary>
     public static string Zoom(Length? zoom) => zoom is { } set ? $"zoom {GearMillimetres(set)}" : "zoom as the guide number's";
 

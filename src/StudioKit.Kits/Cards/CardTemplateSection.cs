@@ -15,6 +15,7 @@ internal static class CardTemplateSection
         .Size("settings", "Aperture, shutter and ISO.", (type, size) => type with { Settings = size }, type => type.Settings)
         .Size("flashes", "Power and distance of the flashes.", (type, size) => type with { Flashes = size }, type => type.Flashes)
         .Size("least-numerals", "Settings, powers and distances never shrink under this.", (type, size) => type with { LeastNumerals = size }, type => type.LeastNumerals)
+        .Size("mount", "What is mounted, and where it stands.", (type, size) => type with { Mount = size }, type => type.Mount)
         .Size("text", "The check and the remedies.", (type, size) => type with { Text = size }, type => type.Text)
         .Size("small", "Budget, tables and small print.", (type, size) => type with { Small = size }, type => type.Small)
         .Check(type => type.LeastNumerals > type.Settings || type.LeastNumerals > type.Flashes

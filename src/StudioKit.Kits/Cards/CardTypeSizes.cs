@@ -23,6 +23,9 @@ public sealed record CardTypeSizes
     /// <summary>Settings, powers and distances never shrink under this.</summary>
     public Length LeastNumerals { get; init; } = Length.FromDtpPoints(18);
 
+    /// <summary>What is mounted and where it stands; it never shrinks under 9 pt, which is read at arm's length, or its own size where that is less.</summary>
+    public Length Mount { get; init; } = Length.FromDtpPoints(10);
+
     /// <summary>The check and the remedies.</summary>
     public Length Text { get; init; } = Length.FromDtpPoints(10);
 

@@ -13,21 +13,21 @@ internal sealed record BigFigure(string Word, string Figure, string Unit = "")
 
     /// <summary>Width at some size of the numerals.</summary>
     public double Width(double sizePt) =>
-        TextMeter.Width(Figure, sizePt, TextWeight.Bold) + UnitWidth(sizePt);
+        TextMeter.Width(Figure, sizePt, TextWeight.Figures) + UnitWidth(sizePt);
 
     /// <summary>Height of the word and the numerals together.</summary>
     public static double Height(double sizePt, double wordPt) =>
-        TextMeter.CapHeight(wordPt, TextWeight.Regular) + 1.6 + TextMeter.CapHeight(sizePt, TextWeight.Bold);
+        TextMeter.CapHeight(wordPt, TextWeight.Regular) + 1.6 + TextMeter.CapHeight(sizePt, TextWeight.Figures);
 
     /// <summary>The word over the numerals, from the upper left corner given.</summary>
     public IEnumerable<Primitive> Marks(double x, double y, double sizePt, double wordPt)
     {
         var baseline = y + Height(sizePt, wordPt);
         yield return new Label(new Point(x, y), Word, wordPt, Rise: TextRise.Top);
-        yield return new Label(new Point(x, baseline), Figure, sizePt, Weight: TextWeight.Bold);
+        yield return new Label(new Point(x, baseline), Figure, sizePt, Weight: TextWeight.Figures);
         if (Unit.Length > 0)
         {
-            var behind = TextMeter.Width(Figure, sizePt, TextWeight.Bold) + Space(sizePt);
+            var behind = TextMeter.Width(Figure, sizePt, TextWeight.Figures) + Space(sizePt);
             yield return new Label(new Point(x + behind, baseline), Unit, UnitShare * sizePt, Weight: TextWeight.Bold);
         }
     }

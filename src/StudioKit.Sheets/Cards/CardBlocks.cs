@@ -50,17 +50,32 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
             // Patches and code are small: neighbours in the list stand beside each other on the card.
             if (i + 1 < names.Count && IsSmall(names[i]) && IsSmall(names[i + 1]))
             {
-                blocks.Add(new Abreast(One(names[i], type).Single(), One(names[i + 1], type).Single()));
+                blocks.Add(new AtFoot(new Abreast(One(names[i], type).Single(), One(names[i + 1], type).Single())));
                 i++;
                 continue;
             }
 
-            blocks.AddRange(One(names[i], type));
+            blocks.AddRange(IsSmall(names[i]) ? One(names[i], type).Select(block => new AtFoot(block)) : One(names[i], type));
         }
 
         // A back that begins with no head of its own ends with what others have under theirs.
-        return IsBack && !names.Contains(CardBlock.Framing) ? [.. blocks, .. BeforeSheet(type)] : blocks;
+        return [.. Which(names), .. blocks, .. FlashesElsewhere(names, type), .. IsBack && !names.Contains(CardBlock.Framing) ? BeforeSheet(type) : []];
     }
+
+    private Paragraph[] FlashesElsewhere(IReadOnlyList<CardBlock> names, CardType type) =>
+        IsBack || Exposure.Lights.Count == 0 || names.Contains(CardBlock.Flashes) ? [] : [new Paragraph("Flashes: other side", type.Mount, TextWeight.Bold)];
+
+    // A side that its template gives neither set-up nor framing still says which card it belongs to, as sides come apart in the hand.
+    private Block[] Which(IReadOnlyList<CardBlock> names) => (names.Contains(CardBlock.SetUp), names.Contains(CardBlock.Framing)) switch
+    {
+        (false, false) => [new CardHead($"{Exposure.SetUp}: {Exposure.Framing.Name}", Place.Says, TypeScale.Small)],
+        (false, true) => [new CardHead(Exposure.SetUp, Place.Says, TypeScale.Small)],
+        (true, false) => [new Paragraph(Exposure.Framing.Name, TypeScale.Small, TextWeight.Bold)],
+        _ => [],
+    };
+
+    /// <summary>One block of a back, apart from all others, that may be split between sides.</summary>
+    public Stack Split(CardBlock name, CardType type) => new([.. One(name, type).Select(block => block is KeepTogether whole ? whole.Inner : block)]);
 
     /// <summary>What stands in place of settings that do not work.</summary>
     /// <param name="type">Sizes of type.</param>
@@ -109,12 +124,16 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
     private Stack Framing(CardType type)
     {
         var with = Exposure.Framing.Accessories.Concat(Exposure.Filter is null ? [] : [Exposure.Filter]).ToList();
-        var distance = $"glass to subject {PlanFormat.GiveOrTake(Exposure.Framing.WorkingDistance, Exposure.Framing.WorkingDistanceUncertainty)}; "
-            + $"animals to {AnimalText.Of(Exposure.Framing.LongestWhole)}{(type.IsBrief ? "" : $", {AnimalText.Of(Exposure.Framing.FillsFrame)} fill it")}";
         return new Stack(
             [
                 new Paragraph(Exposure.Framing.Name, type.Framing, TextWeight.Bold),
-                new Paragraph((with.Count == 0 ? $"Lens alone, {distance}" : $"With {string.Join(", ", with)}; {distance}") + SupportText.Behind(Exposure), Math.Max(type.Small, TypeScale.Smallest)),
+                new Paragraph(
+                    $"{(with.Count == 0 ? "Lens alone" : "With " + string.Join(", ", with))}, {PlanFormat.DistanceByHand(Exposure.Framing.WorkingDistance, Exposure.Framing.WorkingDistanceUncertainty)} from glass to subject"
+                        + SupportText.Behind(Exposure),
+                    type.Mount,
+                    TextWeight.Bold),
+                new Paragraph(
+                    $"Animals to {AnimalText.Of(Exposure.Framing.LongestWhole)}{(type.IsBrief ? "" : $", {AnimalText.Of(Exposure.Framing.FillsFrame)} fill it")}", Math.Max(type.Small, TypeScale.Smallest)),
             ],
             0.4);
     }
@@ -165,7 +184,9 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
     private IEnumerable<Block> Flash(LightPlan light, CardType type) =>
     [
         new DividingLine(Stroke.Thin),
-        new FlashRow(RoleText.Title(light.Role), Name(light, type) + From(light, type) + MeteredText.Behind(light) + (SaysFiring ? FiringText.Behind(light, type.IsBrief) : ""), light, (PlanFormat.CentimetreFigure(light.Distance), PlanFormat.CentimetreUnit), type),
+        new FlashRow(
+            RoleText.Title(light.Role), Name(light, type) + From(light, type), (MeteredText.Behind(light) + (SaysFiring ? FiringText.Behind(light, type.IsBrief) : "")).TrimStart(' ', ',', ';'), light,
+            (PlanFormat.CentimetreFigure(light.Distance), PlanFormat.CentimetreUnit), type),
     ];
 
     private IEnumerable<Block> LightsPlaced(CardType type) => Places switch

@@ -11,10 +11,10 @@ internal sealed record CardHead(string SetUp, string Place, double SizePt) : Blo
 
     public override Fit Fit(double width, double height)
     {
-        var lines = TextWrap.Lines(SetUp, width - TextMeter.Width(Place, TypeScale.Small, TextWeight.Bold) - Gap, SizePt, TextWeight.Regular);
+        var lines = TextWrap.Lines(SetUp, width - TextMeter.Width(Place, TypeScale.Small, TextWeight.Bold) - Gap, SizePt, TextWeight.Bold);
         return Layout.Fit.WholeOrNothing(this, "The set-up's name", lines.Count * TypeScale.LineHeight(SizePt), height, () =>
         [
-            .. TypeScale.Set(lines, 0, SizePt, TextWeight.Regular),
+            .. TypeScale.Set(lines, 0, SizePt, TextWeight.Bold),
             new Label(new Point(width, TypeScale.Baseline(SizePt)), Place, TypeScale.Small, TextAnchor.End, Weight: TextWeight.Bold),
         ]);
     }

@@ -7,5 +7,8 @@ namespace StudioKit.Sheets.Cards;
 /// <param name="Count">Cards in the ring, the index left out.</param>
 internal readonly record struct CardPlace(int Number, int Count)
 {
-    public string Says => string.Create(CultureInfo.InvariantCulture, $"{Number} of {Count}");
+    /// <summary>Whether it goes on from a card of the same number.</summary>
+    public bool IsContinued { get; init; }
+
+    public string Says => string.Create(CultureInfo.InvariantCulture, $"{Number} of {Count}{(IsContinued ? ", more" : "")}");
 }

@@ -20,6 +20,9 @@ internal sealed record CardSide(CardTemplate Template, Stamp Stamp, bool IsBack,
     private const double HoleFromEdge = 5;
     private const double HoleClearance = 1.5;
 
+    /// <summary>The tab at the edge with the hole; none on cards that belong to no set-up.</summary>
+    public CardTab? Tab { get; init; }
+
     private double Width => Template.Held.Width.Millimeters;
 
     private double Height => Template.Held.Height.Millimeters;
@@ -41,6 +44,9 @@ internal sealed record CardSide(CardTemplate Template, Stamp Stamp, bool IsBack,
     /// <summary>The hole keeps a corner square of this side for itself [mm].</summary>
     public double BelowHole => Hole == 0 ? 0 : HoleFromEdge + Hole + HoleClearance;
 
+    /// <summary>Whether what ends at a height ends within the room, rounding left out of account.</summary>
+    public bool Holds(double bottom) => bottom <= Room.Bottom + 1e-6;
+
     /// <summary>Stacks blocks from the top.</summary>
     /// <returns>Where the lowest ends, and the marks.</returns>
     public (double Bottom, IReadOnlyList<Primitive> Marks) Stack(IReadOnlyList<Block> blocks)
@@ -48,10 +54,11 @@ internal sealed record CardSide(CardTemplate Template, Stamp Stamp, bool IsBack,
         var marks = new List<Primitive>();
         var y = Room.Top;
         var clear = Math.Max(0, BelowHole - Margin);
-        foreach (var block in blocks)
+        foreach (var block in blocks.OrderBy(block => block is AtFoot))
         {
             var narrow = y < BelowHole ? clear : 0;
             var fit = block.Fit(Room.Width - narrow, double.PositiveInfinity);
+            y = block is AtFoot ? Math.Max(y, Room.Bottom - fit.Height) : y;
             marks.AddRange(fit.Marks.Select(mark => mark.Under(Similarity.Shift(Room.Left + (IsBack ? narrow : 0), y))));
             y += fit.Height + Gap;
         }
@@ -63,7 +70,10 @@ internal sealed record CardSide(CardTemplate Template, Stamp Stamp, bool IsBack,
     public Drawing Finish(string title, string description, IReadOnlyList<Primitive> marks) => new(
         title,
         description,
-        [.. HasRule ? MillimetreRule.Marks(Width, Height, atRight: IsBack) : [], .. HoleMarks(), .. marks, Foot()]);
+        [.. HasRule ? MillimetreRule.Marks(Width, Height, atRight: IsBack) : [], .. TabMarks(), .. HoleMarks(), .. marks, Foot()]);
+
+    private IEnumerable<Primitive> TabMarks() =>
+        Tab?.Marks(IsBack ? 0 : Width, IsBack ? -1 : 1, Margin, Math.Max(BelowHole, Margin), Height - Margin - FootHeight) ?? [];
 
     private IEnumerable<Primitive> HoleMarks()
     {

@@ -4,10 +4,13 @@ using StudioKit.Sheets.Layout;
 namespace StudioKit.Sheets.Cards;
 
 /// <summary>Sizes of type on one side of a card [pt].</summary>
-internal sealed record CardType(double SetUp, double Framing, double Settings, double Flashes, double LeastNumerals, double Text, double Small)
+internal sealed record CardType(double SetUp, double Framing, double Settings, double Flashes, double LeastNumerals, double Mount, double Text, double Small)
 {
     // Shrunk this far, a side is so full that even what could stay large must give way.
     private const double BriefShare = 0.7;
+
+    // Read at arm's length by somebody who holds a camera (common practice, no source).
+    private const double LeastMount = 9;
 
     /// <summary>Whether light budgets are set as running text, which takes half the height of columns, and what is nothing to set is left out.</summary>
     public bool IsBrief { get; init; }
@@ -19,6 +22,7 @@ internal sealed record CardType(double SetUp, double Framing, double Settings, d
         Shrunk(sizes.Settings.DtpPoints, share, sizes.LeastNumerals.DtpPoints),
         Shrunk(sizes.Flashes.DtpPoints, share, sizes.LeastNumerals.DtpPoints),
         sizes.LeastNumerals.DtpPoints,
+        Shrunk(sizes.Mount.DtpPoints, share, LeastMount),
         Shrunk(sizes.Text.DtpPoints, share, TypeScale.Smallest),
         Shrunk(sizes.Small.DtpPoints, share, TypeScale.Smallest))
     { IsBrief = share < BriefShare };

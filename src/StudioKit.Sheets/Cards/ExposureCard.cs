@@ -10,13 +10,14 @@ namespace StudioKit.Sheets.Cards;
 
 /// <summary>The starting-exposure card of one framing in one set-up, made by a template.</summary>
 /// <remarks>
-/// What must be seen first never leaves the front. Where the front is too full even at the least sizes of type, its last blocks move to the back.
+/// What must be seen first never leaves the front. Where the front is too full even at the least sizes of type, its last blocks move to the back, and what the back has no
+/// room for to further cards of the same number.
 /// </remarks>
 internal sealed class ExposureCard
 {
     private static readonly double[] Shares = [1, 0.92, 0.84, 0.76, 0.68, 0.6, 0.52];
 
-    // These stay on the front, and come first on a back made of moved blocks alone.
+    // These stay on the front, the flashes where there is any room for them, and come first on a back made of moved blocks alone.
     private static readonly CardBlock[] Heads = [CardBlock.SetUp, CardBlock.Framing];
     private static readonly CardBlock[] Fixed = [.. Heads, CardBlock.Settings, CardBlock.Flashes];
 
@@ -24,32 +25,33 @@ internal sealed class ExposureCard
     private readonly Stamp _stamp;
     private readonly ExposurePlan _exposure;
     private readonly CardBlocks _blocks;
+    private readonly CardTab? _tab;
 
-    private ExposureCard(CardBlocks blocks, CardTemplate template) => (_blocks, _exposure, _template, _stamp) = (blocks, blocks.Exposure, template, blocks.Stamp);
+    private ExposureCard(CardBlocks blocks, CardTemplate template, CardTab? tab) => (_blocks, _exposure, _template, _stamp, _tab) = (blocks, blocks.Exposure, template, blocks.Stamp, tab);
 
-    public static (Card Card, IReadOnlyList<string> Problems) Make(
-        ExposurePlan exposure, CardAdvice advice, CardTemplate template, Stamp stamp, CardPlace place, IReadOnlyList<FeaturePlan>? features = null, CoverPlan? cover = null, IReadOnlyList<LightStandPlan>? stands = null,
+    public static (Card Card, IReadOnlyList<Card> More, IReadOnlyList<string> Problems) Make(
+        ExposurePlan exposure, CardAdvice advice, CardTemplate template, Stamp stamp, CardPlace place, CardTab? tab = null, IReadOnlyList<FeaturePlan>? features = null, CoverPlan? cover = null, IReadOnlyList<LightStandPlan>? stands = null,
         UprightLightPlan? upright = null)
     {
-        var card = new ExposureCard(new CardBlocks(exposure, advice, place, stamp) { Features = features ?? [], Cover = cover, Stands = stands ?? [], Upright = upright }, template);
+        var card = new ExposureCard(new CardBlocks(exposure, advice, place, stamp) { Features = features ?? [], Cover = cover, Stands = stands ?? [], Upright = upright }, template, tab);
         return exposure.IsUsable ? card.Settings() : card.Impossible();
     }
 
-    private (Card Card, IReadOnlyList<string> Problems) Impossible()
+    private (Card Card, IReadOnlyList<Card> More, IReadOnlyList<string> Problems) Impossible()
     {
         var side = Side(isBack: false, []);
         for (var changes = _blocks.Advice.Mending.Count; changes >= 0; changes--)
         {
             if (Fitting(side, type => _blocks.Impossible(type, changes)) is { } marks)
             {
-                return (new Card(Drawn(side, marks)), []);
+                return (new Card(Drawn(side, marks)), [], []);
             }
         }
 
         return TooSmall();
     }
 
-    private (Card Card, IReadOnlyList<string> Problems) Settings()
+    private (Card Card, IReadOnlyList<Card> More, IReadOnlyList<string> Problems) Settings()
     {
         var movable = _template.Front.Where(block => !Fixed.Contains(block) && block != CardBlock.Rule).ToList();
 
@@ -58,12 +60,12 @@ internal sealed class ExposureCard
         if (_exposure.Lights.Any(light => light.FiredBy is not null) && Fitting(whole, type => _blocks.Of(_template.Front, type)) is null
             && Fitting(whole, type => (_blocks with { SaysFiring = false }).Of(_template.Front, type)) is { } without)
         {
-            var (back, problems) = Back([]);
-            return (new Card(Drawn(whole, without), back), problems);
+            var (back, left) = Back([]);
+            return Whole(Drawn(whole, without), back, left);
         }
 
         // The last blocks move to the back until the front has room; where the back then has none, one of the others instead, and what fires each flash stays with the session plan.
-        (Card Card, IReadOnlyList<string> Problems)? made = null;
+        (Drawing Front, Drawing? Back, IReadOnlyList<CardBlock> Left)? made = null;
         foreach (var (blocks, gone) in from says in (bool[])[true, false]
                                        from gone in Gone(movable)
                                        select (_blocks with { SaysFiring = says }, gone))
@@ -72,22 +74,85 @@ internal sealed class ExposureCard
             var side = Side(isBack: false, front);
             if (InSomeWords(blocks, some => Fitting(side, type => some.Of(front, type))) is { } marks)
             {
-                var (back, problems) = Back([.. gone.Except(_template.Back)]);
-                made = made is null || problems.Count == 0 ? (new Card(Drawn(side, marks), back), problems) : made;
-                if (problems.Count == 0)
+                var (back, left) = Back([.. gone.Except(_template.Back)]);
+                made = made is null || left.Count == 0 ? (Drawn(side, marks), back, left) : made;
+                if (left.Count == 0 || gone.Contains(CardBlock.Flashes))
                 {
                     break;
                 }
             }
         }
 
-        return made ?? TooSmall();
+        return made is var (first, second, rest) ? Whole(first, second, rest) : TooSmall();
+    }
+
+    // What neither side has room for goes onto further cards of the same number: nothing is left out.
+    private (Card Card, IReadOnlyList<Card> More, IReadOnlyList<string> Problems) Whole(Drawing front, Drawing? back, IReadOnlyList<CardBlock> left)
+    {
+        var (more, problems) = (new List<Card>(), new List<string>());
+        var blocks = _blocks with { IsBack = true, Place = _blocks.Place with { IsContinued = true } };
+        while (left.Count > 0)
+        {
+            var (one, afterOne) = Filled(isBack: false, blocks, left);
+            var (other, afterOther) = one is null || afterOne.Count == 0 ? (null, afterOne) : Filled(isBack: true, blocks, afterOne);
+            if (one is null)
+            {
+                var flowed = Flowed(blocks, left[0]);
+                more.AddRange(flowed.Chunk(2).Select(sides => new Card(sides[0], sides.ElementAtOrDefault(1))));
+                problems.AddRange(flowed.Count > 0 ? [] : [$"{Name}: {_template.Name} has no room for {Words(left[0])}."]);
+                left = [.. left.Skip(1)];
+                continue;
+            }
+
+            more.Add(new Card(one, other));
+            left = afterOther;
+        }
+
+        return (new Card(front, back), more, problems);
+    }
+
+    // A table that is taller than a side goes on over the next.
+    private List<Drawing> Flowed(CardBlocks blocks, CardBlock name)
+    {
+        var (type, sides) = (Type(Shares[^1]), new List<Drawing>());
+        for (Block? rest = blocks.Split(name, type); rest is not null;)
+        {
+            var side = Side(isBack: sides.Count % 2 == 1, Heads);
+            var (bottom, head) = side.Stack(blocks.Of(Heads, type));
+            var top = Math.Max(bottom, side.BelowHole) + 1;
+            var fit = rest.Fit(side.Room.Width, side.Room.Bottom - top);
+            if (fit.Problem is not null)
+            {
+                return [];
+            }
+
+            sides.Add(Drawn(side, [.. head, .. fit.Marks.Select(mark => mark.Under(Similarity.Shift(side.Room.Left, top)))]));
+            rest = fit.Rest;
+        }
+
+        return sides;
+    }
+
+    // As many of the blocks as a side holds.
+    private (Drawing? Side, IReadOnlyList<CardBlock> Left) Filled(bool isBack, CardBlocks blocks, IReadOnlyList<CardBlock> left)
+    {
+        for (var count = left.Count; count > 0; count--)
+        {
+            CardBlock[] kept = [.. Heads, .. left.Take(count)];
+            var side = Side(isBack, kept);
+            if (Fitting(side, type => blocks.Of(kept, type)) is { } marks)
+            {
+                return (Drawn(side, marks), [.. left.Skip(count)]);
+            }
+        }
+
+        return (null, left);
     }
 
     private static IEnumerable<List<CardBlock>> Gone(List<CardBlock> movable) =>
-        Enumerable.Range(0, movable.Count + 1).Select(count => movable.TakeLast(count).ToList()).Concat(movable.SkipLast(1).Select(block => new List<CardBlock> { block }));
+        Enumerable.Range(0, movable.Count + 1).Select(count => movable.TakeLast(count).ToList()).Concat(movable.SkipLast(1).Select(block => new List<CardBlock> { block })).Append([CardBlock.Flashes, .. movable]);
 
-    private (Drawing? Back, IReadOnlyList<string> Problems) Back(IReadOnlyList<CardBlock> moved)
+    private (Drawing? Back, IReadOnlyList<CardBlock> Left) Back(IReadOnlyList<CardBlock> moved)
     {
         CardBlock[] all = [.. Heads.Where(head => _template.Back.Contains(head) || (moved.Count > 0 && _template.Back.Count == 0)), .. moved, .. _template.Back.Except(Heads)];
         // On a full back the drawing of the lights gives way to words, and those to the sheet that has it where all else then has room.
@@ -101,11 +166,11 @@ internal sealed class ExposureCard
             drawn ??= count < all.Length || _exposure.Lights.Count < 2 ? null : OneBack(kept, grades[^1], _blocks with { SaysAllPowers = false });
             if (drawn is { } back)
             {
-                return (back, count == all.Length ? [] : [$"{Name}: the back of {_template.Name} has no room for {string.Join(", ", all.Skip(count).Select(Words))}."]);
+                return (back, [.. all.Skip(count)]);
             }
         }
 
-        return (null, all.Length == 0 ? [] : [$"{Name}: {_template.Name} has no room for the back."]);
+        return (null, [.. all.Except(Heads)]);
     }
 
     private Drawing? OneBack(IReadOnlyList<CardBlock> kept, PlacesGrade places, CardBlocks blocks)
@@ -121,11 +186,11 @@ internal sealed class ExposureCard
     // At the largest size of type that the side has room for.
     private IReadOnlyList<Primitive>? Fitting(CardSide side, Func<CardType, IReadOnlyList<Block>> blocks) => Shares
         .Select(share => side.Stack(blocks(Type(share))))
-        .Where(stack => stack.Bottom <= side.Room.Bottom)
+        .Where(stack => side.Holds(stack.Bottom))
         .Select(stack => stack.Marks)
         .FirstOrDefault();
 
-    private CardSide Side(bool isBack, IReadOnlyList<CardBlock> blocks) => new(_template, _stamp, isBack, blocks.Contains(CardBlock.Rule));
+    private CardSide Side(bool isBack, IReadOnlyList<CardBlock> blocks) => new(_template, _stamp, isBack, blocks.Contains(CardBlock.Rule)) { Tab = _tab };
 
     private CardType Type(double share) => CardType.Of(_template.Type, share);
 
@@ -146,13 +211,13 @@ internal sealed class ExposureCard
     };
 
     // A card that cannot say all says nothing that could be mistaken for it.
-    private (Card Card, IReadOnlyList<string> Problems) TooSmall()
+    private (Card Card, IReadOnlyList<Card> More, IReadOnlyList<string> Problems) TooSmall()
     {
         var problem = $"The card {Name} does not hold its settings at {_template.Name}. Take a larger card.";
         var side = Side(isBack: false, []);
         var room = side.Room.Height - side.BelowHole;
         var caution = new Caution(problem, "Too small a card", TypeScale.Smallest);
         var marks = caution.Fit(side.Room.Width, room).Marks;
-        return (new Card(Drawn(side, [.. marks.Select(mark => mark.Under(Similarity.Shift(side.Room.Left, side.BelowHole)))])), [problem]);
+        return (new Card(Drawn(side, [.. marks.Select(mark => mark.Under(Similarity.Shift(side.Room.Left, side.BelowHole)))])), [], [problem]);
     }
 }

@@ -6,11 +6,12 @@ namespace StudioKit.Sheets.Cards;
 
 /// <summary>One flash: what it does, then its power and distance in big numerals at the same places on every row.</summary>
 /// <param name="Role">Where it stands.</param>
-/// <param name="Name">Which flash, with its modifier.</param>
+/// <param name="Name">Which flash, with what is mounted on it and where it stands.</param>
+/// <param name="Firing">How it is metered and fired, which is set once; empty where there is nothing to say.</param>
 /// <param name="Light">The flash as set; its power stands in both ways of the trade.</param>
 /// <param name="Distance">Distance with its unit.</param>
 /// <param name="Type">Sizes of type.</param>
-internal sealed record FlashRow(string Role, string Name, LightPlan Light, (string Figure, string Unit) Distance, CardType Type) : Block
+internal sealed record FlashRow(string Role, string Name, string Firing, LightPlan Light, (string Figure, string Unit) Distance, CardType Type) : Block
 {
     private const double WordPt = 7;
     private const double NameShare = 0.32;
@@ -18,11 +19,14 @@ internal sealed record FlashRow(string Role, string Name, LightPlan Light, (stri
     private const double Gap = 5;
 
     // Between the numerals, which start a little under the line over them, and a name under them.
-    private const double Lead = 1;
+    private const double Lead = 1.4;
+    private const double Below = 1;
 
     private double RolePt => Type.Text + 1;
 
-    private double NamePt => Type.Small;
+    private double NamePt => Type.Mount;
+
+    private double FiringPt => Math.Max(Type.Small, TypeScale.Smallest);
 
     public override Fit Fit(double width, double height)
     {
@@ -32,15 +36,18 @@ internal sealed record FlashRow(string Role, string Name, LightPlan Light, (stri
         var numerals = BigFigure.Height(size, WordPt);
         var beside = TextWrap.Lines(Name, powerAt - Gap, NamePt, TextWeight.Regular);
         var under = TextWrap.Lines(Name, width, NamePt, TextWeight.Regular);
+        IReadOnlyList<string> firing = Firing.Length == 0 ? [] : TextWrap.Lines(Firing, width, FiringPt, TextWeight.Regular);
         var role = TypeScale.LineHeight(RolePt);
         var (ifBeside, ifUnder) = (Math.Max(role + Height(beside), numerals), Math.Max(role, numerals + Lead) + Height(under));
 
         // A long name stands under the numerals, where it takes fewer lines, if the row is lower for it.
         var (names, nameTop) = ifUnder < ifBeside ? (under, ifUnder - Height(under)) : (beside, role);
-        return Layout.Fit.WholeOrNothing(this, "A flash's row", Math.Min(ifBeside, ifUnder) + 1.5, height, () =>
+        var row = Math.Min(ifBeside, ifUnder);
+        return Layout.Fit.WholeOrNothing(this, "A flash's row", row + (firing.Count * TypeScale.LineHeight(FiringPt)) + Below, height, () =>
         [
             .. TypeScale.Set([Role], 0, RolePt, TextWeight.Bold),
             .. TypeScale.Set(names, 0, NamePt, TextWeight.Regular, top: nameTop),
+            .. TypeScale.Set(firing, 0, FiringPt, TextWeight.Regular, top: row),
             .. figures[0].Marks(powerAt, 0.6, size, WordPt),
             .. figures[1].Marks(distanceAt, 0.6, size, WordPt),
         ]);

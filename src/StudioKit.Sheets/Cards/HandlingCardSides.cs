@@ -13,19 +13,21 @@ namespace StudioKit.Sheets.Cards;
 /// <summary>The handling card of one group of living things, front and back, and a second where one would be too small to read.</summary>
 internal static class HandlingCardSides
 {
-    // One card at a size that is read at arm's length, else two, else two as small as can be read at all.
+    // One card at a size that is read at arm's length, else as few more as there must be; a guide of the user's own may be of any length.
     private static readonly (int Cards, double[] Sizes)[] Ways =
     [
         (1, [10, 9.5, 9, 8.5, 8]),
         (2, [10, 9.5, 9, 8.5, 8, 7.5, 7, TypeScale.Smallest]),
+        (4, [8, 7, TypeScale.Smallest]),
+        (12, [8, TypeScale.Smallest]),
     ];
 
-    public static (IReadOnlyList<Card> Cards, IReadOnlyList<string> Problems) Make(HandlingCard card, IReadOnlyList<PlanCaution> cautions, CardTemplate template, Stamp stamp)
+    public static (IReadOnlyList<Card> Cards, IReadOnlyList<string> Problems) Make(HandlingCard card, IReadOnlyList<PlanCaution> cautions, CardTemplate template, Stamp stamp, CardPlace place)
     {
         var (front, back) = (new CardSide(template, stamp, IsBack: false, HasRule: false), new CardSide(template, stamp, IsBack: true, HasRule: false));
         foreach (var (cards, size) in Ways.SelectMany(way => way.Sizes.Select(size => (way.Cards, size))))
         {
-            if (Filled(card, [.. Enumerable.Repeat(new[] { front, back }, cards).SelectMany(sides => sides)], Blocks(card, cautions, size), size) is { } sides)
+            if (Filled(card, [.. Enumerable.Repeat(new[] { front, back }, cards).SelectMany(sides => sides)], Blocks(card, cautions, size), size, place) is { } sides)
             {
                 return ([.. sides.Chunk(2).Select(two => new Card(two[0], two.ElementAtOrDefault(1)))], []);
             }
@@ -36,13 +38,13 @@ internal static class HandlingCardSides
     }
 
     // As many sides as are needed, each as full as it gets; none where something is left over.
-    private static List<Drawing>? Filled(HandlingCard card, IReadOnlyList<CardSide> sides, IReadOnlyList<Block> blocks, double size)
+    private static List<Drawing>? Filled(HandlingCard card, IReadOnlyList<CardSide> sides, IReadOnlyList<Block> blocks, double size, CardPlace place)
     {
         var filled = new List<Drawing>();
         var placed = 0;
         for (var i = 0; i < sides.Count && placed < blocks.Count; i++)
         {
-            Block[] head = i > 0 && i % 2 == 0 ? [new Paragraph($"Handling: {card.Name}, continued", 1.5 * size, TextWeight.Bold), new DividingLine(Stroke.Thin)] : [];
+            Block[] head = [Head(card, i, size, place), new DividingLine(Stroke.Thin)];
             var count = Enumerable.Range(0, blocks.Count - placed + 1).Last(count => Holds(sides[i], [.. head, .. blocks.Skip(placed).Take(count)]));
             filled.Add(Side(card, sides[i], [.. head, .. blocks.Skip(placed).Take(count)]));
             placed += count;
@@ -51,7 +53,11 @@ internal static class HandlingCardSides
         return placed == blocks.Count ? filled : null;
     }
 
-    private static bool Holds(CardSide side, IReadOnlyList<Block> blocks) => blocks.Count == 0 || side.Stack(blocks).Bottom <= side.Room.Bottom;
+    // Every side says whose it is, as sides come apart in the hand.
+    private static CardHead Head(HandlingCard card, int side, double size, CardPlace place) =>
+        new($"Handling: {card.Name}", (place with { IsContinued = side > 1 }).Says, side % 2 == 0 ? 1.5 * size : TypeScale.Small);
+
+    private static bool Holds(CardSide side, IReadOnlyList<Block> blocks) => blocks.Count == 0 || side.Holds(side.Stack(blocks).Bottom);
 
     private static Drawing Side(HandlingCard card, CardSide side, IReadOnlyList<Block> blocks) =>
         side.Finish($"Handling, {card.Name}", $"How {card.Name} are handled", side.Stack(blocks).Marks);
@@ -61,7 +67,6 @@ internal static class HandlingCardSides
         var sources = card.Lines.Where(line => line.Published).Select(line => line.Source).Distinct(StringComparer.Ordinal).ToList();
         return
         [
-            new Paragraph($"Handling: {card.Name}", 1.5 * size, TextWeight.Bold),
             .. card.Examples.Length > 0 ? (Block[])[new Paragraph(card.Examples, size)] : [],
             .. card.Subjects.Select(subject => new Paragraph(
                 subject.HoldLimit is { } limit ? $"{subject.Name}: at most {PlanFormat.Minutes(limit)}" : $"{subject.Name}: not held", 1.2 * size, TextWeight.Bold)),

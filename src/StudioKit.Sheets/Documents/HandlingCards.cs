@@ -12,7 +12,7 @@ internal static class HandlingCards
 {
     public static Chapter Lay(Plan plan, CardTemplate template, Paper paper, Stamp stamp)
     {
-        var made = plan.Handling.Select(card => HandlingCardSides.Make(card, Cautions(plan, card), template, stamp)).ToList();
+        var made = plan.Handling.Select((card, i) => HandlingCardSides.Make(card, Cautions(plan, card), template, stamp, new CardPlace(i + 1, plan.Handling.Count))).ToList();
         var laid = CardImposition.Lay($"Handling cards, {template.Name}", [.. made.SelectMany(card => card.Cards)], template, paper, stamp);
         return laid with { Problems = [.. laid.Problems, .. made.SelectMany(card => card.Problems)] };
     }

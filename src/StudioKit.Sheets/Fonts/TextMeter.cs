@@ -51,9 +51,12 @@ internal static class TextMeter
         BundledFonts.Metrics(Faces(weight).First).CapHeight * sizePt * MillimetresPerPoint;
 
     private static (FontFace First, FontFace Fallback) Faces(TextWeight weight) =>
-        weight == TextWeight.Bold
-            ? (FontFace.Bold, FontFace.FallbackBold)
-            : (FontFace.Regular, FontFace.FallbackRegular);
+        weight switch
+        {
+            TextWeight.Bold => (FontFace.Bold, FontFace.FallbackBold),
+            TextWeight.Figures => (FontFace.FallbackBold, FontFace.Bold),
+            _ => (FontFace.Regular, FontFace.FallbackRegular),
+        };
 
     private static bool Prints(FontFace face, string element)
     {

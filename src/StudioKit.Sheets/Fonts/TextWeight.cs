@@ -8,4 +8,7 @@ public enum TextWeight
 
     /// <summary>What must be seen first.</summary>
     Bold,
+
+    /// <summary>Large figures: bold, with a plain zero, which a slashed one is mistaken for an 8 at a distance.</summary>
+    Figures,
 }

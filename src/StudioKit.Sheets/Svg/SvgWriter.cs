@@ -118,7 +118,12 @@ public static class SvgWriter
         xml.WriteAttributeString("x", Number(start.X));
         xml.WriteAttributeString("y", Number(start.Y));
         xml.WriteAttributeString("font-size", Number(label.SizePt * TextMeter.MillimetresPerPoint));
-        if (label.Weight == TextWeight.Bold)
+        if (label.Weight == TextWeight.Figures)
+        {
+            xml.WriteAttributeString("font-family", $"'{BundledFonts.FallbackFamily}', sans-serif");
+        }
+
+        if (label.Weight != TextWeight.Regular)
         {
             xml.WriteAttributeString("font-weight", "bold");
         }

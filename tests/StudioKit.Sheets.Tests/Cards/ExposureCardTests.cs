@@ -152,7 +152,7 @@ public sealed class ExposureCardTests
     {
         var tiny = CardTemplates.Of("ID-1") with { Size = CardSize.Custom(UnitsNet.Length.FromMillimeters(40), UnitsNet.Length.FromMillimeters(45)) };
 
-        var (card, problems) = ExposureCard.Make(White, SamplePlan.Advice(White), tiny, Pages.Stamp, new CardPlace(1, 1));
+        var (card, _, problems) = ExposureCard.Make(White, SamplePlan.Advice(White), tiny, Pages.Stamp, new CardPlace(1, 1));
 
         problems.Should().ContainSingle().Which.Should().Contain("Take a larger card.");
         Texts(card.Front).Should().NotContain("f/16");
@@ -163,7 +163,7 @@ public sealed class ExposureCardTests
     {
         var template = CardTemplates.Of("A6") with { Front = [CardBlock.Settings, CardBlock.SetUp], Back = [CardBlock.Check] };
 
-        var (card, _) = ExposureCard.Make(White, SamplePlan.Advice(White), template, Pages.Stamp, new CardPlace(1, 1));
+        var (card, _, _) = ExposureCard.Make(White, SamplePlan.Advice(White), template, Pages.Stamp, new CardPlace(1, 1));
 
         Label(card.Front, "f/16").At.Y.Should().BeLessThan(Label(card.Front, "White background").At.Y);
         Texts(card.Front).Should().NotContain("Check");
