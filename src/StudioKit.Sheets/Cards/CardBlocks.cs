@@ -124,16 +124,15 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
     private Stack Framing(CardType type)
     {
         var with = Exposure.Framing.Accessories.Concat(Exposure.Filter is null ? [] : [Exposure.Filter]).ToList();
+        var mount = $"{(with.Count == 0 ? "Lens alone" : "With " + string.Join(", ", with))}, {PlanFormat.DistanceByHand(Exposure.Framing.WorkingDistance, Exposure.Framing.WorkingDistanceUncertainty)} from glass to subject"
+            + SupportText.Behind(Exposure);
+        var animals = $"nimals to {AnimalText.Of(Exposure.Framing.LongestWhole)}{(type.IsBrief ? "" : $", {AnimalText.Of(Exposure.Framing.FillsFrame)} fill it")}";
         return new Stack(
             [
                 new Paragraph(Exposure.Framing.Name, type.Framing, TextWeight.Bold),
-                new Paragraph(
-                    $"{(with.Count == 0 ? "Lens alone" : "With " + string.Join(", ", with))}, {PlanFormat.DistanceByHand(Exposure.Framing.WorkingDistance, Exposure.Framing.WorkingDistanceUncertainty)} from glass to subject"
-                        + SupportText.Behind(Exposure),
-                    type.Mount,
-                    TextWeight.Bold),
-                new Paragraph(
-                    $"Animals to {AnimalText.Of(Exposure.Framing.LongestWhole)}{(type.IsBrief ? "" : $", {AnimalText.Of(Exposure.Framing.FillsFrame)} fill it")}", Math.Max(type.Small, TypeScale.Smallest)),
+                .. type.Mount > type.Small
+                    ? (Block[])[new Paragraph(mount, type.Mount, TextWeight.Bold), new Paragraph("A" + animals, Math.Max(type.Small, TypeScale.Smallest))]
+                    : [new Paragraph($"{mount}; a{animals}", type.Mount)],
             ],
             0.4);
     }
@@ -185,7 +184,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
     [
         new DividingLine(Stroke.Thin),
         new FlashRow(
-            RoleText.Title(light.Role), Name(light, type) + From(light, type), (MeteredText.Behind(light) + (SaysFiring ? FiringText.Behind(light, type.IsBrief) : "")).TrimStart(' ', ',', ';'), light,
+            RoleText.Title(light.Role), Name(light, type) + From(light, type), MeteredText.Behind(light) + (SaysFiring ? FiringText.Behind(light, type.IsBrief) : ""), light,
             (PlanFormat.CentimetreFigure(light.Distance), PlanFormat.CentimetreUnit), type),
     ];
 

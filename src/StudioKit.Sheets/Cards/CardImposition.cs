@@ -1,5 +1,5 @@
-using StudioKit.Planning;
 using StudioKit.Kits.Cards;
+using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;
 

@@ -7,7 +7,7 @@ namespace StudioKit.Sheets.Cards;
 /// <summary>One flash: what it does, then its power and distance in big numerals at the same places on every row.</summary>
 /// <param name="Role">Where it stands.</param>
 /// <param name="Name">Which flash, with what is mounted on it and where it stands.</param>
-/// <param name="Firing">How it is metered and fired, which is set once; empty where there is nothing to say.</param>
+/// <param name="Firing">How it is metered and fired, which is set once, as it goes on behind the name; empty where there is nothing to say.</param>
 /// <param name="Light">The flash as set; its power stands in both ways of the trade.</param>
 /// <param name="Distance">Distance with its unit.</param>
 /// <param name="Type">Sizes of type.</param>
@@ -34,9 +34,11 @@ internal sealed record FlashRow(string Role, string Name, string Firing, LightPl
         BigFigure[] figures = [Power(distanceAt - powerAt - Gap), new("distance", Distance.Figure, Distance.Unit)];
         var size = Math.Min(Size(figures[0], distanceAt - powerAt - Gap), Size(figures[1], width - distanceAt));
         var numerals = BigFigure.Height(size, WordPt);
-        var beside = TextWrap.Lines(Name, powerAt - Gap, NamePt, TextWeight.Regular);
-        var under = TextWrap.Lines(Name, width, NamePt, TextWeight.Regular);
-        IReadOnlyList<string> firing = Firing.Length == 0 ? [] : TextWrap.Lines(Firing, width, FiringPt, TextWeight.Regular);
+        var apart = NamePt > FiringPt;
+        var name = apart ? Name : Name + Firing;
+        var beside = TextWrap.Lines(name, powerAt - Gap, NamePt, TextWeight.Regular);
+        var under = TextWrap.Lines(name, width, NamePt, TextWeight.Regular);
+        IReadOnlyList<string> firing = apart && Firing.Length > 0 ? TextWrap.Lines(Firing.TrimStart(',', ';', ' '), width, FiringPt, TextWeight.Regular) : [];
         var role = TypeScale.LineHeight(RolePt);
         var (ifBeside, ifUnder) = (Math.Max(role + Height(beside), numerals), Math.Max(role, numerals + Lead) + Height(under));
 

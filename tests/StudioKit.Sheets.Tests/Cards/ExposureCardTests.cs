@@ -26,7 +26,7 @@ public sealed class ExposureCardTests
         foreach (var setting in new[] { "f/16", "1/125", "500", "1/5", "1/6.4", "45", "40" })
         {
             front.Marks.OfType<Label>().Should().Contain(
-                label => label.Text == setting && label.SizePt >= 18 && label.Weight == TextWeight.Bold, setting);
+                label => label.Text == setting && label.SizePt >= 18 && label.Weight == TextWeight.Figures, setting);
         }
     }
 
@@ -186,7 +186,7 @@ public sealed class ExposureCardTests
 
     private static IEnumerable<Drawing> Sides(Card card) => new[] { card.Front, card.Back }.OfType<Drawing>();
 
-    private static (Card Card, IReadOnlyList<string> Problems) Make(ExposurePlan exposure, string template) =>
+    private static (Card Card, IReadOnlyList<Card> More, IReadOnlyList<string> Problems) Make(ExposurePlan exposure, string template) =>
         ExposureCard.Make(exposure, SamplePlan.Advice(exposure), CardTemplates.Of(template), Pages.Stamp, new CardPlace(7, 18));
 
     private static Drawing Front(ExposurePlan exposure, string template) => Make(exposure, template).Card.Front;

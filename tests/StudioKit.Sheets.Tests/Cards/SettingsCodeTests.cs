@@ -19,7 +19,7 @@ public sealed class SettingsCodeTests
         laid.Problems.Should().BeEmpty();
         using var document = Pages.Read(laid.Document);
 
-        Decode(document.GetPage(2)).Should().Be(string.Join(
+        document.GetPages().Select(Decode).OfType<string>().First().Should().Be(string.Join(
             '\n',
             "Белый фон, Φακός 55 mm at 1:1",
             "f/16, 1/125 s, ISO 500",
