@@ -1,12 +1,19 @@
 using StudioKit.Planning;
+using StudioKit.Planning.Studio.Assembling;
+using StudioKit.Sheets.Building.Steps;
+using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
 using StudioKit.Wording;
 
 namespace StudioKit.Sheets.Documents.BuildSections;
 
-/// <summary>Putting the frame up and packing it down.</summary>
+/// <summary>Putting the frame up and packing it down, a drawing for every step.</summary>
 internal static class AssemblySection
 {
+    private const double WordsPt = 10.5;
+    private const double TitlePt = 13;
+    private const double TallestDrawing = 110;
+
     public static IEnumerable<Block> Of(Plan plan, FramePlan frame)
     {
         if (frame.Assembly.Count == 0)
@@ -16,12 +23,34 @@ internal static class AssemblySection
 
         yield return new PageBreak();
         yield return new Heading("Putting it up", 2);
-        yield return new ItemList([.. frame.Assembly.Select(step => AssemblyText.Of(step, frame.Geometry))], ItemMarker.Number);
         yield return new Caution(
             $"This studio was checked for {(frame.Wind is { } wind ? LoadText.Of(wind) : "no wind")} at {plan.Kit.Site.Name}. Take it down when the wind rises above that or a storm is near; never stand under a swept sheet in wind. {UsualCautions.LocalRules}",
             "Wind");
-        yield return new Caution(UsualCautions.Flash, "Flash");
+        yield return new Paragraph("Grey and thin is what stands already, heavy and white what the step brings. Front is the side of the camera, left and right are as the camera sees them. Arrows show along which way a part is pushed.");
+        foreach (var (step, drawing, number) in Drawn(plan, frame))
+        {
+            if (step is AssemblyStep.PutFlash && number == FirstFlash(frame))
+            {
+                yield return new Caution(UsualCautions.Flash, "Flash");
+            }
+
+            yield return new SideBySide(
+            [
+                (new DrawingBlock(drawing, MaxHeight: TallestDrawing, Caption: ""), 1.65),
+                (new Stack([new Paragraph(FormattableString.Invariant($"{number}  {AssemblyText.Title(step)}"), TitlePt, TextWeight.Bold), new Paragraph(AssemblyText.Of(step, frame.Geometry), WordsPt)]), 1),
+            ]);
+        }
+
         yield return new Heading("Packing down", 2);
         yield return new ItemList([.. frame.PackingDown.Select(AssemblyText.Of)], ItemMarker.Number);
     }
+
+    /// <summary>Every step's drawing with its number.</summary>
+    public static IEnumerable<(AssemblyStep Step, Drawings.Drawing Drawing, int Number)> Drawn(Plan plan, FramePlan frame)
+    {
+        var pictures = new StepPictures(plan, frame);
+        return frame.Assembly.Select((step, i) => (step, pictures.Of(step), i + 1));
+    }
+
+    private static int FirstFlash(FramePlan frame) => 1 + frame.Assembly.TakeWhile(step => step is not AssemblyStep.PutFlash).Count();
 }
