@@ -54,8 +54,8 @@ public sealed record FramePlan
     /// <summary>Clips along the panel's front edge, from the left.</summary>
     public IReadOnlyList<EdgeClip> FrontClips { get; init; } = [];
 
-    /// <summary>Heights over the ground of the lower rails to measure off, from the ground up: the lowest, and where flashes hang at several heights the rails of each.</summary>
-    public IReadOnlyList<Length> RailHeights { get; init; } = [];
+    /// <summary>Every height that a builder measures off, from the ground up.</summary>
+    public IReadOnlyList<FrameHeight> Heights { get; init; } = [];
 
     /// <summary>What is cut and bought.</summary>
     public required Workshop Workshop { get; init; }

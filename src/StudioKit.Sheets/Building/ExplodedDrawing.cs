@@ -1,5 +1,7 @@
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning;
+using StudioKit.Sheets.Building.Solids;
+using StudioKit.Sheets.Building.Steps;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
 
@@ -10,8 +12,6 @@ internal static class ExplodedDrawing
 {
     private const double WidthOnPaper = 148;
     private const double HeightOnPaper = 185;
-    private const double JointRadius = 1.7;
-    private const double PipeHalf = 0.8;
 
     // Joints are drawn apart by this share of the frame's reach, whatever lies between them; further from front to back, as the
     // legs of a square frame would otherwise stand behind each other.
@@ -20,20 +20,17 @@ internal static class ExplodedDrawing
 
     public static Drawing Of(FramePlan frame)
     {
-        var places = Apart(frame.Geometry);
-        var flat = places.Values.Select(FrameView.Isometric.Project).ToList();
+        var parts = new FrameParts(frame);
+        var shifts = Apart(frame.Geometry);
+        var flat = frame.Geometry.Joints.Select(joint => FrameView.Isometric.Project(joint.Position + shifts[joint.Label]));
         var bounds = Bounds.Of(flat);
-        var scale = Math.Min(WidthOnPaper / bounds.Width, HeightOnPaper / bounds.Height);
-        Point At(FramePoint point)
-        {
-            var place = FrameView.Isometric.Project(point);
-            return new Point(place.X * scale, place.Y * scale);
-        }
-
+        var camera = new Camera(FrameView.Isometric, Math.Min(WidthOnPaper / bounds.Width, HeightOnPaper / bounds.Height));
+        var marks = Marks(parts, shifts, camera).ToList();
+        var left = new Drawing("", "", marks).Bounds;
         return new Drawing(
             "Exploded view, not to scale",
             "Every pipe and fitting of the frame, pulled apart, with its label",
-            [.. Marks(frame, places, At, scale)]);
+            [.. marks, .. FrontArrow.At(new Point(left.Left, left.Bottom - 8), camera)]);
     }
 
     // Along each axis, every distance between neighbouring joints grows by the same pull, so that each pipe comes clear of its fittings.
@@ -50,49 +47,46 @@ internal static class ExplodedDrawing
     {
         var stops = frame.Joints.Select(joint => Math.Round(axis(joint.Position), 5)).Distinct().Order().ToList();
         var pull = share * frame.Joints.Max(joint => Math.Max(Math.Abs(joint.Position.Right), Math.Max(Math.Abs(joint.Position.Back), joint.Position.Up)));
-        return value => value + (pull * stops.IndexOf(Math.Round(value, 5)));
+        return value => pull * stops.IndexOf(Math.Round(value, 5));
     }
 
-    private static IEnumerable<Primitive> Marks(FramePlan frame, Dictionary<string, FramePoint> places, Func<FramePoint, Point> at, double scale)
+    private static IEnumerable<Primitive> Marks(FrameParts parts, Dictionary<string, FramePoint> shifts, Camera camera)
     {
         var placer = new LabelPlacer();
-        foreach (var member in frame.Geometry.Members)
+        List<Solid> bodies = [];
+        foreach (var joint in parts.Frame.Geometry.Joints)
         {
-            placer.AvoidLine(at(places[member.From]), at(places[member.To]), PipeHalf);
+            var body = parts.Body(joint, shifts[joint.Label]);
+            bodies.Add(body.In(camera, joint.Pinned ? Ink.Pinned : Ink.Fitting, _ => true));
+            foreach (var bar in body.Bars())
+            {
+                placer.AvoidLine(camera.At(bar.From), camera.At(bar.To), (bar.Radius * camera.PerMetre) + 0.2);
+            }
         }
 
-        foreach (var joint in frame.Geometry.Joints)
+        foreach (var member in parts.Frame.Geometry.Members)
         {
-            var place = at(places[joint.Label]);
-            placer.Avoid(new Bounds(place.X, place.Y, place.X, place.Y).Grown(JointRadius));
+            yield return new Line(camera.At(parts.Joint(member.From).Position + shifts[member.From]), camera.At(parts.Joint(member.To).Position + shifts[member.To]), Stroke.Centre);
+            if (parts.Piece(member, Between(member, shifts), homeFrom: false, homeTo: false) is { } piece)
+            {
+                bodies.Add(piece.In(camera, Ink.Pipe, openFrom: true, openTo: true));
+                placer.AvoidLine(camera.At(piece.From), camera.At(piece.To), (parts.Radius * camera.PerMetre) + 0.2);
+            }
         }
 
-        foreach (var member in frame.Geometry.Members)
+        foreach (var mark in FarFirst.Order(bodies, camera).SelectMany(body => body.Marks))
         {
-            yield return new Line(at(places[member.From]), at(places[member.To]), Stroke.Centre);
-            yield return Pipe(member, at(places[member.From]), at(places[member.To]), scale);
+            yield return mark;
         }
 
-        foreach (var joint in frame.Geometry.Joints)
-        {
-            yield return new Circle(at(places[joint.Label]), JointRadius, Stroke.Edge, joint.Pinned ? Fill.Grey : Fill.White);
-        }
-
-        foreach (var label in frame.Geometry.Members.SelectMany(member => placer.Place(Middle(at(places[member.From]), at(places[member.To])), member.Label, PipeHalf + 0.5, -Math.PI / 2))
-            .Concat(frame.Geometry.Joints.SelectMany(joint => placer.Place(at(places[joint.Label]), joint.Label, JointRadius + 0.4, Math.PI / 4, TextWeight.Regular, 7))))
+        foreach (var label in parts.Frame.Geometry.Members.SelectMany(member => placer.Place(camera.At(Middle(parts, member) + Between(member, shifts)), member.Label, (parts.Radius * camera.PerMetre) + 0.6, -Math.PI / 2))
+            .Concat(parts.Frame.Geometry.Joints.SelectMany(joint => placer.Place(camera.At(joint.Position + shifts[joint.Label]), joint.Label, (parts.Outer * camera.PerMetre) + 0.6, Math.PI / 4, TextWeight.Regular, 7))))
         {
             yield return label;
         }
     }
 
-    private static Polygon Pipe(FrameMember member, Point from, Point to, double scale)
-    {
-        var (middle, length) = (Middle(from, to), from.DistanceTo(to));
-        var half = Math.Min(member.CutLength.Millimeters * scale, length - (2 * JointRadius) - 1) / 2;
-        var (ux, uy) = ((to.X - from.X) / length, (to.Y - from.Y) / length);
-        var bar = BarCorners.Of(middle.Plus(-half * ux, -half * uy), middle.Plus(half * ux, half * uy), PipeHalf);
-        return new Polygon([bar.ToRight, bar.ToLeft, bar.FromLeft, bar.FromRight], Stroke.Edge, Fill.White);
-    }
+    private static FramePoint Middle(FrameParts parts, FrameMember member) => 0.5 * (parts.Joint(member.From).Position + parts.Joint(member.To).Position);
 
-    private static Point Middle(Point from, Point to) => new((from.X + to.X) / 2, (from.Y + to.Y) / 2);
+    private static FramePoint Between(FrameMember member, Dictionary<string, FramePoint> shifts) => 0.5 * (shifts[member.From] + shifts[member.To]);
 }

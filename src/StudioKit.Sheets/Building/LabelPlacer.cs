@@ -9,7 +9,8 @@ internal sealed class LabelPlacer
     private const int Directions = 16;
     private const double Spacing = 0.6;
     private const double LineStep = 1.5;
-    private static readonly double[] Distances = [0, 2, 4.5, 7.5, 11, 15, 20, 26];
+    private const double ShortestStep = 0.8;
+    private static readonly double[] Distances = [0, 2, 4.5, 7.5, 11, 15, 20, 26, 33, 41];
 
     private readonly List<Bounds> _taken = [];
 
@@ -42,7 +43,7 @@ internal sealed class LabelPlacer
     /// <summary>Keeps labels off a line.</summary>
     public void AvoidLine(Point from, Point to, double halfWidth)
     {
-        var steps = Math.Max(1, (int)Math.Ceiling(from.DistanceTo(to) / LineStep));
+        var steps = Math.Max(1, (int)Math.Ceiling(from.DistanceTo(to) / Math.Clamp(2 * halfWidth, ShortestStep, LineStep)));
         for (var i = 0; i <= steps; i++)
         {
             var share = (double)i / steps;
@@ -60,11 +61,31 @@ internal sealed class LabelPlacer
     /// <param name="sizePt">Font size [pt].</param>
     public IEnumerable<Primitive> Place(Point at, string text, double clearance, double first, TextWeight weight = TextWeight.Bold, double sizePt = 8)
     {
-        var tried = Distances.SelectMany(distance => Enumerable.Range(0, Directions).Select(turn => (distance, Turn(first, turn))));
-        var (label, away) = tried.Select(place => (Label: Candidate(at, text, clearance + place.distance, place.Item2, weight, sizePt), place.distance))
-            .MinBy(candidate => Overlaps(candidate.Label.Bounds.Grown(Spacing)));
+        var (label, away) = Best(at, text, clearance, first, weight, sizePt);
         _taken.Add(label.Bounds.Grown(Spacing));
         return away <= Distances[1] ? [label] : [Leader(at, label), label];
+    }
+
+    // The nearest place that covers nothing; where all are taken, the one that covers least.
+    private (Label Label, double Away) Best(Point at, string text, double clearance, double first, TextWeight weight, double sizePt)
+    {
+        var (best, least) = (default((Label, double)), int.MaxValue);
+        foreach (var distance in Distances)
+        {
+            for (var turn = 0; turn < Directions; turn++)
+            {
+                var label = Candidate(at, text, clearance + distance, Turn(first, turn), weight, sizePt);
+                var covers = Overlaps(label.Bounds.Grown(Spacing));
+                if (covers == 0)
+                {
+                    return (label, distance);
+                }
+
+                (best, least) = covers < least ? ((label, distance), covers) : (best, least);
+            }
+        }
+
+        return best;
     }
 
     // First ahead, then alternately to either side.
@@ -85,6 +106,18 @@ internal sealed class LabelPlacer
         return new Line(at, new Point(Math.Clamp(at.X, bounds.Left, bounds.Right), Math.Clamp(at.Y, bounds.Top, bounds.Bottom)), Stroke.Thin);
     }
 
-    private int Overlaps(Bounds bounds) => _taken.Count(other =>
-        other.Left < bounds.Right && other.Right > bounds.Left && other.Top < bounds.Bottom && other.Bottom > bounds.Top);
+    // A plain loop: this is asked a hundred times a label.
+    private int Overlaps(Bounds bounds)
+    {
+        var count = 0;
+        foreach (var other in _taken)
+        {
+            if (other.Left < bounds.Right && other.Right > bounds.Left && other.Top < bounds.Bottom && other.Bottom > bounds.Top)
+            {
+                count++;
+            }
+        }
+
+        return count;
+    }
 }

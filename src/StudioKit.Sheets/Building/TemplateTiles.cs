@@ -11,15 +11,34 @@ internal static class TemplateTiles
     private const double CrossArm = 4;
     private const double ScaleBar = 100;
     private const double FootRoom = 16;
+    private const double CaptionRoom = 8;
     private static readonly double[] CrossShares = [0.2, 0.8];
 
-    /// <summary>One block a page; pages with nothing on them are left out.</summary>
+    /// <summary>One block a tile; tiles with nothing on them are left out, and the drawing is turned where fewer are left then.</summary>
     /// <param name="drawing">The template, at full size.</param>
     /// <param name="room">The page's body [mm].</param>
     public static IReadOnlyList<Block> Of(Drawing drawing, Bounds room)
     {
+        var (upright, turned) = (Tiled(drawing, room), Tiled(drawing.Under(new Similarity(1, -Math.PI / 2, 0, 0)), room));
+        return Takes(turned, room) < Takes(upright, room) ? turned : upright;
+    }
+
+    // Pages that tiles fill when small ones share one.
+    private static int Takes(IReadOnlyList<DrawingBlock> tiles, Bounds room)
+    {
+        var (pages, left) = (0, 0.0);
+        foreach (var tall in tiles.Select(tile => tile.Drawing.Bounds.Height + CaptionRoom))
+        {
+            (pages, left) = tall > left ? (pages + 1, room.Height - tall) : (pages, left - tall);
+        }
+
+        return pages;
+    }
+
+    private static IReadOnlyList<DrawingBlock> Tiled(Drawing drawing, Bounds room)
+    {
         var bounds = drawing.Bounds.Grown(2);
-        var (width, height) = (room.Width, room.Height - FootRoom - 22);
+        var (width, height) = (room.Width, room.Height - FootRoom - CaptionRoom);
         var (columns, rows) = (Count(bounds.Width, width), Count(bounds.Height, height));
         var tiles =
             from row in Enumerable.Range(0, rows)

@@ -1,7 +1,11 @@
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning;
 using StudioKit.Planning.Studio;
+using StudioKit.Sheets.Building.Solids;
+using StudioKit.Sheets.Building.Steps;
 using StudioKit.Sheets.Drawings;
+using StudioKit.Sheets.Fonts;
+using StudioKit.Wording;
 using UnitsNet;
 
 namespace StudioKit.Sheets.Building;
@@ -14,6 +18,10 @@ internal sealed class ViewDrawing
     private const double LongestOnPaper = 125;
     private const double NamePitch = 3.5;
     private const double CentreLineOver = 0.02;
+    private const double HeightPt = 8;
+    private const double LadderGap = 24;
+    private const double PageWidth = 174;
+    private static readonly Stroke Dashes = new(0.18, LineStyle.Dashed);
 
     // Half as wide as a strip that the panel rests on [m].
     private const double HalfRest = 0.005;
@@ -26,12 +34,16 @@ internal sealed class ViewDrawing
     private readonly double _reduction;
     private readonly Dictionary<string, FramePoint> _places;
     private readonly LabelPlacer _placer = new();
+    private readonly FrameParts _parts;
+    private readonly Camera _camera;
 
     private ViewDrawing(Plan plan, FramePlan frame, Measures measures, FrameView view)
     {
         (_frame, _panel, _measures, _view) = (frame, plan.Panel, measures, view);
         _places = frame.Geometry.Joints.ToDictionary(joint => joint.Label, joint => joint.Position, StringComparer.Ordinal);
-        _reduction = Reductions.First(reduction => Size() / reduction <= LongestOnPaper);
+        _reduction = Reductions.First(reduction => Size() / reduction <= LongestOnPaper - Room());
+        _parts = new FrameParts(frame);
+        _camera = new Camera(view, 1 / _reduction);
     }
 
     public static Drawing Plan(Plan plan, FramePlan frame, Measures measures)
@@ -56,11 +68,12 @@ internal sealed class ViewDrawing
     {
         var pipes = Pipes().ToList();
         _placer.Avoid([.. over, .. measures]);
+        IReadOnlyList<Primitive> front = _view == FrameView.Front ? [] : [.. Front(pipes, over, measures)];
 
         return new Drawing(
             FormattableString.Invariant($"{_view.Name}, scale 1:{_reduction:0}"),
             $"{_view.Name} of the frame with its measures",
-            [.. pipes, .. over, .. measures, .. Labels()]);
+            [.. pipes, .. over, .. measures, .. Labels(), .. front]);
     }
 
     private double Size()
@@ -83,53 +96,71 @@ internal sealed class ViewDrawing
 
     private double Thick => _frame.PipeDiameter.Millimeters / _reduction;
 
-    // Far ones first, each filled white, so that the near ones hide them.
+    private double Outer => _parts.Outer * _camera.PerMetre;
+
+    // Beside a view from the front stand its heights.
+    private double Room() => _view == FrameView.Front
+        ? Math.Max(0, _frame.Heights.Select(height => TextMeter.Width(FrameHeightText.Of(height), HeightPt, TextWeight.Regular)).DefaultIfEmpty().Max() + LadderGap - (PageWidth - LongestOnPaper))
+        : 0;
+
     private IEnumerable<Primitive> Pipes()
     {
-        var members = _frame.Geometry.Members.Select(member => (
-            Near: (Near(_places[member.From]) + Near(_places[member.To])) / 2,
-            Mark: Pipe(At(_places[member.From]), At(_places[member.To]))));
-        var joints = _frame.Geometry.Joints.Select(joint => (
-            Near: Near(joint.Position) + 1,
-            Mark: (Primitive)new Circle(At(joint.Position), Thick * 0.72, Stroke.Edge, Fill.LightGrey)));
-        var feet = _frame.Geometry.Feet.Select(foot => (
-            Near: Near(foot.Position) - 1,
-            Mark: Pipe(At(foot.Position), At(_places[foot.Joint]), Thick / 3)));
-        return members.Concat(joints).Concat(feet).OrderBy(part => part.Near).Select(part => part.Mark);
-    }
-
-    private Primitive Pipe(Point from, Point to, double? thick = null)
-    {
-        var half = (thick ?? Thick) / 2;
-        if (from.DistanceTo(to) < 1e-6)
-        {
-            return new Circle(from, half, Stroke.Edge, Fill.White);
-        }
-
-        var bar = BarCorners.Of(from, to, half);
-        return new Polygon([bar.FromLeft, bar.ToLeft, bar.ToRight, bar.FromRight], Stroke.Edge, Fill.White);
-    }
-
-    // Of pieces that lie behind each other, the nearest is named.
-    private IEnumerable<Primitive> Labels()
-    {
+        List<Solid> bodies = [];
+        List<Primitive> hidden = [];
         foreach (var joint in _frame.Geometry.Joints)
         {
-            _placer.Avoid(new Bounds(At(joint.Position).X, At(joint.Position).Y, At(joint.Position).X, At(joint.Position).Y).Grown(Thick * 0.72));
+            var body = _parts.Body(joint, default);
+            bodies.Add(body.In(_camera, Ink.Fitting, way => joint.Ports.First(port => port.Direction.Dot(way) > 0.99).Member is null));
+            foreach (var bar in body.Bars())
+            {
+                _placer.AvoidLine(_camera.At(bar.From), _camera.At(bar.To), Outer + 0.2);
+            }
         }
 
+        foreach (var member in _frame.Geometry.Members)
+        {
+            if (_parts.Piece(member, default, homeFrom: true, homeTo: true) is { } piece)
+            {
+                bodies.Add(piece.In(_camera, Ink.Pipe, openFrom: false, openTo: false));
+            }
+
+            if (IsHidden(member) && _parts.Piece(member, default, homeFrom: false, homeTo: false) is { } whole && At(whole.From).DistanceTo(At(whole.To)) > 1e-6)
+            {
+                var bar = BarCorners.Of(At(whole.From), At(whole.To), Thick / 2);
+                hidden.Add(new Polygon([bar.FromLeft, bar.ToLeft, bar.ToRight, bar.FromRight], Dashes));
+            }
+        }
+
+        foreach (var foot in _frame.Geometry.Feet)
+        {
+            var body = new PipeBody(foot.Position, _places[foot.Joint] - new FramePoint(0, 0, _parts.Outer - _parts.Radius), 0.004, 0.003, []);
+            bodies.Add(body.In(_camera, Ink.Pipe, openFrom: false, openTo: false));
+        }
+
+        return FarFirst.Order(bodies, _camera).SelectMany(body => body.Marks).Concat(hidden);
+    }
+
+    // Less than this is seen of it between its fittings.
+    private bool IsHidden(FrameMember member) => _parts.Piece(member, default, homeFrom: true, homeTo: true) is not { } piece || At(piece.From).DistanceTo(At(piece.To)) < 2;
+
+    // Pieces that lie behind each other share a place and are named together, the nearest first; of legs seen from above all pieces are.
+    private IEnumerable<Primitive> Labels()
+    {
         var seen = _frame.Geometry.Members
-            .Where(member => At(_places[member.From]).DistanceTo(At(_places[member.To])) > 1)
-            .GroupBy(member => Key(member))
-            .Select(behind => behind.MaxBy(member => Near(_places[member.From]))!)
+            .Where(member => At(_places[member.From]).DistanceTo(At(_places[member.To])) > 1 || _view == FrameView.Plan)
+            .GroupBy(Key)
+            .Select(behind => behind.OrderByDescending(member => Near(_places[member.From])).ToList())
             .ToList();
-        foreach (var member in seen)
+        foreach (var member in seen.Select(behind => behind[0]).Where(member => At(_places[member.From]).DistanceTo(At(_places[member.To])) > 1))
         {
             _placer.AvoidLine(At(_places[member.From]), At(_places[member.To]), (Thick / 2) + 0.2);
         }
 
-        return [.. seen.SelectMany(member => _placer.Place(
-            Middle(member), member.Label, (Thick / 2) + 0.6, Math.Abs(At(_places[member.From]).X - At(_places[member.To]).X) > 0.1 ? -Math.PI / 2 : 0))];
+        return [.. seen.OrderByDescending(behind => behind[0].CentreLine).SelectMany(behind => _placer.Place(
+            Middle(behind[0]),
+            string.Join(", ", behind.Select(member => member.Label)),
+            (IsHidden(behind[0]) ? Outer : Thick / 2) + 0.6,
+            Math.Abs(At(_places[behind[0].From]).X - At(_places[behind[0].To]).X) > 0.1 ? -Math.PI / 2 : 0))];
     }
 
     private Point Middle(FrameMember member)
@@ -138,7 +169,17 @@ internal sealed class ViewDrawing
         return new Point((from.X + to.X) / 2, (from.Y + to.Y) / 2);
     }
 
-    private (double, double) Key(FrameMember member) => (Math.Round(Middle(member).X, 1), Math.Round(Middle(member).Y, 1));
+    private (double, double, bool) Key(FrameMember member) =>
+        (Math.Round(Middle(member).X, 1), Math.Round(Middle(member).Y, 1), At(_places[member.From]).DistanceTo(At(_places[member.To])) > 1);
+
+    // Where the camera stands: below the plan, on the left of the view from the right.
+    private IEnumerable<Primitive> Front(IReadOnlyList<Primitive> pipes, IReadOnlyList<Primitive> over, IReadOnlyList<Primitive> measures)
+    {
+        var all = new Drawing("", "", [.. pipes, .. over, .. measures]).Bounds;
+        return _view == FrameView.Plan
+            ? [.. StepDrawing.ArrowTo(new Point((all.Left + all.Right) / 2, all.Bottom + 10), 0, 1), new Label(new Point(((all.Left + all.Right) / 2) + 3, all.Bottom + 9), "front, towards the camera", 9, Weight: TextWeight.Bold)]
+            : [.. StepDrawing.ArrowTo(new Point(all.Left, all.Bottom + 5), -1, 0), new Label(new Point(all.Left + 8, all.Bottom + 6), "front, towards the camera", 9, Weight: TextWeight.Bold)];
+    }
 
     private IEnumerable<Primitive> PanelFromAbove()
     {
@@ -252,15 +293,28 @@ internal sealed class ViewDrawing
         List<Primitive> marks =
         [
             new Dimension(At(-half, 0, 0), At(half, 0, 0), FirstOffset, $"{_measures.Of(_frame.Geometry.BaseWidth)}, leg to leg"),
-            new Dimension(At(-half, 0, up), At(-half, 0, 0), Offset(Math.Max(1, _frame.RailHeights.Count)), _measures.Of(_frame.Geometry.PanelHeight)),
             Ground(-half, half),
+            .. Ladder(At(-Math.Max(half, _panel.Width.Meters / 2), 0, 0).X),
         ];
-        marks.AddRange(_frame.RailHeights.Select((height, i) => new Dimension(
-            At(-half, 0, height.Meters), At(-half, 0, 0), Offset(i), _measures.Of(height))));
         marks.AddRange(EachOnce(flash => flash.BelowPanel).Select((flash, i) => new Dimension(
             new Point(At(half, 0, 0).X, At(flash.Window).Y), new Point(At(half, 0, 0).X, At(0, 0, up).Y), Offset(i), $"{_measures.Of(flash.BelowPanel)}, window to panel")));
 
         return marks;
+    }
+
+    // Heights beside the view, each at its own where there is room, else pushed up past the one below, with a line to where it belongs.
+    private IEnumerable<Primitive> Ladder(double edge)
+    {
+        var free = double.PositiveInfinity;
+        foreach (var height in _frame.Heights)
+        {
+            var at = At(0, 0, height.Height.Meters).Y;
+            var y = Math.Min(at, free - NamePitch);
+            free = y;
+            yield return new Line(new Point(edge - 1, at), new Point(edge - 4, at), Stroke.Thin);
+            yield return new Line(new Point(edge - 4, at), new Point(edge - 8, y), Stroke.Thin);
+            yield return new Label(new Point(edge - 9, y), FrameHeightText.Of(height), HeightPt, TextAnchor.End, TextRise.Middle);
+        }
     }
 
     private List<Primitive> SideMeasures()

@@ -1,5 +1,6 @@
 using StudioKit.Planning;
 using StudioKit.Sheets.Building;
+using StudioKit.Sheets.Documents.BuildSections;
 
 namespace StudioKit.Sheets.Documents;
 
@@ -12,7 +13,8 @@ internal static class BuildDrawings
         [
             .. Views(plan, frame, measures),
             new NamedDrawing("frame-exploded", ExplodedDrawing.Of(frame)),
-            .. frame.Fittings.Select(fitting => new NamedDrawing($"joint-{FileWord(fitting.Kind)}", JointDrawing.Of(frame, fitting, measures))),
+            .. frame.Fittings.Select(fitting => new NamedDrawing($"joint-{FileWord(fitting.Kind)}", JointDrawing.Of(frame, fitting))),
+            .. AssemblySection.Drawn(plan, frame).Select(step => new NamedDrawing(FormattableString.Invariant($"step-{step.Number}"), step.Drawing)),
             .. frame.BuiltHolders.Select((holder, i) => new NamedDrawing(FormattableString.Invariant($"holder-{i + 1}"), HolderDrawing.Of(holder, frame.PipeDiameter, measures))),
             .. Templates(plan, frame, measures),
         ];

@@ -31,10 +31,10 @@ internal static class BuildSheet
                 .. FlashesBelowSection.Supports(frame, measures),
                 .. FlashesBelowSection.Places(plan),
                 .. HoldersSection.Of(frame, measures),
-                .. JointsSection.Of(frame, measures),
+                .. JointsSection.Of(frame, page),
+                .. CautionBlocks.Of(plan, CautionSheet.Build),
                 .. AssemblySection.Of(plan, frame),
                 .. UprightBlocks.Of(workshop.Uprights, measures),
-                .. CautionBlocks.Of(plan, CautionSheet.Build),
                 .. BearingSection.Of(plan),
                 .. TemplatesSection.Of(plan, frame, measures, page),
             ])
@@ -60,8 +60,8 @@ internal static class BuildSheet
                 new Caution(UsualCautions.SawingPipe),
                 .. CuttingSection.Bars(workshop),
                 .. SheetGoodsSection.Of(workshop, measures),
-                .. UprightBlocks.Of(workshop.Uprights, measures),
                 .. CautionBlocks.Of(plan, CautionSheet.Build),
+                .. UprightBlocks.Of(workshop.Uprights, measures),
                 .. BearingSection.Of(plan),
             ]);
     }

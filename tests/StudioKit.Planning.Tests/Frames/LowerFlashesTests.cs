@@ -182,7 +182,7 @@ public sealed class LowerFlashesTests
     [Fact]
     public void Rails_of_flashes_at_several_heights_are_measured_from_the_ground_up()
     {
-        static IEnumerable<double> Heights(string second) => Frame("200 mm", second).RailHeights.Select(height => Math.Round(height.Millimeters, 3));
+        static IEnumerable<double> Heights(string second) => Frame("200 mm", second).Heights.Where(height => height.Kind == FrameHeightKind.CradleRail).Select(height => Math.Round(height.Height.Millimeters, 3));
 
         Heights("{flash: sedge, role: below, distance: 300 mm}").Should().Equal(140, 240);
         Heights("{flash: willow, role: below, distance: 200 mm}").Should().Equal([240], "two flashes in one place hang on one rail");

@@ -9,9 +9,29 @@ public sealed class TemplateTilesTests
 {
     private const double CrossArm = 4;
 
-    private static readonly Drawing Pattern = SoftboxPattern.Of(BuiltKit.Table.Frame!.Softboxes.Single());
+    private static readonly Drawing Upright = SoftboxPattern.Of(BuiltKit.Table.Frame!.Softboxes.Single());
 
-    private static readonly List<Drawing> Tiles = [.. TemplateTiles.Of(Pattern, new PageSetup(Paper.A4).Body).Cast<DrawingBlock>().Select(block => block.Drawing)];
+    private static readonly List<Drawing> Tiles = Tiled(Upright, Paper.A4);
+
+    // As it was laid: the tiles cover the pattern as it stands or a quarter turned.
+    private static readonly Drawing Pattern = Covered(Upright) ? Upright : Upright.Under(new Similarity(1, -Math.PI / 2, 0, 0));
+
+    /// <summary>A strip 400 by 150 mm takes three pages across and two along: A4 has 174 by 231 mm of room, 10 of which neighbours share.</summary>
+    [Theory]
+    [InlineData(400, 150, 2)]
+    [InlineData(150, 400, 2)]
+    [InlineData(150, 90, 1)]
+    [InlineData(330, 220, 2)]
+    public void A_template_is_turned_where_it_takes_fewer_pages_then(double width, double height, int pages) =>
+        Tiled(new Drawing("strip", "", [Polygon.Rectangle(new Bounds(0, 0, width, height), Stroke.Edge)]), Paper.A4).Should().HaveCount(pages);
+
+    private static List<Drawing> Tiled(Drawing drawing, Paper paper) => [.. TemplateTiles.Of(drawing, new PageSetup(paper).Body).Cast<DrawingBlock>().Select(block => block.Drawing)];
+
+    private static bool Covered(Drawing pattern)
+    {
+        var lines = Tiles.SelectMany(tile => tile.Marks.OfType<Line>()).Select(line => line.From.X).ToList();
+        return Math.Abs(lines.Max() - pattern.Bounds.Right) < 1;
+    }
 
     [Fact]
     public void Every_page_of_a_tiled_template_has_a_bar_of_100_mm()

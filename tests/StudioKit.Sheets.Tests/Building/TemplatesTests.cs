@@ -33,18 +33,50 @@ public sealed class TemplatesTests
         end.Should().BeLessThan(lines.Min(), "the words stand at the edge that the depths count from");
     }
 
+    /// <summary>Take-off and gap end where the pipe does, and the fitting's edge lies take-off, gap and insertion from its middle.</summary>
     [Fact]
-    public void A_joint_is_drawn_at_full_size_from_its_middle_to_the_pipes_end_and_on_to_the_mark()
+    public void A_joint_names_take_off_gap_and_insertion_once_each_and_they_add_up()
     {
         var frame = BuiltKit.Table.Frame!;
         foreach (var fitting in frame.Fittings)
         {
-            var measures = JointDrawing.Of(frame, fitting, new Measures(TextUnits.Metric)).Marks.OfType<Dimension>().ToList();
+            var wide = fitting with { ToPipeEnd = fitting.TakeOff + UnitsNet.Length.FromMillimeters(1), ToMark = fitting.ToMark + UnitsNet.Length.FromMillimeters(1) };
+            var measures = JointDrawing.Of(frame, wide).Marks.OfType<Dimension>().ToDictionary(measure => measure.Text.Split(' ')[0]);
 
-            measures.Should().OnlyContain(measure => measure.Text.StartsWith(Measures.Metric(measure.From.DistanceTo(measure.To)), StringComparison.Ordinal));
-            measures.Single(measure => measure.Text.EndsWith("to the mark", StringComparison.Ordinal)).To.X.Should().BeApproximately(fitting.ToMark.Millimeters, 1e-9);
-            measures.Max(measure => measure.To.X).Should().BeApproximately(fitting.ToMark.Millimeters, 1e-9, "nothing goes beyond the fitting's edge");
+            measures.Values.Should().OnlyContain(measure => measure.Text.Contains(PlanFormat.CutLength(UnitsNet.Length.FromMillimeters(measure.From.DistanceTo(measure.To))), StringComparison.Ordinal));
+            measures["gap"].From.DistanceTo(measures["gap"].To).Should().BeApproximately(1, 1e-9);
+            measures["pushed"].From.X.Should().BeApproximately(measures["gap"].To.X, 1e-9);
+            measures["pushed"].To.X.Should().BeApproximately(wide.ToMark.Millimeters, 1e-9);
+            if (fitting.TakeOff > UnitsNet.Length.FromMillimeters(0.1))
+            {
+                measures["take-off"].From.X.Should().Be(0);
+                measures["take-off"].To.X.Should().BeApproximately(measures["gap"].From.X, 1e-9);
+            }
         }
+    }
+
+    /// <summary>A pipe is as thick in every joint, whatever the paper.</summary>
+    [Theory]
+    [InlineData(174)]
+    [InlineData(180)]
+    [InlineData(120)]
+    public void All_joints_are_drawn_at_one_scale_beside_each_other(double width)
+    {
+        var frame = BuiltKit.Table.Frame!;
+        var (rows, reduction) = JointsDrawing.Of(frame, width);
+
+        var names = rows.SelectMany(row => row.Marks.OfType<Label>()).Select(label => label.Text).ToList();
+        frame.Geometry.Joints.Where(joint => !names.Exists(name => name.Contains(joint.Label, StringComparison.Ordinal))).Should().BeEmpty();
+        rows.Should().OnlyContain(row => row.Bounds.Width <= width + 1e-6);
+        var measures = rows.SelectMany(row => row.Marks.OfType<Dimension>()).Where(measure => measure.Text.StartsWith("pushed", StringComparison.Ordinal)).ToList();
+        measures.Select(measure => measure.From.DistanceTo(measure.To) * reduction).Order().Zip(frame.Fittings.Select(fitting => frame.InsertionDepths[fitting.Kind].Millimeters).Order())
+            .Should().OnlyContain(pair => Math.Abs(pair.First - pair.Second) < 1e-9).And.HaveCount(frame.Fittings.Count);
+        foreach (var texts in rows.Select(row => row.PlainMarks().OfType<Label>().ToList()))
+        {
+            texts.SelectMany((text, i) => texts.Skip(i + 1).Where(other => Meet(text.Bounds, other.Bounds)).Select(other => $"{text.Text} and {other.Text}")).Should().BeEmpty();
+        }
+
+        static bool Meet(Bounds a, Bounds b) => a.Left < b.Right && b.Left < a.Right && a.Top < b.Bottom && b.Top < a.Bottom;
     }
 
     /// <summary>Strips of equal length laid end to end are the panel's edge.</summary>

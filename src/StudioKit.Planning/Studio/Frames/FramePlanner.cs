@@ -51,7 +51,7 @@ internal static class FramePlanner
             FootSettings = feet,
             FootHole = frame.Feet.Count > 0 ? FootHole : null,
             FrontClips = EdgeClips.Front(panel, frame),
-            RailHeights = RailHeights.Of(frame),
+            Heights = FrameHeights.Of(frame, lowerFlashes),
             Workshop = workshop,
             Assembly = assembly,
             PackingDown = AssemblyOrder.TakeApart(kit, frame, assembly, pieces),

@@ -8,11 +8,12 @@ namespace StudioKit.Sheets.Building.Steps;
 internal sealed class StepDrawing
 {
     private const double InsetSize = 24;
-    private const double InsetGap = 4;
+    private const double InsetPitch = 32;
+    private const double InsetGap = 3;
     private const double WordsPt = 8;
     private const double NamePt = 9;
     private const double Margin = 9;
-    private const double FrontRoom = 9;
+    private const double FrontRoom = 15;
     private const double LongArrow = 6;
     private const double Head = 2.2;
 
@@ -31,20 +32,25 @@ internal sealed class StepDrawing
     private List<Primitive> Marks()
     {
         var probe = Extent(new Camera(FrameView.Isometric, 1));
-        var insets = _picture.Insets.Count > 0;
-        var (main, camera) = Fitted(probe, _width - (insets ? InsetSize + InsetGap : 0));
-        if (!insets && Shorts(camera).Count > 0)
+        var columns = Columns(_picture.Insets.Count);
+        var (main, camera) = Fitted(probe, _width - (columns * (InsetSize + InsetGap)));
+        if (Columns(_picture.Insets.Count + Letters(camera).Count) is var needed && needed > columns)
         {
-            (main, camera) = Fitted(probe, _width - InsetSize - InsetGap);
+            columns = needed;
+            (main, camera) = Fitted(probe, _width - (columns * (InsetSize + InsetGap)));
         }
 
-        return [.. main, .. Insets(main, camera)];
+        return [.. main, .. Insets(main, camera, columns)];
     }
+
+    private int Columns(int insets) => (insets + PerColumn - 1) / PerColumn;
+
+    private int PerColumn => Math.Max(1, (int)((_height + 4) / InsetPitch));
 
     // Names stand outside the bodies; the scale gives way until they fit too.
     private (List<Primitive> Marks, Camera Camera) Fitted(Bounds probe, double width)
     {
-        var scale = Math.Min((width - Margin) / probe.Width, (_height - (_picture.SaysFront ? FrontRoom : 0)) / probe.Height);
+        var scale = Math.Min((width - Margin - (_picture.SaysFront ? FrontRoom : 0)) / probe.Width, _height / probe.Height);
         for (var tries = 0; ; tries++)
         {
             var camera = new Camera(FrameView.Isometric, scale);
@@ -99,7 +105,7 @@ internal sealed class StepDrawing
         if (_picture.SaysFront)
         {
             var bounds = new Drawing("", "", marks).Bounds;
-            marks.AddRange(FrontArrow.At(new Point(bounds.Left, bounds.Bottom + 3), camera));
+            marks.AddRange(FrontArrow.At(new Point(bounds.Right + 1, bounds.Bottom - 7), camera));
         }
 
         return marks;
@@ -134,45 +140,30 @@ internal sealed class StepDrawing
             [tip, tip.Plus((-Head * dx) - (0.4 * Head * dy), (-Head * dy) + (0.4 * Head * dx)), tip.Plus((-Head * dx) + (0.4 * Head * dy), (-Head * dy) - (0.4 * Head * dx))], null, Fill.Black);
     }
 
-    private List<(string Label, double Length)> Shorts(Camera camera) =>
-        _picture.Larger is null ? [] : [.. _picture.Pieces.Where(piece => piece.Length * 1000 * camera.Scale < TooShort)];
+    // One piece of each letter stands for all of them.
+    private List<string> Letters(Camera camera) => _picture.Larger is null ? [] :
+    [
+        .. _picture.Pieces.Where(piece => piece.Length * 1000 * camera.Scale < TooShort)
+            .Select(piece => piece.Label).DistinctBy(label => label.TrimEnd([.. "0123456789"]), StringComparer.Ordinal).Take(Math.Max(1, PerColumn - _picture.Insets.Count)),
+    ];
 
-    // One piece of each letter stands for all of them, in a ring.
-    private IEnumerable<Primitive> Insets(List<Primitive> main, Camera camera)
+    // From the top down, then in the next column to the right.
+    private IEnumerable<Primitive> Insets(List<Primitive> main, Camera camera, int columns)
     {
         var bounds = new Drawing("", "", main).Bounds;
-        var left = Math.Max(bounds.Right + InsetGap, bounds.Left + _width - InsetSize);
-        var y = bounds.Top;
-        foreach (var letter in Shorts(camera).GroupBy(piece => piece.Label.TrimEnd([.. "0123456789"]), StringComparer.Ordinal))
-        {
-            var first = letter.First().Label;
-            foreach (var mark in Inset([.. Fit(_picture.Larger!(first), InsetSize * 0.78), new Circle(new Point(0, 0), InsetSize / 2, Stroke.Edge)], $"{first}, larger", left, ref y))
-            {
-                yield return mark;
-            }
-        }
-
-        foreach (var (marks, words) in _picture.Insets)
-        {
-            foreach (var mark in Inset([.. Fit(marks(), InsetSize * 0.85), .. Cross()], words, left, ref y))
-            {
-                yield return mark;
-            }
-        }
+        var left = Math.Max(bounds.Right + InsetGap, bounds.Left + _width - (columns * (InsetSize + InsetGap)) + InsetGap);
+        var insets = Letters(camera)
+            .Select(label => (Marks: (List<Primitive>)[.. Fit(_picture.Larger!(label), InsetSize * 0.78), new Circle(new Point(0, 0), InsetSize / 2, Stroke.Edge)], Words: $"{label}, larger"))
+            .Concat(_picture.Insets.Select(inset => (Marks: (List<Primitive>)[.. Fit(inset.Marks(), InsetSize * 0.85), .. Cross()], inset.Words)));
+        return insets.SelectMany((inset, i) => Inset(inset.Marks, inset.Words, new Point(left + (i / PerColumn * (InsetSize + InsetGap)), bounds.Top + (i % PerColumn * InsetPitch))));
     }
 
-    private static List<Primitive> Inset(List<Primitive> marks, string words, double left, ref double y)
+    private static List<Primitive> Inset(List<Primitive> marks, string words, Point corner)
     {
-        var middle = new Point(left + (InsetSize / 2), y + (InsetSize / 2));
+        var middle = corner.Plus(InsetSize / 2, InsetSize / 2);
         List<Primitive> placed = [.. marks.Select(mark => mark.Under(Similarity.Shift(middle.X, middle.Y)))];
-        y += InsetSize + 1;
-        foreach (var line in Layout.TextWrap.Lines(words, InsetSize, WordsPt, TextWeight.Regular))
-        {
-            y += 3.4;
-            placed.Add(new Label(new Point(middle.X, y), line, WordsPt, TextAnchor.Middle));
-        }
-
-        y += 3;
+        placed.AddRange(Layout.TextWrap.Lines(words, InsetSize, WordsPt, TextWeight.Regular)
+            .Select((line, i) => new Label(middle.Plus(0, (InsetSize / 2) + 4.2 + (i * 3.3)), line, WordsPt, TextAnchor.Middle)));
         return placed;
     }
 

@@ -14,8 +14,9 @@ internal sealed class StepPictures(Plan plan, FramePlan frame)
     private const double Wide = 103;
     private const double LegsTall = 94;
     private const double Tall = 76;
-    private const double Low = 78;
+    private const double Low = 74;
     private const double FeetTall = 48;
+    private const int ManyNames = 8;
     private const double Lift = 0.14;
     private const double OffGround = 0.01;
     private static readonly Stroke Cord = new(0.5);
@@ -29,9 +30,18 @@ internal sealed class StepPictures(Plan plan, FramePlan frame)
         {
             AssemblyStep.MarkPieces marks => PieceMarks.Of(frame, marks, says),
             AssemblyStep.FoldSoftbox fold => FoldDrawing.Of(fold.Box, says),
-            _ => StepDrawing.Of(AssemblyText.Title(step), says, Picture(step), Wide, step is AssemblyStep.BuildLegs ? LegsTall : step.Runs.Count > 0 ? Tall : step is AssemblyStep.FitFeet ? FeetTall : Low),
+            _ => StepDrawing.Of(AssemblyText.Title(step), says, Picture(step), Wide, HeightOf(step)),
         };
     }
+
+    // Many names need more room.
+    private static double HeightOf(AssemblyStep step) => step switch
+    {
+        AssemblyStep.BuildLegs => LegsTall,
+        AssemblyStep.FitFeet => FeetTall,
+        { Runs.Count: 0 } => Low,
+        _ => step.Joints.Count + step.Members.Count > ManyNames ? LegsTall : Tall,
+    };
 
     private StepPicture Picture(AssemblyStep step)
     {

@@ -10,12 +10,20 @@ internal sealed class StepScene(FrameParts parts)
 {
     // A pulled pipe ends this far before its socket [m], and legs that are put together side by side stand apart by this share of their length.
     private const double Open = 0.02;
-    private const double LegsApart = 0.3;
+    private const double LegsApart = 0.38;
     private const double LeastApart = 0.12;
 
     private static readonly FramePoint Level = new(1, 1, 0);
 
+    // A longer piece of a leg is drawn broken, so that what else is on the leg comes out larger [m].
+    private const double LongestWhole = 0.2;
+    private const double Broken = 0.16;
+    private const double Break = 0.014;
+
     private readonly Dictionary<string, (FramePoint Shift, bool Added)> _shown = new(StringComparer.Ordinal);
+
+    // What is left out of a broken piece, as a vector from its upper to its lower half.
+    private readonly Dictionary<string, FramePoint> _leftOut = new(StringComparer.Ordinal);
 
     public StepPicture Picture { get; } = new();
 
@@ -160,7 +168,19 @@ internal sealed class StepScene(FrameParts parts)
     private List<FramePoint> Apart(PartRun run)
     {
         var way = SocketDirections.Vector(run.Towards);
-        return [.. run.Parts.Select((_, i) => i * Pulled(run) * way)];
+        var (shifts, less) = (new List<FramePoint>(), 0.0);
+        foreach (var (part, i) in run.Parts.Select((part, i) => (part, i)))
+        {
+            shifts.Add(((i * Pulled(run)) - less) * way);
+            if (!parts.IsJoint(part) && parts.Member(part).CutLength.Meters > LongestWhole)
+            {
+                var gone = parts.Member(part).CutLength.Meters - Broken;
+                _leftOut[part] = gone * way;
+                less += gone;
+            }
+        }
+
+        return shifts;
     }
 
     private void Show(string label, FramePoint shift, bool added) => _shown[label] = (shift, added);
@@ -180,7 +200,7 @@ internal sealed class StepScene(FrameParts parts)
 
             var kind = parts.Joint(joint).Kind;
             var edge = parts.Joint(joint).Position + _shown[joint].Shift + ((sign * (parts.Body(parts.Joint(joint), default).Reach)) * way);
-            var end = parts.Joint(joint).Position + _shown[member].Shift + ((sign * parts.ToPipeEnd(kind)) * way);
+            var end = parts.Joint(joint).Position + _shown[member].Shift + ((sign * parts.ToPipeEnd(kind)) * way) - (sign < 0 ? _leftOut.GetValueOrDefault(member) : default);
             Picture.Pushes.Add(new StepPush(0.5 * (edge + end), -1 * way, parts.Outer));
         }
     }
@@ -221,8 +241,30 @@ internal sealed class StepScene(FrameParts parts)
         var (homeFrom, homeTo) = (IsHome(member.From, member.Label), IsHome(member.To, member.Label));
         if (parts.Piece(member, shift, homeFrom, homeTo) is { } body)
         {
+            if (_leftOut.TryGetValue(member.Label, out var gone))
+            {
+                BrokenPiece(body, gone, ink);
+                return;
+            }
+
             Picture.Bodies.Add(camera => body.In(camera, ink, !homeFrom, !homeTo));
             Picture.Bars.Add(new Tube(body.From, body.To, parts.Radius));
+        }
+    }
+
+    // Two halves with a gap between them; marks stay with their ends.
+    private void BrokenPiece(PipeBody body, FramePoint gone, Ink ink)
+    {
+        var way = (1 / gone.Norm) * gone;
+        var (upper, lower) = way.Dot(body.To - body.From) > 0 ? (body.From, body.To - gone) : (body.To, body.From - gone);
+        var half = 0.5 * ((lower - upper).Norm - Break);
+        var middle = 0.5 * (upper + lower);
+        foreach (var (end, at) in new[] { (upper, -1), (lower, 1) })
+        {
+            var marks = body.MarksAt.Select(mark => (mark - end).Norm < 0.1 ? mark : mark - gone).Where(mark => (mark - end).Norm < half).ToList();
+            var piece = new PipeBody(end, middle + (at * 0.5 * Break * way), body.Radius, body.Bore, marks);
+            Picture.Bodies.Add(camera => piece.In(camera, ink, openFrom: true, openTo: true));
+            Picture.Bars.Add(new Tube(piece.From, piece.To, parts.Radius));
         }
     }
 
@@ -235,6 +277,7 @@ internal sealed class StepScene(FrameParts parts)
         var floor = parts.Joint(foot.Joint).Position - new FramePoint(0, 0, parts.Outer - parts.Radius);
         var (screw, tip) = (new Tube(foot.Position + shift, floor + shift, 0.004), new Tube(foot.Position + shift, foot.Position + shift + new FramePoint(0, 0, 0.008), 0.5 * parts.Outer));
         var room = new FramePoint(parts.Outer, parts.Outer, 0);
+        Picture.Bars.AddRange([screw, tip]);
         Picture.Bodies.Add(camera => new Solid(
             foot.Position + shift - room, floor + shift + room, [screw.Outline(camera, ink), tip.Outline(camera, ink), .. tip.End(camera, ink, 0), .. Screw(camera, screw, tip, ink)]));
     }
@@ -251,6 +294,7 @@ internal sealed class StepScene(FrameParts parts)
         }
 
         var member = parts.Member(label);
-        return (0.5 * (parts.Joint(member.From).Position + parts.Joint(member.To).Position)) + shift;
+        var gone = _leftOut.GetValueOrDefault(label);
+        return (0.5 * (parts.Joint(member.From).Position + parts.Joint(member.To).Position)) + shift - (0.5 * gone);
     }
 }

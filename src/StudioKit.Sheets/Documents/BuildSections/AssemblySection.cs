@@ -1,7 +1,6 @@
 using StudioKit.Planning;
 using StudioKit.Planning.Studio.Assembling;
 using StudioKit.Sheets.Building.Steps;
-using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
 using StudioKit.Wording;
 
@@ -10,10 +9,6 @@ namespace StudioKit.Sheets.Documents.BuildSections;
 /// <summary>Putting the frame up and packing it down, a drawing for every step.</summary>
 internal static class AssemblySection
 {
-    private const double WordsPt = 10.5;
-    private const double TitlePt = 13;
-    private const double TallestDrawing = 110;
-
     public static IEnumerable<Block> Of(Plan plan, FramePlan frame)
     {
         if (frame.Assembly.Count == 0)
@@ -24,21 +19,15 @@ internal static class AssemblySection
         yield return new PageBreak();
         yield return new Heading("Putting it up", 2);
         yield return new Caution(
-            $"This studio was checked for {(frame.Wind is { } wind ? LoadText.Of(wind) : "no wind")} at {plan.Kit.Site.Name}. Take it down when the wind rises above that or a storm is near; never stand under a swept sheet in wind. {UsualCautions.LocalRules}",
+            $"This studio was checked for {(frame.Wind is { } wind ? LoadText.Of(wind) : "no wind")}{(plan.Kit.Site.Name.Length > 0 ? $" at {plan.Kit.Site.Name}" : "")}. Take it down when the wind rises above that or a storm is near; never stand under a swept sheet in wind. {UsualCautions.LocalRules}",
             "Wind");
         yield return new Paragraph("Grey and thin is what stands already, heavy and white what the step brings. Front is the side of the camera, left and right are as the camera sees them. Arrows show along which way a part is pushed.");
         foreach (var (step, drawing, number) in Drawn(plan, frame))
         {
-            if (step is AssemblyStep.PutFlash && number == FirstFlash(frame))
-            {
-                yield return new Caution(UsualCautions.Flash, "Flash");
-            }
-
-            yield return new SideBySide(
-            [
-                (new DrawingBlock(drawing, MaxHeight: TallestDrawing, Caption: ""), 1.65),
-                (new Stack([new Paragraph(FormattableString.Invariant($"{number}  {AssemblyText.Title(step)}"), TitlePt, TextWeight.Bold), new Paragraph(AssemblyText.Of(step, frame.Geometry), WordsPt)]), 1),
-            ]);
+            var block = StepBlock.Of(number, AssemblyText.Title(step), AssemblyText.Of(step, frame.Geometry), drawing);
+            yield return step is AssemblyStep.PutFlash && number == FirstFlash(frame)
+                ? new KeepTogether(new Stack([new Caution(UsualCautions.Flash, "Flash"), block]))
+                : block;
         }
 
         yield return new Heading("Packing down", 2);

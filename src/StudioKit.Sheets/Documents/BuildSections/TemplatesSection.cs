@@ -22,16 +22,11 @@ internal static class TemplatesSection
             yield return new DrawingBlock(template.Drawing, TrueScale: true, MaxHeight: 240);
         }
 
-        foreach (var template in BuildDrawings.LargeTemplates(plan, frame, measures))
+        foreach (var tile in BuildDrawings.LargeTemplates(plan, frame, measures).SelectMany(template => TemplateTiles.Of(template.Drawing, page.Body)))
         {
-            foreach (var tile in TemplateTiles.Of(template.Drawing, page.Body))
-            {
-                yield return new PageBreak();
-                yield return new Heading(template.Drawing.Title, 3);
-                yield return tile;
-            }
+            yield return tile;
         }
 
-        yield return new Paragraph("Lay neighbouring parts on each other so that their ringed crosses meet, and tape them. Bend acrylic cold only, over the full width, slowly, with goggles on: a sheet that is forced below its least radius shatters.");
+        yield return new Paragraph("Of templates in several parts lay neighbouring parts on each other so that their ringed crosses meet, and tape them. Bend acrylic cold only, over the full width, slowly, with goggles on: a sheet that is forced below its least radius shatters.");
     }
 }
