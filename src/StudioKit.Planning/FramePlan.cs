@@ -24,6 +24,15 @@ public sealed record FramePlan
     /// <summary>The same pieces to a sixteenth of an inch, for a tape in inches.</summary>
     public IReadOnlyList<CutListEntry> InchPieces { get; init; } = [];
 
+    /// <summary>What the frame was generated from; none in a plan written by hand.</summary>
+    internal FrameCase? Design { get; init; }
+
+    /// <summary>What to cut where the fittings that were bought have other take-offs; worked out when it is asked for.</summary>
+    public ValueList<TakeOffTable> TakeOffs => Design is { } design && Geometry.Members.Count > 0 ? Studio.Frames.TakeOffTables.Of(design, Geometry, Fittings) : [];
+
+    /// <summary>How far short of its socket's bottom a dry push fit stops.</summary>
+    public Length InsertionGap => Geometry.Members.Count > 0 ? Geometry.Members[0].InsertionGap : Length.Zero;
+
     /// <summary>Depth to which a pipe goes into each kind of fitting, where its insertion mark is drawn.</summary>
     public IReadOnlyDictionary<FittingKind, Length> InsertionDepths { get; init; } = new Dictionary<FittingKind, Length>();
 

@@ -88,7 +88,7 @@ public sealed class PlanSession
         var panelLights = PanelLights(new PanelLightInputs(kit, panel, frame, light, framings, []), exposures, cancellation);
         var uprightLights = UprightLights(new PanelLightInputs(kit, panel, frame, light, framings, []), exposures, cancellation);
         Begin(PlanStage.Pack);
-        var pack = _packs.Get(new PackInputs(KitSlice.ForPack(kit), panel, frame, (frame?.Workshop ?? alone)?.Uprights ?? [], [.. exposures.Select(GearUse.Of)]), of => PackPlanner.Plan(of, what => _shares.Get(what, PackPlanner.Share)));
+        var pack = _packs.Get(new PackInputs(KitSlice.ForPack(kit), panel, frame, frame?.Workshop ?? alone, [.. exposures.Select(GearUse.Of)]), of => PackPlanner.Plan(of, what => _shares.Get(what, PackPlanner.Share)));
         Begin(PlanStage.Session);
         var bearings = Bearings(read, framings, light, exposures);
         var session = _sessions.Get((KitSlice.ForSession(kit), [.. exposures], bearings), static of => PlanStages.Session(of.Kit, of.Exposures, of.Bearings));

@@ -132,7 +132,7 @@ public static class PlanStages
     /// <param name="workshop">What is built, upright sheets among it.</param>
     /// <param name="exposures">Its exposures, which say what each thing is needed for.</param>
     public static PackPlan Pack(KitSpec kit, PanelPlan panel, FramePlan? frame, Workshop? workshop, IReadOnlyList<ExposurePlan> exposures) =>
-        PackPlanner.Plan(new PackInputs(kit, panel, frame, workshop?.Uprights ?? [], [.. exposures.Select(GearUse.Of)]), PackPlanner.Share);
+        PackPlanner.Plan(new PackInputs(kit, panel, frame, workshop, [.. exposures.Select(GearUse.Of)]), PackPlanner.Share);
 
     /// <summary>What other light of the place the exposures of each set-up bear.</summary>
     /// <param name="kit">The kit.</param>

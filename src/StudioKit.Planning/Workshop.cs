@@ -1,6 +1,7 @@
 using StudioKit.Physics;
 using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Studio;
+using StudioKit.Planning.Studio.Hardware;
 
 namespace StudioKit.Planning;
 
@@ -37,6 +38,18 @@ public sealed record Workshop
     /// <summary>What holds the upright sheets that set-ups use.</summary>
     public ValueList<UprightStandPlan> Uprights { get; init; } = [];
 
-    /// <summary>What it costs where every line has a price; none where one has not.</summary>
-    public decimal? TotalCost => Shopping.All(line => line.Total is not null) ? Shopping.Sum(line => line.Total) : null;
+    /// <summary>Small parts of one studio, with where each is used.</summary>
+    public ValueList<HardwareLine> Hardware { get; init; } = [];
+
+    /// <summary>Tools for however many studios.</summary>
+    public ValueList<ToolLine> Tools { get; init; } = [];
+
+    /// <summary>What it costs where every line has a price but what is looked for at home; none where one has not.</summary>
+    public decimal? TotalCost => Unpriced == 0 ? PricedCost : null;
+
+    /// <summary>What the lines cost that have a price.</summary>
+    public decimal PricedCost => Shopping.Where(line => !line.IsFromTheHouse).Sum(line => line.Total ?? 0);
+
+    /// <summary>Lines to buy without a price [1].</summary>
+    public int Unpriced => Shopping.Count(line => line is { IsFromTheHouse: false, Total: null });
 }

@@ -15,7 +15,7 @@ public sealed class SheetSetTests
     [Fact]
     public void A_plan_gives_its_sheets_and_each_drawing_as_svg() =>
         Written.Value.Select(file => file.Name).Should().Equal(
-            "plan-report.pdf", "build-sheet.pdf", "cut-list.pdf", "cards-A6.pdf", "cards-3x5in.pdf", "pack-list.pdf", "paper-log.pdf",
+            "plan-report.pdf", "build-sheet.pdf", "cards-A6.pdf", "cards-3x5in.pdf", "pack-list.pdf", "paper-log.pdf",
             "pipe-cuts.svg", "sheet-cuts-1.svg", "panel.svg", "plot-power-white-background-small-flash-a.svg", "plot-power-habitat-behind-small-flash-b.svg",
             "pipe-cuts.csv", "sheet-cuts.csv", "shopping.csv", "pack-list.csv");
 
@@ -64,9 +64,9 @@ public sealed class SheetSetTests
     }
 
     [Fact]
-    public void The_cut_list_gives_every_piece_its_length_and_says_how_it_was_planned()
+    public void The_build_sheet_gives_every_piece_its_length_and_says_how_it_was_planned()
     {
-        using var document = PdfDocument.Open(Pdfs().Single(file => file.Name == "cut-list.pdf").Content.ToArray());
+        using var document = PdfDocument.Open(Pdfs().Single(file => file.Name == "build-sheet.pdf").Content.ToArray());
         var text = string.Join(' ', document.GetPages().Select(Text));
 
         text.Should().ContainAll("402.5", "262", "181.5", "44").And.Contain("first-fit decreasing");

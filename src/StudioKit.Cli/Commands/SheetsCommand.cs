@@ -15,7 +15,7 @@ internal static class SheetsCommand
 {
     private const string Text =
         """
-        Writes the plan report, exposure and handling cards, build sheet, session plan, cut list, pack list and drawings of a kit as PDF, SVG and CSV files, and prints the name of each.
+        Writes the plan report, exposure and handling cards, build sheet, session plan, pack list and drawings of a kit as PDF, SVG and CSV files, and prints the name of each.
 
         Print them at 100 %; every page has a rule or a square to measure that by.
 

@@ -39,6 +39,9 @@ internal static class StockSections
             .Price((stock, value) => stock with { FootPrice = value })
         .Optional("pin-price", "Price of one pin through fitting and pipe.", "0", "100000").Price((stock, value) => stock with { PinPrice = value })
         .Optional("peg-price", "Price of one ground peg.", "0", "100000").Price((stock, value) => stock with { PegPrice = value })
+        .Optional("cord-price", "Price of a metre of cord.", "0", "100000").Price((stock, value) => stock with { CordPrice = value })
+        .Optional("clamp-price", "Price of one clamp or ball joint that holds a flash.", "0", "100000").Price((stock, value) => stock with { ClampPrice = value })
+        .Optional("bag-price", "Price of one bag for ballast.", "0", "100000").Price((stock, value) => stock with { BagPrice = value })
         .Many("lengths", StockLength, "Stock lengths of pipe; else one of 3 m, as many as needed.", (stock, value) => stock with { Lengths = value })
         .Many("sheets", StockSheet, "Stock sheets.", (stock, value) => stock with { Sheets = value });
 }

@@ -39,6 +39,15 @@ public sealed record StockSpec
     /// <summary>Price of one ground peg [1].</summary>
     public decimal? PegPrice { get; init; }
 
+    /// <summary>Price of a metre of cord [1].</summary>
+    public decimal? CordPrice { get; init; }
+
+    /// <summary>Price of one clamp or ball joint that holds a flash [1].</summary>
+    public decimal? ClampPrice { get; init; }
+
+    /// <summary>Price of one bag for ballast [1].</summary>
+    public decimal? BagPrice { get; init; }
+
     /// <summary>Stock lengths of pipe; one 3 m length, as many as needed, where the kit gives none.</summary>
     public ValueList<StockLengthSpec> Lengths { get; init; } = [];
 

@@ -9,7 +9,7 @@ namespace StudioKit.Planning.Cutting;
 /// <param name="StockLength">Length before the squaring trim.</param>
 /// <param name="Price">Price of the bar [1].</param>
 /// <param name="Trim">What squaring takes off the end; the marks count from there.</param>
-/// <param name="Marks">Pieces in order from the squared end.</param>
+/// <param name="Marks">Pieces in the order of cutting from the squared end, short ones first, as the rest of the bar must be long enough to be clamped.</param>
 /// <param name="Offcut">What is left after the last cut.</param>
 /// <param name="SawCuts">Strokes of the saw, squaring included [1].</param>
 public sealed record CutBar(

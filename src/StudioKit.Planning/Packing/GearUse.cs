@@ -36,7 +36,8 @@ internal sealed record GearUse(string SetUp, string Framing, bool Works, ValueLi
     /// <summary>Things of the pack list beside the camera that the exposure cannot do without.</summary>
     public IEnumerable<string> Needs(IReadOnlyList<PackedItem> items) =>
         Gear.Concat(items.Where(item => item is { CellsOf: not null, InFlash: false } && Flashes.Contains(item.CellsOf)).Select(item => item.Name))
-            .Concat(OnPanel ? items.Where(item => item is { Part: not null, Upright: null }).Select(item => item.Name) : [])
+            .Concat(OnPanel ? items.Where(item => item is { Part: not null, Upright: null, BelongsTo: null }).Select(item => item.Name) : [])
             .Concat(Upright is null ? [] : items.Where(item => item.Upright == Upright).Select(item => item.Name))
+            .Concat(items.Where(item => item.BelongsTo is { } owner && Gear.Contains(owner)).Select(item => item.Name))
             .Distinct(StringComparer.Ordinal);
 }

@@ -15,10 +15,11 @@ namespace StudioKit.Planning.Packing;
 internal static class KitInventory
 {
     /// <summary>Every line of the pack list, not yet in a bag, in the order things are needed on site.</summary>
-    public static IReadOnlyList<PackedItem> Of(KitSpec kit, PanelPlan panel, FramePlan? frame, IReadOnlyList<UprightStandPlan> uprights) =>
+    public static IReadOnlyList<PackedItem> Of(KitSpec kit, PanelPlan panel, FramePlan? frame, Workshop? workshop) =>
         Numbered([.. kit.Pack.Items.Select(Own)
             .Concat(frame is null ? [] : StudioInventory.Of(kit, panel, frame))
-            .Concat(uprights.SelectMany(upright => UprightInventory.Of(kit, upright)))
+            .Concat((workshop?.Uprights ?? []).SelectMany(upright => UprightInventory.Of(kit, upright)))
+            .Concat(workshop is null ? [] : HardwareInventory.Of(workshop.Hardware, workshop.Tools, workshop.Uprights, kit.Frame.Mass is not null))
             .Concat(kit.Flashes.SelectMany(Flash))
             .Concat(kit.Modifiers.Select(Modifier))
             .Concat(kit.Covers.Select(Cover))

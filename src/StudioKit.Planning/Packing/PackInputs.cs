@@ -7,6 +7,6 @@ namespace StudioKit.Planning.Packing;
 /// <param name="Kit">What of the kit counts.</param>
 /// <param name="Panel">The panel.</param>
 /// <param name="Frame">The frame.</param>
-/// <param name="Uprights">What holds the upright sheets.</param>
+/// <param name="Workshop">What is built, upright sheets and small parts among it; none where nothing is.</param>
 /// <param name="Uses">What the exposures need.</param>
-internal sealed record PackInputs(KitSpec Kit, PanelPlan Panel, FramePlan? Frame, ValueList<UprightStandPlan> Uprights, ValueList<GearUse> Uses);
+internal sealed record PackInputs(KitSpec Kit, PanelPlan Panel, FramePlan? Frame, Workshop? Workshop, ValueList<GearUse> Uses);

@@ -15,8 +15,9 @@ internal static class PackPlanner
     /// <param name="share">Shares things out to the bags.</param>
     public static PackPlan Plan(PackInputs inputs, Func<SharedOut, Shared?> share)
     {
-        var (kit, panel, frame, uprights, uses) = inputs;
-        var inventory = KitInventory.Of(kit, panel, frame, uprights);
+        var (kit, panel, frame, workshop, uses) = inputs;
+        var uprights = workshop?.Uprights ?? [];
+        var inventory = KitInventory.Of(kit, panel, frame, workshop);
         var shared = share(new SharedOut(kit.Pack, [.. inventory]));
         var assigned = shared is null ? inventory : InBags(kit, inventory, shared);
         var longPieces = LongPieces.Of(kit, panel, frame, uprights, assigned);

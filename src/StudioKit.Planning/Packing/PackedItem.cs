@@ -28,6 +28,9 @@ public sealed record PackedItem
     /// <summary>Name of the upright sheet that it is or holds; none for all else.</summary>
     public string? Upright { get; init; }
 
+    /// <summary>Name of the holder or modifier that it belongs to; none for all else.</summary>
+    public string? BelongsTo { get; init; }
+
     /// <summary>Name of the flash whose cells these are; none for all else.</summary>
     public string? CellsOf { get; init; }
 

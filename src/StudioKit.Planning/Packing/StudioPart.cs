@@ -20,4 +20,7 @@ public enum StudioPart
 
     /// <summary>Poles, feet, bar, cords and pegs of such a sheet.</summary>
     UprightPoles,
+
+    /// <summary>Pins, feet, clips, pegs, cords and what else is small, and the tools that are needed where it stands.</summary>
+    Hardware,
 }

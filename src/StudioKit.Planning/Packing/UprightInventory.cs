@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace StudioKit.Planning.Packing;
 
-/// <summary>Parts of an upright sheet on the pack list: the sheet, its pipes, its cords.</summary>
+/// <summary>Parts of an upright sheet on the pack list: the sheet and its pipes.</summary>
 internal static class UprightInventory
 {
     /// <summary>Its lines.</summary>
@@ -24,14 +24,6 @@ internal static class UprightInventory
             Origin = MassOrigin.FromGeometry,
             Size = Bundle(kit.Frame.Pipe.OutsideDiameter, upright),
         };
-        if (upright.Cords > 0)
-        {
-            yield return Part(upright, StudioPart.UprightPoles, FormattableString.Invariant($"{upright.Name}, cords with pegs, {upright.Cords}")) with
-            {
-                Mass = upright.Cords * UsualMass.CordWithPeg,
-                Origin = MassOrigin.Assumed,
-            };
-        }
     }
 
     private static PackedItem Part(UprightStandPlan upright, StudioPart part, string name) => new()

@@ -21,8 +21,6 @@ internal static class UsualMass
 
     public static Mass Filter { get; } = Mass.FromGrams(30);
 
-    public static Mass CordWithPeg { get; } = Mass.FromGrams(40);
-
     public static Mass Flash { get; } = Mass.FromGrams(350);
 
     public static Mass Holder(HolderKind kind) => Mass.FromGrams(kind switch

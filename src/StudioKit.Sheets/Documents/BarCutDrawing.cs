@@ -1,3 +1,4 @@
+using StudioKit.Planning;
 using StudioKit.Planning.Cutting;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
@@ -37,8 +38,8 @@ internal static class BarCutDrawing
     {
         var bar = alike[0];
         var title = alike.Count == 1
-            ? FormattableString.Invariant($"Bar {bar.Number}: {bar.StockLabel}")
-            : FormattableString.Invariant($"Bars {string.Join(", ", alike.Select(same => same.Number))}: {bar.StockLabel}, {alike.Count} cut alike");
+            ? FormattableString.Invariant($"Bar {bar.Number}: {PlanFormat.AsSold(bar.StockLength)}")
+            : FormattableString.Invariant($"Bars {string.Join(", ", alike.Select(same => same.Number))}: {PlanFormat.AsSold(bar.StockLength)}, {alike.Count} cut alike");
         yield return new Label(new Point(0, -2), title, LabelPt, Weight: TextWeight.Bold);
 
         // Where nothing is squared off, the bar's own end is the zero of the running measures.
@@ -69,8 +70,8 @@ internal static class BarCutDrawing
 
     // A piece too short for its name has it before its measure.
     private static string MeasureText(CutMark mark, double scale) => HoldsLabel(mark, scale)
-        ? FormattableString.Invariant($"{mark.End.Millimeters:0.#}")
-        : FormattableString.Invariant($"{mark.Label}: {mark.End.Millimeters:0.#}");
+        ? PlanFormat.CutFigure(mark.End)
+        : $"{mark.Label}: {PlanFormat.CutFigure(mark.End)}";
 
     // Measures closer together than a line of type are spread out, each led to its cut.
     private static IEnumerable<Primitive> Measures(CutBar bar, double start, double scale)

@@ -23,9 +23,11 @@ internal static class BuildSheet
                 .. FrameProblems.Of(frame),
                 .. FailingChecks(plan),
                 .. ShoppingSection.Of(workshop),
-                .. CuttingSection.Pieces(frame, measures),
+                .. HardwareSection.Of(workshop),
+                .. TakeOffSection.Of(frame),
+                .. CuttingSection.Pieces(frame),
                 .. UprightBlocks.Pieces(workshop.Uprights),
-                .. CuttingSection.Bars(workshop),
+                .. CuttingSection.Bars(plan, workshop),
                 .. SheetGoodsSection.Of(workshop, measures),
                 .. ViewsSection.Of(plan, frame, measures),
                 .. FlashesBelowSection.Supports(frame, measures),
@@ -35,7 +37,6 @@ internal static class BuildSheet
                 .. CautionBlocks.Of(plan, CautionSheet.Build),
                 .. AssemblySection.Of(plan, frame),
                 .. UprightBlocks.Of(workshop.Uprights, measures),
-                .. BearingSection.Of(plan),
                 .. TemplatesSection.Of(plan, frame, measures, page),
             ])
         {
@@ -56,13 +57,12 @@ internal static class BuildSheet
                 new Paragraph($"{workshop.PipeName}, {workshop.FittingsName}. Left, right, front and back are as the camera sees them.{Batch(workshop)}"),
                 .. FailingChecks(plan),
                 .. ShoppingSection.Of(workshop),
+                .. HardwareSection.Of(workshop),
                 .. UprightBlocks.Pieces(workshop.Uprights),
-                new Caution(UsualCautions.SawingPipe),
-                .. CuttingSection.Bars(workshop),
+                .. CuttingSection.Bars(plan, workshop),
                 .. SheetGoodsSection.Of(workshop, measures),
                 .. CautionBlocks.Of(plan, CautionSheet.Build),
                 .. UprightBlocks.Of(workshop.Uprights, measures),
-                .. BearingSection.Of(plan),
             ]);
     }
 

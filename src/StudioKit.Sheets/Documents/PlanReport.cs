@@ -1,6 +1,7 @@
 using StudioKit.Physics.Exposure.Metering;
 using StudioKit.Physics.Sources;
 using StudioKit.Planning;
+using StudioKit.Planning.Studio;
 using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
 using StudioKit.Sheets.Plots;
@@ -109,19 +110,26 @@ internal static class PlanReport
         yield return new Heading("Checks", 2);
         yield return new Table(
             [
-                new Column("Check"), new Column("Result"), new Column("Demand"), new Column("Capacity"), new Column("Ratio", ColumnKind.Decimal), new Column("What would fix it"),
+                new Column("Check"), new Column("Taken for given"), new Column("Result"), new Column("Demand"), new Column("Capacity"), new Column("Ratio", ColumnKind.Decimal), new Column("What would fix it"),
             ],
             [.. plan.Checks.Select(check => new TableRow(
                 [
-                    CheckText.Name(check), check.Passed ? "passes" : "FAILS", CheckText.Demand(check), CheckText.Capacity(check),
+                    CheckText.Name(check), LoadText.Of(check.Loads), check.Passed ? "passes" : "FAILS", CheckText.Demand(check), CheckText.Capacity(check),
                     check.Ratio is { } ratio ? FormattableString.Invariant($"{ratio:0.00}") : "", $"{CheckText.Remedy(check)} {CheckText.Keys(check, plan)}".Trim(),
                 ]))],
             TypeScale.Small);
+        if (Wind(plan) is { } wind)
+        {
+            yield return new Paragraph($"Wind: {LoadText.Of(wind)}. Heavier elbows, boxes, sun or wind than these go into the kit, and the plan is made again.");
+        }
+
         foreach (var block in Caveats(plan.Checks.Select(CheckText.Note).Where(note => note.Length > 0)))
         {
             yield return block;
         }
     }
+
+    private static SiteWind? Wind(Plan plan) => plan.Frame?.Wind ?? (plan.Workshop is { Uprights: [var first, ..] } ? first.Wind : null);
 
     private static IEnumerable<Block> Defaults(IReadOnlyList<PlanDefault> defaults)
     {

@@ -14,16 +14,8 @@ internal static class SheetChapters
         [
             Flowing("plan-report", () => PlanReport.Make(plan, stamp, page)),
             .. plan.SheetLights.Any() ? (NamedChapter[])[Flowing("light", () => LightSheet.Make(plan, stamp, page))] : [],
-            .. plan.Frame is { } frame ? (NamedChapter[])
-                [
-                    Flowing("build-sheet", () => BuildSheet.Make(plan, frame, stamp, page, options.Units)),
-                    Flowing("cut-list", () => CutListSheet.Make(plan, frame.Workshop, stamp, page)),
-                ]
-                : plan.Workshop is { } workshop ? (NamedChapter[])
-                [
-                    Flowing("build-sheet", () => BuildSheet.WithoutFrame(plan, workshop, stamp, page, options.Units)),
-                    Flowing("cut-list", () => CutListSheet.Make(plan, workshop, stamp, page)),
-                ]
+            .. plan.Frame is { } frame ? (NamedChapter[])[Flowing("build-sheet", () => BuildSheet.Make(plan, frame, stamp, page, options.Units))]
+                : plan.Workshop is { } workshop ? (NamedChapter[])[Flowing("build-sheet", () => BuildSheet.WithoutFrame(plan, workshop, stamp, page, options.Units))]
                 : [],
             .. Cards(plan, options, stamp),
             .. plan.Handling.Count == 0 ? (NamedChapter[])[] : [new NamedChapter("handling-cards.pdf", SheetGroupKind.Cards, () => HandlingCards.Lay(plan, CardTemplates.Of(CardSize.A6.Name), options.Paper, stamp))],

@@ -18,7 +18,7 @@ public sealed class SheetsCommandTests : IDisposable
         run.ExitCode.Should().Be(0);
         var files = run.Output.Split(Environment.NewLine, StringSplitOptions.RemoveEmptyEntries);
         files.Should().OnlyContain(file => File.Exists(file));
-        files.Select(Path.GetFileName).Should().Contain(["plan-report.pdf", "cards-A6.pdf", "cards-3x5in.pdf", "cut-list.pdf", "pack-list.pdf"]);
+        files.Select(Path.GetFileName).Should().Contain(["plan-report.pdf", "cards-A6.pdf", "cards-3x5in.pdf", "build-sheet.pdf", "pack-list.pdf"]);
     }
 
     [Fact]

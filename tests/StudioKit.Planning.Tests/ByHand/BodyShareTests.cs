@@ -1,4 +1,5 @@
 using StudioKit.Planning.Checks;
+using StudioKit.Planning.Packing;
 
 namespace StudioKit.Planning.Tests.ByHand;
 
@@ -49,7 +50,9 @@ public sealed class BodyShareTests
             """ + HandKit.White, panel: "mass: 1 g", frame: "mass: 1 g");
 
         plan.Pack.LeaveAtHome!.Left.Should().BeEquivalentTo(["stool", "chair", "crate"]);
-        plan.Pack.LeaveAtHome.Mass.Kilograms.Should().BeApproximately(5.0, 0.01);
+        var small = plan.Pack.Items.Where(item => item.Part == StudioPart.Hardware).Sum(item => item.Mass.Kilograms);
+        small.Should().BeInRange(0.1, 0.3, "clips, cloths, spanner and level of a frame that was weighed with its pins and feet");
+        plan.Pack.LeaveAtHome.Mass.Kilograms.Should().BeApproximately(5.0 + small, 0.01);
     }
 
     // Two bags on one back: 3 kg and 9 kg of things that may go nowhere else, 1 kg each for the bags, 1.6 kg of camera and flashes.

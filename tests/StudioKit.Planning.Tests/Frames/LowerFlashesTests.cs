@@ -225,7 +225,7 @@ public sealed class LowerFlashesTests
         var frame = FramePlanner.Plan(kit, Panel, new PlanningServices());
 
         var skirts = 2 * (0.640 + 0.440) * 0.540 * 120;
-        KitInventory.Of(kit, Panel, frame, []).Single(item => item.Part == StudioPart.Skirts).Mass.Grams.Should().BeApproximately(skirts, 1e-6);
+        KitInventory.Of(kit, Panel, frame, frame.Workshop).Single(item => item.Part == StudioPart.Skirts).Mass.Grams.Should().BeApproximately(skirts, 1e-6);
         (frame.StandingMass - frame.Mass - frame.RestMass - Panel.Mass).Grams.Should().BeApproximately(skirts, 1e-6);
     }
 

@@ -68,7 +68,8 @@ public sealed class LighterSearchTests
     public void A_kit_for_two_comes_down_by_an_eighth_and_loses_no_framing()
     {
         var kit = KitText.Demo("fen-edge.yaml").Kit;
-        var home = KitPlanner.Plan(new KitReadResult(kit with { Pack = kit.Pack with { TargetMass = Mass.FromKilograms(12.2) } }, [], [], new())).Pack.LeaveAtHome!;
+        var target = KitText.Demo("fen-edge.yaml").Pack.Total * (7.0 / 8);
+        var home = KitPlanner.Plan(new KitReadResult(kit with { Pack = kit.Pack with { TargetMass = target } }, [], [], new())).Pack.LeaveAtHome!;
 
         home.Reached.Should().BeTrue();
         home.Lost.Should().BeEmpty();

@@ -41,19 +41,20 @@ public sealed class PackPlannerTests
         """;
 
     /// <summary>Hand sum: body 700, lens 300, tube 80, flash 310, its cells 4 · 27 = 108, spare 8 · 27 = 216, dome 25, panel 720, frame 1450,
-    /// water 2 · 1000 = 2000, tubs 6 · 40 = 240: 6149 g; bags 1900 + 1200 = 3100 g; 9249 g in all.</summary>
+    /// water 2 · 1000 = 2000, tubs 6 · 40 = 240: 6149 g; bags 1900 + 1200 = 3100 g. Small parts that nobody weighed: four clips of 15 g, two cloths of 500 × 400 mm at 100 g/m²,
+    /// 20 g to wipe with, spanner and level of 60 g each: 240 g; pins and feet were weighed with the frame. 9489 g in all.</summary>
     [Fact]
     public void A_kit_weighed_part_by_part_comes_to_its_hand_sum()
     {
         var pack = KitText.Plan(Weighed).Pack;
 
-        pack.Items.Should().HaveCount(11);
+        pack.Items.Should().HaveCount(11 + 5);
         pack.Weighed.Grams.Should().BeApproximately(6149, 1e-6);
         pack.FromGeometry.Grams.Should().Be(0);
-        pack.Assumed.Grams.Should().Be(0);
-        pack.Total.Grams.Should().BeApproximately(9249, 1e-6);
-        pack.Bags.Sum(bag => bag.Mass.Grams).Should().BeApproximately(9249, 1e-6);
-        pack.People.Sum(person => person.Mass.Grams).Should().BeApproximately(9249, 1e-6);
+        pack.Assumed.Grams.Should().BeApproximately(240, 1e-6);
+        pack.Total.Grams.Should().BeApproximately(9489, 1e-6);
+        pack.Bags.Sum(bag => bag.Mass.Grams).Should().BeApproximately(9489, 1e-6);
+        pack.People.Sum(person => person.Mass.Grams).Should().BeApproximately(9489, 1e-6);
     }
 
     /// <summary>Three millimetres of acrylic, 500 × 400 mm, at 1190 kg/m³: 0.003 · 0.5 · 0.4 · 1190 = 0.714 kg.</summary>
@@ -76,7 +77,7 @@ public sealed class PackPlannerTests
     {
         var pack = KitText.Plan(Weighed).Pack;
 
-        var movable = pack.Items.Where(item => item is { InFlash: false, Part: null }).Select(item => item.Mass.Grams + (item.Name == "sedge" ? 108 : 0)).ToList();
+        var movable = pack.Items.Where(item => item is { InFlash: false, Part: null or StudioPart.Hardware }).Select(item => item.Mass.Grams + (item.Name == "sedge" ? 108 : 0)).ToList();
         var fixedInBig = 1900.0 + 720 + 1450;
 
         pack.ProvenMostEven.Should().BeTrue();
@@ -86,10 +87,9 @@ public sealed class PackPlannerTests
     [Fact]
     public void Things_with_a_bag_of_their_own_stay_there_and_cells_travel_in_their_flash()
     {
-        var pack = KitText.Demo("fen-edge.yaml").Pack;
+        var pack = KitText.Demo("tall-stand.yaml").Pack;
 
-        pack.Items.Where(item => item.Name is "spirit level" or "ground pegs").Should().OnlyContain(item => item.Bag == "frame pack" && item.BagGiven);
-        pack.Items.Single(item => item.Name == "spirit level").Bag.Should().Be("frame pack");
+        pack.Items.Single(item => item.Name == "snake hook").Should().Match<PackedItem>(item => item.Bag == "long duffel" && item.BagGiven);
         pack.Items.Where(item => item.InFlash).Should().OnlyContain(cells => cells.Bag == pack.Items.Single(item => item.Name == cells.CellsOf).Bag);
     }
 

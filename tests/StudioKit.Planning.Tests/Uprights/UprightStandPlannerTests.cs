@@ -80,9 +80,10 @@ public sealed class UprightStandPlannerTests
         var lines = plan.Workshop!.Shopping.ToDictionary(line => line.Item, line => line.Count, StringComparer.Ordinal);
 
         plan.Workshop.Uprights[0].PegDistance.Millimeters.Should().BeApproximately(500, 1e-9);
-        lines["ground peg, for screen"].Should().Be(4);
-        lines["cord, metre, for screen"].Should().Be(5);
-        plan.Pack.Items.Where(item => item.Upright == "screen").Select(item => item.Part).Should().Equal(StudioPart.UprightSheet, StudioPart.UprightPoles, StudioPart.UprightPoles);
+        lines["ground peg, 180 mm long, for screen"].Should().Be(4);
+        lines["bright cord, 3 mm thick, in pieces of 110.5 cm: 4, for screen, metre"].Should().Be(5);
+        plan.Pack.Items.Where(item => item.Upright == "screen").Select(item => item.Part).Should().StartWith([StudioPart.UprightSheet, StudioPart.UprightPoles, StudioPart.Hardware]);
+        plan.Pack.Items.Where(item => item.Upright == "screen").Should().Contain(item => item.Name == "screen: cords to the pegs" && item.Count == 4).And.Contain(item => item.Name == "screen: pegs" && item.Count == 4);
     }
 
     [Fact]
@@ -93,7 +94,7 @@ public sealed class UprightStandPlannerTests
         plan.Frame.Should().BeNull();
         plan.Workshop!.PipeCuts.Bars.SelectMany(bar => bar.Marks).Select(mark => mark.Label).Should().Equal(Enumerable.Repeat("pole of screen", 4));
         plan.Workshop.SheetParts.Should().ContainSingle(part => part.Kind == SheetPartKind.Upright && part.Width.Millimeters == 500 && part.Height.Millimeters == 400);
-        plan.Workshop.Shopping.Single(line => line.Item == "clip from sheet to pipe, for screen").Total.Should().Be(0.5m * plan.Workshop.Uprights[0].SheetClips);
+        plan.Workshop.Shopping.Single(line => line.Item.StartsWith("spring clip from sheet to pipe", StringComparison.Ordinal)).Total.Should().Be(0.5m * plan.Workshop.Uprights[0].SheetClips);
         plan.Pack.Items.Single(item => item.Part == StudioPart.UprightSheet).Size.Should().Be(new BoxSize(Length.FromMillimeters(500), Length.FromMillimeters(400), Length.FromMillimeters(3)));
         plan.Checks.Select(check => check.Kind).Should().Contain([PlanCheckKind.Stock, PlanCheckKind.UprightTipping]);
     }

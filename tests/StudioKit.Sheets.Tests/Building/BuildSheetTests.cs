@@ -239,7 +239,7 @@ public sealed class BuildSheetTests
     public void A_check_is_printed_with_what_it_takes_for_given(string shape)
     {
         var plan = PlanOf(shape);
-        var text = string.Join(' ', Built(plan, TextUnits.Metric).Document.Pages.SelectMany(Pages.Labels));
+        var text = string.Join(' ', Paginator.Lay(PlanReport.Make(plan, Pages.Stamp, new PageSetup(Paper.A4))).Document.Pages.SelectMany(Pages.Labels));
 
         text.Should().Contain("gust factor").And.Contain("subject in its box").And.Contain("an elbow's push").And.Contain("warmed by the sun");
         plan.Checks.Where(check => check.Loads.Count > 0).Should().HaveCountGreaterThan(8);

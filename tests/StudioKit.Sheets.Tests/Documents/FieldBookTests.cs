@@ -35,7 +35,7 @@ public sealed class FieldBookTests
         // Cover and one page of contents.
         book.NumberOfPages.Should().Be(alone + 2);
         Text(book.GetPage(1)).Should().Contain("Fen edge kit").And.Contain("Field book").And.Contain("2026-05-17").And.Contain("Plan report");
-        Text(book.GetPage(2)).Should().ContainAll("Contents", "Plan report", "Starting exposures", "Cut list and parts list", "Exposure cards, A6", "Pack list", "Paper log");
+        Text(book.GetPage(2)).Should().ContainAll("Contents", "Plan report", "Starting exposures", "Build sheet", "Exposure cards, A6", "Pack list", "Paper log");
         book.GetPages().Should().OnlyContain(page => page.Text.Contains($"Page {page.Number} of {book.NumberOfPages}"));
     }
 
@@ -45,7 +45,7 @@ public sealed class FieldBookTests
         using var book = PdfDocument.Open(SheetSet.WriteBook(SamplePlan.Plan, Options).Content.ToArray());
 
         book.TryGetBookmarks(out var bookmarks).Should().BeTrue();
-        bookmarks!.Roots.Select(root => root.Title).Should().Equal("Plan report", "Build sheet", "Cut list and parts list", "Exposure cards, A6", "Pack list", "Paper log");
+        bookmarks!.Roots.Select(root => root.Title).Should().Equal("Plan report", "Build sheet", "Exposure cards, A6", "Pack list", "Paper log");
         bookmarks!.Roots[0].Children.Select(child => child.Title).Should().Contain("Panel").And.Contain("Checks");
         book.Information.Title.Should().Be("Fen edge kit: Field book");
         book.Structure.Catalog.CatalogDictionary.Data["Lang"].ToString().Should().Contain("en");

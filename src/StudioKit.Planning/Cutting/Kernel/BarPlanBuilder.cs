@@ -65,7 +65,9 @@ internal sealed class BarPlanBuilder
         var stock = _job.Request.Stock[_job.Stock[pattern.Stock].Row];
         var marks = new List<CutMark>();
         var start = 0;
-        for (var i = 0; i < pattern.Counts.Length; i++)
+
+        // Short pieces first, while the bar is long enough to be clamped.
+        for (var i = pattern.Counts.Length - 1; i >= 0; i--)
         {
             for (var n = 0; n < pattern.Counts[i]; n++)
             {

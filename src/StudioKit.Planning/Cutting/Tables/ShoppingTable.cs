@@ -1,4 +1,5 @@
 using System.Globalization;
+using StudioKit.Planning.Studio.Hardware;
 using StudioKit.Planning.Tables;
 
 namespace StudioKit.Planning.Cutting.Tables;
@@ -12,9 +13,10 @@ public static class ShoppingTable
     public static string Of(Workshop workshop)
     {
         ArgumentNullException.ThrowIfNull(workshop);
-        return CsvText.Row("item", "count", "priceEach", "price", "currency")
+        return CsvText.Row("item", "count", "priceEach", "price", "currency", "from", "usedAt")
             + string.Concat(workshop.Shopping.Select(line => CsvText.Row(
-                line.Item, line.Count.ToString(CultureInfo.InvariantCulture), Money(line.PriceEach), Money(line.Total), workshop.Currency)));
+                line.Item, line.Count.ToString(CultureInfo.InvariantCulture), Money(line.PriceEach), Money(line.Total), workshop.Currency,
+                line.Tool is not null ? "tool" : line.IsFromTheHouse ? "house" : "shop", line.Hardware is { } part ? HardwareText.Where(part) : "")));
     }
 
     private static string Money(decimal? price) => price?.ToString(CultureInfo.InvariantCulture) ?? "";

@@ -3,6 +3,7 @@ using StudioKit.Kits.Studio;
 using StudioKit.Physics;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Studio.Assembling;
+using StudioKit.Planning.Studio.Hardware;
 using UnitsNet;
 
 namespace StudioKit.Planning.Studio.Frames;
@@ -10,9 +11,6 @@ namespace StudioKit.Planning.Studio.Frames;
 /// <summary>The order in which a frame goes together and comes apart, read off its joints and pieces.</summary>
 internal static class AssemblyOrder
 {
-    // Five turns of a coarse thread of 8 mm and a nut's height stay in the nuts (common practice, no source).
-    private static readonly Length LeastThread = Length.FromMillimeters(15);
-
     /// <summary>What to put together, one act a step: frame, what holds it down, panel, flashes, and the skirts last, which close the box.</summary>
     public static IReadOnlyList<AssemblyStep> Build(
         KitSpec kit, PanelPlan panel, FrameResult frame, IReadOnlyList<FoldedSoftbox> softboxes, IReadOnlyList<FlashBelow> flashes, IReadOnlyList<FootSetting> feet)
@@ -25,7 +23,7 @@ internal static class AssemblyOrder
             .. frame.Feet.Count > 0 ? [Feet(kit, frame)] : Array.Empty<AssemblyStep>(),
             .. steps.Of([.. frame.Feet.Select(foot => foot.Joint)]),
             .. frame.Joints.Any(joint => joint.Pinned) ? [new AssemblyStep.PinJoints([.. frame.Joints.Where(joint => joint.Pinned).Select(joint => joint.Label)])] : Array.Empty<AssemblyStep>(),
-            .. frame.Feet.Count > 0 ? [new AssemblyStep.SetOnFeet(feet.Count > 0 ? kit.Site.Slope : null, [.. feet], LeastThread)] : Array.Empty<AssemblyStep>(),
+            .. frame.Feet.Count > 0 ? [new AssemblyStep.SetOnFeet(feet.Count > 0 ? kit.Site.Slope : null, [.. feet], JointHardware.KeptInNuts)] : Array.Empty<AssemblyStep>(),
             .. Holding(kit, frame),
             .. frame.Ledge.Rests.Count > 0 ? [new AssemblyStep.LayStrips(frame.Ledge)] : Array.Empty<AssemblyStep>(),
             Panel(kit, panel, frame),

@@ -1,6 +1,7 @@
 using StudioKit.Kits;
 using StudioKit.Physics.Structure;
 using StudioKit.Physics.Structure.Frames;
+using StudioKit.Planning.Studio.Hardware;
 using StudioKit.Planning.Studio.Uprights;
 using UnitsNet;
 
@@ -9,9 +10,6 @@ namespace StudioKit.Planning.Studio.Frames;
 /// <summary>Frame and stock of a kit → geometry, cuts and shopping list.</summary>
 internal static class FramePlanner
 {
-    // A clear hole for the M8 screw on the shopping list, medium fit (from memory).
-    private static readonly Length FootHole = Length.FromMillimeters(9);
-
     /// <summary>Why no frame can be drawn for a panel; none where one can.</summary>
     public static FrameObstacle? Obstacle(KitSpec kit, PanelPlan panel) => PipeFrame.Obstacle(FrameDesign.CaseOf(kit, panel));
 
@@ -35,10 +33,12 @@ internal static class FramePlanner
         var sail = FrameSails.Of(uprights);
         var checks = StudioChecks.All(FrameLoads.WithSail(FrameLoads.CaseOf(kit, panel, frame, standing), kit, panel, sail));
         var assembly = AssemblyOrder.Build(kit, panel, frame, softboxes, lowerFlashes, feet);
-        var workshop = WorkshopPlanner.Of(kit, panel, (frame, pieces, fittings), parts, FrameSails.Limited(uprights, checks), services);
+        var built = new HardwareInputs { Kit = kit, Panel = panel, Frame = frame, LowerFlashes = lowerFlashes, Softboxes = softboxes, Parts = parts };
+        var workshop = WorkshopPlanner.Of(built, pieces, fittings, FrameSails.Limited(uprights, checks), services);
         return new FramePlan
         {
             Geometry = frame,
+            Design = design,
             Pieces = pieces,
             InchPieces = CutList.Of(frame, CutRounding.SixteenthInch),
             InsertionDepths = InsertionDepths(kit),
@@ -49,7 +49,7 @@ internal static class FramePlanner
             Seams = SheetParts.Seams(kit),
             PipeDiameter = kit.Frame.Pipe.OutsideDiameter,
             FootSettings = feet,
-            FootHole = frame.Feet.Count > 0 ? FootHole : null,
+            FootHole = workshop.Hardware.FirstOrDefault(line => line.Kind == HardwareKind.Foot)?.Hole,
             FrontClips = EdgeClips.Front(panel, frame),
             Heights = FrameHeights.Of(frame, lowerFlashes),
             Workshop = workshop,

@@ -7,18 +7,10 @@ namespace StudioKit.Planning.Studio.Frames;
 internal static class StripsToBuy
 {
     // A strip of solid rubber 10 mm wide on a rail, or a rigid angle of two legs 2 mm thick beside it (common practice, no source).
-    private static readonly Length PadWidth = Length.FromMillimeters(10);
-    private static readonly Length LedgeThickness = Length.FromMillimeters(2);
+    public static readonly Length PadWidth = Length.FromMillimeters(10);
+    public static readonly Length LedgeThickness = Length.FromMillimeters(2);
     private const double RubberDensity = 1200;
     private const double LedgeDensity = 1400;
-
-    /// <summary>What to ask for in a shop.</summary>
-    public static string Item(PanelLedge ledge) => ledge.Seat == PanelSeat.OverRails
-        ? $"pad strip, {PlanFormat.Millimetres(PadWidth)} wide, {PlanFormat.Millimetres(ledge.Pad)} thick, metre"
-        : $"ledge strip, angle of {PlanFormat.Millimetres(ledge.Bearing)}, metre";
-
-    /// <summary>Whole metres for so many studios [1].</summary>
-    public static int MetresToBuy(PanelLedge ledge, int studios) => (int)Math.Ceiling((ledge.RestLength.Meters * studios) - 1e-9);
 
     /// <summary>Mass of all of them.</summary>
     public static Mass MassOf(PanelLedge ledge) => Mass.FromKilograms(ledge.RestLength.Meters * (ledge.Seat == PanelSeat.OverRails

@@ -2,6 +2,7 @@ using StudioKit.Kits;
 using StudioKit.Physics;
 using StudioKit.Physics.Structure.Frames;
 using StudioKit.Planning.Cutting;
+using StudioKit.Planning.Studio.Hardware;
 
 namespace StudioKit.Planning.Studio.Frames;
 
@@ -9,19 +10,20 @@ namespace StudioKit.Planning.Studio.Frames;
 internal static class WorkshopPlanner
 {
     /// <summary>The workshop of a studio.</summary>
-    /// <param name="kit">The kit.</param>
-    /// <param name="panel">Its panel.</param>
-    /// <param name="built">The frame with its pieces and fittings; none where none is built.</param>
-    /// <param name="parts">Flat pieces of panel, skirts and modifiers.</param>
+    /// <param name="inputs">What is built beside pipe and fittings of the frame, and of which kit.</param>
+    /// <param name="pieces">Pieces of the frame's pipe; none where no frame is built.</param>
+    /// <param name="fittings">Fittings of the frame.</param>
     /// <param name="uprights">What holds the upright sheets.</param>
     /// <param name="services">Cut planners.</param>
     public static Workshop Of(
-        KitSpec kit, PanelPlan panel, (FrameResult Frame, IReadOnlyList<CutListEntry> Pieces, IReadOnlyList<FittingCount> Fittings)? built, IReadOnlyList<SheetPart> parts,
-        ValueList<UprightStandPlan> uprights, PlanningServices services)
+        HardwareInputs inputs, IReadOnlyList<CutListEntry> pieces, IReadOnlyList<FittingCount> fittings, ValueList<UprightStandPlan> uprights, PlanningServices services)
     {
-        IReadOnlyList<SheetPart> all = [.. parts, .. uprights.Select(upright => upright.Sheet)];
-        var pipe = services.Bars.Plan(BarRequest(kit, built?.Pieces ?? [], uprights));
-        var sheets = SheetCuts.Plan(kit, panel, all, services.Sheets);
+        var (kit, panel) = (inputs.Kit, inputs.Panel);
+        ValueList<SheetPart> all = [.. inputs.Parts, .. uprights.Select(upright => upright.Sheet)];
+        ValueList<BuiltHolder> holders = [.. BuiltHolder.Of(kit)];
+        var built = inputs with { Parts = all, Holders = holders, Uprights = uprights };
+        var (hardware, pipe, sheets) = (HardwarePlanner.Of(built), services.Bars.Plan(BarRequest(kit, pieces, uprights)), SheetCuts.Plan(kit, panel, all, services.Sheets));
+        var tools = ToolPlanner.Of(built, hardware);
         return new Workshop
         {
             PipeName = kit.Frame.Pipe.Name,
@@ -29,17 +31,24 @@ internal static class WorkshopPlanner
             PipeCuts = pipe,
             SheetParts = all,
             SheetCuts = sheets,
-            Shopping = ShoppingList.Of(kit, panel, built is { } frame ? (frame.Frame, frame.Fittings) : null, pipe, sheets, uprights),
+            Shopping = ShoppingList.Of(kit, panel, fittings, pipe, sheets, uprights, hardware, tools),
             Currency = kit.Stock.Currency,
             Studios = kit.Stock.Studios,
-            BuiltHolders = [.. BuiltHolder.Of(kit)],
+            BuiltHolders = holders,
             Uprights = uprights,
+            Hardware = hardware,
+            Tools = tools,
         };
     }
 
     /// <summary>The workshop of upright sheets where no frame is built; none where there is none.</summary>
-    public static Workshop? WithoutFrame(KitSpec kit, PanelPlan panel, IReadOnlyList<UprightPlan> sheets, PlanningServices services) =>
-        Uprights.UprightStandPlanner.Of(kit, sheets, null) is { Count: > 0 } uprights ? Of(kit, panel, null, SheetParts.Modifiers(kit, SheetParts.Softboxes(kit)), uprights, services) : null;
+    public static Workshop? WithoutFrame(KitSpec kit, PanelPlan panel, IReadOnlyList<UprightPlan> sheets, PlanningServices services)
+    {
+        var softboxes = SheetParts.Softboxes(kit);
+        return Uprights.UprightStandPlanner.Of(kit, sheets, null) is { Count: > 0 } uprights
+            ? Of(new HardwareInputs { Kit = kit, Panel = panel, Softboxes = softboxes, Parts = SheetParts.Modifiers(kit, softboxes) }, [], [], uprights, services)
+            : null;
+    }
 
     private static BarCutRequest BarRequest(KitSpec kit, IReadOnlyList<CutListEntry> pieces, ValueList<UprightStandPlan> uprights) => new()
     {

@@ -1,4 +1,6 @@
+using StudioKit.Physics;
 using StudioKit.Planning;
+using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Studio;
 using StudioKit.Sheets.Building;
 using StudioKit.Sheets.Layout;
@@ -23,9 +25,30 @@ internal static class SheetGoodsSection
                 [part.Purpose, part.Material, $"{measures.Of(part.Width)} × {measures.Of(part.Height)}", BuildFigures.Count(part.Count), part.KeepsDirection ? "as it lies" : "may turn"]))]);
         yield return new Paragraph($"Leave the film on until the sheet is clipped on, and keep the same side up. {ProofText.Of(workshop.SheetCuts.Proof)}");
         yield return new Caution(UsualCautions.CuttingAcrylic);
-        foreach (var sheet in workshop.SheetCuts.Sheets)
+        foreach (var alike in workshop.SheetCuts.Sheets.Where(sheet => sheet.Panels.Count > 1).GroupBy(Cut))
         {
-            yield return new DrawingBlock(SheetCutDrawing.Of(sheet), MaxHeight: 90);
+            yield return Drawn([.. alike]);
+        }
+
+        foreach (var pair in workshop.SheetCuts.Sheets.Where(sheet => sheet.Panels.Count == 1).GroupBy(Cut).Chunk(2))
+        {
+            yield return pair.Length == 1 ? Drawn([.. pair[0]]) : new SideBySide([.. pair.Select(alike => ((Block)Drawn([.. alike]), 1.0))]);
+        }
+
+        foreach (var missing in workshop.SheetCuts.Uncut)
+        {
+            yield return new Caution(UncutText.Of(missing), "Not cut");
         }
     }
+
+    private static DrawingBlock Drawn(IReadOnlyList<CutSheet> alike)
+    {
+        var drawing = SheetCutDrawing.Of(alike[0]);
+        return new DrawingBlock(drawing, MaxHeight: 75, Caption: alike.Count == 1
+            ? drawing.Title
+            : $"Sheets {string.Join(", ", alike.Select(sheet => BuildFigures.Count(sheet.Number)))}, cut alike{drawing.Title[drawing.Title.IndexOf(':', StringComparison.Ordinal)..]}");
+    }
+
+    // Sheets with the same pieces in the same places are drawn once.
+    private static (string Stock, ValueList<PlacedPanel> Panels) Cut(CutSheet sheet) => (sheet.StockLabel, [.. sheet.Panels]);
 }

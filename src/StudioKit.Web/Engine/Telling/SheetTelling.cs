@@ -23,8 +23,7 @@ internal static class SheetTelling
     {
         "plan-report.pdf" => "Report: the whole plan with its sources",
         "light.pdf" => "Light on the panel",
-        "build-sheet.pdf" => "Build sheet: the frame, step by step",
-        "cut-list.pdf" => "Cut list for the workshop",
+        "build-sheet.pdf" => "Build sheet: what to buy, cut and put together",
         "day-plan.pdf" => "Sun and light of the day",
         "session-plan.pdf" => "The day in the field",
         "pack-list.pdf" => "Pack list",
