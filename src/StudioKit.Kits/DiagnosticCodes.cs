@@ -68,4 +68,7 @@ public static class DiagnosticCodes
 
     /// <summary>A file of a measured light distribution is not laid out as LM-63 has it.</summary>
     public const string Photometry = "KIT022";
+
+    /// <summary>A warning: a letter that no bundled font prints.</summary>
+    public const string NotPrinted = "KIT023";
 }

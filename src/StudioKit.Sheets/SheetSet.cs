@@ -68,7 +68,7 @@ public static class SheetSet
 
     private static Stamp StampOf(Plan plan, SheetOptions options) => new(plan.Kit.Name, plan.ContentHash, options.Date) { Corrected = plan.Corrections?.Date };
 
-    private static SheetFile Pdf(string name, LaidDocument laid) => new(name, PdfWriter.Write(laid.Document), laid.Problems);
+    private static SheetFile Pdf(string name, LaidDocument laid) => new(name, PdfWriter.Write(laid.Document), [.. laid.Problems, .. MissingLetters.In(laid.Document)]);
 
     private static IReadOnlyList<SheetFile> Pages(NamedChapter named, Stamp stamp) =>
         [.. named.Chapter.Alone(stamp).Document.Pages.Select((page, i) => new SheetFile(FormattableString.Invariant($"{named.FileName}-{i + 1}.svg"), SvgWriter.Write(page), []))];

@@ -3,7 +3,7 @@ namespace StudioKit.Typefaces;
 /// <summary>The bundled font files with their licences, apart from all code, so that a page need not load them before it prints.</summary>
 public static class TypefaceFiles
 {
-    /// <summary>Names of the files, fonts (<c>.ttf</c>) and licences (<c>-OFL.txt</c>).</summary>
+    /// <summary>Names of the files, fonts (<c>.ttf</c>) and licences (<c>-OFL.txt</c>, <c>-Apache.txt</c>).</summary>
     public static IReadOnlyList<string> Names => [.. typeof(TypefaceFiles).Assembly.GetManifestResourceNames().Order(StringComparer.Ordinal)];
 
     /// <summary>Reads a file.</summary>

@@ -11,11 +11,19 @@ internal static class DemoBooks
     private static readonly ConcurrentDictionary<string, Lazy<SheetFile>> Books = new(StringComparer.Ordinal);
 
     /// <summary>Names of the demo kits.</summary>
-    public static TheoryData<string> Kits { get; } = [.. Directory.EnumerateFiles(Folder(), "*.yaml").Select(file => Path.GetFileNameWithoutExtension(file)).Order(StringComparer.Ordinal)];
+    public static IReadOnlyList<string> Names { get; } = [.. Directory.EnumerateFiles(Folder(), "*.yaml").Select(file => Path.GetFileNameWithoutExtension(file)).Order(StringComparer.Ordinal)];
 
-    public static Plan Plan(string kit) => Plans.GetOrAdd(kit, name => new Lazy<Plan>(() => KitPlanner.Plan(KitReader.Read(Path.Combine(Folder(), $"{name}.yaml"))))).Value;
+    /// <summary>The same, for theories.</summary>
+    public static TheoryData<string> Kits => [.. Names];
+
+    /// <summary>A demo kit by its number, as it is read.</summary>
+    public static KitSpec Kit(int number) => Read(Names[number]).Kit!;
+
+    public static Plan Plan(string kit) => Plans.GetOrAdd(kit, name => new Lazy<Plan>(() => KitPlanner.Plan(Read(name)))).Value;
 
     public static SheetFile Book(string kit) => Books.GetOrAdd(kit, name => new Lazy<SheetFile>(() => SheetSet.WriteBook(Plan(name), new SheetOptions()))).Value;
+
+    private static KitReadResult Read(string kit) => KitReader.Read(Path.Combine(Folder(), $"{kit}.yaml"));
 
     private static string Folder()
     {

@@ -98,6 +98,13 @@ internal sealed class CheckCommand
     private (KitReadResult Read, Plan? Plan) Read(string path, ParseResult parsed, CommandHost host)
     {
         var read = _day.Apply(parsed, KitInput.Read(path, host), host);
+        var unprinted = read.HasErrors ? [] : UnprintedText.In(path, read);
+        foreach (var warning in unprinted)
+        {
+            host.Report(warning);
+        }
+
+        read = read with { Diagnostics = [.. read.Diagnostics, .. unprinted] };
         return (read, read.HasErrors || !parsed.GetValue(_plan) ? null : Planner.Plan(read));
     }
 

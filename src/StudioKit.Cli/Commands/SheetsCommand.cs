@@ -47,6 +47,11 @@ internal static class SheetsCommand
                 return (int)ExitCode.BadInput;
             }
 
+            foreach (var warning in UnprintedText.In(parsed.GetRequiredValue(kit), read))
+            {
+                host.Report(warning);
+            }
+
             if (CardInput.Read(parsed.GetValue(cards) ?? [], parsed.GetValue(templates) ?? [], host) is not { } chosen)
             {
                 return (int)ExitCode.BadInput;

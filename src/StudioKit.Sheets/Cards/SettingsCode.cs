@@ -11,7 +11,10 @@ internal sealed record SettingsCode(string Text) : Block
     public const double Module = 0.4;
 
     // A card is laid out several times to find its type size; the code stays the same.
-    private readonly Lazy<List<System.Collections.BitArray>> _matrix = new(() => MatrixOf(Text));
+    private readonly Lazy<List<System.Collections.BitArray>> _matrix = new(() => KnownMatrix(Text));
+
+    [ThreadStatic]
+    private static (string Text, List<System.Collections.BitArray> Matrix)? _last;
 
     /// <summary>Width and height, quiet zone included [mm].</summary>
     public double Side => _matrix.Value.Count * Module;
@@ -20,6 +23,16 @@ internal sealed record SettingsCode(string Text) : Block
     {
         var left = Math.Max(0, width - Side);
         return Layout.Fit.WholeOrNothing(this, "The code", Side, height, () => [.. _matrix.Value.SelectMany((row, y) => Runs(row, y, left))]);
+    }
+
+    private static List<System.Collections.BitArray> KnownMatrix(string text)
+    {
+        if (_last is not { } last || last.Text != text)
+        {
+            _last = last = (text, MatrixOf(text));
+        }
+
+        return last.Matrix;
     }
 
     // QRCoder's matrix brings the quiet zone along.

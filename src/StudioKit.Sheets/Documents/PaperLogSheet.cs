@@ -50,9 +50,13 @@ internal static class PaperLogSheet
     private static double Title(List<Primitive> marks, PageSetup setup, Stamp stamp, PageRun run, int side)
     {
         const double Line = Margin + 3;
-        marks.Add(new Label(new Point(Margin, Line), $"{stamp.KitName}: paper log{(side == 0 ? "" : ", continued")}", TypeScale.Body, Weight: TextWeight.Bold));
-        marks.Add(new Label(
-            new Point(setup.Width - Margin, Line), $"{stamp.Origin}. Type in with 'studiokit log enter --kit'. {run.Says(side)}", TypeScale.Smallest, TextAnchor.End));
+        var origin = $"{stamp.Origin}. Type in with 'studiokit log enter --kit'. {run.Says(side)}";
+        var what = $": paper log{(side == 0 ? "" : ", continued")}";
+
+        // A long name of the kit gives way to what it heads and to where it came from.
+        var room = setup.Width - (2 * Margin) - 4 - TextMeter.Width(origin, TypeScale.Smallest, TextWeight.Regular) - TextMeter.Width(what, TypeScale.Body, TextWeight.Bold);
+        marks.Add(new Label(new Point(Margin, Line), TextWrap.Shortened(stamp.KitName, room, TypeScale.Body, TextWeight.Bold) + what, TypeScale.Body, Weight: TextWeight.Bold));
+        marks.Add(new Label(new Point(setup.Width - Margin, Line), origin, TypeScale.Smallest, TextAnchor.End));
         return Line + 2.5;
     }
 

@@ -25,6 +25,7 @@ internal static class BundledFonts
             FontFace.Bold => "AtkinsonHyperlegibleNext-Bold.ttf",
             FontFace.FallbackRegular => "NotoSans-Regular.ttf",
             FontFace.FallbackBold => "NotoSans-Bold.ttf",
+            FontFace.Wide or FontFace.WideBold => "DroidSansFallback-Regular.ttf",
             _ => throw new ArgumentOutOfRangeException(nameof(face), face, "Not a bundled font."),
         };
         return TypefaceFiles.Read(name);

@@ -42,15 +42,20 @@ internal sealed class CharacterMap
     {
         var ends = _start + 14;
         var starts = ends + (2 * _segments) + 2;
-        for (var i = 0; codePoint <= 0xFFFF && i < _segments; i++)
+        if (codePoint > 0xFFFF)
         {
-            if (UInt16(ends + (2 * i)) >= codePoint)
-            {
-                return UInt16(starts + (2 * i)) <= codePoint ? GlyphInSegment(starts, i, codePoint) : 0;
-            }
+            return 0;
         }
 
-        return 0;
+        // Segments stand in the order of their ends, and the last one ends at the end of the plane.
+        var (low, high) = (0, _segments - 1);
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = UInt16(ends + (2 * middle)) < codePoint ? (middle + 1, high) : (low, middle);
+        }
+
+        return UInt16(starts + (2 * low)) <= codePoint ? GlyphInSegment(starts, low, codePoint) : 0;
     }
 
     private int GlyphInSegment(int starts, int segment, int codePoint)

@@ -14,4 +14,10 @@ internal enum FontFace
 
     /// <summary>Noto Sans bold, for letters that the first family has not.</summary>
     FallbackBold,
+
+    /// <summary>Droid Sans Fallback, for ideographs, kana and Hangul.</summary>
+    Wide,
+
+    /// <summary>The same made bold, as the family has one weight.</summary>
+    WideBold,
 }

@@ -24,7 +24,7 @@ internal sealed record DrawingBlock(Drawing Drawing, bool TrueScale = false, dou
     {
         foreach (var reduction in TrueScale ? Reductions[..1] : Reductions)
         {
-            var scaled = Drawing.Scaled(1 / reduction);
+            var scaled = ClearedLabels.Of(Drawing.Scaled(1 / reduction), width);
             var bounds = scaled.Bounds;
             var caption = Lines(reduction, width);
             var under = caption.Count == 0 ? 0 : (caption.Count * TypeScale.LineHeight(TypeScale.Small)) + AboveCaption;

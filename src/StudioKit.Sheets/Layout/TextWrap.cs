@@ -6,6 +6,14 @@ namespace StudioKit.Sheets.Layout;
 /// <summary>Breaks text into lines.</summary>
 internal static class TextWrap
 {
+    // Keeps text that was measured for its column from being broken by rounding [mm].
+    private const double Play = 1e-6;
+
+    private const int MostKnown = 2000;
+
+    [ThreadStatic]
+    private static Dictionary<(string Text, double Width, double SizePt, TextWeight Weight), List<string>>? _known;
+
     private static readonly HashSet<string> Units = new(StringComparer.Ordinal)
     {
         "mm", "cm", "m", "µm", "in", "ft", "g", "kg", "oz", "lb", "s", "ms", "min", "h", "N", "lx", "Wh", "%", "stop", "stops", "EUR",
@@ -14,21 +22,41 @@ internal static class TextWrap
     /// <summary>Lines no wider than the room; a word that is too long alone is broken behind its last hyphen or the like that the room holds, else where the room ends.</summary>
     public static IReadOnlyList<string> Lines(string text, double width, double sizePt, TextWeight weight)
     {
+        // A card is tried in many ways before one is taken, and most of its texts are broken alike in all of them.
+        var known = _known ??= [];
+        if (!known.TryGetValue((text, width, sizePt, weight), out var lines))
+        {
+            if (known.Count >= MostKnown)
+            {
+                known.Clear();
+            }
+
+            known.Add((text, width, sizePt, weight), lines = Broken(text, width, sizePt, weight));
+        }
+
+        return lines;
+    }
+
+    private static List<string> Broken(string text, double width, double sizePt, TextWeight weight)
+    {
         var lines = new List<string>();
+        var space = TextMeter.Width(" ", sizePt, weight);
         foreach (var paragraph in text.Split('\n'))
         {
-            var line = "";
+            // Letters stand side by side without kerning, so that widths add up.
+            var (line, filled) = ("", 0.0);
             foreach (var (word, gap) in Words(paragraph))
             {
-                var longer = line.Length == 0 ? word : line + gap + word;
-                if (Fits(longer, width, sizePt, weight))
+                var (before, wide) = (line.Length == 0 ? 0 : filled + (gap.Length * space), TextMeter.Width(word, sizePt, weight));
+                if (before + wide <= width + Play)
                 {
-                    line = longer;
+                    (line, filled) = (line.Length == 0 ? word : line + gap + word, before + wide);
                     continue;
                 }
 
                 AddUnlessEmpty(lines, line);
                 line = BreakWord(lines, word, width, sizePt, weight);
+                filled = TextMeter.Width(line, sizePt, weight);
             }
 
             lines.Add(line);
@@ -98,9 +126,8 @@ internal static class TextWrap
         return word;
     }
 
-    // A millionth of a millimetre keeps text that was measured for its column from being broken by rounding.
     private static bool Fits(string text, double width, double sizePt, TextWeight weight) =>
-        TextMeter.Width(text, sizePt, weight) <= width + 1e-6;
+        TextMeter.Width(text, sizePt, weight) <= width + Play;
 
     private static void AddUnlessEmpty(List<string> lines, string line)
     {

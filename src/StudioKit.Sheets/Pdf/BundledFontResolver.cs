@@ -21,7 +21,9 @@ internal sealed class BundledFontResolver : IFontResolver
     }
 
     public FontResolverInfo? ResolveTypeface(string familyName, bool bold, bool italic) =>
-        Enum.TryParse<FontFace>(familyName, out var face) ? new FontResolverInfo(face.ToString(), mustSimulateBold: false, mustSimulateItalic: italic) : null;
+        Enum.TryParse<FontFace>(familyName, out var face)
+            ? new FontResolverInfo((face == FontFace.WideBold ? FontFace.Wide : face).ToString(), mustSimulateBold: face == FontFace.WideBold, mustSimulateItalic: italic)
+            : null;
 
     public byte[]? GetFont(string faceName) => BundledFonts.Bytes(Enum.Parse<FontFace>(faceName));
 }

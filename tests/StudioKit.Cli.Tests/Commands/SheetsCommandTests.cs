@@ -111,6 +111,23 @@ public sealed class SheetsCommandTests : IDisposable
         File.Exists(_folder.File("out/cards-40x40mm.pdf")).Should().BeTrue();
     }
 
+    [Fact]
+    public void A_letter_that_no_bundled_font_prints_is_told_with_its_place_and_is_no_success()
+    {
+        var text = File.ReadAllText(Repository.Kit("heath-ultralight.yaml"));
+        var name = text.Split('\n').Single(line => line.StartsWith("kit:", StringComparison.Ordinal));
+        File.WriteAllText(_folder.File("heath.yaml"), text.Replace(name, "kit: Heide 荒地 황무지 בור 🦋", StringComparison.Ordinal));
+
+        var run = CommandRun.Of("sheets", _folder.File("heath.yaml"), "--out", _folder.File("out"));
+        var check = CommandRun.Of("check", _folder.File("heath.yaml"));
+
+        run.ExitCode.Should().Be(1, "what is left out is no success");
+        run.Error.Should().MatchRegex(@"does not fit: plan-report\.pdf: No bundled font prints .*U\+05D1.*U\+1F98B");
+        check.ExitCode.Should().Be(0, "it is a warning");
+        check.Error.Should().MatchRegex(@"heath\.yaml\(\d+,16\): warning KIT023: No bundled font prints .*U\+05D1.*U\+1F98B.* in 'kit'");
+        check.Error.Should().NotContain("U+8352").And.NotContain("U+D669");
+    }
+
     [Theory]
     [InlineData("0 mm x 0 mm")]
     [InlineData("10 km x 10 km")]
