@@ -134,6 +134,22 @@ public sealed record UprightStandPlan
     /// <summary>How it goes up, step by step.</summary>
     public required ValueList<UprightStep> Assembly { get; init; }
 
+    /// <summary>How it comes down, step by step.</summary>
+    public ValueList<UprightPackingStep> PackingDown =>
+    [
+        UprightPackingStep.TakeSheet,
+        .. Cords > 0 ? [UprightPackingStep.UntieCords] : Array.Empty<UprightPackingStep>(),
+        .. Ballast > Mass.Zero ? [UprightPackingStep.LiftBallast] : Array.Empty<UprightPackingStep>(),
+        .. Carrier switch
+        {
+            UprightCarrier.Stakes => [UprightPackingStep.PullStakes],
+            UprightCarrier.Feet => [UprightPackingStep.PartFeet],
+            _ => new[] { UprightPackingStep.UnclipPoles, UprightPackingStep.UnclipBar },
+        },
+        .. Assembly.Contains(UprightStep.JoinPoles) ? [UprightPackingStep.PartPoles] : Array.Empty<UprightPackingStep>(),
+        UprightPackingStep.CountParts,
+    ];
+
     /// <summary>The ten-minute mean in the open whose gusts it still stands in.</summary>
     public Speed HighestMean => HighestGust / Wind.GustOverMean;
 

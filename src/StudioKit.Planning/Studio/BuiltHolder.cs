@@ -1,5 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Kits.Lighting;
+using StudioKit.Physics;
 using StudioKit.Physics.Structure;
 using StudioKit.Planning.Studio.Frames;
 using UnitsNet;
@@ -23,6 +24,16 @@ public sealed record BuiltHolder(string Holder, int Poles, Length PoleLength, in
 
     /// <summary>Clips that fasten an arm to the frame [1].</summary>
     public int Clips => OnPeg ? 0 : 2;
+
+    /// <summary>How it goes together, one act a step.</summary>
+    public ValueList<HolderStep> Assembly =>
+    [
+        .. Poles > 1 ? [HolderStep.JoinPole] : Array.Empty<HolderStep>(),
+        .. Arms > 1 ? [HolderStep.JoinArm] : Array.Empty<HolderStep>(),
+        OnPeg ? HolderStep.StandOnPeg : HolderStep.ClipToRail,
+        .. Tees > 0 ? [HolderStep.TopWithBoom] : Array.Empty<HolderStep>(),
+        HolderStep.FastenFlash,
+    ];
 
     /// <summary>Its longest piece.</summary>
     public Length LongestPiece => Poles > 0 && PoleLength > ArmLength ? PoleLength : ArmLength;

@@ -31,6 +31,35 @@ internal static class HolderDrawing
         return new Drawing($"Holder: {holder.Holder}", Says(holder, pole, arm), marks);
     }
 
+    /// <summary>As a step leaves it: what it brings heavy, what stood before it thin, what comes later left out.</summary>
+    public static Drawing Step(BuiltHolder holder, Length pipe, HolderStep step)
+    {
+        var (half, pole) = (pipe.Millimeters / 2, holder.Poles * holder.PoleLength.Millimeters);
+        var upright = Similarity.Shift(0, 0) with { Turn = -Math.PI / 2 };
+        IEnumerable<Primitive> poles = Run(holder.Poles, holder.PoleLength.Millimeters, half).Select(mark => mark.Under(upright));
+        IEnumerable<Primitive> arms = Run(holder.Arms, holder.ArmLength.Millimeters, half).Select(mark => mark.Under(Similarity.Shift(0, -pole)));
+        (HolderStep By, IEnumerable<Primitive> Marks)[] parts =
+        [
+            (holder.Assembly.Contains(HolderStep.JoinPole) ? HolderStep.JoinPole : HolderStep.StandOnPeg, poles),
+            (HolderStep.StandOnPeg, holder.OnPeg ? Foot(half) : []),
+            (holder.Assembly.Contains(HolderStep.JoinArm) ? HolderStep.JoinArm : holder.OnPeg ? HolderStep.TopWithBoom : HolderStep.ClipToRail, arms),
+            (HolderStep.ClipToRail, holder.OnPeg ? [] : Clips(half)),
+            (HolderStep.TopWithBoom, holder.Tees > 0 ? [Fitting(0, -pole, half)] : []),
+            (HolderStep.FastenFlash, [Flash(holder.Arms * holder.ArmLength.Millimeters, -pole, half)]),
+        ];
+        var order = holder.Assembly.ToList();
+        var shown = parts.Where(part => order.IndexOf(part.By) <= order.IndexOf(step));
+        return new Drawing(
+            HolderText.Title(step, holder), HolderText.Of(step, holder), [.. shown.SelectMany(part => part.Marks.Select(mark => Weighed(mark, part.By == step ? new Stroke(0.55) : Stroke.Thin)))]);
+    }
+
+    private static Primitive Weighed(Primitive mark, Stroke stroke) => mark switch
+    {
+        Polygon polygon => polygon with { Stroke = stroke },
+        Line line => line with { Stroke = stroke with { Style = line.Stroke.Style } },
+        _ => mark,
+    };
+
     // Pieces end to end from the left, a coupling over each joint.
     private static IEnumerable<Primitive> Run(int count, double length, double half) => Enumerable.Range(0, count)
         .Select(Primitive (i) => Polygon.Rectangle(new Bounds(i * length, -half, (i + 1) * length, half), Stroke.Edge, Fill.White))

@@ -46,10 +46,33 @@ internal static class UprightDrawing
     public static Drawing Step(UprightStandPlan upright, UprightStep step)
     {
         var lines = new UprightLines(upright);
-        var (front, side) = (lines.Front(step).ToList(), lines.Side(step).ToList());
+        var (front, side) = step switch
+        {
+            UprightStep.MarkClips => ([.. lines.SheetAlone()], [.. lines.Front(step)]),
+            UprightStep.LookOver => ([.. lines.Front(step), .. lines.SheetToCome()], [.. lines.Side(step), .. lines.Subject()]),
+            _ => (lines.Front(step).ToList(), lines.Side(step).ToList()),
+        };
         var (a, b) = (Of(front), Of(side));
         return new Drawing($"{upright.Name}: {step}", "The sheet from the front and from the right as this step leaves it",
             [.. front.Select(mark => mark.Under(Similarity.Shift(-a.Left, 0))), .. side.Select(mark => mark.Under(Similarity.Shift(a.Width + (0.15 * (a.Width + b.Width)) - b.Left, 0)))]);
+    }
+
+    /// <summary>Both views as they are before a packing step, what it takes away in heavy lines; none where it takes nothing away.</summary>
+    public static Drawing? Packing(UprightStandPlan upright, UprightPackingStep step)
+    {
+        UprightStep? undone = step switch
+        {
+            UprightPackingStep.TakeSheet => UprightStep.HangSheet,
+            UprightPackingStep.UntieCords => UprightStep.TieCords,
+            UprightPackingStep.LiftBallast => UprightStep.LayBallast,
+            UprightPackingStep.UnclipPoles => UprightStep.ClipPoles,
+            UprightPackingStep.UnclipBar => UprightStep.ClipBar,
+            UprightPackingStep.PullStakes => UprightStep.DriveStakes,
+            UprightPackingStep.PartFeet => UprightStep.StandFeet,
+            UprightPackingStep.PartPoles => UprightStep.JoinPoles,
+            _ => null,
+        };
+        return undone is { } taken ? Step(upright, taken) with { Title = $"{upright.Name}: {step}" } : null;
     }
 
     private static Bounds Of(IEnumerable<Primitive> marks) => marks.Select(mark => mark.Bounds).Aggregate((one, other) => one.With(other));

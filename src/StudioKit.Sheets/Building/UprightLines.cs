@@ -59,6 +59,15 @@ internal sealed class UprightLines(UprightStandPlan upright)
         yield return new Label(at.Plus(0, 40), "subject", 7, TextAnchor.Middle);
     }
 
+    /// <summary>The sheet and its clips alone, heavy.</summary>
+    public IEnumerable<Primitive> SheetAlone() => Sheet(UprightStep.HangSheet);
+
+    /// <summary>Where the sheet will be.</summary>
+    public IEnumerable<Primitive> SheetToCome()
+    {
+        yield return Polygon.Rectangle(new Bounds(-Width / 2, Up(UpperEdge), Width / 2, Up(LowerEdge)), Stroke.Hidden);
+    }
+
     /// <summary>As the camera sees it; after a step, or whole.</summary>
     public IEnumerable<Primitive> Front(UprightStep? after)
     {

@@ -34,7 +34,6 @@ internal static class BuildSheet
                 .. FlashesBelowSection.Places(plan),
                 .. HoldersSection.Of(frame, measures),
                 .. JointsSection.Of(frame, page),
-                .. CautionBlocks.Of(plan, CautionSheet.Build),
                 .. AssemblySection.Of(plan, frame),
                 .. UprightBlocks.Of(workshop.Uprights, measures),
                 .. TemplatesSection.Of(plan, frame, measures, page),

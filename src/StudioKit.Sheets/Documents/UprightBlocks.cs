@@ -1,7 +1,7 @@
 using System.Globalization;
 using StudioKit.Planning;
-using StudioKit.Planning.Studio.Uprights;
 using StudioKit.Sheets.Building;
+using StudioKit.Sheets.Documents.BuildSections;
 using StudioKit.Sheets.Layout;
 using StudioKit.Wording;
 
@@ -10,7 +10,8 @@ namespace StudioKit.Sheets.Documents;
 /// <summary>The upright sheets on the build sheet: each with its views, parts, steps and wind.</summary>
 internal static class UprightBlocks
 {
-    private const int StepsInARow = 3;
+    private const double StepTall = 52;
+    private const double PackingTall = 34;
 
     /// <summary>Their pieces of pipe; nothing where there are none.</summary>
     public static IEnumerable<Block> Pieces(IReadOnlyList<UprightStandPlan> uprights)
@@ -48,18 +49,21 @@ internal static class UprightBlocks
         yield return new Heading("Parts", 3);
         yield return Parts(upright, measures);
         yield return new Heading("Putting it up", 3);
-        yield return new ItemList([.. upright.Assembly.Select(step => UprightStepText.Of(step, upright, measures))], ItemMarker.Number);
-        foreach (var row in Drawn(upright).Chunk(StepsInARow))
+        foreach (var (step, i) in upright.Assembly.Select((step, i) => (step, i)))
         {
-            yield return new SideBySide([.. row.Select(step => ((Block)new DrawingBlock(
-                UprightDrawing.Step(upright, step.Step), MaxHeight: 60, Caption: FormattableString.Invariant($"step {step.Number}")), 1.0))]);
+            yield return StepBlock.Of(i + 1, UprightStepText.Title(step), UprightStepText.Of(step, upright, measures), StepBlock.Fitted(UprightDrawing.Step(upright, step), StepTall));
+        }
+
+        yield return new Heading("Packing down", 3);
+        yield return new Paragraph("What is heavy comes off.", TypeScale.Small);
+        foreach (var (step, i) in upright.PackingDown.Select((step, i) => (step, i)))
+        {
+            var (title, words) = (UprightStepText.Title(step), UprightStepText.Of(step, upright));
+            yield return UprightDrawing.Packing(upright, step) is { } drawing
+                ? StepBlock.Of(i + 1, title, words, StepBlock.Fitted(drawing, PackingTall))
+                : StepBlock.Of(i + 1, title, words);
         }
     }
-
-    // What a step changes can be seen of it.
-    private static IEnumerable<(UprightStep Step, int Number)> Drawn(UprightStandPlan upright) => upright.Assembly
-        .Select((step, i) => (Step: step, Number: i + 1))
-        .Where(step => step.Step is not UprightStep.MarkClips and not UprightStep.LookOver and not UprightStep.CheckOver);
 
     private static string Summary(UprightStandPlan upright, Measures measures) =>
         $"{measures.Of(upright.Width)} × {measures.Of(upright.Height)} of {upright.Sheet.Material}, held by {UprightStepText.Carrier(upright.Carrier)}. "

@@ -26,6 +26,54 @@ internal static class UprightStepText
         _ => throw new ArgumentOutOfRangeException(nameof(step), step, "A step without words."),
     };
 
+    /// <summary>What a step is about, a few words.</summary>
+    public static string Title(UprightStep step) => step switch
+    {
+        UprightStep.JoinPoles => "Join the poles",
+        UprightStep.MarkClips => "Mark the clips",
+        UprightStep.LookOver => "Look the place over",
+        UprightStep.DriveStakes => "Drive the stakes",
+        UprightStep.PullStake => "Pull one as a test",
+        UprightStep.StandFeet => "Feet and poles",
+        UprightStep.LayBallast => "Ballast",
+        UprightStep.ClipBar => "The bar",
+        UprightStep.ClipPoles => "The poles",
+        UprightStep.HangSheet => "The sheet",
+        UprightStep.TieCords => "Cords and pegs",
+        UprightStep.CheckOver => "Before the first flash",
+        _ => throw new ArgumentOutOfRangeException(nameof(step), step, "A step without words."),
+    };
+
+    /// <summary>What a packing step is about, a few words.</summary>
+    public static string Title(UprightPackingStep step) => step switch
+    {
+        UprightPackingStep.TakeSheet => "The sheet off",
+        UprightPackingStep.UntieCords => "Cords and pegs",
+        UprightPackingStep.LiftBallast => "Ballast",
+        UprightPackingStep.UnclipPoles => "The poles off",
+        UprightPackingStep.UnclipBar => "The bar off",
+        UprightPackingStep.PullStakes => "Pull the stakes",
+        UprightPackingStep.PartFeet => "Feet and poles apart",
+        UprightPackingStep.PartPoles => "Poles apart",
+        UprightPackingStep.CountParts => "Count",
+        _ => throw new ArgumentOutOfRangeException(nameof(step), step, "A step without words."),
+    };
+
+    /// <summary>A packing step in sentences.</summary>
+    public static string Of(UprightPackingStep step, UprightStandPlan upright) => step switch
+    {
+        UprightPackingStep.TakeSheet => $"Switch the flash off. Unclip the sheet from above downwards, two hands on it: a gust takes it. Count its {upright.SheetClips.ToString(CultureInfo.InvariantCulture)} clips, wipe it with water and a soft cloth, and wrap it, film or cloth on both faces.",
+        UprightPackingStep.UntieCords => $"Draw all {upright.Cords.ToString(CultureInfo.InvariantCulture)} pegs, count them and roll up their cords; close the holes.",
+        UprightPackingStep.LiftBallast => "Lift the ballast off and empty it where it was filled.",
+        UprightPackingStep.UnclipPoles => "Unclip both poles from the bar and the back rail.",
+        UprightPackingStep.UnclipBar => $"Unclip the bar from the back legs and count the {upright.PipeClips.ToString(CultureInfo.InvariantCulture)} clips from pipe to pipe.",
+        UprightPackingStep.PullStakes => "Pull both stakes straight out with a twist, wipe the earth back into their holes and close them.",
+        UprightPackingStep.PartFeet => "Pull the poles out of their tees and the half feet apart: twist, don't lever.",
+        UprightPackingStep.PartPoles => "Pull the pieces of each pole out of their couplings.",
+        UprightPackingStep.CountParts => $"Count the pieces: {string.Join(", ", upright.Pieces.Select(piece => FormattableString.Invariant($"{piece.Count} of {piece.Label}")))}{string.Concat(upright.Fittings.Select(fitting => FormattableString.Invariant($", {fitting.Count} of {fitting.Name}")))}. Undo what was bent aside, and look whether anything lies in the grass.",
+        _ => throw new ArgumentOutOfRangeException(nameof(step), step, "A step without words."),
+    };
+
     /// <summary>What holds it, in a few words.</summary>
     public static string Carrier(UprightCarrier carrier) => carrier switch
     {

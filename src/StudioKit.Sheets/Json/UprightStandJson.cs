@@ -42,5 +42,6 @@ internal static class UprightStandJson
         .Text("weakest", MemberText.Of(stand.Weakest))
         .Grams("carrierMass", stand.CarrierMass)
         .Grams("sheetMass", stand.SheetMass)
-        .Texts("assembly", stand.Assembly.Select(step => MemberText.Of(step)));
+        .Texts("assembly", stand.Assembly.Select(step => MemberText.Of(step)))
+        .Texts("packingDown", stand.PackingDown.Select(step => MemberText.Of(step)));
 }

@@ -40,8 +40,24 @@ public sealed class HolderDrawingTests
     [Fact]
     public void Steps_follow_from_what_is_built()
     {
-        HolderText.Steps(Stand).Should().HaveCount(4).And.Contain(step => step.Contains("peg", StringComparison.Ordinal)).And.Contain(step => step.Contains("tee", StringComparison.Ordinal));
-        HolderText.Steps(Arm).Should().HaveCount(3).And.Contain(step => step.Contains("both clips", StringComparison.Ordinal)).And.NotContain(step => step.Contains("peg", StringComparison.Ordinal));
+        Words(Stand).Should().HaveCount(4).And.Contain(step => step.Contains("peg", StringComparison.Ordinal)).And.Contain(step => step.Contains("tee", StringComparison.Ordinal));
+        Words(Arm).Should().HaveCount(3).And.Contain(step => step.Contains("both clips", StringComparison.Ordinal)).And.NotContain(step => step.Contains("peg", StringComparison.Ordinal));
+
+        static IEnumerable<string> Words(BuiltHolder holder) => holder.Assembly.Select(step => HolderText.Of(step, holder));
+    }
+
+    // Every shape of the whole comes in with one step, heavy there and thin in those after it.
+    [Fact]
+    public void Steps_of_a_holder_bring_every_piece_of_it_once()
+    {
+        foreach (var holder in new[] { Stand, Arm })
+        {
+            var whole = HolderDrawing.Of(holder, Length.FromMillimeters(25), Metric).Marks.OfType<Polygon>().Count();
+            var steps = holder.Assembly.Select(step => HolderDrawing.Step(holder, Length.FromMillimeters(25), step).Marks.OfType<Polygon>().ToList()).ToList();
+
+            steps.Sum(marks => marks.Count(mark => mark.Stroke!.Value.WidthMm > 0.5)).Should().Be(whole);
+            steps[^1].Should().HaveCount(whole);
+        }
     }
 
     [Fact]

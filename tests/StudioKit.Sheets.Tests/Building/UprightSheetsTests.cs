@@ -46,7 +46,7 @@ public sealed class UprightSheetsTests
             upright.Pieces.Should().OnlyContain(piece => text.Contains(piece.Label, StringComparison.Ordinal));
         }
 
-        text.Should().Contain("take it down from Beaufort").And.Contain("it must hold 3.0 kg").And.Contain("Shopping list").And.Contain("step 3");
+        text.Should().Contain("take it down from Beaufort").And.Contain("it must hold 3.0 kg").And.Contain("Shopping list").And.Contain("Pull one as a test").And.Contain("Packing down");
     }
 
     /// <summary>The drawn length over the scale is the length that the text says, to half its last digit.</summary>
@@ -78,6 +78,24 @@ public sealed class UprightSheetsTests
             shown.Should().BeGreaterThanOrEqualTo(step is UprightStep.MarkClips or UprightStep.LookOver ? 0 : marks);
             marks = Math.Max(marks, step is UprightStep.MarkClips or UprightStep.LookOver or UprightStep.JoinPoles ? 0 : shown);
         }
+    }
+
+    /// <summary>Whatever was put up by a step of its own comes down by one.</summary>
+    [Theory]
+    [MemberData(nameof(EveryUpright))]
+    public void What_goes_up_comes_down_again(int place)
+    {
+        var upright = Plan.Workshop!.Uprights[place];
+        var down = upright.PackingDown;
+
+        down.Contains(UprightPackingStep.UntieCords).Should().Be(upright.Assembly.Contains(UprightStep.TieCords));
+        down.Contains(UprightPackingStep.LiftBallast).Should().Be(upright.Assembly.Contains(UprightStep.LayBallast));
+        down.Contains(UprightPackingStep.PullStakes).Should().Be(upright.Assembly.Contains(UprightStep.DriveStakes));
+        down.Contains(UprightPackingStep.PartFeet).Should().Be(upright.Assembly.Contains(UprightStep.StandFeet));
+        down.Contains(UprightPackingStep.UnclipBar).Should().Be(upright.Assembly.Contains(UprightStep.ClipBar));
+        down.Contains(UprightPackingStep.PartPoles).Should().Be(upright.Assembly.Contains(UprightStep.JoinPoles));
+        down[0].Should().Be(UprightPackingStep.TakeSheet, "the wind takes the sheet first");
+        down.Select(step => UprightStepText.Of(step, upright)).Should().OnlyContain(text => text.EndsWith('.'));
     }
 
     [Fact]

@@ -16,6 +16,8 @@ internal sealed class StepPictures(Plan plan, FramePlan frame)
     private const double Tall = 76;
     private const double Low = 74;
     private const double FeetTall = 48;
+    private const double PackingWide = 78;
+    private const double PackingTall = 40;
     private const int ManyNames = 8;
     private const double Lift = 0.14;
     private const double OffGround = 0.01;
@@ -42,6 +44,41 @@ internal sealed class StepPictures(Plan plan, FramePlan frame)
         { Runs.Count: 0 } => Low,
         _ => step.Joints.Count + step.Members.Count > ManyNames ? LegsTall : Tall,
     };
+
+    /// <summary>The drawing of a packing step: what goes is heavy, its arrows point the way it is pulled; none where nothing is taken off.</summary>
+    public Drawing? Of(PackingStep step)
+    {
+        AssemblyStep? undone = step switch
+        {
+            PackingStep.TakeSkirts => Built<AssemblyStep.HangSkirts>(),
+            PackingStep.TakeFlashes => Built<AssemblyStep.PutFlash>(),
+            PackingStep.TakePanel => Built<AssemblyStep.LayPanel>(),
+            PackingStep.EmptyBallast => Built<AssemblyStep.HangBallast>(),
+            PackingStep.DrawPegs => Built<AssemblyStep.DrivePegs>(),
+            PackingStep.PullPins => Built<AssemblyStep.PinJoints>(),
+            PackingStep.PartSides => Built<AssemblyStep.CloseFrame>(),
+            PackingStep.PartLegs part => frame.Assembly.OfType<AssemblyStep.JoinSide>().First(side => side.Side == part.Side),
+            PackingStep.ShortenFeet => Built<AssemblyStep.FitFeet>(),
+            _ => null,
+        };
+        if (undone is null)
+        {
+            return null;
+        }
+
+        var picture = Picture(undone with { WrongWays = [] });
+        for (var i = 0; i < picture.Pushes.Count; i++)
+        {
+            picture.Pushes[i] = picture.Pushes[i] with { Way = -1 * picture.Pushes[i].Way };
+        }
+
+        picture.Larger = null;
+        picture.Names.Clear();
+        return StepDrawing.Of(AssemblyText.Title(undone), AssemblyText.Of(step), picture, PackingWide, PackingTall);
+    }
+
+    private AssemblyStep? Built<T>()
+        where T : AssemblyStep => frame.Assembly.OfType<T>().FirstOrDefault();
 
     private StepPicture Picture(AssemblyStep step)
     {

@@ -1,4 +1,5 @@
 using StudioKit.Planning;
+using StudioKit.Planning.Cautions;
 using StudioKit.Planning.Studio.Assembling;
 using StudioKit.Sheets.Building.Steps;
 using StudioKit.Sheets.Layout;
@@ -9,15 +10,28 @@ namespace StudioKit.Sheets.Documents.BuildSections;
 /// <summary>Putting the frame up and packing it down, a drawing for every step.</summary>
 internal static class AssemblySection
 {
+    private const double PackingTall = 45;
+
     public static IEnumerable<Block> Of(Plan plan, FramePlan frame)
     {
         if (frame.Assembly.Count == 0)
         {
-            yield break;
+            return CautionBlocks.Of(plan, CautionSheet.Build);
         }
 
+        return Steps(plan, frame);
+    }
+
+    // What can hurt comes before the acts.
+    private static IEnumerable<Block> Steps(Plan plan, FramePlan frame)
+    {
         yield return new PageBreak();
         yield return new Heading("Putting it up", 2);
+        foreach (var caution in CautionBlocks.Of(plan, CautionSheet.Build))
+        {
+            yield return caution;
+        }
+
         yield return new Caution(
             $"This studio was checked for {(frame.Wind is { } wind ? LoadText.Of(wind) : "no wind")}{(plan.Kit.Site.Name.Length > 0 ? $" at {plan.Kit.Site.Name}" : "")}. Take it down when the wind rises above that or a storm is near; never stand under a swept sheet in wind. {UsualCautions.LocalRules}",
             "Wind");
@@ -31,7 +45,11 @@ internal static class AssemblySection
         }
 
         yield return new Heading("Packing down", 2);
-        yield return new ItemList([.. frame.PackingDown.Select(AssemblyText.Of)], ItemMarker.Number);
+        yield return new Paragraph("What is heavy comes off, the way the arrows point.");
+        foreach (var row in Packed(plan, frame).Chunk(2))
+        {
+            yield return new SideBySide([.. row.Select(block => (block, 1.0)), .. row.Length == 1 ? [(new Spacer(0), 1.0)] : Array.Empty<(Block, double)>()]);
+        }
     }
 
     /// <summary>Every step's drawing with its number.</summary>
@@ -39,6 +57,16 @@ internal static class AssemblySection
     {
         var pictures = new StepPictures(plan, frame);
         return frame.Assembly.Select((step, i) => (step, pictures.Of(step), i + 1));
+    }
+
+    private static IEnumerable<Block> Packed(Plan plan, FramePlan frame)
+    {
+        var pictures = new StepPictures(plan, frame);
+        return frame.PackingDown.Select((step, i) => new Stack(
+        [
+            .. pictures.Of(step) is { } drawing ? (Block[])[new DrawingBlock(drawing, MaxHeight: PackingTall, Caption: "")] : [],
+            new Paragraph(FormattableString.Invariant($"{i + 1}  {AssemblyText.Of(step)}")),
+        ]));
     }
 
     private static int FirstFlash(FramePlan frame) => 1 + frame.Assembly.TakeWhile(step => step is not AssemblyStep.PutFlash).Count();

@@ -1,12 +1,15 @@
 using StudioKit.Planning;
+using StudioKit.Planning.Studio;
 using StudioKit.Sheets.Building;
 using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Documents.BuildSections;
 
-/// <summary>The holders of lights that are built of the frame's pipe.</summary>
+/// <summary>The holders of lights that are built of the frame's pipe: each whole with its measures, then step by step.</summary>
 internal static class HoldersSection
 {
+    private const double StepTall = 42;
+
     public static IEnumerable<Block> Of(FramePlan frame, Measures measures)
     {
         if (frame.BuiltHolders.Count == 0)
@@ -17,12 +20,14 @@ internal static class HoldersSection
         yield return new Heading("Holders of the lights", 2);
         foreach (var holder in frame.BuiltHolders)
         {
-            yield return new KeepTogether(new Stack(
-                [
-                    new DrawingBlock(HolderDrawing.Of(holder, frame.PipeDiameter, measures), MaxHeight: 110, Caption: $"Holder: {holder.Holder}, cut from the frame's pipe; hatched: its flash"),
-                    new ItemList(HolderText.Steps(holder), ItemMarker.Number),
-                ],
-                1));
+            yield return new DrawingBlock(HolderDrawing.Of(holder, frame.PipeDiameter, measures), MaxHeight: 110, Caption: $"Holder: {holder.Holder}, cut from the frame's pipe; hatched: its flash");
+            foreach (var (step, i) in holder.Assembly.Select((step, i) => (step, i)))
+            {
+                yield return Step(frame, holder, step, i + 1);
+            }
         }
     }
+
+    private static Block Step(FramePlan frame, BuiltHolder holder, HolderStep step, int number) =>
+        StepBlock.Of(number, HolderText.Title(step, holder), HolderText.Of(step, holder), StepBlock.Fitted(HolderDrawing.Step(holder, frame.PipeDiameter, step), StepTall));
 }

@@ -14,6 +14,15 @@ internal static class StepBlock
     private const double TitlePt = 13;
     private const double TallestDrawing = 110;
 
+    /// <summary>A drawing without words made as large as there is room for.</summary>
+    /// <param name="drawing">The drawing.</param>
+    /// <param name="height">Room for it [mm].</param>
+    public static Drawing Fitted(Drawing drawing, double height)
+    {
+        var bounds = drawing.Bounds;
+        return drawing.Scaled(Math.Min(0.98 * DrawingWidth / bounds.Width, height / bounds.Height));
+    }
+
     /// <summary>The block.</summary>
     /// <param name="number">Its number [1].</param>
     /// <param name="title">What it is about, a few words.</param>
@@ -22,6 +31,10 @@ internal static class StepBlock
     public static Block Of(int number, string title, string words, Drawing drawing) => new SideBySide(
     [
         (new DrawingBlock(drawing, MaxHeight: TallestDrawing, Caption: ""), 1.65),
-        (new Stack([new Paragraph(FormattableString.Invariant($"{number}  {title}"), TitlePt, TextWeight.Bold), new Paragraph(words, WordsPt)]), 1),
+        (Of(number, title, words), 1),
     ]);
+
+    /// <summary>The same of a step that has no drawing.</summary>
+    public static Block Of(int number, string title, string words) =>
+        new Stack([new Paragraph(FormattableString.Invariant($"{number}  {title}"), TitlePt, TextWeight.Bold), new Paragraph(words, WordsPt)]);
 }
