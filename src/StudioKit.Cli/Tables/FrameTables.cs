@@ -1,6 +1,7 @@
 using System.Globalization;
 using Spectre.Console;
 using StudioKit.Planning;
+using StudioKit.Planning.Studio.Hardware;
 using StudioKit.Planning.Cutting;
 using StudioKit.Wording;
 
@@ -93,13 +94,15 @@ internal static class FrameTables
             column.RightAligned();
         }
 
-        foreach (var line in workshop.Shopping)
+        foreach (var line in workshop.Shopping.Where(line => !line.IsFromTheHouse))
         {
             table.AddRow(Markup.Escape(line.Item), Text(line.Count), Money(line.PriceEach), Money(line.Total));
         }
 
         table.AddRow(workshop.TotalCost is null ? "in all: some prices are missing" : "in all", "", "", Money(workshop.TotalCost));
         console.Write(table);
+        console.WriteLine($"From the house, or bought: {string.Join("; ", workshop.Shopping.Where(line => line is { IsFromTheHouse: true, Tool: null }).Select(line => line.Count == 1 ? line.Item : $"{line.Count} × {line.Item}"))}.");
+        console.WriteLine($"Tools: {string.Join(", ", workshop.Tools.Select(ToolText.Name))}.");
     }
 
     private static string Proof(CutProof proof) => proof switch

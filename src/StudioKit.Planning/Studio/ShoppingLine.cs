@@ -1,3 +1,4 @@
+using StudioKit.Physics;
 using StudioKit.Planning.Studio.Hardware;
 using UnitsNet;
 
@@ -9,8 +10,11 @@ namespace StudioKit.Planning.Studio;
 /// <param name="PriceEach">Price of one [1]; 0 for what is on hand, none where the kit gives none.</param>
 public sealed record ShoppingLine(string Named, int Count, decimal? PriceEach)
 {
-    /// <summary>Length of a stock bar; none of all else.</summary>
-    public Length? Bar { get; init; }
+    /// <summary>What its sizes are.</summary>
+    public ShoppingSize Size { get; init; }
+
+    /// <summary>Its sizes.</summary>
+    public ValueList<Length> Sizes { get; init; } = [];
 
     /// <summary>The small parts; none of all else.</summary>
     public HardwareLine? Hardware { get; init; }
@@ -24,7 +28,10 @@ public sealed record ShoppingLine(string Named, int Count, decimal? PriceEach)
         { Hardware: { ByTheMetre: true } part } => $"{HardwareText.Name(part)}, metre",
         { Hardware: { } part } => HardwareText.Name(part),
         { Tool: { } tool } => ToolText.Name(tool),
-        { Bar: { } length } => $"{Named}, length of {PlanFormat.AsSold(length)}",
+        { Size: ShoppingSize.Bar } => $"{Named}, length of {PlanFormat.AsSold(Sizes[0])}",
+        { Size: ShoppingSize.Sides } => $"{Named}, {PlanFormat.Rectangle(Sizes[0], Sizes[1])}",
+        { Size: ShoppingSize.CutTo } => $"{Named}, cut to {PlanFormat.Rectangle(Sizes[0], Sizes[1])}",
+        { Size: ShoppingSize.Inside } => $"{Named}: {PlanFormat.Box(Sizes[0], Sizes[1], Sizes[2])} inside",
         _ => Named,
     };
 

@@ -20,8 +20,8 @@ internal static class SheetCutDrawing
                 .. sheet.Remainders.Select(rest => Box(height, rest.X.Millimeters, rest.Y.Millimeters, rest.Width.Millimeters, rest.Height.Millimeters, Fill.Hatch)),
                 .. sheet.Panels.SelectMany((panel, i) => Piece(panel, height, IsSmall(sheet, panel) ? i + 1 : null)),
                 Polygon.Rectangle(new Bounds(0, 0, width, height), Stroke.Edge),
-                Dimension.InMillimetres(new Point(0, height), new Point(width, height), 8),
-                Dimension.InMillimetres(new Point(0, 0), new Point(0, height), 8),
+                new Dimension(new Point(0, height), new Point(width, height), 8, PlanFormat.WholeMillimetres(sheet.StockWidth)),
+                new Dimension(new Point(0, 0), new Point(0, height), 8, PlanFormat.WholeMillimetres(sheet.StockHeight)),
             ]);
     }
 

@@ -1,6 +1,7 @@
 using StudioKit.Kits;
 using StudioKit.Planning;
 using StudioKit.Planning.Cutting;
+using StudioKit.Planning.Studio.Hardware;
 
 namespace StudioKit.Sheets.Json;
 
@@ -29,6 +30,13 @@ internal static class WorkshopJson
     public static void WriteCuts(JsonReport json, Workshop workshop)
     {
         WritePatterns(json, workshop);
+        json.List("hardware", workshop.Hardware, line => json
+            .Text("kind", MemberText.Of(line.Kind))
+            .Text("part", HardwareText.Name(line))
+            .Count("count", line.Count)
+            .Grams("massEach", line.MassEach)
+            .List("usedAt", line.Places, place => json.Text("place", place.Where).Count("count", place.Count)));
+        json.List("tools", workshop.Tools, tool => json.Text("tool", ToolText.Name(tool)).Count("count", tool.Count));
         json.List("shopping", workshop.Shopping, line => json
                 .Text("item", line.Item).Count("count", line.Count).Amount("priceEach", line.PriceEach).Amount("price", line.Total))
             .Text("currency", workshop.Currency)

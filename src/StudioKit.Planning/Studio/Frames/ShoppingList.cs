@@ -10,7 +10,7 @@ internal static class ShoppingList
 {
     /// <summary>The list, in the order of the shop's aisles: pipe, fittings, small parts, sheets; then what is looked for at home, and tools.</summary>
     public static IReadOnlyList<ShoppingLine> Of(
-        KitSpec kit, PanelPlan panel, IReadOnlyList<FittingCount> fittings, BarCutPlan pipe, SheetCutPlan sheets, IReadOnlyList<UprightStandPlan> uprights,
+        KitSpec kit, PanelPlan panel, IReadOnlyList<FittingCount> fittings, BarCutPlan pipe, SheetCutPlan sheets, IReadOnlyList<SheetPart> parts, IReadOnlyList<UprightStandPlan> uprights,
         IReadOnlyList<HardwareLine> hardware, IReadOnlyList<ToolLine> tools) =>
     [
         .. pipe.Bars
@@ -20,13 +20,13 @@ internal static class ShoppingList
         .. HolderFittings(kit).Where(line => line.Count > 0),
         .. UprightFittings(kit, uprights),
         .. hardware.Where(line => !line.IsFromTheHouse).Select(line => Part(kit, line)),
-        .. kit.Covers.Where(cover => cover.Price is not null).Select(cover => new ShoppingLine($"{cover.Name}: {PlanFormat.Box(cover.Width, cover.Depth, cover.Height)} inside", kit.Stock.Studios, cover.Price)),
+        .. kit.Covers.Where(cover => cover.Price is not null).Select(cover => new ShoppingLine(cover.Name, kit.Stock.Studios, cover.Price) { Size = ShoppingSize.Inside, Sizes = [cover.Width, cover.Depth, cover.Height] }),
         .. kit.Holders.Where(holder => holder is { IsCarried: true, Built: false, Kind: not HolderKind.Ground }).Select(holder => new ShoppingLine($"{holder.Name}, holds a flash", kit.Stock.Studios, holder.Price)),
         .. sheets.Sheets
             .GroupBy(sheet => (sheet.StockLabel, sheet.Price))
-            .Select(group => new ShoppingLine($"sheet of {group.Key.StockLabel}", group.Count(), SheetPrice(kit, panel, uprights, group.Key.StockLabel, group.Key.Price))),
+            .Select(group => Sheet(group.First(), group.Count(), IsStock(kit, panel, uprights, group.Key.StockLabel), parts)),
         .. kit.Triggers.Where(trigger => trigger.Price is not null).Select(trigger => new ShoppingLine(trigger.Name, trigger.Count * kit.Stock.Studios, trigger.Price)),
-        .. kit.Shelters.Where(shelter => shelter.Price is not null).Select(shelter => new ShoppingLine($"{shelter.Name}, {PlanFormat.Rectangle(shelter.Width, shelter.Height)}", kit.Stock.Studios, shelter.Price)),
+        .. kit.Shelters.Where(shelter => shelter.Price is not null).Select(shelter => new ShoppingLine(shelter.Name, kit.Stock.Studios, shelter.Price) { Size = ShoppingSize.Sides, Sizes = [shelter.Width, shelter.Height] }),
         .. kit.Supports.Where(support => support.Price is not null).Select(support => new ShoppingLine(support.Name, kit.Stock.Studios, support.Price)),
         .. hardware.Where(line => line.IsFromTheHouse).Select(line => Part(kit, line)),
         .. tools.Select(tool => new ShoppingLine("", tool.Count, null) { Tool = tool }),
@@ -36,7 +36,15 @@ internal static class ShoppingList
 
     // What is in the kit as an offcut is looked for among those.
     private static ShoppingLine Bar(KitSpec kit, CutBar bar, int count) =>
-        new(kit.Stock.Offcuts.Contains(bar.StockLength) && bar.Price == 0 ? $"{kit.Frame.Pipe.Name}, offcut on hand" : kit.Frame.Pipe.Name, count, PriceOf(kit, bar.Price)) { Bar = bar.StockLength };
+        new(kit.Stock.Offcuts.Contains(bar.StockLength) && bar.Price == 0 ? $"{kit.Frame.Pipe.Name}, offcut on hand" : kit.Frame.Pipe.Name, count, PriceOf(kit, bar.Price)) { Size = ShoppingSize.Bar, Sizes = [bar.StockLength] };
+
+    // What is no stock is cut to size by the shop, at a price that the kit does not know.
+    private static ShoppingLine Sheet(CutSheet sheet, int count, bool isStock, IReadOnlyList<SheetPart> parts) =>
+        new($"sheet of {parts.First(part => sheet.Panels.Any(panel => panel.Label == part.Label)).Material}", count, isStock ? sheet.Price : null)
+        {
+            Size = isStock ? ShoppingSize.Sides : ShoppingSize.CutTo,
+            Sizes = [sheet.StockWidth, sheet.StockHeight],
+        };
 
     private static IEnumerable<ShoppingLine> HolderFittings(KitSpec kit)
     {
@@ -57,10 +65,10 @@ internal static class ShoppingList
     // A kit without stock has no prices, and a price of nought would look like a gift.
     private static decimal? PriceOf(KitSpec kit, decimal price) => kit.Stock.Lengths.Count == 0 && price == 0 && kit.Stock.Offcuts.Count == 0 ? null : price;
 
-    private static decimal? SheetPrice(KitSpec kit, PanelPlan panel, IReadOnlyList<UprightStandPlan> uprights, string label, decimal price) =>
+    private static bool IsStock(KitSpec kit, PanelPlan panel, IReadOnlyList<UprightStandPlan> uprights, string label) =>
         kit.Stock.Sheets.Select(sheet => sheet.Material).Append(panel.Material).Distinct()
             .Select(material => material == panel.Material ? SheetParts.PanelMaterial(panel) : material)
             .SelectMany(material => SheetCuts.StockOf(kit, panel, material))
             .Concat(uprights.SelectMany(upright => SheetCuts.StockOf(kit, panel, upright.Sheet)))
-            .Any(sheet => sheet.Label == label) ? price : null;
+            .Any(sheet => sheet.Label == label);
 }

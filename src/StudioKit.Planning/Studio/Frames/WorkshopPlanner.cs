@@ -31,7 +31,7 @@ internal static class WorkshopPlanner
             PipeCuts = pipe,
             SheetParts = all,
             SheetCuts = sheets,
-            Shopping = ShoppingList.Of(kit, panel, fittings, pipe, sheets, uprights, hardware, tools),
+            Shopping = ShoppingList.Of(kit, panel, fittings, pipe, sheets, all, uprights, hardware, tools),
             Currency = kit.Stock.Currency,
             Studios = kit.Stock.Studios,
             BuiltHolders = holders,
