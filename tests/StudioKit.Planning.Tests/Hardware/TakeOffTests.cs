@@ -63,11 +63,17 @@ public sealed class TakeOffTests
                 foreach (var run in Runs(frame, places))
                 {
                     var built = run.Sum(member => Cut(frame, table, i, member) + TakeOff(places[member.From], table, i, member.TakeOffFrom.Millimeters) + TakeOff(places[member.To], table, i, member.TakeOffTo.Millimeters) + (2 * member.InsertionGap.Millimeters));
-                    built.Should().BeApproximately(run.Sum(member => member.CentreLine.Millimeters), (run[0].InsertionGap.Millimeters > 0 ? 0.2501 : 0.5001) * run.Count, $"{table.Name} at {table.TakeOffs[i].Millimeters} mm, {string.Join(", ", run.Select(member => member.Label))}");
+                    var rounding = (run[0].InsertionGap.Millimeters > 0 ? 0.2501 : 0.5001) * run.Count;
+                    var foot = EndsInFoot(run, places) ? Math.Abs((table.TakeOffs[i] - table.Planned).Millimeters) : 0;
+                    built.Should().BeApproximately(run.Sum(member => member.CentreLine.Millimeters), rounding + foot, $"{table.Name} at {table.TakeOffs[i].Millimeters} mm, {string.Join(", ", run.Select(member => member.Label))}");
                 }
             }
         }
     }
+
+    // A leg too low for both its sockets is as short as they let it be; its foot takes up what that changes.
+    private static bool EndsInFoot(IReadOnlyList<FrameMember> run, Dictionary<string, FrameJoint> places) =>
+        run.Any(member => places[member.From].Kind == FittingKind.Cap || places[member.To].Kind == FittingKind.Cap);
 
     private static double Cut(FramePlan frame, TakeOffTable table, int column, FrameMember member)
     {

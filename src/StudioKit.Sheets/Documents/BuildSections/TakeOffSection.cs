@@ -66,7 +66,7 @@ internal static class TakeOffSection
             yield break;
         }
 
-        yield return new Paragraph("If yours differ, cut these lengths in place of those of the cut list, and all other pieces as it says; the frame keeps its size. Where two kinds differ, or one by more than is shown, write the take-offs into the kit and make the plan again.");
+        yield return new Paragraph("If yours differ, cut these lengths in place of those of the cut list, and all other pieces as it says; the frame keeps its size, and where a low leg changes by a few millimetres its foot takes that up. Where two kinds differ, or one by more than is shown, write the take-offs into the kit and make the plan again.");
         foreach (var table in tables)
         {
             yield return new KeepTogether(new Stack([new Paragraph($"{Sentence(table.Name)}: cut to, {PlanFormat.FigureUnit}", 9, Fonts.TextWeight.Bold), Set(table)], 1));
