@@ -124,7 +124,7 @@ public sealed class SheetsCommandTests : IDisposable
         run.ExitCode.Should().Be(1, "what is left out is no success");
         run.Error.Should().MatchRegex(@"does not fit: plan-report\.pdf: No bundled font prints .*U\+05D1.*U\+1F98B");
         check.ExitCode.Should().Be(0, "it is a warning");
-        check.Error.Should().MatchRegex(@"heath\.yaml\(\d+,16\): warning KIT023: No bundled font prints .*U\+05D1.*U\+1F98B.* in 'kit'");
+        check.Error.Should().MatchRegex(@"heath\.yaml\(\d+,19\): warning KIT023: No bundled font prints .*U\+05D1.*U\+1F98B.* in 'kit'");
         check.Error.Should().NotContain("U+8352").And.NotContain("U+D669");
     }
 
