@@ -1,5 +1,6 @@
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
+using StudioKit.Sheets.Tagging;
 
 namespace StudioKit.Sheets.Cards;
 
@@ -23,12 +24,13 @@ internal sealed record BigFigure(string Word, string Figure, string Unit = "")
     public IEnumerable<Primitive> Marks(double x, double y, double sizePt, double wordPt)
     {
         var baseline = y + Height(sizePt, wordPt);
-        yield return new Label(new Point(x, y), Word, wordPt, Rise: TextRise.Top);
-        yield return new Label(new Point(x, baseline), Figure, sizePt, Weight: TextWeight.Figures);
+        var tag = new Tag(TagKind.Paragraph);
+        yield return new Label(new Point(x, y), Word, wordPt, Rise: TextRise.Top) { Tag = tag, GoesOn = true };
+        yield return new Label(new Point(x, baseline), Figure, sizePt, Weight: TextWeight.Figures) { Tag = tag, GoesOn = Unit.Length > 0 };
         if (Unit.Length > 0)
         {
             var behind = TextMeter.Width(Figure, sizePt, TextWeight.Figures) + Space(sizePt);
-            yield return new Label(new Point(x + behind, baseline), Unit, UnitShare * sizePt, Weight: TextWeight.Bold);
+            yield return new Label(new Point(x + behind, baseline), Unit, UnitShare * sizePt, Weight: TextWeight.Bold) { Tag = tag };
         }
     }
 

@@ -2,6 +2,7 @@ using StudioKit.Kits.Cards;
 using StudioKit.Planning;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;
+using StudioKit.Sheets.Tagging;
 
 namespace StudioKit.Sheets.Cards;
 
@@ -41,7 +42,7 @@ internal static class CardImposition
         grid.Page.Height,
         [
             .. cards.SelectMany((card, i) => card.Front.Under(grid.Front(i)).Marks),
-            .. cards.SelectMany((_, i) => CropMarks(grid.Slot(i))),
+            .. cards.SelectMany((_, i) => CropMarks(grid.Slot(i)).Select(mark => mark with { Tag = Tag.CutMark })),
             foot,
         ])
     {
@@ -53,7 +54,7 @@ internal static class CardImposition
         grid.Page.Height,
         [
             .. cards.SelectMany((card, i) => card.Back is null ? [] : card.Back.Under(grid.Back(i)).Marks),
-            .. cards.SelectMany((_, i) => CropMarks(grid.BackSlot(i))),
+            .. cards.SelectMany((_, i) => CropMarks(grid.BackSlot(i)).Select(mark => mark with { Tag = Tag.CutMark })),
             foot,
         ]);
 
@@ -77,6 +78,6 @@ internal static class CardImposition
         var sides = duplex ? "both sides, flip on the long edge, " : "";
         var seal = $"{PlanFormat.Millimetres(template.LaminationMargin)} of seal";
         var text = $"Print {sides}at 100 %. Cut at the marks, punch, laminate with {seal} around, punch again. {stamp.Origin}. {number}";
-        return new Label(new Point(grid.Page.Width / 2, grid.Page.Height - 4), text, TypeScale.Smallest, TextAnchor.Middle);
+        return new Label(new Point(grid.Page.Width / 2, grid.Page.Height - 4), text, TypeScale.Smallest, TextAnchor.Middle) { Tag = Tag.Footer };
     }
 }

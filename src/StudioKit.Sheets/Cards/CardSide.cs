@@ -2,6 +2,7 @@ using StudioKit.Kits.Cards;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
+using StudioKit.Sheets.Tagging;
 
 namespace StudioKit.Sheets.Cards;
 
@@ -95,6 +96,6 @@ internal sealed record CardSide(CardTemplate Template, Stamp Stamp, bool IsBack,
         var stamped = $", {Stamp.Origin}";
         var room = Room.Width - TextMeter.Width(stamped, TypeScale.Smallest, TextWeight.Regular);
         var name = TextWrap.Shortened(Stamp.KitName, room, TypeScale.Smallest, TextWeight.Regular);
-        return new Label(new Point(Room.Left, Height - Margin), name + stamped, TypeScale.Smallest);
+        return new Label(new Point(Room.Left, Height - Margin), name + stamped, TypeScale.Smallest) { Tag = Tag.Footer };
     }
 }

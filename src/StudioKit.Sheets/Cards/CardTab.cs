@@ -1,6 +1,7 @@
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
+using StudioKit.Sheets.Tagging;
 
 namespace StudioKit.Sheets.Cards;
 
@@ -39,7 +40,8 @@ internal sealed record CardTab(string SetUp, int Place, int Count)
         {
             yield return new Label(
                 new Point(edge - (outward * width / 2), (box.Top + box.Bottom) / 2), TextWrap.Shortened(SetUp, height - 2, TextPt, TextWeight.Bold), TextPt,
-                TextAnchor.Middle, TextRise.Middle, -outward * Math.PI / 2, TextWeight.Bold, Fill.White);
+                TextAnchor.Middle, TextRise.Middle, -outward * Math.PI / 2, TextWeight.Bold, Fill.White)
+            { Tag = Tag.Ornament };
         }
     }
 }

@@ -27,7 +27,7 @@ internal sealed record LightPlaces(ExposurePlan Exposure, IReadOnlyList<LightSta
         var needed = isBeside ? Math.Max(HeightBeside, text) : HeightOver + 0.6 + text;
         return Layout.Fit.WholeOrNothing(this, "Where the lights stand", needed, height, () =>
         [
-            .. views.Marks,
+            .. ClearedLabels.Of(views, isBeside ? ViewsBeside : width, beyond: 0).AsFigure(),
             .. TypeScale.Set(lines, isBeside ? ViewsBeside + Gap : 0, SizePt, Fonts.TextWeight.Regular, top: isBeside ? 0 : HeightOver + 0.6),
         ]);
     }

@@ -17,6 +17,7 @@ internal sealed record ScalePatches : Block
     {
         var line = TypeScale.LineHeight(TypeScale.Smallest);
         return Layout.Fit.WholeOrNothing(this, "The patches", Side + (2 * line) + 0.4, height, () =>
+        [.. new Drawing("Scale patches", "A black, a grey and a white square of 10 mm beside each other",
         [
             .. Patches.SelectMany((patch, i) => new Primitive[]
             {
@@ -25,6 +26,6 @@ internal sealed record ScalePatches : Block
             }),
             Polygon.Rectangle(new Bounds(0, 0, Width, Side), Stroke.Thin),
             new Label(new Point(0, Side + 0.4 + line + TypeScale.Baseline(TypeScale.Smallest)), "10 mm each, as printed", TypeScale.Smallest),
-        ]);
+        ]).AsFigure()]);
     }
 }

@@ -22,7 +22,7 @@ internal sealed record SettingsCode(string Text) : Block
     public override Fit Fit(double width, double height)
     {
         var left = Math.Max(0, width - Side);
-        return Layout.Fit.WholeOrNothing(this, "The code", Side, height, () => [.. _matrix.Value.SelectMany((row, y) => Runs(row, y, left))]);
+        return Layout.Fit.WholeOrNothing(this, "The code", Side, height, () => [.. new Drawing("A square code", "It holds the settings of this card as text", [.. _matrix.Value.SelectMany((row, y) => Runs(row, y, left))]).AsFigure()]);
     }
 
     private static List<System.Collections.BitArray> KnownMatrix(string text)

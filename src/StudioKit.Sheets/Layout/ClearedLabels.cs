@@ -27,7 +27,8 @@ internal static class ClearedLabels
     /// <summary>The drawing with its words apart.</summary>
     /// <param name="drawing">The drawing at the size at which it is printed.</param>
     /// <param name="width">Width that it may take [mm].</param>
-    public static Drawing Of(Drawing drawing, double width)
+    /// <param name="beyond">How far words may stand over and under all that is drawn [mm].</param>
+    public static Drawing Of(Drawing drawing, double width, double beyond = Beyond)
     {
         var texts = Texts(drawing.Marks);
         var inTheWay = InTheWay(texts);
@@ -40,12 +41,12 @@ internal static class ClearedLabels
 
         var marks = new Dictionary<int, IReadOnlyList<Primitive>>();
         var taken = texts.Where(text => !inTheWay.Contains(text.Mark) && !tooWide.Contains(text.Mark)).Select(text => text.Box).ToList();
-        var room = Room(bounds, width);
+        var room = Room(bounds, width, beyond);
 
         // Short words first: they have no choice of form, and are many.
         foreach (var text in texts.Where(text => inTheWay.Contains(text.Mark) || tooWide.Contains(text.Mark)).OrderBy(text => TextMeter.Width(text.Label.Text, text.Label.SizePt, text.Label.Weight)))
         {
-            marks[text.Mark] = Placed(drawing.Marks[text.Mark], text.Label, taken, room, WidestShare * width);
+            marks[text.Mark] = Placed(drawing.Marks[text.Mark], text.Label, taken, room, bounds.Bottom, WidestShare * width);
         }
 
         return drawing with { Marks = [.. drawing.Marks.SelectMany((mark, i) => marks.TryGetValue(i, out var placed) ? placed : [mark])] };
@@ -90,20 +91,20 @@ internal static class ClearedLabels
         return found;
     }
 
-    private static Bounds Room(Bounds bounds, double width)
+    private static Bounds Room(Bounds bounds, double width, double beyond)
     {
         var beside = Math.Max(0, width - bounds.Width) / 2;
         var across = bounds.Width > width ? bounds with { Right = bounds.Left + width } : new Bounds(bounds.Left - beside, bounds.Top, bounds.Right + beside, bounds.Bottom);
-        return across with { Top = bounds.Top - Beyond, Bottom = bounds.Bottom + Beyond };
+        return across with { Top = bounds.Top - beyond, Bottom = bounds.Bottom + beyond };
     }
 
-    private static IReadOnlyList<Primitive> Placed(Primitive mark, Label label, List<TextBox> taken, Bounds room, double widest)
+    private static IReadOnlyList<Primitive> Placed(Primitive mark, Label label, List<TextBox> taken, Bounds room, double drawn, double widest)
     {
         var lines = Broken(label, widest);
         var boxes = lines.Select(TextBox.Of).ToList();
         if (Way(boxes, taken, room) is not { } way)
         {
-            (lines, way) = (Beneath(label, taken, room), (0, 0));
+            (lines, way) = (Beneath(label, taken, room, drawn), (0, 0));
             boxes = [.. lines.Select(TextBox.Of)];
         }
 
@@ -118,9 +119,9 @@ internal static class ClearedLabels
     }
 
     // Where no place is free, under all that is drawn, over the whole width.
-    private static List<Label> Beneath(Label label, List<TextBox> taken, Bounds room)
+    private static List<Label> Beneath(Label label, List<TextBox> taken, Bounds room, double drawn)
     {
-        var top = taken.Select(box => box.Bounds.Bottom).Append(room.Bottom - Beyond).Max() + Clearance;
+        var top = taken.Select(box => box.Bounds.Bottom).Append(drawn).Max() + Clearance;
         return [.. TextWrap.Lines(label.Text, room.Width, label.SizePt, label.Weight).Select((line, i) => label with
         {
             Text = line,
