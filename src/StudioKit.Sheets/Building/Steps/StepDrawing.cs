@@ -53,13 +53,15 @@ internal sealed class StepDrawing
         var scale = Math.Min((width - Margin - (_picture.SaysFront ? FrontRoom : 0)) / probe.Width, _height / probe.Height);
         for (var tries = 0; ; tries++)
         {
+            // Bodies are drawn when their size is known; until then their bounds stand for them.
             var camera = new Camera(FrameView.Isometric, scale);
-            var marks = Main(camera);
-            var bounds = new Drawing("", "", marks).Bounds;
+            var bodies = new Bounds(probe.Left * scale, probe.Top * scale, probe.Right * scale, probe.Bottom * scale);
+            var beside = Beside(camera, bodies);
+            var bounds = beside.Select(mark => mark.Bounds).Aggregate(bodies, (all, one) => all.With(one));
             var over = Math.Max(bounds.Width / width, bounds.Height / _height);
             if (over <= 1 || tries == 6)
             {
-                return (marks, camera);
+                return ([.. FarFirst.Order([.. _picture.Bodies.Select(body => body(camera))], camera).SelectMany(body => body.Marks), .. beside], camera);
             }
 
             scale /= over * 1.01;
@@ -70,9 +72,10 @@ internal sealed class StepDrawing
         [.. _picture.Bodies.SelectMany(body => body(camera).Marks).Select(mark => mark.Bounds).SelectMany(bounds => new[] { new Point(bounds.Left, bounds.Top), new Point(bounds.Right, bounds.Bottom) }),
          .. _picture.Lines.SelectMany(line => new[] { camera.At(line.From), camera.At(line.To) })]);
 
-    private List<Primitive> Main(Camera camera)
+    // Lines, arrows, names and the word on front.
+    private List<Primitive> Beside(Camera camera, Bounds bodies)
     {
-        List<Primitive> marks = [.. FarFirst.Order([.. _picture.Bodies.Select(body => body(camera))], camera).SelectMany(body => body.Marks)];
+        List<Primitive> marks = [];
         var placer = new LabelPlacer();
         foreach (var bar in _picture.Bars)
         {
@@ -104,7 +107,7 @@ internal sealed class StepDrawing
 
         if (_picture.SaysFront)
         {
-            var bounds = new Drawing("", "", marks).Bounds;
+            var bounds = marks.Select(mark => mark.Bounds).Aggregate(bodies, (all, one) => all.With(one));
             marks.AddRange(FrontArrow.At(new Point(bounds.Right + 1, bounds.Bottom - 7), camera));
         }
 
