@@ -102,7 +102,7 @@ internal static class AssemblyText
         .Select(group => $"{group.Key} from the end in {Listed([.. group.Select(depth => Fitting(depth.Kind))])}"));
 
     private static string Feet(AssemblyStep.FitFeet feet) =>
-        $"Screw a foot into each cap ({Names(feet.Joints)}) and set all alike to {Cut(feet.Level)} from the cap's floor to the ground."
+        $"Drill the floor of each cap ({Names(feet.Joints)}), glue a nut over the hole inside and let it set. Screw a foot into it from below, its other nut and its washer on the screw, and set all alike to {Cut(feet.Level)} from the cap's floor to the ground."
         + (feet.Longest > feet.Level ? $" For a slope of {PlanFormat.Degrees(feet.Slope)} they must reach from {Cut(feet.Shortest)} to {Cut(feet.Longest)}." : "");
 
     private static string Legs(AssemblyStep.BuildLegs legs)

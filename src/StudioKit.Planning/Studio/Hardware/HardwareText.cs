@@ -5,6 +5,9 @@ namespace StudioKit.Planning.Studio.Hardware;
 /// <summary>Small parts in the words of the trade, with the sizes that a shop asks for.</summary>
 public static class HardwareText
 {
+    // Once round the fitting and a knot in the ring (common practice, no source).
+    private static readonly Length PinCord = Length.FromCentimeters(20);
+
     /// <summary>What to ask for in a shop.</summary>
     /// <param name="line">The parts.</param>
     /// <exception cref="ArgumentNullException">There is no line.</exception>
@@ -58,7 +61,7 @@ public static class HardwareText
 
     private static string What(HardwareLine line) => line.Kind switch
     {
-        HardwareKind.Pin => $"pin, {Sold(line.Diameter)} thick, {Sold(line.Length)} long, with a ring and 20 cm of thin cord",
+        HardwareKind.Pin => $"pin, {Sold(line.Diameter)} thick, {Sold(line.Length)} long, with a ring and {PlanFormat.Centimetres(PinCord)} of thin cord",
         HardwareKind.Foot => $"foot: hexagon screw {Screw(line)} threaded to its head, two nuts {line.Screw!.Thread}, washer of {Sold(line.Screw.WasherDiameter)}, rubber tip for a head {Sold(line.Screw.AcrossFlats)} wide",
         HardwareKind.PanelClip => $"spring clip that opens to {Sold(Opening(line))} and holds the panel to a rail{Gripped(line)}",
         HardwareKind.PadStrip => $"pad strip, self-adhesive, {Sold(line.Width)} wide, {Sold(line.Thickness)} thick",
