@@ -27,6 +27,11 @@ public sealed class AnyKitOnPaperTests
         string.Join('\n', files.Where(file => file.Name.EndsWith(".pdf", StringComparison.Ordinal)).SelectMany(file => PaperFaults.Of(file, options))).Should().BeEmpty();
     }
 
+    /// <remarks>The whole book of each: what a user sees first.</remarks>
+    [Theory]
+    [MemberData(nameof(DemoBooks.Kits), MemberType = typeof(DemoBooks))]
+    public void No_text_of_a_demo_kit_lies_over_another(string kit) => string.Join('\n', PaperFaults.OverEachOther(DemoBooks.Book(kit))).Should().BeEmpty();
+
     private static Plan PlanOf(int number)
     {
         var kit = (number % 3) switch

@@ -19,12 +19,22 @@ internal static class PaperFaults
         return [.. document.GetPages().SelectMany(page => Of(page, Rooms(file.Name, options))).Select(fault => $"{file.Name}, {fault}")];
     }
 
+    /// <summary>Texts over each other alone.</summary>
+    public static IReadOnlyList<string> OverEachOther(SheetFile file)
+    {
+        using var document = PdfDocument.Open(file.Content.ToArray());
+        return [.. document.GetPages().SelectMany(page => OverEachOther(page, PrintedText.On(page)))];
+    }
+
+    private static IEnumerable<string> OverEachOther(UglyToad.PdfPig.Content.Page page, IReadOnlyList<PrintedText> texts) =>
+        PrintedText.Overlaps(texts).Select(pair => $"page {page.Number}: '{pair.Upper.Text}' over '{pair.Lower.Text}'");
+
     private static IEnumerable<string> Of(UglyToad.PdfPig.Content.Page page, IReadOnlyList<Bounds> rooms)
     {
         var texts = PrintedText.On(page);
-        foreach (var (lower, upper) in PrintedText.Overlaps(texts))
+        foreach (var fault in OverEachOther(page, texts))
         {
-            yield return $"page {page.Number}: '{upper.Text}' over '{lower.Text}'";
+            yield return fault;
         }
 
         foreach (var text in texts.Where(text => !IsInRoom(Edges(text, page), rooms, page)))
