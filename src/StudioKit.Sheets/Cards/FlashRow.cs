@@ -32,6 +32,10 @@ internal sealed record FlashRow(string Role, string Name, string Firing, LightPl
     {
         var (powerAt, distanceAt) = (width * NameShare, width * (NameShare + PowerShare));
         BigFigure[] figures = [Power(distanceAt - powerAt - Gap), new("distance", Distance.Figure, Distance.Unit)];
+
+        // Figures that are too wide for their places even at the least size move to the left, into the name's place.
+        distanceAt = Math.Min(distanceAt, width - figures[1].Width(Type.LeastNumerals));
+        powerAt = Math.Min(powerAt, distanceAt - Gap - figures[0].Width(Type.LeastNumerals));
         var size = Math.Min(Size(figures[0], distanceAt - powerAt - Gap), Size(figures[1], width - distanceAt));
         var numerals = BigFigure.Height(size, WordPt);
         var apart = NamePt > FiringPt;
