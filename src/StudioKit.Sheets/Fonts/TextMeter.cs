@@ -17,6 +17,10 @@ internal static class TextMeter
     // PDFsharp makes letters bold by a thicker outline, and sets them this share of their size further apart.
     private const double Emphasis = 0.02;
 
+    private static readonly FontFace[] RegularFaces = [FontFace.Regular, FontFace.FallbackRegular, FontFace.Wide];
+    private static readonly FontFace[] BoldFaces = [FontFace.Bold, FontFace.FallbackBold, FontFace.WideBold];
+    private static readonly FontFace[] FigureFaces = [FontFace.FallbackBold, FontFace.Bold, FontFace.WideBold];
+
     private static readonly double[][] Advances = [.. Enum.GetValues<TextWeight>().Select(_ => Unknown())];
 
     /// <summary>Splits text where the first family lacks a letter; an accent stays with the letter that carries it.</summary>
@@ -73,13 +77,12 @@ internal static class TextMeter
     /// <summary>Whether a letter with its accents is printed as it is.</summary>
     public static bool Prints(string element) => RunOf(element, TextWeight.Regular).Text != Replacement || element == Replacement;
 
-    private static FontFace[] Faces(TextWeight weight) =>
-        weight switch
-        {
-            TextWeight.Bold => [FontFace.Bold, FontFace.FallbackBold, FontFace.WideBold],
-            TextWeight.Figures => [FontFace.FallbackBold, FontFace.Bold, FontFace.WideBold],
-            _ => [FontFace.Regular, FontFace.FallbackRegular, FontFace.Wide],
-        };
+    private static FontFace[] Faces(TextWeight weight) => weight switch
+    {
+        TextWeight.Bold => BoldFaces,
+        TextWeight.Figures => FigureFaces,
+        _ => RegularFaces,
+    };
 
     private static TextRun RunOf(string element, TextWeight weight)
     {
