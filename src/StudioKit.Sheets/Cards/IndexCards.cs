@@ -1,10 +1,8 @@
 using System.Globalization;
 using StudioKit.Kits.Cards;
 using StudioKit.Planning;
-using StudioKit.Planning.Framing;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;
-using StudioKit.Wording;
 
 namespace StudioKit.Sheets.Cards;
 
@@ -14,11 +12,11 @@ internal static class IndexCards
     private const double HeadPt = 12;
     private const double Gap = 1.5;
 
-    public static IReadOnlyList<Card> Of(IReadOnlyList<ExposurePlan> ring, IReadOnlyList<AnimalRung> ladder, CardTemplate template, Stamp stamp)
+    public static IReadOnlyList<Card> Of(Plan plan, CardTemplate template, Stamp stamp)
     {
         var sides = new List<Drawing>();
-        Fill(sides, "Which card for which animal?", ladder.Count == 0 ? null : Ladder(ring, ladder, template), template, stamp);
-        Fill(sides, "Cards by magnification", Table(ring, template), template, stamp);
+        Fill(sides, "Which card for which animal?", plan.AnimalLadder.Count == 0 ? null : RingIndex.Of(plan, Math.Max(TypeScale.Smallest, template.Type.Text.DtpPoints)), template, stamp);
+        Fill(sides, "Cards by magnification", Table(plan.Ring, template), template, stamp);
         return [.. sides.Chunk(2).Select(pair => new Card(pair[0], pair.Length == 2 ? pair[1] : null))];
     }
 
@@ -34,20 +32,6 @@ internal static class IndexCards
             rest = fit.Problem is null ? fit.Rest : null;
         }
     }
-
-    // From the animal to the number of its card: the closest framing of each set-up that still shows it whole.
-    private static Table Ladder(IReadOnlyList<ExposurePlan> ring, IReadOnlyList<AnimalRung> ladder, CardTemplate template)
-    {
-        var setUps = ladder.SelectMany(rung => rung.Cards).Select(card => card.SetUp).Distinct().ToList();
-        return new Table(
-            [new Column($"Animal, {(PlanFormat.InInches ? "in" : "mm")}"), .. setUps.Select(setUp => new Column(setUp))],
-            [.. ladder.Select(rung => new TableRow(
-                [AnimalText.Range(rung.Over, rung.UpTo), .. setUps.Select(setUp => string.Join(", ", rung.Cards.Where(card => card.SetUp == setUp).Select(card => Number(ring, card))))]))],
-            Math.Max(TypeScale.Smallest, template.Type.Text.DtpPoints));
-    }
-
-    private static string Number(IReadOnlyList<ExposurePlan> ring, RungCard card) =>
-        (ring.TakeWhile(exposure => exposure.SetUp != card.SetUp || exposure.Framing.Name != card.Framing).Count() + 1).ToString(CultureInfo.InvariantCulture);
 
     private static Table Table(IReadOnlyList<ExposurePlan> ring, CardTemplate template) => new(
         [new Column("No.", ColumnKind.Right), new Column("Framing"), new Column("Set-up"), new Column("Start")],

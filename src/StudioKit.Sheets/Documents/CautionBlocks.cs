@@ -9,7 +9,7 @@ namespace StudioKit.Sheets.Documents;
 internal static class CautionBlocks
 {
     /// <summary>A frame with a sign for each.</summary>
-    public static IEnumerable<Block> Of(Plan plan, CautionSheet sheet, Func<CautionKind, bool>? among = null) => plan.Cautions
+    public static IEnumerable<Block> Of(Plan plan, CautionSheet sheet, Func<CautionKind, bool>? among = null, double sizePt = TypeScale.Body) => plan.Cautions
         .Where(caution => caution.Sheets.Contains(sheet) && (among is null || among(caution.Kind)))
-        .Select(Block (caution) => new Caution(CautionText.Of(caution), CautionText.Title(caution)));
+        .Select(Block (caution) => new Caution(CautionText.Of(caution), CautionText.Title(caution), sizePt));
 }

@@ -11,13 +11,12 @@ internal static class ExposureCards
 {
     public static Chapter Lay(Plan plan, CardTemplate template, Paper paper, Stamp stamp)
     {
-        // Sorting is stable: within a magnification, set-ups and lenses keep the plan's order.
-        var ring = plan.Exposures.OrderBy(exposure => exposure.Framing.Magnification.Value).ToList();
+        var ring = plan.Ring;
         var setUps = plan.Exposures.Select(exposure => exposure.SetUp).Distinct().ToList();
         var made = ring.Select((exposure, i) => ExposureCard.Make(
             exposure, plan.Advice.Of(exposure), template, stamp, new CardPlace(i + 1, ring.Count), new CardTab(exposure.SetUp, setUps.IndexOf(exposure.SetUp), setUps.Count), FeaturesOf(plan, exposure), plan.Covers.FirstOrDefault(cover => cover.SetUp == exposure.SetUp),
             StandsOf(plan, exposure), plan.UprightLights.FirstOrDefault(light => light.SetUp == exposure.SetUp))).ToList();
-        Card[] cards = [.. template.Index ? IndexCards.Of(ring, plan.AnimalLadder, template, stamp) : [], .. made.SelectMany(card => card.More.Prepend(card.Card))];
+        Card[] cards = [.. template.Index ? IndexCards.Of(plan, template, stamp) : [], .. made.SelectMany(card => card.More.Prepend(card.Card))];
         var laid = CardImposition.Lay($"Exposure cards, {template.Name}", cards, template, paper, stamp);
         return laid with { Problems = [.. laid.Problems, .. made.SelectMany(card => card.Problems).Distinct()] };
     }

@@ -30,11 +30,14 @@ internal static class PaperLogSheet
         ["date", "place", "people"], ["latitude, longitude, ± m", "habitat, weather", "began, ended"],
     ];
 
-    public static Chapter Lay(Plan plan, Paper paper, Stamp stamp)
+    public static Chapter Lay(Plan plan, Paper paper, Stamp stamp) => Sides(plan, paper, stamp, 2);
+
+    /// <summary>The first side alone, or both.</summary>
+    public static Chapter Sides(Plan plan, Paper paper, Stamp stamp, int count)
     {
         var setup = new PageSetup(paper, Landscape: true);
         var keys = LetterKeys.Of(plan);
-        return new Chapter("Paper log", 2, run => [Side(setup, keys, stamp, run, 0), Side(setup, keys, stamp, run, 1)], []);
+        return new Chapter("Paper log", count, run => [.. Enumerable.Range(0, count).Select(side => Side(setup, keys, stamp, run, side))], []);
     }
 
     private static Page Side(PageSetup setup, LetterKeys keys, Stamp stamp, PageRun run, int side)

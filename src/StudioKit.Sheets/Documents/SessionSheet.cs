@@ -2,6 +2,7 @@ using System.Globalization;
 using StudioKit.Planning;
 using StudioKit.Planning.Cautions;
 using StudioKit.Planning.Session;
+using StudioKit.Sheets.Documents.Outdoors;
 using StudioKit.Sheets.Layout;
 using StudioKit.Wording;
 
@@ -17,18 +18,23 @@ internal static class SessionSheet
         [
             new Heading("Session plan"),
             new Paragraph(Summary(session)),
-            new Paragraph(SessionPlan.Rule, TypeScale.Small),
-            .. session.Notes.Count == 0 ? (Block[])[] : [new ItemList(session.Notes, ItemMarker.Dot, TypeScale.Small)],
             .. CautionBlocks.Of(plan, CautionSheet.Session, kind => kind == CautionKind.ProtectedHere),
-            .. session.Blocks.SelectMany(Block),
+            new InColumns(new Stack(
+                [
+                    new Caution(UsualCautions.Animals, "Animals", TypeScale.Small),
+                    new Caution(UsualCautions.Flash, "Flashes", TypeScale.Small),
+                    .. CautionBlocks.Of(plan, CautionSheet.Session, kind => kind != CautionKind.ProtectedHere, TypeScale.Small),
+                ],
+                1.5)),
+            .. Blocks(plan, session),
             new Heading("Time in the hand", 2),
             Held(session),
-            new Heading("Flashes and cells", 2),
+            new Heading("Frames, flashes and cells", 2),
+            Frames(session),
             Cells(session),
-            new Heading("Cautions", 2),
-            new Caution(UsualCautions.Animals),
-            new Caution(UsualCautions.Flash),
-            .. CautionBlocks.Of(plan, CautionSheet.Session, kind => kind != CautionKind.ProtectedHere),
+            new Heading("How the order was found", 2),
+            new Paragraph(SessionPlan.Rule, TypeScale.Small),
+            .. session.Notes.Count == 0 ? (Block[])[] : [new ItemList(session.Notes, ItemMarker.Dot, TypeScale.Small)],
         ]);
 
     private static string Summary(SessionPlan session)
@@ -39,32 +45,29 @@ internal static class SessionSheet
             $"{session.Subjects.Count} subjects, {blocks}, {rounds}, {PlanFormat.Minutes(session.Time)} in all; {session.Changes} changes of set-up in the first rounds{(session.ProvenFewest ? ", the fewest there can be" : "")}.");
     }
 
-    private static IEnumerable<Block> Block(SessionBlock block, int place)
+    private static IEnumerable<Block> Blocks(Plan plan, SessionPlan session)
     {
-        yield return new Heading(FormattableString.Invariant($"{place + 1}  {SessionText.Title(block)}"), 2);
-        yield return new Paragraph(SessionText.When(block), TypeScale.Small);
-        yield return Steps(block);
+        var first = 1;
+        foreach (var (block, place) in session.Blocks.Select((block, place) => (block, place)))
+        {
+            yield return new Heading(FormattableString.Invariant($"{place + 1}  {SessionText.Title(block)}"), 2);
+            yield return new Paragraph(SessionText.When(block), TypeScale.Small);
+            yield return RoundsTable.Steps(plan, block, first, TypeScale.Small, withTests: true);
+            yield return RoundsTable.Lines(block, TypeScale.Small);
+            first += RoundsTable.Count(block);
+        }
     }
 
-    private static Table Steps(SessionBlock block) => new(
+    private static Table Frames(SessionPlan session) => new(
+        [new Column("Block"), new Column("Round"), new Column("Time", ColumnKind.Right), new Column("Frames", ColumnKind.Right), new Column("Flashes", ColumnKind.Right)],
         [
-            new Column(" ", ColumnKind.TickBox), new Column("Step"), new Column("Card"), new Column("Done in"), new Column("Time", ColumnKind.Right),
-            new Column("Frames", ColumnKind.Right), new Column("Flashes", ColumnKind.Right), new Column("Held"),
-        ],
-        [
-            .. block.Parts.Select(part => Row(SessionText.Of(block, part.Part), part.Step)),
-            Total("First round", block.First),
-            .. block.Following is { } following ? (TableRow[])[Total("Each following round", following)] : [],
+            .. session.Blocks.SelectMany((block, place) => new[] { Row(block, place, "the first", block.First) }
+                .Concat(block.Following is { } following ? [Row(block, place, block.Rounds == 2 ? "the second" : "each of the others", following)] : [])),
+            new TableRow(["Day", "", PlanFormat.Minutes(session.Time), Count(session.Frames), Count(session.Blocks.Sum(block => block.Flashes))], Total: true),
         ]);
 
-    private static TableRow Row(string rounds, SessionStep step) => new(
-        [
-            "tick", $"{SessionStepText.Of(step)} {TestStepText.Of(step.Tests)}".TrimEnd(), step.Card, rounds,
-            step.Time.Seconds > 0 ? PlanFormat.Minutes(step.Time) : "", Count(step.Frames), Count(step.Flashes), step.Held ? "held" : "",
-        ]);
-
-    private static TableRow Total(string name, SessionRound round) =>
-        new(["", name, "", "", PlanFormat.Minutes(round.Time), Count(round.Frames), Count(round.Flashes), ""], Total: true);
+    private static TableRow Row(SessionBlock block, int place, string round, SessionRound made) => new(
+        [FormattableString.Invariant($"{place + 1}  {SessionText.Title(block)}"), round, PlanFormat.Minutes(made.Time), Count(made.Frames), Count(made.Flashes)]);
 
     private static Table Held(SessionPlan session) => new(
         [new Column("Subject"), new Column("Held at a time", ColumnKind.Right), new Column("At most", ColumnKind.Right), new Column("Verdict")],

@@ -1,5 +1,6 @@
 using StudioKit.Kits.Cards;
 using StudioKit.Planning;
+using StudioKit.Sheets.Documents.Outdoors;
 using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Documents;
@@ -7,11 +8,15 @@ namespace StudioKit.Sheets.Documents;
 /// <summary>Every printed document of a plan, in the order in which a field book binds them.</summary>
 internal static class SheetChapters
 {
+    /// <summary>Name of the file that is printed first.</summary>
+    public const string FieldPackFile = "field-pack.pdf";
+
     public static IReadOnlyList<NamedChapter> Of(Plan plan, SheetOptions options, Stamp stamp)
     {
         var page = new PageSetup(options.Paper);
         return
         [
+            new NamedChapter(FieldPackFile, SheetGroupKind.Document, () => FieldPack.Lay(plan, options.Paper, stamp)),
             Flowing("plan-report", () => PlanReport.Make(plan, stamp, page)),
             .. plan.SheetLights.Any() ? (NamedChapter[])[Flowing("light", () => LightSheet.Make(plan, stamp, page))] : [],
             .. plan.Frame is { } frame ? (NamedChapter[])[Flowing("build-sheet", () => BuildSheet.Make(plan, frame, stamp, page, options.Units))]

@@ -6,6 +6,9 @@ namespace StudioKit.Sheets.Layout;
 /// <summary>A table that flows over pages, its head repeated on each; a row is split only where it is taller than a page.</summary>
 internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<TableRow> Rows, double SizePt = 9) : Block
 {
+    /// <summary>Least height of a row [mm]; more than its text takes where it is to be written in by hand.</summary>
+    public double LeastRow { get; init; }
+
     /// <summary>Widths found for the whole table, so that its parts on later pages keep them.</summary>
     private IReadOnlyList<double>? Widths { get; init; }
 
@@ -68,5 +71,5 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<TableR
         Decimals = [.. Columns.Select((_, i) => DecimalAlignment.Of(this, i))],
     };
 
-    private TableSetter Setter(Tag tag) => new(Columns, Widths!, Decimals!, SizePt, tag, Begun is not null);
+    private TableSetter Setter(Tag tag) => new(Columns, Widths!, Decimals!, SizePt, tag, Begun is not null) { LeastRow = LeastRow };
 }

@@ -11,6 +11,9 @@ internal sealed class TableSetter(
     private const double Above = 0.7;
     private const double Below = 0.9;
 
+    /// <summary>Least height of a row, whose cells then have edges [mm]; nought where rows are as high as their text.</summary>
+    public double LeastRow { get; init; }
+
     private readonly double _lineHeight = TypeScale.LineHeight(sizePt);
 
     public Fit Head()
@@ -22,7 +25,8 @@ internal sealed class TableSetter(
     public Fit Row(TableRow row)
     {
         var set = Set(row.Cells, row.Total ? TextWeight.Bold : TextWeight.Regular, head: false);
-        return set with { Marks = [.. set.Marks, Rule(set.Height, Hairline)] };
+        var height = Math.Max(set.Height, LeastRow);
+        return set with { Height = height, Marks = [.. set.Marks, Rule(height, Hairline), .. LeastRow > 0 ? Edges(height) : []] };
     }
 
     /// <summary>How many lines of a cell a row of some height holds.</summary>
@@ -41,6 +45,16 @@ internal sealed class TableSetter(
     private static Stroke Hairline => new(0.1);
 
     private Line Rule(double y, Stroke stroke) => new(new Point(0, y), new Point(widths.Sum(), y), stroke);
+
+    private IEnumerable<Line> Edges(double height)
+    {
+        var x = 0.0;
+        foreach (var width in widths.Prepend(0))
+        {
+            x += width;
+            yield return new Line(new Point(x, 0), new Point(x, height), Hairline);
+        }
+    }
 
     private IReadOnlyList<string> Lines(string cell, int column, TextWeight weight) =>
         TextWrap.Lines(cell, widths[column] - (2 * ColumnWidths.Padding), sizePt, weight);
