@@ -15,6 +15,9 @@ public sealed record SheetOptions
     /// <summary>Units of all sheets, cards, drawings and tables.</summary>
     public TextUnits Units { get; init; } = TextUnits.Metric;
 
+    /// <summary>Whether cards that cannot work are printed all the same, with what would make them work.</summary>
+    public bool EvenIfFailing { get; init; }
+
     /// <summary>Templates of the cards to print, one file each.</summary>
     public IReadOnlyList<CardTemplate> Cards { get; init; } = [CardTemplates.Of(CardSize.A6.Name), CardTemplates.Of(CardSize.Index3By5.Name)];
 }

@@ -46,17 +46,23 @@ public static class SheetSet
     /// <summary>Binds every printed sheet into one file, behind a cover and a table of contents; of the cards, those of the first template only.</summary>
     /// <param name="plan">The plan; all numbers are read from it.</param>
     /// <param name="options">Paper, card templates and the date.</param>
-    /// <returns>The book. The same plan and options give the same bytes.</returns>
-    public static SheetFile WriteBook(Plan plan, SheetOptions options)
+    /// <returns>The field pack, then the book. The same plan and options give the same bytes.</returns>
+    public static IReadOnlyList<SheetFile> WriteBook(Plan plan, SheetOptions options)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(options);
 
         var stamp = StampOf(plan, options);
-        return UnitsOf(plan, options).Tell(() =>
+        return UnitsOf(plan, options).Tell(IReadOnlyList<SheetFile> () =>
         {
-            var chapters = SheetChapters.Of(plan, options with { Cards = [.. options.Cards.Take(1)] }, stamp);
-            return Pdf("field-book.pdf", FieldBook.Bind(plan, [.. chapters.Select(named => named.Chapter)], stamp, options.Paper));
+            // The field pack says again, for one day outdoors, what other chapters say, and ends with the paper log; it stays a file of its own.
+            var chapters = SheetChapters.Of(plan, options with { Cards = [.. options.Cards.Take(1)] }, stamp)
+                .Where(named => named.FileName != SheetChapters.PaperLogFile).ToLookup(named => named.FileName == SheetChapters.FieldPackFile);
+            return
+            [
+                .. chapters[true].Select(pack => Pdf(pack.FileName, pack.Chapter.Alone(stamp))),
+                Pdf("field-book.pdf", FieldBook.Bind(plan, [.. chapters[false].Select(named => named.Chapter)], stamp, options.Paper)),
+            ];
         });
     }
 
@@ -68,7 +74,11 @@ public static class SheetSet
 
     private static Stamp StampOf(Plan plan, SheetOptions options) => new(plan.Kit.Name, plan.ContentHash, options.Date) { Corrected = plan.Corrections?.Date };
 
-    private static SheetFile Pdf(string name, LaidDocument laid) => new(name, PdfWriter.Write(laid.Document), [.. laid.Problems, .. MissingLetters.In(laid.Document)]);
+    private static SheetFile Pdf(string name, LaidDocument laid) => new(name, PdfWriter.Write(laid.Document), [.. laid.Problems, .. MissingLetters.In(laid.Document)])
+    {
+        Pages = laid.Document.Pages.Count,
+        BothSides = laid.Document.Sides != PrintedSides.One,
+    };
 
     private static IReadOnlyList<SheetFile> Pages(NamedChapter named, Stamp stamp) =>
         [.. named.Chapter.Alone(stamp).Document.Pages.Select((page, i) => new SheetFile(FormattableString.Invariant($"{named.FileName}-{i + 1}.svg"), SvgWriter.Write(page), []))];

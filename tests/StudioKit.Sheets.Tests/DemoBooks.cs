@@ -21,7 +21,7 @@ internal static class DemoBooks
 
     public static Plan Plan(string kit) => Plans.GetOrAdd(kit, name => new Lazy<Plan>(() => KitPlanner.Plan(Read(name)))).Value;
 
-    public static SheetFile Book(string kit) => Books.GetOrAdd(kit, name => new Lazy<SheetFile>(() => SheetSet.WriteBook(Plan(name), new SheetOptions()))).Value;
+    public static SheetFile Book(string kit) => Books.GetOrAdd(kit, name => new Lazy<SheetFile>(() => SheetSet.WriteBook(Plan(name), new SheetOptions())[^1])).Value;
 
     private static KitReadResult Read(string kit) => KitReader.Read(Path.Combine(Folder(), $"{kit}.yaml"));
 

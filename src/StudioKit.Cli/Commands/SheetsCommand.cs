@@ -15,9 +15,11 @@ internal static class SheetsCommand
 {
     private const string Text =
         """
-        Writes the plan report, exposure and handling cards, build sheet, session plan, pack list and drawings of a kit as PDF, SVG and CSV files, and prints the name of each.
+        Writes the field pack, plan report, exposure and handling cards, build sheet, templates, session plan, pack list, appendix and drawings of a kit as PDF, SVG and CSV files, prints the name of each,
+        and says what to print first.
 
-        Print them at 100 %; every page has a rule or a square to measure that by.
+        Print them at 100 %; templates, the page of small parts and cards have a square or a rule to measure that by. Where the plan fails a check, mend-first.pdf says what to mend, and cards that
+        cannot work are left out.
 
         With a day and a place, in the kit's site or by --day, --latitude and --longitude, they have the day too: sun, shade, light to expect and when to begin.
 
@@ -33,11 +35,12 @@ internal static class SheetsCommand
         var cards = CardsOption();
         var templates = TemplateOption();
         var date = DateOption();
-        var book = new Option<bool>("--book") { Description = "Write one file, field-book.pdf, with a cover, a table of contents and every sheet in it, instead of a file for each." };
+        var book = new Option<bool>("--book") { Description = "Write one file, field-book.pdf, with a cover, a table of contents and every sheet in it, and the field pack beside it, instead of a file for each." };
+        var evenIfFailing = new Option<bool>("--even-if-failing") { Description = "Print cards that cannot work all the same, each with what would make it work; left out without this." };
         var units = ChoiceOption.Create("--units", "Units of all sheets, cards, drawings and tables: metric, inches (with pounds), or e.g. both beside each other. What the kit gives in inches is always said as it stands there.", TextUnits.Metric);
         var force = ForceOption.Create();
         var day = new DayOptions("--day");
-        var command = new Command("sheets", Text) { kit, output, paper, cards, templates, units, date, book, force };
+        var command = new Command("sheets", Text) { kit, output, paper, cards, templates, units, date, book, evenIfFailing, force };
         day.AddTo(command);
         command.SetAction(parsed =>
         {
@@ -69,8 +72,9 @@ internal static class SheetsCommand
                 Paper = parsed.GetRequiredValue(paper),
                 Cards = chosen,
                 Units = parsed.GetValue(units),
+                EvenIfFailing = parsed.GetValue(evenIfFailing),
             };
-            var files = parsed.GetValue(book) ? [SheetSet.WriteBook(plan, options)] : SheetSet.Write(plan, options);
+            var files = parsed.GetValue(book) ? SheetSet.WriteBook(plan, options) : SheetSet.Write(plan, options);
             string[] inputs = [parsed.GetRequiredValue(kit), .. parsed.GetValue(templates) ?? []];
             var targets = OutputFiles.In(parsed.GetRequiredValue(output), files.Select(file => (file.Name, file.Content)));
             Tell(host, files, OutputFiles.Write(host, parsed.GetValue(force), inputs, targets));
@@ -103,6 +107,11 @@ internal static class SheetsCommand
         foreach (var path in written)
         {
             host.Output.WriteLine(path);
+        }
+
+        foreach (var line in PrintFirst.Of(files))
+        {
+            host.Error.WriteLine(line);
         }
     }
 

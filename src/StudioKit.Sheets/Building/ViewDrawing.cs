@@ -13,8 +13,8 @@ namespace StudioKit.Sheets.Building;
 /// <summary>A frame seen square on, to scale, with its measures.</summary>
 internal sealed class ViewDrawing
 {
-    private const double FirstOffset = 9;
-    private const double NextOffset = 8;
+    private const double FirstOffset = 8;
+    private const double NextOffset = 6.5;
     private const double LongestOnPaper = 125;
     private const double NamePitch = 3.5;
     private const double CentreLineOver = 0.02;

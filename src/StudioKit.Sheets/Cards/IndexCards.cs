@@ -12,11 +12,11 @@ internal static class IndexCards
     private const double HeadPt = 12;
     private const double Gap = 1.5;
 
-    public static IReadOnlyList<Card> Of(Plan plan, CardTemplate template, Stamp stamp)
+    public static IReadOnlyList<Card> Of(Plan plan, IReadOnlyList<ExposurePlan> ring, CardTemplate template, Stamp stamp)
     {
         var sides = new List<Drawing>();
         Fill(sides, "Which card for which animal?", plan.AnimalLadder.Count == 0 ? null : RingIndex.Of(plan, Math.Max(TypeScale.Smallest, template.Type.Text.DtpPoints)), template, stamp);
-        Fill(sides, "Cards by magnification", Table(plan.Ring, template), template, stamp);
+        Fill(sides, "Cards by magnification", Table(ring, template), template, stamp);
         return [.. sides.Chunk(2).Select(pair => new Card(pair[0], pair.Length == 2 ? pair[1] : null))];
     }
 

@@ -36,11 +36,7 @@ internal static class BuildSheet
                 .. JointsSection.Of(frame, page),
                 .. AssemblySection.Of(plan, frame),
                 .. UprightBlocks.Of(workshop.Uprights, measures),
-                .. TemplatesSection.Of(plan, frame, measures, page),
-            ])
-        {
-            OneSided = true,
-        };
+            ]);
     }
 
     /// <summary>The same of upright sheets where no frame is built.</summary>

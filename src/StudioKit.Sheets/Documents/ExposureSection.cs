@@ -17,7 +17,11 @@ internal static class ExposureSection
     {
         yield return new Heading(setUp[0].SetUp, 3);
         yield return new Paragraph($"Made for {AmbientText.Of(setUp[0])}; the cards say what to set in other light.");
-        yield return Settings(setUp);
+        foreach (var block in Settings(setUp))
+        {
+            yield return block;
+        }
+
         foreach (var block in LightPlaceTable.Of(setUp, stands))
         {
             yield return block;
@@ -38,7 +42,11 @@ internal static class ExposureSection
         {
             yield return block;
         }
+    }
 
+    /// <summary>The account of each flash, framings beside each other.</summary>
+    public static IEnumerable<Block> Budgets(IReadOnlyList<ExposurePlan> setUp)
+    {
         foreach (var some in setUp.Where(exposure => exposure.Lights.Count > 0).Chunk(WidestBudget))
         {
             for (var i = 0; i < some.Max(exposure => exposure.Lights.Count); i++)
@@ -48,23 +56,34 @@ internal static class ExposureSection
         }
     }
 
-    private static Table Settings(IReadOnlyList<ExposurePlan> setUp)
+    // A column for each flash, so that a framing takes one line; what is the same for all of them stands over the table.
+    private static IEnumerable<Block> Settings(IReadOnlyList<ExposurePlan> setUp)
     {
         var white = setUp.Any(exposure => exposure.WhiteMargin is not null);
-        return new Table(
+        var roles = setUp.SelectMany(exposure => exposure.Lights).Select(light => light.Role).Distinct().ToList();
+        foreach (var role in roles)
+        {
+            var names = setUp.SelectMany(exposure => exposure.Lights).Where(light => light.Role == role).Select(LightNames.WithZoom).Distinct();
+            yield return new Paragraph($"{RoleText.Title(role)}: {string.Join("; ", names)}.", TypeScale.Small);
+        }
+
+        yield return new Table(
             [
-                new Column("Framing"), new Column("Aperture"), new Column("Effective"), new Column("Shutter"), new Column("ISO", ColumnKind.Right), new Column("Flashes"),
+                new Column("Framing"), new Column("Aperture"), new Column("Effective"), new Column("Shutter"), new Column("ISO", ColumnKind.Right), .. roles.Select(role => new Column(RoleText.Title(role))),
                 .. white ? (Column[])[new Column("White margin, stops", ColumnKind.Right)] : [], new Column("Unsure by, stops", ColumnKind.Right), new Column("First frame"),
             ],
             [.. setUp.Select(exposure => new TableRow(
                 [
-                    exposure.Framing.Name, exposure.Aperture.Nominal, exposure.EffectiveAperture.Nominal, exposure.Shutter.Nominal,
-                    exposure.Iso.Mark,
-                    !exposure.IsUsable ? VerdictText.Missed(exposure) : string.Join("; ", exposure.Lights.Select(light =>
-                        $"{RoleText.Word(light.Role)} {light.PowerText} at {PlanFormat.Centimetres(light.Distance)}, {PlanFormat.Zoom(light.Zoom)}")),
+                    exposure.Framing.Name, exposure.Aperture.Nominal, exposure.EffectiveAperture.Nominal, exposure.Shutter.Nominal, exposure.Iso.Mark,
+                    .. roles.Select(role => exposure.IsUsable ? string.Join("; ", exposure.Lights.Where(light => light.Role == role).Select(light => $"{light.PowerText} at {PlanFormat.Centimetres(light.Distance)}")) : "–"),
                     .. white ? (string[])[exposure.WhiteMargin?.Nominal ?? ""] : [], "±" + exposure.Uncertainty.Nominal.TrimStart('+', '-'), VerdictText.FirstFrame(exposure),
                 ]))],
             TypeScale.Small);
+        var missed = setUp.Where(exposure => !exposure.IsUsable).Select(exposure => $"{exposure.Framing.Name}: {VerdictText.Missed(exposure)}").ToList();
+        if (missed.Count > 0)
+        {
+            yield return new ItemList(missed, ItemMarker.Dot, TypeScale.Small);
+        }
     }
 
     private static Stack Budget(IReadOnlyList<ExposurePlan> exposures, int light)

@@ -13,37 +13,55 @@ internal static class FieldBook
 
     public static LaidDocument Bind(Plan plan, IReadOnlyList<Chapter> chapters, Stamp stamp, Paper paper)
     {
-        var document = new SheetDocument(Title, stamp, new PageSetup(paper), []);
+        var setup = new PageSetup(paper);
+        var document = new SheetDocument(Title, stamp, setup, []);
         var cover = Paginator.Chapter(document with { Blocks = [new BookCover(plan, stamp, chapters)] });
-        var contents = Contents.Of(document, Entries(chapters), cover.PageCount);
-        Chapter[] all = [cover, contents, .. chapters];
-        var count = all.Sum(chapter => chapter.PageCount);
-        var pages = new List<Page>();
-        foreach (var chapter in all)
+
+        // The table's length depends on how many lines it has, and not on the numbers in them.
+        var front = cover.PageCount + Contents.Of(document, Entries(chapters, Places(chapters, 0), 0), cover.PageCount).PageCount;
+        var places = Places(chapters, front);
+        var contents = Contents.Of(document, Entries(chapters, places, front), cover.PageCount);
+        var count = places.Count == 0 ? front : places[^1] + Span(chapters[^1]) - 1;
+        var pages = new List<Page>([.. cover.Finish(new PageRun(1, count)), .. contents.Finish(new PageRun(cover.PageCount + 1, count))]);
+        foreach (var (chapter, place) in chapters.Zip(places))
         {
-            var finished = chapter.Finish(new PageRun(pages.Count + 1, count));
-            pages.AddRange(chapter == cover || chapter == contents ? finished : Under(chapter, finished));
+            pages.AddRange(Enumerable.Repeat(Blank(setup), place - 1 - pages.Count));
+            foreach (var page in Under(chapter, chapter.Finish(new PageRun(place, count) { Step = chapter.OneSided ? 2 : 1 })))
+            {
+                pages.AddRange(chapter.OneSided && pages.Count >= place ? [Blank(setup), page] : [page]);
+            }
         }
 
         return new LaidDocument(
             new PagedDocument($"{stamp.KitName}: {Title}", stamp.Date, pages), [.. chapters.SelectMany(chapter => chapter.Problems)]);
     }
 
-    private static List<(Bookmark Entry, int Page)> Entries(IReadOnlyList<Chapter> chapters)
+    // What is cut apart begins on a right-hand page, which has an odd number; what is cut out has blank backs, the last one too.
+    private static List<int> Places(IReadOnlyList<Chapter> chapters, int before)
     {
-        var entries = new List<(Bookmark, int)>();
-        var before = 0;
+        var (places, next, backMustBeBlank) = (new List<int>(), before + 1, false);
         foreach (var chapter in chapters)
         {
-            var pages = Under(chapter, chapter.Finish(new PageRun(1, chapter.PageCount)));
-            entries.AddRange(pages.SelectMany((page, i) => page.Bookmarks
-                .Where(bookmark => bookmark.Level <= DeepestInContents)
-                .Select(bookmark => (bookmark, before + i + 1))));
-            before += chapter.PageCount;
+            next += (chapter.StartsRight || chapter.OneSided || backMustBeBlank) && next % 2 == 0 ? 1 : 0;
+            places.Add(next);
+            next += Span(chapter);
+            backMustBeBlank = chapter.OneSided;
         }
 
-        return entries;
+        return places;
     }
+
+    private static int Span(Chapter chapter) => chapter.OneSided ? (2 * chapter.PageCount) - 1 : chapter.PageCount;
+
+    private static Page Blank(PageSetup setup) => new(setup.Width, setup.Height, []);
+
+    private static List<(Bookmark Entry, int Page)> Entries(IReadOnlyList<Chapter> chapters, IReadOnlyList<int> places, int front) =>
+    [
+        .. chapters.Zip(places).SelectMany(placed => Under(placed.First, placed.First.Finish(new PageRun(1, placed.First.PageCount)))
+            .SelectMany((page, i) => page.Bookmarks
+                .Where(bookmark => bookmark.Level <= (placed.First.StartsRight ? 1 : DeepestInContents))
+                .Select(bookmark => (bookmark, placed.Second + (i * (placed.First.OneSided ? 2 : 1)) - front)))),
+    ];
 
     // A chapter's own first heading gives way to the chapter's title; all other headings come under it.
     private static List<Page> Under(Chapter chapter, IReadOnlyList<Page> pages) => [.. pages.Select((page, i) => page with

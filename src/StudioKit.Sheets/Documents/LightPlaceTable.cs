@@ -8,7 +8,7 @@ namespace StudioKit.Sheets.Documents;
 internal static class LightPlaceTable
 {
     private const double ViewsWidth = 120;
-    private const double ViewsHeight = 52;
+    private const double ViewsHeight = 36;
 
     /// <summary>The blocks; none where no light stands about the subject.</summary>
     public static IEnumerable<Block> Of(IReadOnlyList<ExposurePlan> setUp, IReadOnlyList<LightStandPlan> stands)

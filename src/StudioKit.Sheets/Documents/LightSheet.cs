@@ -13,7 +13,7 @@ internal static class LightSheet
         page,
         [
             new Heading($"Light on the {(plan.PanelLights.Count > 0 ? "panel" : "sheet")} of {plan.Kit.Name}"),
+            new Caution(UsualCautions.Flash, "Flashes"),
             .. plan.SheetLights.SelectMany(light => LightSection.Of(plan, light)),
-            new Caution(UsualCautions.Flash),
         ]);
 }

@@ -14,5 +14,8 @@ internal sealed class NamedChapter(string fileName, SheetGroupKind kind, Func<Ch
 
     public SheetGroupKind Kind => kind;
 
-    public Chapter Chapter => _chapter.Value;
+    /// <summary>Whether it begins on a right-hand page of a book, as what is cut apart must: its backs then lie behind its fronts.</summary>
+    public bool StartsRight { get; init; }
+
+    public Chapter Chapter => _chapter.Value with { StartsRight = StartsRight };
 }

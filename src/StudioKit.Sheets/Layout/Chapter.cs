@@ -7,6 +7,9 @@ namespace StudioKit.Sheets.Layout;
 /// <param name="Problems">What did not fit and why, in words for a person; empty where all did.</param>
 internal sealed record Chapter(string Title, int PageCount, Func<PageRun, IReadOnlyList<Page>> Finish, IReadOnlyList<string> Problems)
 {
+    /// <summary>Whether it begins on a right-hand page of a book, as what is cut apart must.</summary>
+    public bool StartsRight { get; init; }
+
     /// <summary>True where a back must stay blank, as that of a template which is cut out.</summary>
     public bool OneSided { get; init; }
 

@@ -8,8 +8,9 @@ namespace StudioKit.Sheets.Plots;
 /// <summary>The common look of all plots, and their way into a drawing.</summary>
 internal static class PlotDrawing
 {
-    private const double WidthMm = 160;
-    private const double HeightMm = 95;
+    // Two stand beside each other on a page.
+    private const double WidthMm = 84;
+    private const double HeightMm = 66;
 
     // Readable in black and white: each line has its own dashes and marker.
     private static readonly (OxyPlot.LineStyle Line, MarkerType Marker, bool Filled)[] Looks =
@@ -26,7 +27,7 @@ internal static class PlotDrawing
     {
         var model = new PlotModel
         {
-            DefaultFontSize = 11,
+            DefaultFontSize = 9,
             TextColor = OxyColors.Black,
             PlotAreaBorderColor = OxyColors.Black,
             PlotAreaBorderThickness = new OxyThickness(0.8),
@@ -38,8 +39,8 @@ internal static class PlotDrawing
             LegendPosition = LegendPosition.BottomCenter,
             LegendOrientation = LegendOrientation.Horizontal,
             LegendBorderThickness = 0,
-            LegendSymbolLength = 34,
-            LegendColumnSpacing = 14,
+            LegendSymbolLength = 24,
+            LegendColumnSpacing = 8,
         });
         return model;
     }
@@ -52,10 +53,10 @@ internal static class PlotDrawing
         {
             Title = title,
             Color = OxyColors.Black,
-            StrokeThickness = 1.4,
+            StrokeThickness = 1.1,
             LineStyle = line,
             MarkerType = marker,
-            MarkerSize = 3,
+            MarkerSize = 2.2,
             MarkerFill = filled ? OxyColors.Black : OxyColors.White,
             MarkerStroke = OxyColors.Black,
             MarkerStrokeThickness = 0.9,

@@ -88,7 +88,7 @@ public sealed class CautionsTests
     {
         var plan = SamplePlan.Plan with { Cautions = [new PlanCaution { Kind = CautionKind.ProtectedHere, Sheets = [CautionSheet.FieldBook] }] };
 
-        using var book = PdfDocument.Open(SheetSet.WriteBook(plan, new SheetOptions()).Content.ToArray());
+        using var book = PdfDocument.Open(SheetSet.WriteBook(plan, new SheetOptions())[^1].Content.ToArray());
 
         Letters(book.GetPage(1)).Should().Contain(Spaceless("is it protected here?")).And.Contain(Spaceless("Test on an object of the animal's size first."));
     }

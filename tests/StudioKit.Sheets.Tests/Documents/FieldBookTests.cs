@@ -30,7 +30,7 @@ public sealed class FieldBookTests
     public void A_book_binds_every_sheet_behind_its_cover_and_numbers_its_pages_through()
     {
         var alone = SheetSet.Write(SamplePlan.Plan, Options with { Cards = [CardTemplates.Of("A6")] }).Where(file => file.Name.EndsWith(".pdf", StringComparison.Ordinal)).Sum(PageCount);
-        using var book = PdfDocument.Open(SheetSet.WriteBook(SamplePlan.Plan, Options).Content.ToArray());
+        using var book = PdfDocument.Open(SheetSet.WriteBook(SamplePlan.Plan, Options)[^1].Content.ToArray());
 
         // Cover and one page of contents.
         book.NumberOfPages.Should().Be(alone + 2);
@@ -42,7 +42,7 @@ public sealed class FieldBookTests
     [Fact]
     public void A_book_has_an_outline_by_chapter_a_title_and_a_language()
     {
-        using var book = PdfDocument.Open(SheetSet.WriteBook(SamplePlan.Plan, Options).Content.ToArray());
+        using var book = PdfDocument.Open(SheetSet.WriteBook(SamplePlan.Plan, Options)[^1].Content.ToArray());
 
         book.TryGetBookmarks(out var bookmarks).Should().BeTrue();
         bookmarks!.Roots.Select(root => root.Title).Should().Equal("Plan report", "Build sheet", "Exposure cards, A6", "Pack list", "Paper log");

@@ -25,7 +25,6 @@ internal static class AssemblySection
     // What can hurt comes before the acts.
     private static IEnumerable<Block> Steps(Plan plan, FramePlan frame)
     {
-        yield return new PageBreak();
         yield return new Heading("Putting it up", 2);
         foreach (var caution in CautionBlocks.Of(plan, CautionSheet.Build))
         {

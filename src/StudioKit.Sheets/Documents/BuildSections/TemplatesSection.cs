@@ -14,8 +14,7 @@ internal static class TemplatesSection
             yield break;
         }
 
-        yield return new PageBreak();
-        yield return new Heading("Templates at full size", 2);
+        yield return new Heading($"Templates at full size: {plan.Kit.Name}");
         yield return new DrawingBlock(Building.Templates.CheckSquare, TrueScale: true, MaxHeight: 120);
         foreach (var template in BuildDrawings.SmallTemplates(plan, frame))
         {

@@ -14,7 +14,6 @@ internal static class ViewsSection
             yield break;
         }
 
-        yield return new PageBreak();
         yield return new Heading("Views", 2);
         yield return new Paragraph("Seen from above, grey strips on the rails are what the panel rests on, and dots are its clips.");
         foreach (var view in BuildDrawings.Views(plan, frame, measures))
@@ -22,7 +21,6 @@ internal static class ViewsSection
             yield return new DrawingBlock(view.Drawing, MaxHeight: 200, Caption: view.Drawing.Title);
         }
 
-        yield return new PageBreak();
         yield return new Heading("Every part in its place", 2);
         yield return new Paragraph("Grey fittings are pinned. A letter stands for one length of pipe; J marks fittings.");
         yield return new DrawingBlock(ExplodedDrawing.Of(frame), MaxHeight: 240, Caption: "Exploded view, not to scale; labels are those of the lists");
