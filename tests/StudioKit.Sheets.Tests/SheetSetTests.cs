@@ -15,7 +15,7 @@ public sealed class SheetSetTests
     [Fact]
     public void A_plan_gives_its_sheets_and_each_drawing_as_svg() =>
         Written.Value.Select(file => file.Name).Should().Equal(
-            "field-pack.pdf", "plan-report.pdf", "build-sheet.pdf", "cards-A6.pdf", "cards-3x5in.pdf", "pack-list.pdf", "paper-log.pdf", "appendix.pdf",
+            "mend-first.pdf", "field-pack.pdf", "plan-report.pdf", "build-sheet.pdf", "cards-A6.pdf", "cards-3x5in.pdf", "pack-list.pdf", "paper-log.pdf", "appendix.pdf",
             "pipe-cuts.svg", "sheet-cuts-1.svg", "panel.svg", "plot-power-white-background-small-flash-a.svg", "plot-power-habitat-behind-small-flash-b.svg",
             "pipe-cuts.csv", "sheet-cuts.csv", "shopping.csv", "pack-list.csv");
 

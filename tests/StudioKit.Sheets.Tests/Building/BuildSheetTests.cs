@@ -180,7 +180,7 @@ public sealed class BuildSheetTests
     [Fact]
     public void The_check_square_is_100_mm_in_the_pdf()
     {
-        var file = BuiltKit.TableFiles.Single(file => file.Name == "build-sheet.pdf");
+        var file = BuiltKit.TableFiles.Single(file => file.Name == "templates.pdf");
         file.Problems.Should().BeEmpty();
         using var document = PdfDocument.Open(file.Content.ToArray());
         var page = document.GetPages().Single(page => page.Text.Contains("100 mm by 100 mm", StringComparison.Ordinal));

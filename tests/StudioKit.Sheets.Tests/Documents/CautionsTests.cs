@@ -104,7 +104,7 @@ public sealed class CautionsTests
 
         file.Problems.Should().BeEmpty();
         var text = Text(plan, "handling-cards.pdf");
-        text.Should().Contain(Spaceless("Handling: amphibians, continued"));
+        text.Should().Contain(Spaceless("Handling: amphibians 1 of 1, more"));
         Times(text, "Keep it in the shade.").Should().Be(12 * topics.Length);
     }
 
