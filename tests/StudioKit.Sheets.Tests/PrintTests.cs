@@ -20,8 +20,8 @@ public sealed class PrintTests
 
         var letters = book.GetPages().SelectMany(page => page.Letters).Where(letter => letter.Value.Trim().Length > 0);
 
-        // The words of a black tab at a card's edge, which are turned with it, are left white.
-        letters.Where(letter => letter.TextOrientation != TextOrientation.Horizontal && letter.Color.ToRGBValues() == (1.0, 1.0, 1.0)).Should().NotBeEmpty();
+        // The words of a black tab at a card's edge, of 7 pt, are left white.
+        letters.Where(letter => letter.Color.ToRGBValues() == (1.0, 1.0, 1.0)).Should().NotBeEmpty().And.OnlyContain(letter => Math.Abs(letter.PointSize - 7) < 0.01);
         letters.Select(letter => letter.Color.ToRGBValues()).Distinct().Should().BeEquivalentTo([(0.0, 0.0, 0.0), (1.0, 1.0, 1.0)]);
         var marks = book.GetPages().SelectMany(page => page.Paths).SelectMany(path => new[] { path.FillColor, path.StrokeColor }).OfType<IColor>();
         marks.Select(color => color.ToRGBValues()).Distinct().Should().NotBeEmpty().And.OnlyContain(color => color.r == color.g && color.g == color.b);
