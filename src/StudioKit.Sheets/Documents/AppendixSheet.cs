@@ -67,7 +67,7 @@ internal static class AppendixSheet
             .Select(source => Bibliography.Cite(source.SourceKey, source.SourceLocator))
             .Distinct().Order(StringComparer.Ordinal).ToList();
         yield return new Heading("Sources", 2);
-        yield return cited.Count == 0 ? new Paragraph("None cited.") : new InColumns(new Stack([new ItemList(cited, ItemMarker.Dot, SmallPt)]));
+        yield return cited.Count == 0 ? new Paragraph("None cited.") : new InColumns(new Stack([new ItemList(cited, ItemMarker.Dot, TypeScale.Smallest)]));
     }
 
     private static IEnumerable<Block> Words()

@@ -33,7 +33,6 @@ internal static class BuildSheet
                 .. FlashesBelowSection.Supports(frame, measures),
                 .. FlashesBelowSection.Places(plan),
                 .. HoldersSection.Of(frame, measures),
-                .. JointsSection.Of(frame, page),
                 .. AssemblySection.Of(plan, frame),
                 .. UprightBlocks.Of(workshop.Uprights, measures),
             ]);

@@ -69,7 +69,7 @@ internal static class ExposureSection
 
         yield return new Table(
             [
-                new Column("Framing"), new Column("Aperture"), new Column("Effective"), new Column("Shutter"), new Column("ISO", ColumnKind.Right), .. roles.Select(role => new Column(RoleText.Title(role))),
+                new Column("Framing"), new Column("Aperture"), new Column("Effective"), new Column("Shutter"), new Column("ISO", ColumnKind.Right), .. roles.Select(role => new Column(RoleText.Title(role), ColumnKind.Right)),
                 .. white ? (Column[])[new Column("White margin, stops", ColumnKind.Right)] : [], new Column("Unsure by, stops", ColumnKind.Right), new Column("First frame"),
             ],
             [.. setUp.Select(exposure => new TableRow(
@@ -100,7 +100,7 @@ internal static class ExposureSection
                         .. items.Select(item => new TableRow([item, .. lights.Select(one => Stops(one, item))])),
                         new TableRow(["Sum", .. lights.Select(one => one.Budget.Total.ToString())], Total: true),
                     ],
-                    7),
+                    TypeScale.Smallest),
             ],
             0.8);
     }

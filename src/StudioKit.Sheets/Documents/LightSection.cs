@@ -65,10 +65,6 @@ internal static class LightSection
         }
 
         yield return StudioSectionDrawing.Of(light);
-        if (light.Upright is null)
-        {
-            yield return FlashPlaceDrawing.Of(light);
-        }
     }
 
     private static Table Margins(PanelLightPlan light) => new(

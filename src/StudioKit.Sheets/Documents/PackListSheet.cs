@@ -12,6 +12,8 @@ internal static class PackListSheet
 {
     private const string Unbagged = "Not in a bag";
 
+    private const double ItemsPt = 8;
+
     private static readonly Column[] ItemColumns =
     [
         new(" ", ColumnKind.TickBox), new("Item"), new("Count", ColumnKind.Right), new("Needed"), new("Mass", ColumnKind.Right), new("Known by"), new("Note"),
@@ -24,7 +26,7 @@ internal static class PackListSheet
         [
             new Heading("Pack list"),
             new Paragraph($"{plan.Kit.Name}. Everything together: {PlanFormat.Mass(plan.Pack.Total)}. {Known(plan.Pack)}"),
-            .. plan.Pack.Notes.Count == 0 ? (Block[])[] : [new ItemList(plan.Pack.Notes, ItemMarker.Dot)],
+            .. plan.Pack.Notes.Count == 0 ? (Block[])[] : [new ItemList(plan.Pack.Notes, ItemMarker.Dot, TypeScale.Small)],
             .. plan.Pack.LeaveAtHome is { } home ? (Block[])[new Paragraph(HomeText.Of(home))] : [],
             .. BagNames(plan.Pack).SelectMany(bag => Bag(plan.Pack, bag)),
             .. Cells(plan.Pack),
@@ -47,7 +49,7 @@ internal static class PackListSheet
         }
 
         var items = pack.Items.Where(item => BagOf(item) == name).ToList();
-        yield return items.Count == 0 ? new Paragraph("Nothing goes in it.") : new Table(ItemColumns, [.. items.Select(Row)]);
+        yield return items.Count == 0 ? new Paragraph("Nothing goes in it.") : new Table(ItemColumns, [.. items.Select(Row)], ItemsPt);
     }
 
     private static string Load(BagLoad load)

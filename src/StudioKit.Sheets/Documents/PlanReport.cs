@@ -10,6 +10,7 @@ namespace StudioKit.Sheets.Documents;
 internal static class PlanReport
 {
     private const double ChecksPt = 7.5;
+    private const double CaveatsPt = 7;
 
     public static SheetDocument Make(Plan plan, Stamp stamp, PageSetup page) => new(
         "Plan report",
@@ -122,7 +123,7 @@ internal static class PlanReport
         var distinct = caveats.Distinct().ToList();
         if (distinct.Count > 0)
         {
-            yield return new ItemList(distinct, ItemMarker.Dot, TypeScale.Small);
+            yield return new InColumns(new Stack([new ItemList(distinct, ItemMarker.Dot, CaveatsPt)]));
         }
     }
 }

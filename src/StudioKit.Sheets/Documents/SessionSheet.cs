@@ -18,14 +18,7 @@ internal static class SessionSheet
         [
             new Heading("Session plan"),
             new Paragraph(Summary(session)),
-            .. CautionBlocks.Of(plan, CautionSheet.Session, kind => kind == CautionKind.ProtectedHere),
-            new InColumns(new Stack(
-                [
-                    new Caution(UsualCautions.Animals, "Animals", TypeScale.Small),
-                    new Caution(UsualCautions.Flash, "Flashes", TypeScale.Small),
-                    .. CautionBlocks.Of(plan, CautionSheet.Session, kind => kind != CautionKind.ProtectedHere, TypeScale.Small),
-                ],
-                1.5)),
+            new CautionList([.. CautionBlocks.Listed(plan, CautionSheet.Session), ("Animals", UsualCautions.Animals), ("Flashes", UsualCautions.Flash)], TypeScale.Small),
             .. Blocks(plan, session),
             new Heading("Time in the hand", 2),
             Held(session),

@@ -55,30 +55,6 @@ public sealed class TemplatesTests
         }
     }
 
-    /// <summary>A pipe is as thick in every joint, whatever the paper.</summary>
-    [Theory]
-    [InlineData(174)]
-    [InlineData(180)]
-    [InlineData(120)]
-    public void All_joints_are_drawn_at_one_scale_beside_each_other(double width)
-    {
-        var frame = BuiltKit.Table.Frame!;
-        var (rows, reduction) = JointsDrawing.Of(frame, width);
-
-        var names = rows.SelectMany(row => row.Marks.OfType<Label>()).Select(label => label.Text).ToList();
-        frame.Geometry.Joints.Where(joint => !names.Exists(name => name.Contains(joint.Label, StringComparison.Ordinal))).Should().BeEmpty();
-        rows.Should().OnlyContain(row => row.Bounds.Width <= width + 1e-6);
-        var measures = rows.SelectMany(row => row.Marks.OfType<Dimension>()).Where(measure => measure.Text.StartsWith("pushed", StringComparison.Ordinal)).ToList();
-        measures.Select(measure => measure.From.DistanceTo(measure.To) * reduction).Order().Zip(frame.Fittings.Select(fitting => frame.InsertionDepths[fitting.Kind].Millimeters).Order())
-            .Should().OnlyContain(pair => Math.Abs(pair.First - pair.Second) < 1e-9).And.HaveCount(frame.Fittings.Count);
-        foreach (var texts in rows.Select(row => row.PlainMarks().OfType<Label>().ToList()))
-        {
-            texts.SelectMany((text, i) => texts.Skip(i + 1).Where(other => Meet(text.Bounds, other.Bounds)).Select(other => $"{text.Text} and {other.Text}")).Should().BeEmpty();
-        }
-
-        static bool Meet(Bounds a, Bounds b) => a.Left < b.Right && b.Left < a.Right && a.Top < b.Bottom && b.Top < a.Bottom;
-    }
-
     /// <summary>Strips of equal length laid end to end are the panel's edge.</summary>
     [Fact]
     public void Strips_laid_end_to_end_have_every_clip_in_its_place()

@@ -10,7 +10,9 @@ namespace StudioKit.Sheets.Documents.BuildSections;
 /// <summary>Putting the frame up and packing it down, a drawing for every step.</summary>
 internal static class AssemblySection
 {
-    private const double PackingTall = 45;
+    private const double PackingTall = 40;
+    private const double PackingPt = 9;
+    private const int PackingAbreast = 3;
 
     public static IEnumerable<Block> Of(Plan plan, FramePlan frame)
     {
@@ -43,11 +45,10 @@ internal static class AssemblySection
                 : block;
         }
 
-        yield return new Heading("Packing down", 2);
-        yield return new Paragraph("What is heavy comes off, the way the arrows point.");
-        foreach (var row in Packed(plan, frame).Chunk(2))
+        yield return new Heading("Packing down: what is heavy comes off, the way the arrows point", 2);
+        foreach (var row in Packed(plan, frame).Chunk(PackingAbreast))
         {
-            yield return new SideBySide([.. row.Select(block => (block, 1.0)), .. row.Length == 1 ? [(new Spacer(0), 1.0)] : Array.Empty<(Block, double)>()]);
+            yield return new SideBySide([.. row.Select(block => (block, 1.0)), .. Enumerable.Repeat(((Block)new Spacer(0), 1.0), PackingAbreast - row.Length)]);
         }
     }
 
@@ -64,7 +65,7 @@ internal static class AssemblySection
         return frame.PackingDown.Select((step, i) => new Stack(
         [
             .. pictures.Of(step) is { } drawing ? (Block[])[new DrawingBlock(drawing, MaxHeight: PackingTall, Caption: "")] : [],
-            new Paragraph(FormattableString.Invariant($"{i + 1}  {AssemblyText.Of(step)}")),
+            new Paragraph(FormattableString.Invariant($"{i + 1}  {AssemblyText.Of(step)}"), PackingPt),
         ]));
     }
 

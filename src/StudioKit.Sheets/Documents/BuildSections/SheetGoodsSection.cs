@@ -11,6 +11,9 @@ namespace StudioKit.Sheets.Documents.BuildSections;
 /// <summary>Panel, skirts and what else is cut from sheets.</summary>
 internal static class SheetGoodsSection
 {
+    // A roll of cloth at 1:20, whose parts then hold their names.
+    private const double TallestCut = 105;
+
     public static IEnumerable<Block> Of(Workshop workshop, Measures measures)
     {
         if (workshop.SheetParts.Count == 0)
@@ -44,7 +47,7 @@ internal static class SheetGoodsSection
     private static DrawingBlock Drawn(IReadOnlyList<CutSheet> alike)
     {
         var drawing = SheetCutDrawing.Of(alike[0]);
-        return new DrawingBlock(drawing, MaxHeight: 75, Caption: alike.Count == 1
+        return new DrawingBlock(drawing, MaxHeight: TallestCut, Caption: alike.Count == 1
             ? drawing.Title
             : $"Sheets {string.Join(", ", alike.Select(sheet => BuildFigures.Count(sheet.Number)))}, cut alike{drawing.Title[drawing.Title.IndexOf(':', StringComparison.Ordinal)..]}");
     }

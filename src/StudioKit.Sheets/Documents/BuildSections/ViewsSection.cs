@@ -14,15 +14,20 @@ internal static class ViewsSection
             yield break;
         }
 
+        // A heading and its sentence stand over the drawing that they speak of.
+        var views = BuildDrawings.Views(plan, frame, measures).Select(view => new DrawingBlock(view.Drawing, MaxHeight: 200, Caption: view.Drawing.Title)).ToList();
         yield return new Heading("Views", 2);
-        yield return new Paragraph("Seen from above, grey strips on the rails are what the panel rests on, and dots are its clips.");
-        foreach (var view in BuildDrawings.Views(plan, frame, measures))
+        yield return new KeepTogether(new Stack([new Paragraph("Seen from above, grey strips on the rails are what the panel rests on, and dots are its clips."), views[0]]));
+        foreach (var view in views.Skip(1))
         {
-            yield return new DrawingBlock(view.Drawing, MaxHeight: 200, Caption: view.Drawing.Title);
+            yield return view;
         }
 
         yield return new Heading("Every part in its place", 2);
-        yield return new Paragraph("Grey fittings are pinned. A letter stands for one length of pipe; J marks fittings.");
-        yield return new DrawingBlock(ExplodedDrawing.Of(frame), MaxHeight: 240, Caption: "Exploded view, not to scale; labels are those of the lists");
+        yield return new KeepTogether(new Stack(
+            [
+                new Paragraph("Grey fittings are pinned. A letter stands for one length of pipe; J marks fittings."),
+                new DrawingBlock(ExplodedDrawing.Of(frame), MaxHeight: 225, Caption: "Exploded view, not to scale; labels are those of the lists"),
+            ]));
     }
 }

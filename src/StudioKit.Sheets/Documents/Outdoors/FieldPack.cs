@@ -58,9 +58,7 @@ internal static class FieldPack
 
     private static IEnumerable<(string Title, string Text)> Cautions(Plan plan) =>
     [
-        .. plan.Cautions.Where(caution => caution.Sheets.Contains(CautionSheet.Session) || caution.Sheets.Contains(CautionSheet.FieldBook))
-            .OrderBy(caution => caution.Kind != CautionKind.ProtectedHere)
-            .Select(caution => (CautionText.Title(caution), CautionText.Of(caution))),
+        .. CautionBlocks.Listed(plan, CautionSheet.Session, CautionSheet.FieldBook),
         ("Animals", UsualCautions.Animals),
         ("Flashes", UsualCautions.Flash),
     ];
