@@ -11,17 +11,16 @@ internal sealed record Abreast(Block First, Block Second) : Block
     public override Fit Fit(double width, double height)
     {
         var (first, second) = (First.Fit(width, double.PositiveInfinity), Second.Fit(width, double.PositiveInfinity));
-        var (a, b) = (Cover(first), Cover(second));
-        if (a.Width + Gap + b.Width > width)
+        if ((First.Breadth ?? Cover(first).Width) + Gap + (Second.Breadth ?? Cover(second).Width) > width)
         {
             return new Stack([First, Second], Gap).Fit(width, height);
         }
 
         return Layout.Fit.WholeOrNothing(this, "What stands side by side", Math.Max(first.Height, second.Height), height, () =>
-        [
-            .. first.Marks.Select(mark => mark.Under(Similarity.Shift(-a.Left, 0))),
-            .. second.Marks.Select(mark => mark.Under(Similarity.Shift(width - b.Right, 0))),
-        ]);
+        {
+            var (left, right) = (-Cover(first).Left, width - Cover(second).Right);
+            return [.. first.Marks.Select(mark => mark.Under(Similarity.Shift(left, 0))), .. second.Marks.Select(mark => mark.Under(Similarity.Shift(right, 0)))];
+        });
     }
 
     private static Bounds Cover(Fit fit) => new Drawing("", "", fit.Marks).Bounds;

@@ -52,7 +52,7 @@ internal sealed record CardSide(CardTemplate Template, Stamp Stamp, bool IsBack,
     /// <returns>Where the lowest ends, and the marks.</returns>
     public (double Bottom, IReadOnlyList<Primitive> Marks) Stack(IReadOnlyList<Block> blocks)
     {
-        var marks = new List<Primitive>();
+        var set = new List<(Fit Fit, double Left, double Top)>();
         var y = Room.Top;
         var clear = Math.Max(0, BelowHole - Margin);
         foreach (var block in blocks.OrderBy(block => block is AtFoot))
@@ -60,11 +60,11 @@ internal sealed record CardSide(CardTemplate Template, Stamp Stamp, bool IsBack,
             var narrow = y < BelowHole ? clear : 0;
             var fit = block.Fit(Room.Width - narrow, double.PositiveInfinity);
             y = block is AtFoot ? Math.Max(y, Room.Bottom - fit.Height) : y;
-            marks.AddRange(fit.Marks.Select(mark => mark.Under(Similarity.Shift(Room.Left + (IsBack ? narrow : 0), y))));
+            set.Add((fit, Room.Left + (IsBack ? narrow : 0), y));
             y += fit.Height + Gap;
         }
 
-        return (y - Gap, marks);
+        return (y - Gap, new DrawnLater(() => [.. set.SelectMany(one => one.Fit.Marks.Select(mark => mark.Under(Similarity.Shift(one.Left, one.Top))))]));
     }
 
     /// <summary>The side with its marks, hole, rule and foot.</summary>

@@ -184,11 +184,24 @@ internal sealed class ExposureCard
         fitting(blocks) ?? (blocks.Cover is null ? null : fitting(blocks with { SaysWhatShows = false }));
 
     // At the largest size of type that the side has room for.
-    private IReadOnlyList<Primitive>? Fitting(CardSide side, Func<CardType, IReadOnlyList<Block>> blocks) => Shares
-        .Select(share => side.Stack(blocks(Type(share))))
-        .Where(stack => side.Holds(stack.Bottom))
-        .Select(stack => stack.Marks)
-        .FirstOrDefault();
+    private IReadOnlyList<Primitive>? Fitting(CardSide side, Func<CardType, IReadOnlyList<Block>> blocks)
+    {
+        // What does not fit at the least size fits at none; between them the largest that fits is found by halving.
+        var (marks, low, high) = (At(Shares.Length - 1), 0, Shares.Length - 1);
+        while (marks is not null && low < high)
+        {
+            var middle = (low + high) / 2;
+            (marks, low, high) = At(middle) is { } larger ? (larger, low, middle) : (marks, middle + 1, high);
+        }
+
+        return marks;
+
+        IReadOnlyList<Primitive>? At(int share)
+        {
+            var (bottom, drawn) = side.Stack(blocks(Type(Shares[share])));
+            return side.Holds(bottom) ? drawn : null;
+        }
+    }
 
     private CardSide Side(bool isBack, IReadOnlyList<CardBlock> blocks) => new(_template, _stamp, isBack, blocks.Contains(CardBlock.Rule)) { Tab = _tab };
 

@@ -13,6 +13,8 @@ internal sealed record ScalePatches : Block
 
     private static readonly (string Name, Fill Fill)[] Patches = [("black", Fill.Black), ("grey", Fill.Grey), ("white", Fill.White)];
 
+    public override double? Breadth => Width;
+
     public override Fit Fit(double width, double height)
     {
         var line = TypeScale.LineHeight(TypeScale.Smallest);

@@ -19,6 +19,8 @@ internal sealed record SettingsCode(string Text) : Block
     /// <summary>Width and height, quiet zone included [mm].</summary>
     public double Side => _matrix.Value.Count * Module;
 
+    public override double? Breadth => Side;
+
     public override Fit Fit(double width, double height)
     {
         var left = Math.Max(0, width - Side);

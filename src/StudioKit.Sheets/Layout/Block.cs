@@ -9,6 +9,9 @@ internal abstract record Block
     /// <returns>What was filled, from the room's upper left corner, and what is left for the next page.</returns>
     public abstract Fit Fit(double width, double height);
 
+    /// <summary>How wide it is, where that does not depend on the room [mm].</summary>
+    public virtual double? Breadth => null;
+
     /// <summary>Fills a whole page by breaking what is otherwise kept whole; asked for only where <see cref="Fit"/> found an empty page too small.</summary>
     public virtual Fit Force(double width, double height) => Fit(width, height);
 }

@@ -23,6 +23,6 @@ internal sealed record Fit(double Height, IReadOnlyList<Primitive> Marks)
     /// <summary>The block where its room is tall enough, nothing of it where not.</summary>
     public static Fit WholeOrNothing(Block whole, string what, double needed, double room, Func<IReadOnlyList<Primitive>> draw) =>
         needed <= room
-            ? new Fit(needed, draw())
+            ? new Fit(needed, new DrawnLater(draw))
             : Nothing(whole, FormattableString.Invariant($"{what} needs {needed:0} mm of height; there are {room:0} mm."));
 }

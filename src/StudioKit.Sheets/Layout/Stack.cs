@@ -7,7 +7,8 @@ internal sealed record Stack(IReadOnlyList<Block> Blocks, double Gap = 2.5) : Bl
 {
     public override Fit Fit(double width, double height)
     {
-        var marks = new List<Primitive>();
+        var set = new List<(Fit Fit, double Top)>();
+        var marks = new DrawnLater(() => [.. set.SelectMany(one => one.Fit.Marks.Select(mark => mark.Under(Similarity.Shift(0, one.Top))))]);
         var bookmarks = new List<Bookmark>();
         var y = 0.0;
         for (var i = 0; i < Blocks.Count; i++)
@@ -19,7 +20,7 @@ internal sealed record Stack(IReadOnlyList<Block> Blocks, double Gap = 2.5) : Bl
                 return y == 0 ? fit with { Rest = this } : Part(y, marks, bookmarks, [.. Blocks.Skip(i)]);
             }
 
-            marks.AddRange(fit.Marks.Select(mark => mark.Under(Similarity.Shift(0, top))));
+            set.Add((fit, top));
             bookmarks.AddRange(fit.Bookmarks.Select(bookmark => bookmark with { Y = bookmark.Y + top }));
             y = fit.Height > 0 ? top + fit.Height : y;
             if (fit.Rest is not null || fit.EndsPage)
@@ -72,6 +73,6 @@ internal sealed record Stack(IReadOnlyList<Block> Blocks, double Gap = 2.5) : Bl
         return below.Problem is null ? fit : Layout.Fit.Nothing(this, "A heading would stand alone at the foot of the page.");
     }
 
-    private Fit Part(double height, List<Primitive> marks, List<Bookmark> bookmarks, IReadOnlyList<Block> left) =>
+    private Fit Part(double height, IReadOnlyList<Primitive> marks, List<Bookmark> bookmarks, IReadOnlyList<Block> left) =>
         new(height, marks) { Bookmarks = bookmarks, Rest = left.Count == 0 ? null : this with { Blocks = left } };
 }
