@@ -44,7 +44,10 @@ public sealed record PackPlan
     public LeaveAtHomePlan? LeaveAtHome { get; init; }
 
     /// <summary>Limits and advice, one sentence each.</summary>
-    public IReadOnlyList<string> Notes { get; init; } = [];
+    public IReadOnlyList<string> Notes => [.. Told.Select(note => note.Words)];
+
+    /// <summary>The same before they are put into words.</summary>
+    public IReadOnlyList<PackNote> Told { get; init; } = [];
 
     private Mass Of(MassOrigin origin) => Mass.FromGrams(Items.Where(item => item.Origin == origin).Sum(item => item.Mass.Grams));
 }

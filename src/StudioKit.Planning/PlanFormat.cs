@@ -68,6 +68,9 @@ public static class PlanFormat
     /// <summary>The unit of <see cref="CentimetreFigure"/>.</summary>
     public static string CentimetreUnit => InInches ? "in" : "cm";
 
+    /// <summary>What stands beside <see cref="CentimetreFigure"/> where both units are told; else nothing.</summary>
+    public static string BesideCentimetres(Length length) => PlanUnits.Current.Units == TextUnits.Both ? $" ({InchText.ByHandFigure(length.Millimeters)} in)" : "";
+
     /// <summary>The unit of <see cref="PlotLength"/>.</summary>
     public static string PlotUnit => InInches ? "in" : "mm";
 
@@ -80,6 +83,11 @@ public static class PlanFormat
     /// <summary>The sides of a rectangle that is cleared or held by hand.</summary>
     public static string CentimetreSides(Length width, Length height) => Told(
         $"{HalfCentimetres(width)} × {HalfCentimetres(height)} cm", () => $"{InchText.ByHandFigure(width.Millimeters)} × {InchText.ByHandFigure(height.Millimeters)} in");
+
+    /// <summary>The sides of a box that is measured by hand.</summary>
+    public static string CentimetreBox(Length length, Length width, Length depth) => Told(
+        $"{HalfCentimetres(length)} × {HalfCentimetres(width)} × {HalfCentimetres(depth)} cm",
+        () => $"{InchText.ByHandFigure(length.Millimeters)} × {InchText.ByHandFigure(width.Millimeters)} × {InchText.ByHandFigure(depth.Millimeters)} in");
 
     /// <summary>A force in newtons, to two digits.</summary>
     public static string Force(Force force) => Told($"{TwoDigits(force.Newtons)} N", () => InchText.Force(force.Newtons));
@@ -185,6 +193,9 @@ public static class PlanFormat
 
     /// <summary>A mass as a spring balance or a bag tells it: kilograms or pounds to the tenth.</summary>
     public static string Kilograms(Mass mass) => Told($"{Invariant(mass.Kilograms, "0.0")} kg", () => $"{Invariant(mass.Pounds, "0.0")} lb");
+
+    /// <summary>A body's mass, in whole kilograms or pounds.</summary>
+    public static string WholeKilograms(Mass mass) => Told($"{Invariant(mass.Kilograms, "0")} kg", () => $"{Invariant(mass.Pounds, "0")} lb");
 
     /// <summary>An angle in whole degrees.</summary>
     public static string Degrees(Angle angle) => $"{Invariant(angle.Degrees, "0.#")}°";

@@ -2,7 +2,6 @@ using System.Text;
 using StudioKit.Kits;
 using StudioKit.Planning;
 using StudioKit.Planning.Packing;
-using StudioKit.Sheets.Building;
 using StudioKit.Sheets.Documents;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;
@@ -67,8 +66,8 @@ public static class SheetSet
     }
 
     private static IEnumerable<NamedDrawing> Drawings(Plan plan, Workshop workshop, SheetOptions options) => CutDrawings.Of(plan, workshop)
-        .Concat(plan.Frame is { } frame ? BuildDrawings.Of(plan, frame, new Measures(options.Units)) : [])
-        .Concat(UprightBlocks.Drawings(workshop.Uprights, new Measures(options.Units)));
+        .Concat(plan.Frame is { } frame ? BuildDrawings.Of(plan, frame) : [])
+        .Concat(UprightBlocks.Drawings(workshop.Uprights));
 
     private static PlanUnits UnitsOf(Plan plan, SheetOptions options) => new(options.Units, WrittenLengths.Of(plan.Written));
 

@@ -74,7 +74,7 @@ public static class AdviceText
         KitChange.Modify modify => $"take the {now.Lights.FirstOrDefault(light => light.Place == modify.Light)?.Modifier ?? "modifier"} off the {Placed(now, modify.Light)}",
         KitChange.Turn turn => $"{Placed(now, turn.Light)} from {StandText.Direction(turn.From)}",
         KitChange.Hold hold => $"{Placed(now, hold.Light)} {(hold.Holder is { } holder ? $"on {holder}" : "by hand")}",
-        KitChange.RecutUpright sheet => $"the {sheet.Screen} {PlanFormat.CentimetreFigure(sheet.Width)} × {PlanFormat.Centimetres(sheet.Height)}",
+        KitChange.RecutUpright sheet => $"the {sheet.Screen} {PlanFormat.CentimetreSides(sheet.Width, sheet.Height)}",
         KitChange.Background background when now.Upright is { } upright => $"{upright} {PlanFormat.Centimetres(background.Distance)} behind the subject",
         KitChange.Background background => $"background {PlanFormat.Metres(background.Distance)} behind the subject",
         KitChange.PutUp up => $"put up the {up.Shelter}",

@@ -36,6 +36,6 @@ internal static class HomeText
         var lost = home.Lost.Count == 0 ? "no framing is lost" : $"lost: {string.Join("; ", home.Lost)}";
         return home.Left.Count == 0
             ? home.Reached ? "nothing more need stay at home" : "nothing more can stay at home"
-            : $"{(home.Lighter.Count > 0 ? "Then leave" : "leave")} at home: {string.Join(", ", home.Left)}; {lost}";
+            : $"{(home.Lighter.Count > 0 ? "Then leave" : "leave")} at home: {string.Join(", ", home.LeftWords)}; {lost}";
     }
 }

@@ -7,8 +7,8 @@ namespace StudioKit.Wording;
 internal static class PackText
 {
     public static string Of(Misfit misfit) => misfit.Size is { } size
-        ? $"{misfit.Name}, {PlanFormat.Millimetres(size.Longest)} × {PlanFormat.Millimetres(size.Middle)} × {PlanFormat.Millimetres(size.Shortest)}, goes in no bag that it may go in, nor can it be strapped outside."
-        : $"{misfit.Name} goes in no bag.";
+        ? $"{misfit.Words}, {PlanFormat.Millimetres(size.Longest)} × {PlanFormat.Millimetres(size.Middle)} × {PlanFormat.Millimetres(size.Shortest)}, goes in no bag that it may go in, nor can it be strapped outside."
+        : $"{misfit.Words} goes in no bag.";
 
     public static string Of(LongPieceCaveat caveat) => caveat switch
     {

@@ -259,7 +259,7 @@ internal static class SamplePlan
         [
             new CellStock { Flash = "small flash A", Cell = "AA NiMH", Count = 8, Spare = 4, EnergyEach = Energy.FromWattHours(2.4), FullPowerFlashes = 300, Air = new AirCellRule(AirCellClass.NoEnergyLimit, Energy.FromWattHours(2.4), "No limit known for NiMH; protect the contacts.", "2024", "TSA-Batteries") },
         ],
-        Notes = ["Flash A has cells for 300 full-power flashes; the day asks for 90."],
+        Told = [new PackNote(PackNoteKind.Sentence, "Flash A has cells for 300 full-power flashes; the day asks for 90.")],
     };
 
     private static PackedItem Item(string name, int count, double grams, PackItemStage stage, string? bag) => new()

@@ -21,4 +21,11 @@ public sealed record CutBar(
     Length Trim,
     IReadOnlyList<CutMark> Marks,
     Length Offcut,
-    int SawCuts);
+    int SawCuts)
+{
+    /// <summary>The stock's name with its sizes; none where whoever gave the stock named it.</summary>
+    public SoldName? Sold { get; init; }
+
+    /// <summary>The stock's name for whoever reads the plan.</summary>
+    public string StockName => Sold?.Words ?? StockLabel;
+}

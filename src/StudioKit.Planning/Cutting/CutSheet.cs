@@ -19,4 +19,11 @@ public sealed record CutSheet(
     decimal Price,
     SheetRegion Squared,
     IReadOnlyList<PlacedPanel> Panels,
-    IReadOnlyList<SheetRegion> Remainders);
+    IReadOnlyList<SheetRegion> Remainders)
+{
+    /// <summary>The stock's name with its sizes; none where whoever gave the stock named it.</summary>
+    public SoldName? Sold { get; init; }
+
+    /// <summary>The stock's name for whoever reads the plan.</summary>
+    public string StockName => Sold?.Words ?? StockLabel;
+}

@@ -15,11 +15,11 @@ public static class KitStock
     {
         ArgumentNullException.ThrowIfNull(stock);
         var bought = stock.Lengths.Count == 0
-            ? [new StockBar(Text(CommonPipe), CommonPipe)]
-            : stock.Lengths.Select(bar => new StockBar(Text(bar.Length), bar.Length, bar.Price, bar.Count));
+            ? [new StockBar(Text(CommonPipe), CommonPipe) { Sold = Sold(SoldForm.Bar, CommonPipe) }]
+            : stock.Lengths.Select(bar => new StockBar(Text(bar.Length), bar.Length, bar.Price, bar.Count) { Sold = Sold(SoldForm.Bar, bar.Length) });
         return
         [
-            .. stock.Offcuts.GroupBy(offcut => offcut).Select(alike => new StockBar($"{Text(alike.Key)} offcut", alike.Key, 0, alike.Count())),
+            .. stock.Offcuts.GroupBy(offcut => offcut).Select(alike => new StockBar($"{Text(alike.Key)} offcut", alike.Key, 0, alike.Count()) { Sold = Sold(SoldForm.Offcut, alike.Key) }),
             .. bought,
         ];
     }
@@ -33,9 +33,12 @@ public static class KitStock
             .. stock.Sheets
                 .Where(sheet => string.Equals(sheet.Material, material, StringComparison.OrdinalIgnoreCase))
                 .Select(sheet => new StockSheet(
-                    $"{Text(sheet.Width)} x {Text(sheet.Height)}", sheet.Width, sheet.Height, sheet.Price, sheet.Count)),
+                    $"{Text(sheet.Width)} x {Text(sheet.Height)}", sheet.Width, sheet.Height, sheet.Price, sheet.Count)
+                { Sold = new SoldName(material, SoldForm.Stock, [sheet.Width, sheet.Height]) }),
         ];
     }
+
+    private static SoldName Sold(SoldForm form, Length length) => new("", form, [length]);
 
     private static string Text(Length length) => length.Millimeters.ToString("0.#", CultureInfo.InvariantCulture) + " mm";
 }

@@ -29,7 +29,7 @@ internal static class HardwareInventory
         BelongsTo = line.For is { } owner && !sheets.Contains(owner) ? owner : null,
     };
 
-    private static PackedItem Item(ToolLine tool) => Item(ToolText.Name(tool), tool.Count, tool.MassEach) with { Kind = PackItemKind.Tool };
+    private static PackedItem Item(ToolLine tool) => Item(ToolText.Name(tool), tool.Count, tool.MassEach) with { Kind = PackItemKind.Tool, Tool = tool };
 
     private static PackedItem Item(string name, int count, Mass each) => new()
     {

@@ -19,10 +19,12 @@ internal static class HomeChoice
         var bags = Mass.FromGrams(kit.Pack.Bags.Sum(bag => bag.Mass.Grams));
         var rest = target > bags ? target - bags : Mass.Zero;
         var choice = LeaveAtHome.Choose(PackCases.Carried(items), [.. Capabilities([.. uses.Where(use => use.Works)], items)], rest);
+        List<PackedItem> left = [.. items.Where(item => choice.Left.Contains(item.InFlash ? item.CellsOf! : item.Name))];
         return new LeaveAtHomePlan
         {
             Target = target,
-            Left = [.. items.Where(item => choice.Left.Contains(item.InFlash ? item.CellsOf! : item.Name)).Select(item => item.Name)],
+            Left = [.. left.Select(item => item.Name)],
+            LeftItems = left,
             Lost = choice.LostCapabilities,
             Mass = choice.Mass + bags,
             Reached = choice.Reached && target >= bags,

@@ -148,7 +148,7 @@ internal static class KitInventory
         return [.. items.Select(item =>
         {
             var count = seen[item.Name] = seen.GetValueOrDefault(item.Name) + 1;
-            return count == 1 ? item : item with { Name = FormattableString.Invariant($"{item.Name} ({count})") };
+            return count == 1 ? item : item with { Name = FormattableString.Invariant($"{item.Name} ({count})"), Again = count };
         })];
     }
 }

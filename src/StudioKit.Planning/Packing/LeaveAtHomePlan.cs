@@ -14,6 +14,12 @@ public sealed record LeaveAtHomePlan
     /// <summary>Names of the things to leave.</summary>
     public required IReadOnlyList<string> Left { get; init; }
 
+    /// <summary>The same as lines of the pack list; empty where only their names are known.</summary>
+    public IReadOnlyList<PackedItem> LeftItems { get; init; } = [];
+
+    /// <summary>Names of the things to leave, for whoever reads of them.</summary>
+    public IReadOnlyList<string> LeftWords => LeftItems.Count == 0 ? Left : [.. LeftItems.Select(item => item.Words)];
+
     /// <summary>What can no longer be done, each a set-up and a framing.</summary>
     public required IReadOnlyList<string> Lost { get; init; }
 

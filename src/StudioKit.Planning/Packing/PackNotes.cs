@@ -2,56 +2,54 @@ using StudioKit.Kits;
 using StudioKit.Kits.Carrying;
 using StudioKit.Physics.Packing;
 using StudioKit.Physics.Sources;
-using UnitsNet;
 
 namespace StudioKit.Planning.Packing;
 
 /// <summary>Advice on a pack.</summary>
 internal static class PackNotes
 {
-    // Cabin bag that a trade body advises, wheels and handles included; from memory, carriers differ.
-    private static readonly BoxSize CabinBag = new(Length.FromMillimeters(560), Length.FromMillimeters(450), Length.FromMillimeters(250));
-
     /// <summary>Every note, one sentence or two each.</summary>
-    public static IEnumerable<string> Of(KitSpec kit, PackPlan pack, IReadOnlyList<GearUse> uses) =>
-        Masses(pack).Concat(Places(kit, pack)).Concat(Dispensable(kit, pack, uses)).Concat(Missing(kit)).Concat(Air(kit, pack));
+    public static IEnumerable<PackNote> Of(KitSpec kit, PackPlan pack, IReadOnlyList<GearUse> uses) =>
+        Masses(pack).Concat(Places(kit, pack)).Concat(Dispensable(kit, pack, uses).Concat(Missing(kit)).Select(Sentence)).Concat(Air(kit, pack));
 
-    private static IEnumerable<string> Masses(PackPlan pack)
+    private static PackNote Sentence(string text) => new(PackNoteKind.Sentence, text);
+
+    private static IEnumerable<PackNote> Masses(PackPlan pack)
     {
-        var assumed = pack.Items.Where(item => item.Origin == MassOrigin.Assumed).Select(item => item.Name).ToList();
+        var assumed = pack.Items.Where(item => item.Origin == MassOrigin.Assumed).ToList();
         if (assumed.Count > 0)
         {
-            yield return $"Weigh these, their mass is assumed: {string.Join(", ", assumed)}.";
+            yield return new PackNote(PackNoteKind.Weigh, "") { Items = assumed };
         }
     }
 
-    private static IEnumerable<string> Places(KitSpec kit, PackPlan pack)
+    private static IEnumerable<PackNote> Places(KitSpec kit, PackPlan pack)
     {
         if (pack.Bags.Count == 0)
         {
             yield break;
         }
 
-        yield return "Heavy things low and close to the back, fragile ones high and padded, what is needed first on top.";
-        var outside = pack.Items.Where(item => item.Outside).Select(item => $"{item.Name} on {item.Bag}").ToList();
+        yield return Sentence("Heavy things low and close to the back, fragile ones high and padded, what is needed first on top.");
+        var outside = pack.Items.Where(item => item.Outside).ToList();
         if (outside.Count > 0)
         {
-            yield return $"Strapped outside, in a sleeve: {string.Join("; ", outside)}.";
+            yield return new PackNote(PackNoteKind.Outside, "") { Items = outside };
         }
 
         if (!pack.ProvenMostEven)
         {
-            yield return "The load is shared out well, but a more even way may exist; the search was cut short.";
+            yield return Sentence("The load is shared out well, but a more even way may exist; the search was cut short.");
         }
 
         if (pack.Bags.Any(bag => bag.Carrier is null || kit.Pack.People.All(person => person.Name != bag.Carrier)))
         {
-            yield return "A bag without a carrier of known body mass counts as carried by somebody of 70 kg.";
+            yield return new PackNote(PackNoteKind.NoBodyMass, "");
         }
 
         var sized = pack.Items.Count(item => item.Size is null);
-        yield return FormattableString.Invariant(
-            $"Volume counts {100 * kit.Pack.PackingFactor:0} % of a bag as usable; {sized} lines have no size and are left out of it, {pack.Items.Count(item => item.SizeAssumed)} have a usual one.");
+        yield return Sentence(FormattableString.Invariant(
+            $"Volume counts {100 * kit.Pack.PackingFactor:0} % of a bag as usable; {sized} lines have no size and are left out of it, {pack.Items.Count(item => item.SizeAssumed)} have a usual one."));
     }
 
     private static IEnumerable<string> Dispensable(KitSpec kit, PackPlan pack, IReadOnlyList<GearUse> uses)
@@ -87,22 +85,22 @@ internal static class PackNotes
         }
     }
 
-    private static IEnumerable<string> Air(KitSpec kit, PackPlan pack)
+    private static IEnumerable<PackNote> Air(KitSpec kit, PackPlan pack)
     {
         foreach (var rule in pack.Cells.GroupBy(stock => stock.Air.Rule, StringComparer.Ordinal))
         {
-            yield return $"By air, {string.Join(", ", rule.Select(stock => stock.Cell).Distinct(StringComparer.Ordinal))}: {rule.Key} ({Bibliography.Entries[rule.First().Air.SourceKey].Citation}; {rule.First().Air.AsOf})";
+            yield return Sentence($"By air, {string.Join(", ", rule.Select(stock => stock.Cell).Distinct(StringComparer.Ordinal))}: {rule.Key} ({Bibliography.Entries[rule.First().Air.SourceKey].Citation}; {rule.First().Air.AsOf})");
         }
 
-        var large = kit.Pack.Bags.Where(bag => !CabinBag.Takes(PackCases.InsideOf(bag))).Select(bag => bag.Name).ToList();
+        var large = kit.Pack.Bags.Where(bag => !PackNote.CabinBag.Takes(PackCases.InsideOf(bag))).Select(bag => bag.Name).ToList();
         if (large.Count > 0)
         {
-            yield return $"Larger than a usual cabin bag of 56 × 45 × 25 cm (from memory): {string.Join(", ", large)}.";
+            yield return new PackNote(PackNoteKind.LargeBags, "") { Bags = large };
         }
 
         if (pack.Cells.Count > 0 || large.Count > 0)
         {
-            yield return AirCellRule.Guidance;
+            yield return Sentence(AirCellRule.Guidance);
         }
     }
 }

@@ -32,11 +32,11 @@ internal static class PackPlanner
             Total = total,
             Cells = [.. kit.Flashes.Where(flash => flash.Cell is not null).Select(CellsOf)],
             ProvenMostEven = shared?.ProvenOptimal ?? true,
-            Misfits = [.. items.Where(item => item.Bag is null && kit.Pack.Bags.Count > 0).Select(item => new Misfit(item.Name, item.Size))],
+            Misfits = [.. items.Where(item => item.Bag is null && kit.Pack.Bags.Count > 0).Select(item => new Misfit(item.Name, item.Size) { Sold = item.Sold })],
             LongPieces = longPieces,
             LeaveAtHome = HomeChoice.Of(kit, items, total, uses),
         };
-        return plan with { Notes = [.. PackNotes.Of(kit, plan, uses)] };
+        return plan with { Told = [.. PackNotes.Of(kit, plan, uses)] };
     }
 
     /// <summary>Shares things out to the bags; none where there are no bags.</summary>

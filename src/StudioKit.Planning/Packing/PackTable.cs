@@ -14,21 +14,21 @@ public static class PackTable
     public static string Csv(PackPlan pack)
     {
         ArgumentNullException.ThrowIfNull(pack);
-        return string.Concat(pack.Items.Select(Row).Prepend(CsvText.Row(
-            "bag", "neededAt", "kind", "item", "count", "massG", "massFrom", "lengthMm", "widthMm", "depthMm", "sizeFrom", "fragile", "strappedOutside", "essential")));
+        return string.Concat(pack.Items.Select(Row).Prepend(UnitCell.Row(
+            "bag", "neededAt", "kind", "item", "count", UnitCell.MassHead("mass"), "massFrom", UnitCell.LengthHead("length"), UnitCell.LengthHead("width"), UnitCell.LengthHead("depth"), "sizeFrom", "fragile", "strappedOutside", "essential")));
     }
 
-    private static string Row(PackedItem item) => CsvText.Row(
+    private static string Row(PackedItem item) => UnitCell.Row(
         item.Bag ?? "",
         Stage(item.Stage),
         Kind(item.Kind),
-        item.Name,
+        item.Words,
         item.Count.ToString(CultureInfo.InvariantCulture),
-        Number(item.Mass.Grams),
+        UnitCell.Of(item.Mass),
         item.Origin switch { MassOrigin.Weighed => "weighed", MassOrigin.FromGeometry => "geometry", _ => "assumed" },
-        Number(item.Size?.Longest.Millimeters),
-        Number(item.Size?.Middle.Millimeters),
-        Number(item.Size?.Shortest.Millimeters),
+        UnitCell.Of(item.Size?.Longest, "0.##"),
+        UnitCell.Of(item.Size?.Middle, "0.##"),
+        UnitCell.Of(item.Size?.Shortest, "0.##"),
         item.Size is null ? "" : item.SizeAssumed ? "assumed" : "given",
         YesNo(item.Fragile),
         YesNo(item.Outside),
@@ -55,8 +55,6 @@ public static class PackTable
         PackItemKind.Provisions => "food and water",
         _ => "",
     };
-
-    private static string Number(double? value) => value is { } number ? number.ToString("0.##", CultureInfo.InvariantCulture) : "";
 
     private static string YesNo(bool value) => value ? "yes" : "no";
 }

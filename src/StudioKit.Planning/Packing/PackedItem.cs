@@ -1,5 +1,6 @@
 using StudioKit.Kits.Carrying;
 using StudioKit.Physics.Packing;
+using StudioKit.Planning.Studio.Hardware;
 using UnitsNet;
 
 namespace StudioKit.Planning.Packing;
@@ -9,6 +10,18 @@ public sealed record PackedItem
 {
     /// <summary>Name; unique in the pack.</summary>
     public required string Name { get; init; }
+
+    /// <summary>Its name with its sizes, where it has sizes in it.</summary>
+    public SoldName? Sold { get; init; }
+
+    /// <summary>The tool that it is; none for all else.</summary>
+    public ToolLine? Tool { get; init; }
+
+    /// <summary>Its number among those of the same name; none for the first.</summary>
+    public int? Again { get; init; }
+
+    /// <summary>Its name for whoever reads the list.</summary>
+    public string Words => (Tool is { } tool ? ToolText.Name(tool) : Sold?.Words) is { } words ? (Again is { } number ? FormattableString.Invariant($"{words} ({number})") : words) : Name;
 
     /// <summary>How many [1].</summary>
     public required int Count { get; init; }

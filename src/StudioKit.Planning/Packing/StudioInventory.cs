@@ -39,6 +39,7 @@ internal static class StudioInventory
         {
             Part = StudioPart.Panel,
             Name = $"panel, {panel.Material}, {PlanFormat.Rectangle(panel.Width, panel.Depth)}",
+            Sold = new SoldName($"panel, {panel.Material}", SoldForm.Sides, [panel.Width, panel.Depth]),
             Count = 1,
             Mass = panel.Mass,
             Origin = panel.MassOrigin,

@@ -13,6 +13,7 @@ internal static class UprightInventory
     {
         yield return Part(upright, StudioPart.UprightSheet, $"{upright.Name}, sheet {PlanFormat.Rectangle(upright.Width, upright.Height)}") with
         {
+            Sold = new SoldName($"{upright.Name}, sheet", SoldForm.Beside, [upright.Width, upright.Height]),
             Mass = upright.SheetMass,
             Origin = upright.SheetMassOrigin,
             Size = new BoxSize(upright.Width, upright.Height, kit.Uprights.First(one => one.Name == upright.Name).Sheet.Thickness),

@@ -14,6 +14,12 @@ namespace StudioKit.Planning.Studio;
 public sealed record SheetPart(
     SheetPartKind Kind, string Label, string Purpose, string Material, Length Width, Length Height, int Count, bool KeepsDirection)
 {
+    /// <summary>The material with its thickness, where that is part of its name; none where the kit names it.</summary>
+    public SoldName? Sold { get; init; }
+
+    /// <summary>What it is cut from, for whoever reads it.</summary>
+    public string MaterialName => Sold?.Words ?? Material;
+
     /// <summary>Name under which the kit's stock has the material, where that is not the material as on the shopping list.</summary>
     public string? StockedAs { get; init; }
 }

@@ -13,6 +13,9 @@ public sealed record ShoppingLine(string Named, int Count, decimal? PriceEach)
     /// <summary>What its sizes are.</summary>
     public ShoppingSize Size { get; init; }
 
+    /// <summary>How thick a sheet is, where that is part of its name.</summary>
+    public Length? Thickness { get; init; }
+
     /// <summary>Its sizes.</summary>
     public ValueList<Length> Sizes { get; init; } = [];
 
@@ -29,8 +32,8 @@ public sealed record ShoppingLine(string Named, int Count, decimal? PriceEach)
         { Hardware: { } part } => HardwareText.Name(part),
         { Tool: { } tool } => ToolText.Name(tool),
         { Size: ShoppingSize.Bar } => $"{Named}, length of {PlanFormat.AsSold(Sizes[0])}",
-        { Size: ShoppingSize.Sides } => $"{Named}, {PlanFormat.Rectangle(Sizes[0], Sizes[1])}",
-        { Size: ShoppingSize.CutTo } => $"{Named}, cut to {PlanFormat.Rectangle(Sizes[0], Sizes[1])}",
+        { Size: ShoppingSize.Sides } => $"{Name}, {PlanFormat.Rectangle(Sizes[0], Sizes[1])}",
+        { Size: ShoppingSize.CutTo } => $"{Name}, cut to {PlanFormat.Rectangle(Sizes[0], Sizes[1])}",
         { Size: ShoppingSize.Inside } => $"{Named}: {PlanFormat.Box(Sizes[0], Sizes[1], Sizes[2])} inside",
         _ => Named,
     };
@@ -40,4 +43,6 @@ public sealed record ShoppingLine(string Named, int Count, decimal? PriceEach)
 
     /// <summary>Price of all of them [1].</summary>
     public decimal? Total => PriceEach * Count;
+
+    private string Name => Thickness is { } thickness ? $"{Named}, {PlanFormat.AsSold(thickness)}" : Named;
 }

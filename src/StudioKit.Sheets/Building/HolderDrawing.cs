@@ -1,3 +1,4 @@
+using StudioKit.Planning;
 using StudioKit.Planning.Studio;
 using StudioKit.Sheets.Drawings;
 using UnitsNet;
@@ -12,7 +13,7 @@ internal static class HolderDrawing
     private const double Near = 9;
     private const double Far = 17;
 
-    public static Drawing Of(BuiltHolder holder, Length pipe, Measures measures)
+    public static Drawing Of(BuiltHolder holder, Length pipe)
     {
         var (half, pole, arm) = (pipe.Millimeters / 2, holder.Poles * holder.PoleLength.Millimeters, holder.Arms * holder.ArmLength.Millimeters);
         List<Primitive> marks =
@@ -27,7 +28,7 @@ internal static class HolderDrawing
         }
 
         marks.Add(Flash(arm, -pole, half));
-        marks.AddRange(Measured(holder, pole, arm, half, measures));
+        marks.AddRange(Measured(holder, pole, arm, half));
         return new Drawing($"Holder: {holder.Holder}", Says(holder, pole, arm), marks);
     }
 
@@ -83,32 +84,34 @@ internal static class HolderDrawing
     private static Polygon Flash(double x, double y, double half) =>
         Polygon.Rectangle(new Bounds(x - (2 * half), y + half, x + (2 * half), y + (7 * half)), Stroke.Edge, Fill.Hatch);
 
-    private static IEnumerable<Primitive> Measured(BuiltHolder holder, double pole, double arm, double half, Measures measures)
+    private static IEnumerable<Primitive> Measured(BuiltHolder holder, double pole, double arm, double half)
     {
         if (holder.Poles > 1)
         {
-            yield return new Dimension(new Point(-half, 0), new Point(-half, -holder.PoleLength.Millimeters), -Near, measures.Of(holder.PoleLength));
+            yield return new Dimension(new Point(-half, 0), new Point(-half, -holder.PoleLength.Millimeters), -Near, PlanFormat.CutLength(holder.PoleLength));
         }
 
         if (holder.Poles > 0)
         {
-            yield return new Dimension(new Point(-half, 0), new Point(-half, -pole), -Far, measures.Of(pole));
+            yield return new Dimension(new Point(-half, 0), new Point(-half, -pole), -Far, Told(pole));
         }
 
         if (holder.Arms > 1)
         {
-            yield return new Dimension(new Point(0, -pole - half), new Point(holder.ArmLength.Millimeters, -pole - half), -Near, measures.Of(holder.ArmLength));
+            yield return new Dimension(new Point(0, -pole - half), new Point(holder.ArmLength.Millimeters, -pole - half), -Near, PlanFormat.CutLength(holder.ArmLength));
         }
 
         if (holder.Arms > 0)
         {
-            yield return new Dimension(new Point(0, -pole - half), new Point(arm, -pole - half), -Far, measures.Of(arm));
+            yield return new Dimension(new Point(0, -pole - half), new Point(arm, -pole - half), -Far, Told(arm));
         }
     }
 
+    private static string Told(double millimetres) => PlanFormat.CutLength(Length.FromMillimeters(millimetres));
+
     private static string Says(BuiltHolder holder, double pole, double arm) => string.Join(' ', new[]
     {
-        holder.Poles > 0 ? FormattableString.Invariant($"A pole of {holder.Poles} pieces, {pole:0.#} mm high.") : "",
-        holder.Arms > 0 ? FormattableString.Invariant($"{(holder.OnPeg ? "A boom" : "An arm")} of {holder.Arms} pieces, {arm:0.#} mm long, the flash at its end.") : "",
+        holder.Poles > 0 ? FormattableString.Invariant($"A pole of {holder.Poles} pieces, {Told(pole)} high.") : "",
+        holder.Arms > 0 ? FormattableString.Invariant($"{(holder.OnPeg ? "A boom" : "An arm")} of {holder.Arms} pieces, {Told(arm)} long, the flash at its end.") : "",
     }.Where(text => text.Length > 0));
 }

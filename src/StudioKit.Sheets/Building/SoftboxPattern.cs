@@ -1,3 +1,4 @@
+using StudioKit.Planning;
 using StudioKit.Planning.Studio;
 using StudioKit.Sheets.Drawings;
 
@@ -23,7 +24,7 @@ internal static class SoftboxPattern
             new Line(new Point(-headWidth, -headHeight), new Point(headWidth, headHeight), Stroke.Edge),
             new Line(new Point(-headWidth, headHeight), new Point(headWidth, -headHeight), Stroke.Edge),
             new Label(new Point(0, -headHeight - (upper / 2)), "fold away from you along dashed lines", 8, TextAnchor.Middle),
-            new Label(new Point(0, headHeight + (upper / 2)), FormattableString.Invariant($"opening for {box.Flash}: {2 * headWidth:0.#} × {2 * headHeight:0.#} mm"), 8, TextAnchor.Middle),
+            new Label(new Point(0, headHeight + (upper / 2)), $"opening for {box.Flash}: {PlanFormat.Rectangle(box.HeadWidth, box.HeadHeight)}", 8, TextAnchor.Middle),
             new Label(new Point(headWidth + (side / 2), 0), "glue flaps inside", 8, TextAnchor.Middle),
         ];
         return new Drawing($"Flat pattern of {box.Modifier} for {box.Flash}", "One sheet with four sides, glue flaps and lips; solid lines are cut, dashed lines folded", marks);

@@ -34,7 +34,7 @@ internal static class Templates
         ];
         foreach (var depth in depths)
         {
-            var text = FormattableString.Invariant($"{string.Join(", ", depth.Select(fitting => fitting.Name))}: {depth.Key:0.#} mm");
+            var text = $"{string.Join(", ", depth.Select(fitting => fitting.Name))}: {PlanFormat.CutLength(UnitsNet.Length.FromMillimeters(depth.Key))}";
             marks.Add(new Line(new Point(0, depth.Key), new Point(turn, depth.Key), Stroke.Heavy));
             marks.Add(new Label(new Point(turn + 3, depth.Key), text, 8, Rise: TextRise.Middle));
         }
@@ -51,7 +51,7 @@ internal static class Templates
             new Circle(new Point(0, 0), hole.Millimeters / 2, Stroke.Edge),
             new Line(new Point(-frame.PipeDiameter.Millimeters, 0), new Point(frame.PipeDiameter.Millimeters, 0), Stroke.Centre),
             new Line(new Point(0, -frame.PipeDiameter.Millimeters), new Point(0, frame.PipeDiameter.Millimeters), Stroke.Centre),
-            new Label(new Point(frame.PipeDiameter.Millimeters + 2, 0), FormattableString.Invariant($"drill {hole.Millimeters:0} mm"), 8, Rise: TextRise.Middle),
+            new Label(new Point(frame.PipeDiameter.Millimeters + 2, 0), $"drill {PlanFormat.AsSold(hole)}", 8, Rise: TextRise.Middle),
         ]);
 
     /// <summary>Clips along one edge of the panel, as strips under each other that are joined end to end.</summary>
@@ -72,7 +72,7 @@ internal static class Templates
     }
 
     /// <summary>The curve that the swept sheet follows.</summary>
-    public static Drawing? SweepCurve(FramePlan frame, Measures measures)
+    public static Drawing? SweepCurve(FramePlan frame)
     {
         if (frame.Sweep is not { } sweep)
         {
@@ -81,7 +81,7 @@ internal static class Templates
 
         var radius = sweep.Radius.Millimeters;
         return new Drawing(
-            $"Sweep of the sheet's underside, radius {measures.Of(radius)}",
+            $"Sweep of the sheet's underside, radius {PlanFormat.CutLength(sweep.Radius)}",
             "The arc that the underside of the sheet follows, from the flat to its upper edge",
             [
                 new Arc(new Point(0, -radius), radius, Math.PI / 2, -sweep.Angle.Radians, Stroke.Edge),
@@ -125,7 +125,7 @@ internal static class Templates
     {
         yield return new Line(new Point(x, top), new Point(x, top + 16), Stroke.Thin);
         yield return new Circle(new Point(x, top + 16 - Math.Min(clip.FromEdge.Millimeters, 14)), 1.2, Stroke.Edge);
-        var text = FormattableString.Invariant($"{clip.FromLeft.Millimeters:0.#} mm");
+        var text = PlanFormat.CutLength(clip.FromLeft);
         yield return x > length - 30
             ? new Label(new Point(x - 1.5, top + 12), text, 8, TextAnchor.End)
             : new Label(new Point(x + 1.5, top + 12), text, 8);

@@ -11,34 +11,34 @@ internal static class UprightDrawing
     private const double OutsideSheet = 10;
 
     /// <summary>As the camera sees it, with its dimensions.</summary>
-    public static Drawing Front(UprightStandPlan upright, Measures measures)
+    public static Drawing Front(UprightStandPlan upright)
     {
         var lines = new UprightLines(upright);
         var (left, right, low, high) = (-lines.Width / 2, lines.Width / 2, UprightLines.Up(lines.LowerEdge), UprightLines.Up(lines.UpperEdge));
         return new Drawing(
             $"{upright.Name} from the front",
-            $"The sheet between its two poles, {measures.Of(upright.PoleSpacing)} from middle to middle, {upright.ClipsPerPole} clips on each",
+            $"The sheet between its two poles, {PlanFormat.CutLength(upright.PoleSpacing)} from middle to middle, {upright.ClipsPerPole} clips on each",
             [
                 .. lines.Front(null),
-                new Dimension(new Point(left, high), new Point(right, high), -OutsideSheet, measures.Of(upright.Width)),
-                new Dimension(new Point(right, high), new Point(right, low), -OutsideSheet, upright.Lean > UnitsNet.Angle.Zero ? $"{measures.Of(upright.Height)} along it" : measures.Of(upright.Height)),
-                new Dimension(new Point(-lines.Spacing / 2, lines.Lowest), new Point(lines.Spacing / 2, lines.Lowest), OutsideSheet, measures.Of(Tenths(upright.PoleSpacing))),
-                .. Under(upright, lines, left, low, measures),
+                new Dimension(new Point(left, high), new Point(right, high), -OutsideSheet, PlanFormat.CutLength(upright.Width)),
+                new Dimension(new Point(right, high), new Point(right, low), -OutsideSheet, upright.Lean > UnitsNet.Angle.Zero ? $"{PlanFormat.CutLength(upright.Height)} along it" : PlanFormat.CutLength(upright.Height)),
+                new Dimension(new Point(-lines.Spacing / 2, lines.Lowest), new Point(lines.Spacing / 2, lines.Lowest), OutsideSheet, PlanFormat.CutLength(Tenths(upright.PoleSpacing))),
+                .. Under(upright, lines, left, low),
             ]);
     }
 
     /// <summary>From the right of the camera, with its dimensions.</summary>
-    public static Drawing Side(UprightStandPlan upright, Measures measures)
+    public static Drawing Side(UprightStandPlan upright)
     {
         var lines = new UprightLines(upright);
         return new Drawing(
             $"{upright.Name} from the right",
-            $"The sheet {measures.Of(upright.ToSubject)} behind the subject; the camera is on the left",
+            $"The sheet {PlanFormat.CutLength(upright.ToSubject)} behind the subject; the camera is on the left",
             [
                 .. lines.Side(null),
                 .. lines.Subject(),
-                new Dimension(new Point(lines.SubjectBack, lines.SubjectLevel), new Point(lines.BackAt(lines.SubjectUp), lines.SubjectLevel), -OutsideSheet, measures.Of(upright.ToSubject)),
-                .. Footing(upright, lines, measures),
+                new Dimension(new Point(lines.SubjectBack, lines.SubjectLevel), new Point(lines.BackAt(lines.SubjectUp), lines.SubjectLevel), -OutsideSheet, PlanFormat.CutLength(upright.ToSubject)),
+                .. Footing(upright, lines),
             ]);
     }
 
@@ -77,31 +77,31 @@ internal static class UprightDrawing
 
     private static Bounds Of(IEnumerable<Primitive> marks) => marks.Select(mark => mark.Bounds).Aggregate((one, other) => one.With(other));
 
-    private static IEnumerable<Primitive> Under(UprightStandPlan upright, UprightLines lines, double left, double low, Measures measures)
+    private static IEnumerable<Primitive> Under(UprightStandPlan upright, UprightLines lines, double left, double low)
     {
         if (lines.LowerEdge > 1)
         {
-            yield return new Dimension(new Point(left, UprightLines.Up(0)), new Point(left, low), -OutsideSheet, measures.Of(Tenths(upright.LowerEdge)));
+            yield return new Dimension(new Point(left, UprightLines.Up(0)), new Point(left, low), -OutsideSheet, PlanFormat.CutLength(Tenths(upright.LowerEdge)));
         }
     }
 
-    private static IEnumerable<Primitive> Footing(UprightStandPlan upright, UprightLines lines, Measures measures)
+    private static IEnumerable<Primitive> Footing(UprightStandPlan upright, UprightLines lines)
     {
         if (upright.Carrier == UprightCarrier.Stakes)
         {
-            yield return new Dimension(new Point(lines.BackAt(-lines.Depth), UprightLines.Up(0)), new Point(lines.BackAt(-lines.Depth), lines.Lowest), OutsideSheet, $"{measures.Of(upright.StakeDepth)}{(upright.Lean > UnitsNet.Angle.Zero ? " along it" : "")}");
+            yield return new Dimension(new Point(lines.BackAt(-lines.Depth), UprightLines.Up(0)), new Point(lines.BackAt(-lines.Depth), lines.Lowest), OutsideSheet, $"{PlanFormat.CutLength(upright.StakeDepth)}{(upright.Lean > UnitsNet.Angle.Zero ? " along it" : "")}");
         }
 
         if (upright.Carrier == UprightCarrier.Feet)
         {
             var half = upright.FootLength.Millimeters / 2;
-            yield return new Dimension(new Point(-half, UprightLines.Up(0)), new Point(half, UprightLines.Up(0)), OutsideSheet, measures.Of(upright.FootLength));
+            yield return new Dimension(new Point(-half, UprightLines.Up(0)), new Point(half, UprightLines.Up(0)), OutsideSheet, PlanFormat.CutLength(upright.FootLength));
         }
 
         if (upright.Cords > 0)
         {
             var reach = upright.PegDistance.Millimeters;
-            yield return new Dimension(new Point(lines.BackAt(lines.UpperEdge), UprightLines.Up(0)), new Point(lines.BackAt(lines.UpperEdge) + reach, UprightLines.Up(0)), 2 * OutsideSheet, measures.Of(Tenths(upright.PegDistance)));
+            yield return new Dimension(new Point(lines.BackAt(lines.UpperEdge), UprightLines.Up(0)), new Point(lines.BackAt(lines.UpperEdge) + reach, UprightLines.Up(0)), 2 * OutsideSheet, PlanFormat.CutLength(Tenths(upright.PegDistance)));
         }
     }
 

@@ -2,6 +2,7 @@ using StudioKit.Kits.Uprights;
 using StudioKit.Planning;
 using StudioKit.Planning.Studio.Uprights;
 using StudioKit.Sheets.Drawings;
+using UnitsNet;
 
 namespace StudioKit.Sheets.Building;
 
@@ -10,6 +11,10 @@ internal sealed class UprightLines(UprightStandPlan upright)
 {
     private const double Beyond = 80;
     private const double PulledAt = 300;
+
+    /// <summary>Where a spring balance pulls at a stake, over the ground.</summary>
+    public static Length Pulled { get; } = Length.FromMillimeters(PulledAt);
+
 
     /// <summary>Side of the sheet across the view [mm].</summary>
     public double Width => upright.Width.Millimeters;
@@ -195,7 +200,7 @@ internal sealed class UprightLines(UprightStandPlan upright)
     {
         if (after == UprightStep.PullStake)
         {
-            yield return new Dimension(new Point(0, Up(PulledAt)), new Point(0, Up(0)), 6, "30 cm", 7);
+            yield return new Dimension(new Point(0, Up(PulledAt)), new Point(0, Up(0)), 6, PlanFormat.Centimetres(Pulled), 7);
             yield return new Line(new Point(0, Up(PulledAt)), new Point(-120, Up(PulledAt)), Stroke.Heavy);
             yield return new Line(new Point(-120, Up(PulledAt)), new Point(-95, Up(PulledAt + 15)), Stroke.Heavy);
             yield return new Line(new Point(-120, Up(PulledAt)), new Point(-95, Up(PulledAt - 15)), Stroke.Heavy);

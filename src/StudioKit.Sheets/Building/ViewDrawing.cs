@@ -29,7 +29,6 @@ internal sealed class ViewDrawing
 
     private readonly FramePlan _frame;
     private readonly PanelPlan _panel;
-    private readonly Measures _measures;
     private readonly FrameView _view;
     private readonly double _reduction;
     private readonly Dictionary<string, FramePoint> _places;
@@ -37,30 +36,30 @@ internal sealed class ViewDrawing
     private readonly FrameParts _parts;
     private readonly Camera _camera;
 
-    private ViewDrawing(Plan plan, FramePlan frame, Measures measures, FrameView view)
+    private ViewDrawing(Plan plan, FramePlan frame, FrameView view)
     {
-        (_frame, _panel, _measures, _view) = (frame, plan.Panel, measures, view);
+        (_frame, _panel, _view) = (frame, plan.Panel, view);
         _places = frame.Geometry.Joints.ToDictionary(joint => joint.Label, joint => joint.Position, StringComparer.Ordinal);
         _reduction = Reductions.First(reduction => Size() / reduction <= LongestOnPaper - Room());
         _parts = new FrameParts(frame);
         _camera = new Camera(view, 1 / _reduction);
     }
 
-    public static Drawing Plan(Plan plan, FramePlan frame, Measures measures)
+    public static Drawing Plan(Plan plan, FramePlan frame)
     {
-        var view = new ViewDrawing(plan, frame, measures, FrameView.Plan);
+        var view = new ViewDrawing(plan, frame, FrameView.Plan);
         return view.Drawing([.. view.PanelFromAbove(), .. view.FlashFromAbove(), .. view.SubjectFromAbove()], view.PlanMeasures());
     }
 
-    public static Drawing Front(Plan plan, FramePlan frame, Measures measures)
+    public static Drawing Front(Plan plan, FramePlan frame)
     {
-        var view = new ViewDrawing(plan, frame, measures, FrameView.Front);
+        var view = new ViewDrawing(plan, frame, FrameView.Front);
         return view.Drawing([.. view.PanelEdge(plan.Panel.Width.Meters), .. view.FlashUpright()], view.FrontMeasures());
     }
 
-    public static Drawing Side(Plan plan, FramePlan frame, Measures measures)
+    public static Drawing Side(Plan plan, FramePlan frame)
     {
-        var view = new ViewDrawing(plan, frame, measures, FrameView.Side);
+        var view = new ViewDrawing(plan, frame, FrameView.Side);
         return view.Drawing([.. view.PanelEdge(plan.Panel.FlatDepth.Meters), .. view.SweptEdge(), .. view.FlashUpright()], view.SideMeasures());
     }
 
@@ -237,15 +236,15 @@ internal sealed class ViewDrawing
         var (right, half, back) = (_panel.Width.Meters / 2, _panel.FlatDepth.Meters / 2, BackOfSheet());
         List<Primitive> marks =
         [
-            Across(-right, right, -half, FirstOffset, _measures.Of(_panel.Width)),
-            Across(-_frame.Geometry.BaseWidth.Meters / 2, _frame.Geometry.BaseWidth.Meters / 2, -half, Offset(1), $"{_measures.Of(_frame.Geometry.BaseWidth)}, leg to leg"),
-            new Dimension(At(-right, half, 0), At(-right, -half, 0), FirstOffset, _measures.Of(_panel.FlatDepth)),
-            new Dimension(At(-right, BackFeet(), 0), At(-right, FrontFeet(), 0), Offset(1), $"{_measures.Of(_frame.Geometry.BaseDepth)}, leg to leg"),
+            Across(-right, right, -half, FirstOffset, PlanFormat.CutLength(_panel.Width)),
+            Across(-_frame.Geometry.BaseWidth.Meters / 2, _frame.Geometry.BaseWidth.Meters / 2, -half, Offset(1), $"{PlanFormat.CutLength(_frame.Geometry.BaseWidth)}, leg to leg"),
+            new Dimension(At(-right, half, 0), At(-right, -half, 0), FirstOffset, PlanFormat.CutLength(_panel.FlatDepth)),
+            new Dimension(At(-right, BackFeet(), 0), At(-right, FrontFeet(), 0), Offset(1), $"{PlanFormat.CutLength(_frame.Geometry.BaseDepth)}, leg to leg"),
         ];
         marks.AddRange(EachOnce(flash => flash.FromLeft).Select((flash, i) => new Dimension(
-            At(-right, back, 0), new Point(At(flash.Window).X, At(-right, back, 0).Y), -Offset(i), _measures.Of(flash.FromLeft))));
+            At(-right, back, 0), new Point(At(flash.Window).X, At(-right, back, 0).Y), -Offset(i), PlanFormat.CutLength(flash.FromLeft))));
         marks.AddRange(EachOnce(flash => flash.FromFront).Select((flash, i) => new Dimension(
-            new Point(At(right, 0, 0).X, At(flash.Window).Y), At(right, -half, 0), -Offset(i), _measures.Of(flash.FromFront))));
+            new Point(At(right, 0, 0).X, At(flash.Window).Y), At(right, -half, 0), -Offset(i), PlanFormat.CutLength(flash.FromFront))));
 
         return marks;
     }
@@ -270,7 +269,7 @@ internal sealed class ViewDrawing
         {
             yield return new Polyline([.. sweep.Profile.Select(At)], Stroke.Heavy);
             var middle = At(sweep.Profile[sweep.Profile.Count / 2]);
-            yield return new Label(middle.Plus(-3, -3), $"R {_measures.Of(sweep.Radius)}", 8, TextAnchor.End);
+            yield return new Label(middle.Plus(-3, -3), $"R {PlanFormat.CutLength(sweep.Radius)}", 8, TextAnchor.End);
         }
     }
 
@@ -292,12 +291,12 @@ internal sealed class ViewDrawing
         var up = _frame.Geometry.PanelHeight.Meters;
         List<Primitive> marks =
         [
-            new Dimension(At(-half, 0, 0), At(half, 0, 0), FirstOffset, $"{_measures.Of(_frame.Geometry.BaseWidth)}, leg to leg"),
+            new Dimension(At(-half, 0, 0), At(half, 0, 0), FirstOffset, $"{PlanFormat.CutLength(_frame.Geometry.BaseWidth)}, leg to leg"),
             Ground(-half, half),
             .. Ladder(At(-Math.Max(half, _panel.Width.Meters / 2), 0, 0).X),
         ];
         marks.AddRange(EachOnce(flash => flash.BelowPanel).Select((flash, i) => new Dimension(
-            new Point(At(half, 0, 0).X, At(flash.Window).Y), new Point(At(half, 0, 0).X, At(0, 0, up).Y), Offset(i), $"{_measures.Of(flash.BelowPanel)}, window to panel")));
+            new Point(At(half, 0, 0).X, At(flash.Window).Y), new Point(At(half, 0, 0).X, At(0, 0, up).Y), Offset(i), $"{PlanFormat.CutLength(flash.BelowPanel)}, window to panel")));
 
         return marks;
     }
@@ -324,25 +323,25 @@ internal sealed class ViewDrawing
         var up = _frame.Geometry.PanelHeight.Meters;
         List<Primitive> marks =
         [
-            new Dimension(At(0, front, 0), At(0, back, 0), Offset(fromFront.Count), $"{_measures.Of(_frame.Geometry.BaseDepth)}, leg to leg"),
-            new Dimension(At(0, front, up), At(0, front, 0), FirstOffset, _measures.Of(_frame.Geometry.PanelHeight)),
+            new Dimension(At(0, front, 0), At(0, back, 0), Offset(fromFront.Count), $"{PlanFormat.CutLength(_frame.Geometry.BaseDepth)}, leg to leg"),
+            new Dimension(At(0, front, up), At(0, front, 0), FirstOffset, PlanFormat.CutLength(_frame.Geometry.PanelHeight)),
             Ground(front, back),
         ];
         if (_frame.Sweep is { } sweep)
         {
-            marks.Add(new Dimension(At(0, back, 0), At(0, back, sweep.TopRail.Meters), FirstOffset, $"{_measures.Of(sweep.TopRail)}, rail of the sweep"));
+            marks.Add(new Dimension(At(0, back, 0), At(0, back, sweep.TopRail.Meters), FirstOffset, $"{PlanFormat.CutLength(sweep.TopRail)}, rail of the sweep"));
         }
 
         var edge = -_panel.FlatDepth.Meters / 2;
         marks.AddRange(fromFront.Select((flash, i) => new Dimension(
-            new Point(At(0, edge, 0).X, At(0, front, 0).Y), new Point(At(flash.Window).X, At(0, front, 0).Y), Offset(i), _measures.Of(flash.FromFront))));
+            new Point(At(0, edge, 0).X, At(0, front, 0).Y), new Point(At(flash.Window).X, At(0, front, 0).Y), Offset(i), PlanFormat.CutLength(flash.FromFront))));
 
         return marks;
     }
 
     // The shortest first, so that no measure's ends cross another measure; what reads alike once.
     private IEnumerable<FlashBelow> EachOnce(Func<FlashBelow, Length> measure) =>
-        Windows().DistinctBy(flash => _measures.Of(measure(flash))).OrderBy(measure);
+        Windows().DistinctBy(flash => PlanFormat.CutLength(measure(flash))).OrderBy(measure);
 
     private static double Offset(int place) => FirstOffset + (place * NextOffset);
 

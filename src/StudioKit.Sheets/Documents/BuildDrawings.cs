@@ -7,23 +7,23 @@ namespace StudioKit.Sheets.Documents;
 /// <summary>The drawings of the build sheet, each with the name of its file.</summary>
 internal static class BuildDrawings
 {
-    public static IReadOnlyList<NamedDrawing> Of(Plan plan, FramePlan frame, Measures measures) => frame.Geometry.Members.Count == 0
+    public static IReadOnlyList<NamedDrawing> Of(Plan plan, FramePlan frame) => frame.Geometry.Members.Count == 0
         ? []
         :
         [
-            .. Views(plan, frame, measures),
+            .. Views(plan, frame),
             new NamedDrawing("frame-exploded", ExplodedDrawing.Of(frame)),
             .. frame.Fittings.Select(fitting => new NamedDrawing($"joint-{FileWord(fitting.Kind)}", JointDrawing.Of(frame, fitting))),
             .. AssemblySection.Drawn(plan, frame).Select(step => new NamedDrawing(FormattableString.Invariant($"step-{step.Number}"), step.Drawing)),
-            .. frame.BuiltHolders.Select((holder, i) => new NamedDrawing(FormattableString.Invariant($"holder-{i + 1}"), HolderDrawing.Of(holder, frame.PipeDiameter, measures))),
-            .. Templates(plan, frame, measures),
+            .. frame.BuiltHolders.Select((holder, i) => new NamedDrawing(FormattableString.Invariant($"holder-{i + 1}"), HolderDrawing.Of(holder, frame.PipeDiameter))),
+            .. Templates(plan, frame),
         ];
 
-    public static IEnumerable<NamedDrawing> Views(Plan plan, FramePlan frame, Measures measures) =>
+    public static IEnumerable<NamedDrawing> Views(Plan plan, FramePlan frame) =>
     [
-        new NamedDrawing("frame-plan", ViewDrawing.Plan(plan, frame, measures)),
-        new NamedDrawing("frame-front", ViewDrawing.Front(plan, frame, measures)),
-        new NamedDrawing("frame-side", ViewDrawing.Side(plan, frame, measures)),
+        new NamedDrawing("frame-plan", ViewDrawing.Plan(plan, frame)),
+        new NamedDrawing("frame-front", ViewDrawing.Front(plan, frame)),
+        new NamedDrawing("frame-side", ViewDrawing.Side(plan, frame)),
     ];
 
     /// <summary>Templates small enough for one page.</summary>
@@ -43,9 +43,9 @@ internal static class BuildDrawings
     }
 
     /// <summary>Templates spread over pages.</summary>
-    public static IEnumerable<NamedDrawing> LargeTemplates(Plan plan, FramePlan frame, Measures measures)
+    public static IEnumerable<NamedDrawing> LargeTemplates(Plan plan, FramePlan frame)
     {
-        if (Building.Templates.SweepCurve(frame, measures) is { } sweep)
+        if (Building.Templates.SweepCurve(frame) is { } sweep)
         {
             yield return new NamedDrawing("template-sweep", sweep);
         }
@@ -56,8 +56,8 @@ internal static class BuildDrawings
         }
     }
 
-    private static IEnumerable<NamedDrawing> Templates(Plan plan, FramePlan frame, Measures measures) =>
-        [new NamedDrawing("template-check-square", Building.Templates.CheckSquare), .. SmallTemplates(plan, frame), .. LargeTemplates(plan, frame, measures)];
+    private static IEnumerable<NamedDrawing> Templates(Plan plan, FramePlan frame) =>
+        [new NamedDrawing("template-check-square", Building.Templates.CheckSquare), .. SmallTemplates(plan, frame), .. LargeTemplates(plan, frame)];
 
     private static string FileWord(Physics.Structure.Frames.FittingKind kind) => kind.ToString().ToLowerInvariant();
 }

@@ -1,6 +1,5 @@
 using StudioKit.Planning;
 using StudioKit.Planning.Cautions;
-using StudioKit.Sheets.Building;
 using StudioKit.Sheets.Documents.BuildSections;
 using StudioKit.Sheets.Layout;
 using StudioKit.Wording;
@@ -10,16 +9,16 @@ namespace StudioKit.Sheets.Documents;
 /// <summary>Everything a builder takes to the shop and the bench: what to buy, cut, join and check.</summary>
 internal static class BuildSheet
 {
-    public static SheetDocument Make(Plan plan, FramePlan frame, Stamp stamp, PageSetup page, TextUnits units)
+    public static SheetDocument Make(Plan plan, FramePlan frame, Stamp stamp, PageSetup page)
     {
-        var (measures, workshop) = (new Measures(units), frame.Workshop);
+        var workshop = frame.Workshop;
         return new SheetDocument(
             "Build sheet",
             stamp,
             page,
             [
                 new Heading($"Build sheet: {plan.Kit.Name}"),
-                new Paragraph(Summary(plan, frame, measures)),
+                new Paragraph(Summary(plan, frame)),
                 .. FrameProblems.Of(frame),
                 .. FailingChecks(plan),
                 .. ShoppingSection.Of(workshop),
@@ -28,20 +27,19 @@ internal static class BuildSheet
                 .. CuttingSection.Pieces(frame),
                 .. UprightBlocks.Pieces(workshop.Uprights),
                 .. CuttingSection.Bars(plan, workshop),
-                .. SheetGoodsSection.Of(workshop, measures),
-                .. ViewsSection.Of(plan, frame, measures),
-                .. FlashesBelowSection.Supports(frame, measures),
+                .. SheetGoodsSection.Of(workshop),
+                .. ViewsSection.Of(plan, frame),
+                .. FlashesBelowSection.Supports(frame),
                 .. FlashesBelowSection.Places(plan),
-                .. HoldersSection.Of(frame, measures),
+                .. HoldersSection.Of(frame),
                 .. AssemblySection.Of(plan, frame),
-                .. UprightBlocks.Of(workshop.Uprights, measures),
+                .. UprightBlocks.Of(workshop.Uprights),
             ]);
     }
 
     /// <summary>The same of upright sheets where no frame is built.</summary>
-    public static SheetDocument WithoutFrame(Plan plan, Workshop workshop, Stamp stamp, PageSetup page, TextUnits units)
+    public static SheetDocument WithoutFrame(Plan plan, Workshop workshop, Stamp stamp, PageSetup page)
     {
-        var measures = new Measures(units);
         return new SheetDocument(
             "Build sheet",
             stamp,
@@ -54,15 +52,15 @@ internal static class BuildSheet
                 .. HardwareSection.Of(workshop),
                 .. UprightBlocks.Pieces(workshop.Uprights),
                 .. CuttingSection.Bars(plan, workshop),
-                .. SheetGoodsSection.Of(workshop, measures),
+                .. SheetGoodsSection.Of(workshop),
                 .. CautionBlocks.Of(plan, CautionSheet.Build),
-                .. UprightBlocks.Of(workshop.Uprights, measures),
+                .. UprightBlocks.Of(workshop.Uprights),
             ]);
     }
 
-    private static string Summary(Plan plan, FramePlan frame, Measures measures)
+    private static string Summary(Plan plan, FramePlan frame)
     {
-        return $"{frame.PipeName}, {frame.FittingsName}. The panel's underside stands {measures.Of(frame.Geometry.PanelHeight)} over level ground. "
+        return $"{frame.PipeName}, {frame.FittingsName}. The panel's underside stands {PlanFormat.CutLength(frame.Geometry.PanelHeight)} over level ground. "
             + $"Pipe and fittings weigh {PlanFormat.Mass(frame.Mass)}, all that stands {PlanFormat.Mass(frame.StandingMass)}."
             + (frame.Geometry.Members.Count > 0 ? " Left, right, front and back are as the camera sees them." : "") + Batch(frame.Workshop);
     }

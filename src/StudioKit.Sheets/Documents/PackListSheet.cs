@@ -62,7 +62,7 @@ internal static class PackListSheet
     }
 
     private static TableRow Row(PackedItem item) => new(
-        ["tick", item.Name, item.Count.ToString(CultureInfo.InvariantCulture), PackTable.Stage(item.Stage), PlanFormat.Mass(item.Mass), Origin(item.Origin), Note(item)]);
+        ["tick", item.Words, item.Count.ToString(CultureInfo.InvariantCulture), PackTable.Stage(item.Stage), PlanFormat.Mass(item.Mass), Origin(item.Origin), Note(item)]);
 
     private static string Origin(MassOrigin origin) => origin switch
     {

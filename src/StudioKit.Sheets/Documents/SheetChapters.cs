@@ -23,10 +23,10 @@ internal static class SheetChapters
             new NamedChapter(FieldPackFile, SheetGroupKind.Document, () => FieldPack.Lay(plan, options.Paper, stamp)),
             Flowing("plan-report", () => PlanReport.Make(plan, stamp, page)),
             .. plan.SheetLights.Any() ? (NamedChapter[])[Flowing("light", () => LightSheet.Make(plan, stamp, page))] : [],
-            .. plan.Frame is { } frame ? (NamedChapter[])[Flowing("build-sheet", () => BuildSheet.Make(plan, frame, stamp, page, options.Units))]
-                : plan.Workshop is { } workshop ? (NamedChapter[])[Flowing("build-sheet", () => BuildSheet.WithoutFrame(plan, workshop, stamp, page, options.Units))]
+            .. plan.Frame is { } frame ? (NamedChapter[])[Flowing("build-sheet", () => BuildSheet.Make(plan, frame, stamp, page))]
+                : plan.Workshop is { } workshop ? (NamedChapter[])[Flowing("build-sheet", () => BuildSheet.WithoutFrame(plan, workshop, stamp, page))]
                 : [],
-            .. plan.Frame is { Geometry.Members.Count: > 0 } built ? (NamedChapter[])[Flowing("templates", () => TemplatesSheet.Make(plan, built, stamp, page, options.Units))] : [],
+            .. plan.Frame is { Geometry.Members.Count: > 0 } built ? (NamedChapter[])[Flowing("templates", () => TemplatesSheet.Make(plan, built, stamp, page))] : [],
             .. Cards(plan, options, stamp),
             .. plan.Handling.Count == 0 ? (NamedChapter[])[] : [new NamedChapter("handling-cards.pdf", SheetGroupKind.Cards, () => HandlingCards.Lay(plan, CardTemplates.Of(CardSize.A6.Name), options.Paper, stamp)) { StartsRight = true }],
             .. plan.Session is { } session ? (NamedChapter[])[Flowing("session-plan", () => SessionSheet.Make(plan, session, stamp, page))] : [],

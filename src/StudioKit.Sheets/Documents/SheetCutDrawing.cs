@@ -14,7 +14,7 @@ internal static class SheetCutDrawing
     {
         var (width, height) = (sheet.StockWidth.Millimeters, sheet.StockHeight.Millimeters);
         return new Drawing(
-            FormattableString.Invariant($"Sheet {sheet.Number}: {sheet.StockLabel}{Legend(sheet)}"),
+            FormattableString.Invariant($"Sheet {sheet.Number}: {sheet.StockName}{Legend(sheet)}"),
             $"{sheet.Panels.Count} pieces on a sheet of {PlanFormat.Rectangle(sheet.StockWidth, sheet.StockHeight)}",
             [
                 .. sheet.Remainders.Select(rest => Box(height, rest.X.Millimeters, rest.Y.Millimeters, rest.Width.Millimeters, rest.Height.Millimeters, Fill.Hatch)),

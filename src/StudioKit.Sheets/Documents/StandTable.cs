@@ -15,28 +15,28 @@ internal static class StandTable
     public static string Csv(IReadOnlyList<LightStandPlan> stands)
     {
         ArgumentNullException.ThrowIfNull(stands);
-        return string.Concat(stands.Select(Row).Prepend(CsvText.Row(
-            "setUp", "framing", "role", "flash", "modifier", "distanceMm", "clockHours", "azimuthDeg", "elevationDeg", "rightMm", "backMm", "upMm", "overGroundMm",
-            "holder", "heldBy", "reachNeededMm", "withinReach", "softness", "angleAcrossDeg", "angleUpDeg", "shadowDepthStops", "directionLossStops", "lensCoversShare", "faults")));
+        return string.Concat(stands.Select(Row).Prepend(UnitCell.Row(
+            "setUp", "framing", "role", "flash", "modifier", UnitCell.LengthHead("distance"), "clockHours", "azimuthDeg", "elevationDeg", UnitCell.LengthHead("right"), UnitCell.LengthHead("back"), UnitCell.LengthHead("up"), UnitCell.LengthHead("overGround"),
+            "holder", "heldBy", UnitCell.LengthHead("reachNeeded"), "withinReach", "softness", "angleAcrossDeg", "angleUpDeg", "shadowDepthStops", "directionLossStops", "lensCoversShare", "faults")));
     }
 
-    private static string Row(LightStandPlan stand) => CsvText.Row(
+    private static string Row(LightStandPlan stand) => UnitCell.Row(
         stand.SetUp,
         stand.Framing,
         MemberText.Of(stand.Role),
         stand.Flash,
         stand.Modifier ?? "",
-        Number(stand.Distance.Millimeters),
+        UnitCell.Of(stand.Distance, "0.##"),
         Number(stand.From.Hour),
         Number(stand.From.Azimuth.Degrees),
         Number(stand.From.Elevation.Degrees),
-        Number(stand.Right.Millimeters),
-        Number(stand.Back.Millimeters),
-        Number(stand.Up.Millimeters),
-        Number(stand.OverGround.Millimeters),
+        UnitCell.Of(stand.Right, "0.##"),
+        UnitCell.Of(stand.Back, "0.##"),
+        UnitCell.Of(stand.Up, "0.##"),
+        UnitCell.Of(stand.OverGround, "0.##"),
         stand.Holder ?? "",
         MemberText.Of(stand.HeldBy),
-        Number(stand.ReachNeeded.Millimeters),
+        UnitCell.Of(stand.ReachNeeded, "0.##"),
         stand.WithinReach ? "yes" : "no",
         MemberText.Of(stand.Softness),
         Number(stand.AngleAcross.Degrees),

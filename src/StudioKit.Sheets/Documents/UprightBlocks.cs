@@ -20,38 +20,38 @@ internal static class UprightBlocks
         {
             yield return new Heading("Pieces of pipe for the upright sheets, for one studio", 2);
             yield return new Table(
-                [new Column("Write on them"), new Column("Count", ColumnKind.Right), new Column("Cut to, mm", ColumnKind.Decimal)],
-                [.. uprights.SelectMany(upright => upright.Pieces).Select(piece => new TableRow([piece.Label, Text(piece.Count), Number(piece.Cut)]))]);
+                [new Column("Write on them"), new Column("Count", ColumnKind.Right), new Column($"Cut to, {PlanFormat.FigureUnit}", ColumnKind.Decimal)],
+                [.. uprights.SelectMany(upright => upright.Pieces).Select(piece => new TableRow([piece.Label, Text(piece.Count), PlanFormat.CutFigure(piece.Cut)]))]);
         }
     }
 
     /// <summary>A page or two for each.</summary>
-    public static IEnumerable<Block> Of(IReadOnlyList<UprightStandPlan> uprights, Measures measures) => uprights.SelectMany(upright => Of(upright, measures));
+    public static IEnumerable<Block> Of(IReadOnlyList<UprightStandPlan> uprights) => uprights.SelectMany(upright => Of(upright));
 
     /// <summary>Their drawings as files.</summary>
-    public static IEnumerable<NamedDrawing> Drawings(IReadOnlyList<UprightStandPlan> uprights, Measures measures) => uprights.SelectMany((upright, i) => (NamedDrawing[])
+    public static IEnumerable<NamedDrawing> Drawings(IReadOnlyList<UprightStandPlan> uprights) => uprights.SelectMany((upright, i) => (NamedDrawing[])
     [
-        new(FormattableString.Invariant($"upright-{i + 1}-front"), UprightDrawing.Front(upright, measures)),
-        new(FormattableString.Invariant($"upright-{i + 1}-side"), UprightDrawing.Side(upright, measures)),
+        new(FormattableString.Invariant($"upright-{i + 1}-front"), UprightDrawing.Front(upright)),
+        new(FormattableString.Invariant($"upright-{i + 1}-side"), UprightDrawing.Side(upright)),
     ]);
 
-    private static IEnumerable<Block> Of(UprightStandPlan upright, Measures measures)
+    private static IEnumerable<Block> Of(UprightStandPlan upright)
     {
         yield return new PageBreak();
         yield return new Heading($"Upright sheet: {upright.Name}", 2);
-        yield return new Paragraph(Summary(upright, measures));
+        yield return new Paragraph(Summary(upright));
         yield return new Caution($"{UprightWindText.Of(upright)} What gives first: {UprightWeakness.Of(upright.Weakest)}.", "Wind");
-        foreach (var view in new[] { UprightDrawing.Front(upright, measures), UprightDrawing.Side(upright, measures) })
+        foreach (var view in new[] { UprightDrawing.Front(upright), UprightDrawing.Side(upright) })
         {
             yield return new DrawingBlock(view, MaxHeight: 85);
         }
 
         yield return new Heading("Parts", 3);
-        yield return Parts(upright, measures);
+        yield return Parts(upright);
         yield return new Heading("Putting it up", 3);
         foreach (var (step, i) in upright.Assembly.Select((step, i) => (step, i)))
         {
-            yield return StepBlock.Of(i + 1, UprightStepText.Title(step), UprightStepText.Of(step, upright, measures), StepBlock.Fitted(UprightDrawing.Step(upright, step), StepTall));
+            yield return StepBlock.Of(i + 1, UprightStepText.Title(step), UprightStepText.Of(step, upright), StepBlock.Fitted(UprightDrawing.Step(upright, step), StepTall));
         }
 
         yield return new Heading("Packing down", 3);
@@ -65,21 +65,21 @@ internal static class UprightBlocks
         }
     }
 
-    private static string Summary(UprightStandPlan upright, Measures measures) =>
-        $"{measures.Of(upright.Width)} × {measures.Of(upright.Height)} of {upright.Sheet.Material}, held by {UprightStepText.Carrier(upright.Carrier)}. "
+    private static string Summary(UprightStandPlan upright) =>
+        $"{PlanFormat.CutLength(upright.Width)} × {PlanFormat.CutLength(upright.Height)} of {upright.Sheet.MaterialName}, held by {UprightStepText.Carrier(upright.Carrier)}. "
         + $"Sheet {PlanFormat.Mass(upright.SheetMass)}, pipe and fittings {PlanFormat.Mass(upright.CarrierMass)}"
         + (upright.Ballast > UnitsNet.Mass.Zero ? $", on its feet {PlanFormat.Mass(upright.Ballast)}. " : ". ")
-        + FormattableString.Invariant($"In the gust of {upright.Wind.Gust.MetersPerSecond:0.0} m/s its top leans {upright.TopLean.Millimeters:0} mm and its middle bows {upright.Bow.Millimeters:0} mm.");
+        + $"In the gust of {PlanFormat.Speed(upright.Wind.Gust)} its top leans {PlanFormat.WholeMillimetres(upright.TopLean)} and its middle bows {PlanFormat.WholeMillimetres(upright.Bow)}.";
 
-    private static Table Parts(UprightStandPlan upright, Measures measures) => new(
+    private static Table Parts(UprightStandPlan upright) => new(
         [new Column("Part"), new Column("Count", ColumnKind.Right), new Column("Measure")],
         [
-            .. upright.Pieces.Select(piece => Row(piece.Label, piece.Count, $"cut to {measures.Of(piece.Cut)}")),
+            .. upright.Pieces.Select(piece => Row(piece.Label, piece.Count, $"cut to {PlanFormat.CutLength(piece.Cut)}")),
             .. upright.Fittings.Select(fitting => Row(fitting.Name, fitting.Count, "")),
-            Row("sheet", 1, $"{measures.Of(upright.Width)} × {measures.Of(upright.Height)}"),
-            Row("clip from sheet to pipe", upright.SheetClips, FormattableString.Invariant($"{upright.ClipsPerPole} on each pole, {measures.Of(Whole(upright.ClipSpacing))} apart{(upright.CornersOnClips ? ", and one under each lower corner" : "")}")),
+            Row("sheet", 1, $"{PlanFormat.CutLength(upright.Width)} × {PlanFormat.CutLength(upright.Height)}"),
+            Row("clip from sheet to pipe", upright.SheetClips, FormattableString.Invariant($"{upright.ClipsPerPole} on each pole, {PlanFormat.CutLength(Whole(upright.ClipSpacing))} apart{(upright.CornersOnClips ? ", and one under each lower corner" : "")}")),
             .. upright.PipeClips > 0 ? [Row("clip from pipe to pipe", upright.PipeClips, "poles to rail and bar, bar to legs")] : Array.Empty<TableRow>(),
-            .. upright.Cords > 0 ? [Row("cord with its peg", upright.Cords, $"{measures.Of(Whole(upright.CordLength))} each")] : Array.Empty<TableRow>(),
+            .. upright.Cords > 0 ? [Row("cord with its peg", upright.Cords, $"{PlanFormat.CutLength(Whole(upright.CordLength))} each")] : Array.Empty<TableRow>(),
         ]);
 
     private static TableRow Row(string part, int count, string measure) => new([part, Text(count), measure]);
@@ -88,5 +88,4 @@ internal static class UprightBlocks
 
     private static string Text(int count) => count.ToString(CultureInfo.InvariantCulture);
 
-    private static string Number(UnitsNet.Length length) => length.Millimeters.ToString("0.#", CultureInfo.InvariantCulture);
 }

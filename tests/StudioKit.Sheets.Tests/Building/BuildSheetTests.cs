@@ -12,7 +12,6 @@ namespace StudioKit.Sheets.Tests.Building;
 
 public sealed class BuildSheetTests
 {
-    private static readonly Measures Metric = new(TextUnits.Metric);
 
     public static TheoryData<string> Shapes { get; } = ["table", "swept-table"];
 
@@ -44,7 +43,7 @@ public sealed class BuildSheetTests
     public void Every_measure_of_a_view_is_as_long_as_it_says(string shape)
     {
         var plan = PlanOf(shape);
-        foreach (var view in BuildDrawings.Views(plan, plan.Frame!, Metric))
+        foreach (var view in BuildDrawings.Views(plan, plan.Frame!))
         {
             var reduction = double.Parse(view.Drawing.Title.Split("1:")[1], System.Globalization.CultureInfo.InvariantCulture);
             foreach (var dimension in view.Drawing.Marks.OfType<Dimension>())
@@ -61,7 +60,7 @@ public sealed class BuildSheetTests
     public void Every_height_beside_the_front_view_begins_where_it_lies(string shape)
     {
         var plan = PlanOf(shape);
-        var drawing = BuildDrawings.Views(plan, plan.Frame!, Metric).Single(view => view.Name == "frame-front").Drawing;
+        var drawing = BuildDrawings.Views(plan, plan.Frame!).Single(view => view.Name == "frame-front").Drawing;
         var reduction = double.Parse(drawing.Title.Split("1:")[1], System.Globalization.CultureInfo.InvariantCulture);
         var told = drawing.Marks.OfType<Label>().Where(label => label.Anchor == TextAnchor.End && label.Text.EndsWith("mm", StringComparison.Ordinal)).ToList();
         var lines = drawing.Marks.OfType<Line>().Where(line => line.Stroke == Stroke.Thin).ToList();
@@ -87,7 +86,7 @@ public sealed class BuildSheetTests
     public void No_piece_is_without_its_name_in_the_views(string shape)
     {
         var plan = PlanOf(shape);
-        var views = BuildDrawings.Views(plan, plan.Frame!, Metric).Select(view => Names(view.Drawing)).ToList();
+        var views = BuildDrawings.Views(plan, plan.Frame!).Select(view => Names(view.Drawing)).ToList();
 
         foreach (var member in plan.Frame!.Geometry.Members)
         {
@@ -100,7 +99,7 @@ public sealed class BuildSheetTests
     [Fact]
     public void The_plan_view_measures_the_panel_and_the_flash_from_its_edges()
     {
-        var drawing = BuildDrawings.Views(BuiltKit.Table, BuiltKit.Table.Frame!, Metric).First().Drawing;
+        var drawing = BuildDrawings.Views(BuiltKit.Table, BuiltKit.Table.Frame!).First().Drawing;
 
         // Panel 600 × 700 mm; the flash stands 20 mm right of the middle.
         drawing.Marks.OfType<Dimension>().Select(dimension => dimension.Text).Should().Contain(["600 mm", "700 mm", "320 mm", "350 mm"]);
@@ -111,7 +110,7 @@ public sealed class BuildSheetTests
     public void Every_flash_below_is_drawn_measured_and_said_to_be_held()
     {
         var plan = BuiltKit.ThreeBelow;
-        var views = BuildDrawings.Views(plan, plan.Frame!, Metric).ToDictionary(view => view.Name, view => view.Drawing);
+        var views = BuildDrawings.Views(plan, plan.Frame!).ToDictionary(view => view.Name, view => view.Drawing);
 
         Texts(views["frame-plan"]).Should().Contain(["320 mm", "250 mm", "300 mm", "350 mm", "430 mm"]);
         Texts(views["frame-front"]).Should().Contain(["300 mm, window to panel", "200 mm, window to panel", "420 mm, window to panel"]);
@@ -138,7 +137,7 @@ public sealed class BuildSheetTests
     public void Upright_measures_of_the_front_view_grow_outwards()
     {
         var plan = BuiltKit.ThreeBelow;
-        var view = BuildDrawings.Views(plan, plan.Frame!, Metric).Single(view => view.Name == "frame-front").Drawing;
+        var view = BuildDrawings.Views(plan, plan.Frame!).Single(view => view.Name == "frame-front").Drawing;
         var sides = view.Marks.OfType<Dimension>().Where(measure => Math.Abs(measure.From.X - measure.To.X) < 1e-9).GroupBy(measure => measure.From.X > 0).ToList();
 
         sides.Should().ContainSingle().Which.Should().HaveCount(3);
@@ -153,7 +152,7 @@ public sealed class BuildSheetTests
     public void Flashes_over_each_other_are_measured_once_from_the_panels_edges()
     {
         var plan = BuiltKit.OverEachOther;
-        var view = BuildDrawings.Views(plan, plan.Frame!, Metric).Single(view => view.Name == "frame-plan").Drawing;
+        var view = BuildDrawings.Views(plan, plan.Frame!).Single(view => view.Name == "frame-plan").Drawing;
 
         var texts = view.Marks.OfType<Dimension>().Select(measure => measure.Text).ToList();
         texts.Where(text => text == "320 mm").Should().ContainSingle();
@@ -215,12 +214,12 @@ public sealed class BuildSheetTests
     [InlineData(304.8, "12 in")]
     [InlineData(100, "3 15/16 in")]
     public void Inches_are_read_to_the_nearest_sixteenth(double millimetres, string expected) =>
-        Measures.Inches(millimetres).Should().Be(expected);
+        InchText.ByRule(millimetres).Should().Be(expected);
 
     [Fact]
     public void Inches_stand_beside_millimetres_on_request()
     {
-        using var document = Pages.Read(new PlanUnits(TextUnits.Both, WrittenLengths.None).Tell(() => Built(BuiltKit.Swept, TextUnits.Both)).Document);
+        using var document = Pages.Read(new PlanUnits(TextUnits.Both, WrittenLengths.None).Tell(() => Built(BuiltKit.Swept)).Document);
 
         // 500 mm are 19.685 in, nearest 19 11/16.
         document.GetPages().Select(page => page.Text).Should().Contain(text => text.Contains("500 mm (19 11/16 in)", StringComparison.Ordinal));
@@ -231,7 +230,7 @@ public sealed class BuildSheetTests
     {
         var plan = BuiltKit.Table with { Kit = BuiltKit.Table.Kit with { Name = "The very long name of a kit that somebody wrote on a rainy evening" } };
 
-        Built(plan, TextUnits.Metric).Problems.Should().BeEmpty();
+        Built(plan).Problems.Should().BeEmpty();
     }
 
     [Theory]
@@ -251,7 +250,7 @@ public sealed class BuildSheetTests
     public void Every_strip_under_the_panel_is_drawn_from_above(string shape)
     {
         var plan = PlanOf(shape);
-        var drawing = BuildDrawings.Views(plan, plan.Frame!, Metric).First().Drawing;
+        var drawing = BuildDrawings.Views(plan, plan.Frame!).First().Drawing;
         var reduction = double.Parse(drawing.Title.Split("1:")[1], System.Globalization.CultureInfo.InvariantCulture);
 
         var drawn = drawing.Marks.OfType<Polygon>().Where(mark => mark.Fill == Fill.Grey).Select(mark => Math.Max(mark.Bounds.Width, mark.Bounds.Height) * reduction).Order().ToList();
@@ -272,8 +271,8 @@ public sealed class BuildSheetTests
         files["sheet-cuts.csv"].Should().HaveCount(1 + frame.SheetParts.Sum(part => part.Count));
     }
 
-    private static LaidDocument Built(Plan plan, TextUnits units) => Paginator.Lay(BuildSheet.Make(
-        plan, plan.Frame!, new Stamp(plan.Kit.Name, plan.ContentHash, new DateOnly(2026, 5, 17)), new PageSetup(Paper.A4), units));
+    private static LaidDocument Built(Plan plan) => Paginator.Lay(BuildSheet.Make(
+        plan, plan.Frame!, new Stamp(plan.Kit.Name, plan.ContentHash, new DateOnly(2026, 5, 17)), new PageSetup(Paper.A4)));
 
     private static string[] Rows(string text) => text.Split(["\r\n", "\n"], StringSplitOptions.RemoveEmptyEntries);
 

@@ -12,7 +12,6 @@ namespace StudioKit.Sheets.Tests.Building;
 /// <summary>Holders that are built: drawn with what their pieces are cut to, and put together step by step.</summary>
 public sealed class HolderDrawingTests
 {
-    private static readonly Measures Metric = new(TextUnits.Metric);
     private static readonly BuiltHolder Stand = new("reed stand", 2, Length.FromMillimeters(550), 1, Length.FromMillimeters(300), OnPeg: true);
     private static readonly BuiltHolder Arm = new("long arm", 0, Length.Zero, 2, Length.FromMillimeters(275), OnPeg: false);
 
@@ -29,7 +28,7 @@ public sealed class HolderDrawingTests
     {
         foreach (var holder in new[] { Stand, Arm })
         {
-            var shapes = HolderDrawing.Of(holder, Length.FromMillimeters(25), Metric).Marks.OfType<Polygon>().ToList();
+            var shapes = HolderDrawing.Of(holder, Length.FromMillimeters(25)).Marks.OfType<Polygon>().ToList();
 
             shapes.Count(shape => shape.Fill == Fill.White).Should().Be(holder.Poles + holder.Arms);
             shapes.Count(shape => shape.Fill == Fill.LightGrey).Should().Be(holder.Couplings + holder.Tees);
@@ -52,7 +51,7 @@ public sealed class HolderDrawingTests
     {
         foreach (var holder in new[] { Stand, Arm })
         {
-            var whole = HolderDrawing.Of(holder, Length.FromMillimeters(25), Metric).Marks.OfType<Polygon>().Count();
+            var whole = HolderDrawing.Of(holder, Length.FromMillimeters(25)).Marks.OfType<Polygon>().Count();
             var steps = holder.Assembly.Select(step => HolderDrawing.Step(holder, Length.FromMillimeters(25), step).Marks.OfType<Polygon>().ToList()).ToList();
 
             steps.Sum(marks => marks.Count(mark => mark.Stroke!.Value.WidthMm > 0.5)).Should().Be(whole);
@@ -77,12 +76,12 @@ public sealed class HolderDrawingTests
             "kit.yaml",
             PartsLibrary.Embedded));
 
-        var text = string.Join(' ', Paginator.Lay(BuildSheet.Make(plan, plan.Frame!, Pages.Stamp, new PageSetup(Paper.A4), TextUnits.Metric)).Document.Pages.SelectMany(Pages.Labels));
+        var text = string.Join(' ', Paginator.Lay(BuildSheet.Make(plan, plan.Frame!, Pages.Stamp, new PageSetup(Paper.A4))).Document.Pages.SelectMany(Pages.Labels));
 
         text.Should().Contain("Holders of the lights").And.Contain("Holder: long arm").And.Contain("both clips");
-        BuildDrawings.Of(plan, plan.Frame!, Metric).Select(drawing => drawing.Name).Should().Contain("holder-1");
+        BuildDrawings.Of(plan, plan.Frame!).Select(drawing => drawing.Name).Should().Contain("holder-1");
     }
 
-    private static IEnumerable<(double Drawn, string Text)> Measured(BuiltHolder holder) => HolderDrawing.Of(holder, Length.FromMillimeters(25), Metric).Marks
+    private static IEnumerable<(double Drawn, string Text)> Measured(BuiltHolder holder) => HolderDrawing.Of(holder, Length.FromMillimeters(25)).Marks
         .OfType<Dimension>().Select(dimension => (Math.Round(dimension.From.DistanceTo(dimension.To), 6), dimension.Text));
 }

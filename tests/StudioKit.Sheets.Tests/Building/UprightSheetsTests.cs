@@ -28,7 +28,6 @@ public sealed class UprightSheetsTests
 
         """;
 
-    private static readonly Measures Metric = new(TextUnits.Metric);
     private static readonly Plan Plan = KitPlanner.Plan(KitReader.Parse(Kit, "kit.yaml", PartsLibrary.Embedded));
 
     public static TheoryData<int> EveryUpright => [.. Enumerable.Range(0, Plan.Workshop!.Uprights.Count)];
@@ -36,7 +35,7 @@ public sealed class UprightSheetsTests
     [Fact]
     public void A_kit_without_a_frame_has_a_build_sheet_with_every_piece_clip_and_step()
     {
-        var laid = Paginator.Lay(BuildSheet.WithoutFrame(Plan, Plan.Workshop!, Pages.Stamp, new PageSetup(Paper.A4), TextUnits.Metric));
+        var laid = Paginator.Lay(BuildSheet.WithoutFrame(Plan, Plan.Workshop!, Pages.Stamp, new PageSetup(Paper.A4)));
         var text = string.Join(' ', laid.Document.Pages.SelectMany(Pages.Labels));
 
         laid.Problems.Should().BeEmpty();
@@ -55,12 +54,12 @@ public sealed class UprightSheetsTests
     public void Every_measure_of_an_upright_sheet_is_as_long_as_it_says(int place)
     {
         var upright = Plan.Workshop!.Uprights[place];
-        foreach (var mark in new[] { UprightDrawing.Front(upright, Metric), UprightDrawing.Side(upright, Metric) }.SelectMany(drawing => drawing.Marks).OfType<Dimension>())
+        foreach (var mark in new[] { UprightDrawing.Front(upright), UprightDrawing.Side(upright) }.SelectMany(drawing => drawing.Marks).OfType<Dimension>())
         {
             // What leans is drawn as it is seen, and its own length is written beside it.
             if (!mark.Text.Contains("along", StringComparison.Ordinal))
             {
-                Measures.Metric(Math.Round(mark.From.DistanceTo(mark.To), 1)).Should().Be(mark.Text);
+                PlanFormat.CutLength(UnitsNet.Length.FromMillimeters(Math.Round(mark.From.DistanceTo(mark.To), 1))).Should().Be(mark.Text);
             }
         }
     }
@@ -73,7 +72,7 @@ public sealed class UprightSheetsTests
         var marks = 0;
         foreach (var step in upright.Assembly)
         {
-            UprightStepText.Of(step, upright, Metric).Should().EndWith(".");
+            UprightStepText.Of(step, upright).Should().EndWith(".");
             var shown = step is UprightStep.PullStake ? marks : UprightDrawing.Step(upright, step).Marks.Count;
             shown.Should().BeGreaterThanOrEqualTo(step is UprightStep.MarkClips or UprightStep.LookOver ? 0 : marks);
             marks = Math.Max(marks, step is UprightStep.MarkClips or UprightStep.LookOver or UprightStep.JoinPoles ? 0 : shown);

@@ -82,7 +82,8 @@ internal sealed class BarPlanBuilder
         var rest = _job.Stock[pattern.Stock].Capacity - start;
         var cuts = marks.Count - (rest == 0 ? 1 : 0) + (_job.Trim > 0 ? 1 : 0);
         return new CutBar(
-            number, patternNumber, stock.Label, stock.Length, stock.Price, Tenths.ToLength(_job.Trim), marks, Tenths.ToLength(Math.Max(0, rest - _job.Kerf)), cuts);
+            number, patternNumber, stock.Label, stock.Length, stock.Price, Tenths.ToLength(_job.Trim), marks, Tenths.ToLength(Math.Max(0, rest - _job.Kerf)), cuts)
+        { Sold = stock.Sold };
     }
 
     private IEnumerable<UncutPiece> Missing() =>

@@ -52,7 +52,8 @@ internal sealed class SheetPlanBuilder
             row.Price,
             squared,
             [.. finished.Select(region => region.Piece).OfType<PlacedPanel>()],
-            [.. finished.Where(region => region.LeftOver)]);
+            [.. finished.Where(region => region.LeftOver)])
+        { Sold = row.Sold };
     }
 
     private static IEnumerable<SheetRegion> Finished(SheetRegion region) => region.Cut is null

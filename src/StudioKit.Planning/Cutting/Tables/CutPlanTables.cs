@@ -9,14 +9,14 @@ public static class CutPlanTables
 {
     /// <summary>A plan of bars.</summary>
     /// <param name="plan">The plan.</param>
-    /// <returns>The table with its head; lengths in millimetres.</returns>
+    /// <returns>The table with its head; lengths in the units of the scope.</returns>
     public static string Of(BarCutPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return CsvText.Row("bar", "stock", "stockLengthMm", "price", "piece", "lengthMm", "startMm", "endMm", "offcutMm")
-            + string.Concat(plan.Bars.SelectMany(bar => bar.Marks.Select(mark => CsvText.Row(
+        return UnitCell.Row("bar", "stock", UnitCell.LengthHead("stockLength"), "price", "piece", UnitCell.LengthHead("length"), UnitCell.LengthHead("start"), UnitCell.LengthHead("end"), UnitCell.LengthHead("offcut"))
+            + string.Concat(plan.Bars.SelectMany(bar => bar.Marks.Select(mark => UnitCell.Row(
                 Text(bar.Number),
-                bar.StockLabel,
+                bar.StockName,
                 Text(bar.StockLength),
                 Text(bar.Price),
                 mark.Label,
@@ -28,14 +28,14 @@ public static class CutPlanTables
 
     /// <summary>A plan of sheets.</summary>
     /// <param name="plan">The plan.</param>
-    /// <returns>The table with its head; lengths in millimetres.</returns>
+    /// <returns>The table with its head; lengths in the units of the scope.</returns>
     public static string Of(SheetCutPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return CsvText.Row("sheet", "stock", "stockWidthMm", "stockHeightMm", "price", "piece", "xMm", "yMm", "widthMm", "heightMm", "turned")
-            + string.Concat(plan.Sheets.SelectMany(sheet => sheet.Panels.Select(panel => CsvText.Row(
+        return UnitCell.Row("sheet", "stock", UnitCell.LengthHead("stockWidth"), UnitCell.LengthHead("stockHeight"), "price", "piece", UnitCell.LengthHead("x"), UnitCell.LengthHead("y"), UnitCell.LengthHead("width"), UnitCell.LengthHead("height"), "turned")
+            + string.Concat(plan.Sheets.SelectMany(sheet => sheet.Panels.Select(panel => UnitCell.Row(
                 Text(sheet.Number),
-                sheet.StockLabel,
+                sheet.StockName,
                 Text(sheet.StockWidth),
                 Text(sheet.StockHeight),
                 Text(sheet.Price),
@@ -47,7 +47,7 @@ public static class CutPlanTables
                 panel.Turned ? "yes" : "no"))));
     }
 
-    private static string Text(Length length) => length.Millimeters.ToString("0.###", CultureInfo.InvariantCulture);
+    private static UnitCell Text(Length length) => UnitCell.Of(length, "0.###");
 
     private static string Text(decimal price) => price.ToString(CultureInfo.InvariantCulture);
 

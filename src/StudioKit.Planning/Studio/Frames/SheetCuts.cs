@@ -1,5 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Planning.Cutting;
+using UnitsNet;
 
 namespace StudioKit.Planning.Studio.Frames;
 
@@ -24,12 +25,15 @@ internal static class SheetCuts
 
     private static IEnumerable<SheetCutRequest> Requests(KitSpec kit, PanelPlan panel, IReadOnlyList<SheetPart> parts)
     {
-        var stock = StockOf(kit, panel, parts[0]);
+        var stock = StockOf(kit, panel, parts[0]).Select(sheet => sheet with { Sold = Sold(parts[0], SoldForm.Stock, sheet.Width, sheet.Height) }).ToList();
         return stock.Count > 0
             ? [Request(kit, parts, stock)]
             : parts.Select(part => Request(
-                kit, [part], [new StockSheet($"{part.Material}, cut to {PlanFormat.Rectangle(part.Width, part.Height)}", part.Width, part.Height)]));
+                kit, [part], [new StockSheet($"{part.Material}, cut to {PlanFormat.Rectangle(part.Width, part.Height)}", part.Width, part.Height) { Sold = Sold(part, SoldForm.CutTo, part.Width, part.Height) }]));
     }
+
+    private static SoldName Sold(SheetPart part, SoldForm form, Length width, Length height) =>
+        (part.Sold ?? new SoldName(part.Material, form, [])) with { Form = form, Sizes = [width, height] };
 
     private static SheetCutRequest Request(KitSpec kit, IReadOnlyList<SheetPart> parts, IReadOnlyList<StockSheet> stock) => new()
     {

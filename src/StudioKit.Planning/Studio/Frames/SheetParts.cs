@@ -21,7 +21,7 @@ internal static class SheetParts
     /// <summary>Every flat piece of one studio.</summary>
     public static IReadOnlyList<SheetPart> Of(KitSpec kit, PanelPlan panel, FrameResult frame, IReadOnlyList<FoldedSoftbox> softboxes) =>
     [
-        new SheetPart(SheetPartKind.Panel, "panel", "panel", PanelMaterial(panel), panel.Width, frame.SheetLength, 1, kit.Panel.KeepDirection),
+        new SheetPart(SheetPartKind.Panel, "panel", "panel", PanelMaterial(panel), panel.Width, frame.SheetLength, 1, kit.Panel.KeepDirection) { Sold = Sold(panel.Material, panel.Thickness) },
         .. kit.Panel.Skirts ? Skirts(kit, frame) : [],
         .. Modifiers(kit, softboxes),
     ];
@@ -40,6 +40,7 @@ internal static class SheetParts
         var other = sheet.Material == kit.Panel.Material && PlanFormat.Millimetres(sheet.Thickness) != PlanFormat.Millimetres(kit.Panel.Thickness);
         return new SheetPart(SheetPartKind.Upright, upright.Name, $"upright sheet {upright.Name}", material, sheet.Width, sheet.Height, 1, upright.Sheet.KeepDirection)
         {
+            Sold = Sold(sheet.Material, sheet.Thickness),
             StockedAs = other ? material : sheet.Material,
         };
     }
@@ -61,6 +62,8 @@ internal static class SheetParts
 
     /// <summary>The panel's material as a shop asks for it.</summary>
     public static string PanelMaterial(PanelPlan panel) => $"{panel.Material}, {PlanFormat.Millimetres(panel.Thickness)}";
+
+    private static SoldName Sold(string material, Length thickness) => new(material, SoldForm.Plain, []) { Thickness = thickness };
 
     private static IEnumerable<SheetPart> Skirts(KitSpec kit, FrameResult frame)
     {

@@ -39,12 +39,16 @@ internal static class ShoppingList
         new(kit.Stock.Offcuts.Contains(bar.StockLength) && bar.Price == 0 ? $"{kit.Frame.Pipe.Name}, offcut on hand" : kit.Frame.Pipe.Name, count, PriceOf(kit, bar.Price)) { Size = ShoppingSize.Bar, Sizes = [bar.StockLength] };
 
     // What is no stock is cut to size by the shop, at a price that the kit does not know.
-    private static ShoppingLine Sheet(CutSheet sheet, int count, bool isStock, IReadOnlyList<SheetPart> parts) =>
-        new($"sheet of {parts.First(part => sheet.Panels.Any(panel => panel.Label == part.Label)).Material}", count, isStock ? sheet.Price : null)
+    private static ShoppingLine Sheet(CutSheet sheet, int count, bool isStock, IReadOnlyList<SheetPart> parts)
+    {
+        var part = parts.First(part => sheet.Panels.Any(panel => panel.Label == part.Label));
+        return new($"sheet of {part.Sold?.Name ?? part.Material}", count, isStock ? sheet.Price : null)
         {
+            Thickness = part.Sold?.Thickness,
             Size = isStock ? ShoppingSize.Sides : ShoppingSize.CutTo,
             Sizes = [sheet.StockWidth, sheet.StockHeight],
         };
+    }
 
     private static IEnumerable<ShoppingLine> HolderFittings(KitSpec kit)
     {

@@ -1,6 +1,5 @@
 using StudioKit.Planning;
 using StudioKit.Planning.Studio;
-using StudioKit.Sheets.Building;
 using StudioKit.Sheets.Layout;
 using StudioKit.Wording;
 
@@ -10,7 +9,7 @@ namespace StudioKit.Sheets.Documents.BuildSections;
 internal static class FlashesBelowSection
 {
     // One flash is said by the order of assembly and the drawings.
-    public static IEnumerable<Block> Supports(FramePlan frame, Measures measures)
+    public static IEnumerable<Block> Supports(FramePlan frame)
     {
         if (frame.LowerFlashes.Count < 2)
         {
@@ -25,7 +24,7 @@ internal static class FlashesBelowSection
             ],
             [.. frame.LowerFlashes.Select(flash => new TableRow(
             [
-                flash.Flash, string.Join(", ", flash.SetUps), HeldBy(flash), measures.Of(flash.BelowPanel), measures.Of(flash.FromLeft), measures.Of(flash.FromFront),
+                flash.Flash, string.Join(", ", flash.SetUps), HeldBy(flash), PlanFormat.CutLength(flash.BelowPanel), PlanFormat.CutLength(flash.FromLeft), PlanFormat.CutLength(flash.FromFront),
             ]))]);
     }
 

@@ -10,7 +10,7 @@ internal static class HoldersSection
 {
     private const double StepTall = 42;
 
-    public static IEnumerable<Block> Of(FramePlan frame, Measures measures)
+    public static IEnumerable<Block> Of(FramePlan frame)
     {
         if (frame.BuiltHolders.Count == 0)
         {
@@ -20,7 +20,7 @@ internal static class HoldersSection
         yield return new Heading("Holders of the lights", 2);
         foreach (var holder in frame.BuiltHolders)
         {
-            yield return new DrawingBlock(HolderDrawing.Of(holder, frame.PipeDiameter, measures), MaxHeight: 110, Caption: $"Holder: {holder.Holder}, cut from the frame's pipe; hatched: its flash");
+            yield return new DrawingBlock(HolderDrawing.Of(holder, frame.PipeDiameter), MaxHeight: 110, Caption: $"Holder: {holder.Holder}, cut from the frame's pipe; hatched: its flash");
             foreach (var (step, i) in holder.Assembly.Select((step, i) => (step, i)))
             {
                 yield return Step(frame, holder, step, i + 1);

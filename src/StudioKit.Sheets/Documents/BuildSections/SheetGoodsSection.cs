@@ -2,7 +2,6 @@ using StudioKit.Physics;
 using StudioKit.Planning;
 using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Studio;
-using StudioKit.Sheets.Building;
 using StudioKit.Sheets.Layout;
 using StudioKit.Wording;
 
@@ -14,7 +13,7 @@ internal static class SheetGoodsSection
     // A roll of cloth at 1:20, whose parts then hold their names.
     private const double TallestCut = 105;
 
-    public static IEnumerable<Block> Of(Workshop workshop, Measures measures)
+    public static IEnumerable<Block> Of(Workshop workshop)
     {
         if (workshop.SheetParts.Count == 0)
         {
@@ -25,7 +24,7 @@ internal static class SheetGoodsSection
         yield return new Table(
             [new Column("Part"), new Column("From"), new Column("Size"), new Column("Count", ColumnKind.Right), new Column("Direction")],
             [.. workshop.SheetParts.Select(part => new TableRow(
-                [part.Purpose, part.Material, $"{measures.Of(part.Width)} × {measures.Of(part.Height)}", BuildFigures.Count(part.Count), part.KeepsDirection ? "as it lies" : "may turn"]))]);
+                [part.Purpose, part.MaterialName, $"{PlanFormat.CutLength(part.Width)} × {PlanFormat.CutLength(part.Height)}", BuildFigures.Count(part.Count), part.KeepsDirection ? "as it lies" : "may turn"]))]);
         yield return new Paragraph($"Leave the film on until the sheet is clipped on, and keep the same side up. {ProofText.Of(workshop.SheetCuts.Proof)}");
         yield return new Caution(UsualCautions.CuttingAcrylic);
         foreach (var alike in workshop.SheetCuts.Sheets.Where(sheet => sheet.Panels.Count > 1).GroupBy(Cut))

@@ -7,7 +7,7 @@ namespace StudioKit.Sheets.Documents.BuildSections;
 /// <summary>Templates at full size.</summary>
 internal static class TemplatesSection
 {
-    public static IEnumerable<Block> Of(Plan plan, FramePlan frame, Measures measures, PageSetup page)
+    public static IEnumerable<Block> Of(Plan plan, FramePlan frame, PageSetup page)
     {
         if (frame.Geometry.Members.Count == 0)
         {
@@ -21,7 +21,7 @@ internal static class TemplatesSection
             yield return new DrawingBlock(template.Drawing, TrueScale: true, MaxHeight: 240);
         }
 
-        foreach (var tile in BuildDrawings.LargeTemplates(plan, frame, measures).SelectMany(template => TemplateTiles.Of(template.Drawing, page.Body)))
+        foreach (var tile in BuildDrawings.LargeTemplates(plan, frame).SelectMany(template => TemplateTiles.Of(template.Drawing, page.Body)))
         {
             yield return tile;
         }

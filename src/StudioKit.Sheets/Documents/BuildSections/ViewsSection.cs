@@ -7,7 +7,7 @@ namespace StudioKit.Sheets.Documents.BuildSections;
 /// <summary>The frame from three sides, and every part in its place.</summary>
 internal static class ViewsSection
 {
-    public static IEnumerable<Block> Of(Plan plan, FramePlan frame, Measures measures)
+    public static IEnumerable<Block> Of(Plan plan, FramePlan frame)
     {
         if (frame.Geometry.Members.Count == 0)
         {
@@ -15,7 +15,7 @@ internal static class ViewsSection
         }
 
         // A heading and its sentence stand over the drawing that they speak of.
-        var views = BuildDrawings.Views(plan, frame, measures).Select(view => new DrawingBlock(view.Drawing, MaxHeight: 200, Caption: view.Drawing.Title)).ToList();
+        var views = BuildDrawings.Views(plan, frame).Select(view => new DrawingBlock(view.Drawing, MaxHeight: 200, Caption: view.Drawing.Title)).ToList();
         yield return new Heading("Views", 2);
         yield return new KeepTogether(new Stack([new Paragraph("Seen from above, grey strips on the rails are what the panel rests on, and dots are its clips."), views[0]]));
         foreach (var view in views.Skip(1))

@@ -3,7 +3,6 @@ using StudioKit.Planning;
 using StudioKit.Planning.Cautions;
 using StudioKit.Planning.Studio.Assembling;
 using StudioKit.Planning.Studio.Uprights;
-using StudioKit.Sheets.Building;
 using StudioKit.Sheets.Cards;
 using StudioKit.Sheets.Fonts;
 using StudioKit.Sheets.Layout;
@@ -103,7 +102,7 @@ internal static class FieldPack
         {
             yield return new Heading($"Setting up: {upright.Name}", 2);
             yield return new InColumns(new Stack(
-                [new ItemList([.. upright.Assembly.Where(step => step != UprightStep.MarkClips).Select(step => UprightStepText.Of(step, upright, new Measures(TextUnits.Metric)))], ItemMarker.TickBox, size)]));
+                [new ItemList([.. upright.Assembly.Where(step => step != UprightStep.MarkClips).Select(step => UprightStepText.Of(step, upright))], ItemMarker.TickBox, size)]));
         }
 
         if (plan.Frame is { PackingDown.Count: > 0 } packed)
