@@ -8,7 +8,8 @@ namespace StudioKit.Sheets.Documents;
 /// <summary>One stock sheet with the pieces cut from it, at full size; what is left over is hatched.</summary>
 internal static class SheetCutDrawing
 {
-    private const double SmallShare = 0.13;
+    // Of the sheet's width; sizes in fractions of an inch are longer to write, those in both units twice as long again.
+    private static double SmallShare => PlanUnits.Current.Units switch { TextUnits.Metric => 0.13, TextUnits.Inches => 0.2, _ => 0.4 };
 
     public static Drawing Of(CutSheet sheet)
     {
