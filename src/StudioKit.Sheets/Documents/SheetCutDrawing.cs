@@ -8,8 +8,13 @@ namespace StudioKit.Sheets.Documents;
 /// <summary>One stock sheet with the pieces cut from it, at full size; what is left over is hatched.</summary>
 internal static class SheetCutDrawing
 {
-    // Of the sheet's width; sizes in fractions of an inch are longer to write, those in both units twice as long again.
-    private static double SmallShare => PlanUnits.Current.Units switch { TextUnits.Metric => 0.13, TextUnits.Inches => 0.2, _ => 0.4 };
+    private const double TextPt = 8;
+
+    // What a drawing of one piece, of which two stand beside each other, and one of several have of the page without their measures [mm].
+    private const double HalfWide = 70;
+    private const double Wide = 150;
+    private const double Tall = 80;
+    private const double FromEdge = 1;
 
     public static Drawing Of(CutSheet sheet)
     {
@@ -31,7 +36,12 @@ internal static class SheetCutDrawing
         ? FormattableString.Invariant($"; {i + 1}: {panel.Label} {PlanFormat.Rectangle(panel.Width, panel.Height)}")
         : ""));
 
-    private static bool IsSmall(CutSheet sheet, PlacedPanel panel) => panel.Width < SmallShare * sheet.StockWidth;
+    private static bool IsSmall(CutSheet sheet, PlacedPanel panel)
+    {
+        var reduction = PaperScale.Of(sheet.StockWidth.Millimeters, sheet.StockHeight.Millimeters, sheet.Panels.Count == 1 ? HalfWide : Wide, Tall);
+        var text = Math.Max(TextMeter.Width(panel.Label, TextPt, TextWeight.Bold), TextMeter.Width(PlanFormat.Rectangle(panel.Width, panel.Height), TextPt, TextWeight.Regular));
+        return text > (panel.Width.Millimeters / reduction) - (2 * FromEdge);
+    }
 
     // The plan counts heights from the sheet's lower edge, a drawing from its upper.
     private static Polygon Box(double sheet, double x, double y, double width, double height, Fill fill) =>
@@ -44,11 +54,11 @@ internal static class SheetCutDrawing
         var middle = new Point((box.Bounds.Left + box.Bounds.Right) / 2, (box.Bounds.Top + box.Bounds.Bottom) / 2);
         if (number is { } key)
         {
-            yield return new Label(middle, key.ToString(System.Globalization.CultureInfo.InvariantCulture), 8, TextAnchor.Middle, TextRise.Middle, Weight: TextWeight.Bold);
+            yield return new Label(middle, key.ToString(System.Globalization.CultureInfo.InvariantCulture), TextPt, TextAnchor.Middle, TextRise.Middle, Weight: TextWeight.Bold);
             yield break;
         }
 
-        yield return new Label(middle, panel.Label, 8, TextAnchor.Middle, Weight: TextWeight.Bold);
-        yield return new Label(middle, PlanFormat.Rectangle(panel.Width, panel.Height), 8, TextAnchor.Middle, TextRise.Below);
+        yield return new Label(middle, panel.Label, TextPt, TextAnchor.Middle, Weight: TextWeight.Bold);
+        yield return new Label(middle, PlanFormat.Rectangle(panel.Width, panel.Height), TextPt, TextAnchor.Middle, TextRise.Below);
     }
 }
