@@ -1,5 +1,5 @@
-using StudioKit.Planning;
 using StudioKit.Physics.Structure.Frames;
+using StudioKit.Planning;
 using StudioKit.Planning.Studio;
 using UnitsNet;
 

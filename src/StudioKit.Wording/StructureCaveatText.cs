@@ -1,5 +1,5 @@
-using StudioKit.Planning;
 using StudioKit.Physics.Structure;
+using StudioKit.Planning;
 using UnitsNet;
 
 namespace StudioKit.Wording;

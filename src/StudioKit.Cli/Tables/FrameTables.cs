@@ -1,8 +1,8 @@
 using System.Globalization;
 using Spectre.Console;
 using StudioKit.Planning;
-using StudioKit.Planning.Studio.Hardware;
 using StudioKit.Planning.Cutting;
+using StudioKit.Planning.Studio.Hardware;
 using StudioKit.Wording;
 
 namespace StudioKit.Cli.Tables;
