@@ -10,7 +10,7 @@ namespace StudioKit.Sheets.Documents;
 /// <summary>The first page of a field book: whose it is, for which day, whether the plan stands, and what is inside.</summary>
 internal sealed record BookCover(Plan Plan, Stamp Stamp, IReadOnlyList<Chapter> Chapters) : Block
 {
-    private const double Above = 55;
+    private const double Above = 25;
     private const double Gap = 4;
 
     public override Fit Fit(double width, double height) => new Stack(
