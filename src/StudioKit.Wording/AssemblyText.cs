@@ -84,7 +84,7 @@ internal static class AssemblyText
         AssemblyStep.JoinSide side => JoinSide(side, frame),
         AssemblyStep.PushAcross across => $"Stand the left side up as it will stand. Push the rails across into its sockets, from the ground up: {Rails(across.Rails)}. {InLine(across.Runs, across)}",
         AssemblyStep.CloseFrame close => $"Bring the right side, its front to the front, and push it onto all the rails at once, the lowest first: {Ends(close)}. Check that every mark meets its fitting's edge.",
-        AssemblyStep.PinJoints pins => $"Push a pin through each of {Names(pins.At)}: these joints are pulled when the frame is lifted.",
+        AssemblyStep.PinJoints pins => $"At each of {Names(pins.At)}, pushed home, drill {PlanFormat.AsSold(pins.Hole.Width)} straight through fitting and pipe, {Cut(pins.Hole.FromMouth)} from the fitting's mouth (template), once and for all; file the burrs off, outside and in. Push a pin through each: these joints are pulled when the frame is lifted.",
         AssemblyStep.SetOnFeet set => SetDown(set),
         AssemblyStep.HangBallast ballast => $"Hang {PlanFormat.Mass(ballast.Mass)} (a bag of sand, stones or water) under the middle by cords from the four top corners.",
         AssemblyStep.DrivePegs pegs => Pegs(pegs),

@@ -1,12 +1,15 @@
 using StudioKit.Planning;
 using StudioKit.Planning.Studio;
 using StudioKit.Sheets.Drawings;
+using UnitsNet;
 
 namespace StudioKit.Sheets.Building;
 
 /// <summary>Flat pattern of a folded softbox: the crossed opening for the head, four sides round it, glue flaps and lips.</summary>
 internal static class SoftboxPattern
 {
+    private const double Tick = 6;
+
     public static Drawing Of(FoldedSoftbox box)
     {
         var (headWidth, headHeight) = (box.HeadWidth.Millimeters / 2, box.HeadHeight.Millimeters / 2);
@@ -29,6 +32,33 @@ internal static class SoftboxPattern
         ];
         return new Drawing($"Flat pattern of {box.Modifier} for {box.Flash}", "One sheet with four sides, glue flaps and lips; solid lines are cut, dashed lines folded", marks);
     }
+
+    /// <summary>Half of the pattern on one side of its upright or its level axis, as a tailor cuts on the fold: traced, turned over along the fold and traced again it is the whole.</summary>
+    /// <param name="box">The softbox.</param>
+    /// <param name="upright">Whether the fold is the upright axis.</param>
+    public static Drawing Half(FoldedSoftbox box, bool upright)
+    {
+        var (whole, reach) = (Of(box), Fold(box, upright).Millimeters / 2);
+        var (bounds, inset) = (whole.Bounds.Grown(1), reach - (2 * Tick));
+        var lines = ClippedLines.Of(whole.Marks, upright ? bounds with { Left = 0 } : bounds with { Top = 0 });
+        var (from, to) = upright ? (new Point(0, -reach), new Point(0, reach)) : (new Point(-reach, 0), new Point(reach, 0));
+        return new Drawing(
+            $"Half of the flat pattern of {box.Modifier} for {box.Flash}, on the fold",
+            "Half of one sheet with four sides, glue flaps and lips, up to the line along which it is turned over; solid lines are cut, dashed lines folded",
+            [
+                .. lines,
+                new Line(from, to, Stroke.Centre),
+                .. new[] { from, to }.Select(end => new Line(end, upright ? end.Plus(Tick, 0) : end.Plus(0, Tick), Stroke.Heavy)),
+                .. new[] { -inset, inset }.Select(along => new Label(
+                    upright ? new Point(4, along) : new Point(along, 4), "turn over here", 8, upright ? TextAnchor.Start : along < 0 ? TextAnchor.Start : TextAnchor.End)),
+            ]);
+    }
+
+    /// <summary>Length of the fold of a half, from edge to edge of the pattern.</summary>
+    /// <param name="box">The softbox.</param>
+    /// <param name="upright">Whether the fold is the upright axis.</param>
+    public static Length Fold(FoldedSoftbox box, bool upright) =>
+        upright ? box.HeadHeight + (2 * (box.UpperSlant + box.Flap)) : box.HeadWidth + (2 * (box.SideSlant + box.Flap));
 
     /// <summary>One side above the head: its fold at the head, its front edge with a lip, and its flaps.</summary>
     private static List<Primitive> Side(double head, double front, double from, double slant, double flap, bool flaps)

@@ -17,10 +17,18 @@ internal static class TemplateTiles
     /// <summary>One block a tile; tiles with nothing on them are left out, and the drawing is turned where fewer are left then.</summary>
     /// <param name="drawing">The template, at full size.</param>
     /// <param name="room">The page's body [mm].</param>
-    public static IReadOnlyList<Block> Of(Drawing drawing, Bounds room)
+    public static IReadOnlyList<Block> Of(Drawing drawing, Bounds room) => OfFewest([drawing], room).Tiles;
+
+    /// <summary>Of several drawings that serve alike, the first of those that take fewest pages.</summary>
+    /// <param name="drawings">The templates, at full size; at least one.</param>
+    /// <param name="room">The page's body [mm].</param>
+    /// <returns>Which it is, counted from 0, and its tiles.</returns>
+    public static (int Which, IReadOnlyList<Block> Tiles) OfFewest(IReadOnlyList<Drawing> drawings, Bounds room)
     {
-        var (upright, turned) = (Tiled(drawing, room), Tiled(drawing.Under(new Similarity(1, -Math.PI / 2, 0, 0)), room));
-        return Takes(turned, room) < Takes(upright, room) ? turned : upright;
+        var (which, tiles) = drawings
+            .SelectMany((drawing, i) => new[] { (Which: i, Tiles: Tiled(drawing, room)), (Which: i, Tiles: Tiled(drawing.Under(new Similarity(1, -Math.PI / 2, 0, 0)), room)) })
+            .MinBy(way => Takes(way.Tiles, room));
+        return (which, tiles);
     }
 
     // Pages that tiles fill when small ones share one.

@@ -1,7 +1,9 @@
 using StudioKit.Planning;
 using StudioKit.Planning.Studio;
+using StudioKit.Planning.Studio.Hardware;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
+using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Building;
 
@@ -9,6 +11,18 @@ namespace StudioKit.Sheets.Building;
 internal static class Templates
 {
     private const double SquareSide = 100;
+    private const double StripHeight = 11;
+
+    // Names of fittings beside their marks.
+    private const double NamesWidth = 23;
+    private const double NamesPt = 8;
+
+    // Half of the strip that is laid on a fitting for its pin.
+    private const double WidestPinHalf = 18;
+
+    // What is shown of a skirt's edges beyond its folds.
+    private const double SkirtAcross = 62;
+    private const double SkirtBelowFold = 8;
 
     /// <summary>A square to measure with a steel rule before anything is cut.</summary>
     public static Drawing CheckSquare { get; } = new(
@@ -32,11 +46,16 @@ internal static class Templates
             Polygon.Rectangle(new Bounds(0, 0, turn, height), Stroke.Edge),
             new Label(new Point(turn / 2, 4.5), "end of the pipe at this edge", 7, TextAnchor.Middle),
         ];
+        var under = 0.0;
         foreach (var depth in depths)
         {
-            var text = $"{string.Join(", ", depth.Select(fitting => fitting.Name))}: {PlanFormat.CutLength(UnitsNet.Length.FromMillimeters(depth.Key))}";
+            var lines = TextWrap.Lines($"{string.Join(", ", depth.Select(fitting => fitting.Name))}: {PlanFormat.CutLength(UnitsNet.Length.FromMillimeters(depth.Key))}", NamesWidth, NamesPt, TextWeight.Regular);
+            var tall = lines.Count * TypeScale.LineHeight(NamesPt);
+            var top = Math.Max(under, depth.Key - (tall / 2));
             marks.Add(new Line(new Point(0, depth.Key), new Point(turn, depth.Key), Stroke.Heavy));
-            marks.Add(new Label(new Point(turn + 3, depth.Key), text, 8, Rise: TextRise.Middle));
+            marks.Add(new Line(new Point(turn, depth.Key), new Point(turn + 2.5, top + (tall / 2)), Stroke.Thin));
+            marks.AddRange(lines.Select((line, i) => new Label(new Point(turn + 3, top + (i * TypeScale.LineHeight(NamesPt)) + TypeScale.Baseline(NamesPt)), line, NamesPt)));
+            under = top + tall + 1;
         }
 
         return new Drawing("Insertion marks, wrapped round the pipe", "A strip with a line at every insertion depth", marks);
@@ -54,11 +73,32 @@ internal static class Templates
             new Label(new Point(frame.PipeDiameter.Millimeters + 2, 0), $"drill {PlanFormat.AsSold(hole)}", 8, Rise: TextRise.Middle),
         ]);
 
+    /// <summary>Where the hole for a pin goes through a fitting and the pipe in it.</summary>
+    public static Drawing? PinHole(FramePlan frame)
+    {
+        if (frame.Workshop.Hardware.FirstOrDefault(line => line.Kind == HardwareKind.Pin) is not { Hole: { } hole, HoleFromMouth: { } fromMouth })
+        {
+            return null;
+        }
+
+        var (half, reach, up) = (Math.Min(frame.PipeDiameter.Millimeters, WidestPinHalf), hole.Millimeters, fromMouth.Millimeters);
+        return new Drawing(
+            "Hole for a pin, its lower edge on the fitting's mouth",
+            "A strip with the middle of the hole at its distance from the edge that lies on the mouth",
+            [
+                Polygon.Rectangle(new Bounds(-half, -up - reach - 3, half, 0), Stroke.Edge),
+                new Circle(new Point(0, -up), hole.Millimeters / 2, Stroke.Edge),
+                new Line(new Point(-half, -up), new Point(half, -up), Stroke.Centre),
+                new Line(new Point(0, -up - reach), new Point(0, 0), Stroke.Centre),
+                new Label(new Point(half + 2, -up), $"drill {PlanFormat.AsSold(hole)}", 8, Rise: TextRise.Middle),
+            ]);
+    }
+
     /// <summary>Clips along one edge of the panel, as strips under each other that are joined end to end.</summary>
     public static Drawing ClipStrip(FramePlan frame, PanelPlan panel)
     {
         const double Longest = 150;
-        const double Pitch = 24;
+        const double Pitch = StripHeight + 1.5;
         var count = (int)Math.Ceiling(panel.Width.Millimeters / Longest);
         var strip = panel.Width.Millimeters / count;
         List<Primitive> marks = [];
@@ -101,21 +141,21 @@ internal static class Templates
 
         var (hem, wrap) = (seams.SideHem.Millimeters, seams.RoundRail.Millimeters);
         return new Drawing(
-            "Upper corner of a skirt, full size",
+            "Upper corner of a skirt",
             "The corner of a skirt with its hem and the fold round the rail",
             [
-                new Polyline([new Point(0, 95), new Point(0, 0), new Point(120, 0)], Stroke.Edge),
-                new Line(new Point(hem, 0), new Point(hem, 95), Stroke.Hidden),
-                new Line(new Point(0, wrap), new Point(120, wrap), Stroke.Hidden),
-                new Label(new Point(hem + 3, 8), "fold the side hem and sew it", 8),
-                new Label(new Point(hem + 3, wrap - 3), "goes round the rail, outwards", 8),
-                new Label(new Point(hem + 3, wrap + 7), "hangs down", 8),
+                new Polyline([new Point(0, wrap + SkirtBelowFold), new Point(0, 0), new Point(SkirtAcross, 0)], Stroke.Edge),
+                new Line(new Point(hem, 0), new Point(hem, wrap + SkirtBelowFold), Stroke.Hidden),
+                new Line(new Point(0, wrap), new Point(SkirtAcross, wrap), Stroke.Hidden),
+                new Label(new Point(hem + 3, 8), "fold and sew the hem", 8),
+                new Label(new Point(hem + 3, wrap - 3), "round the rail, outwards", 8),
+                new Label(new Point(hem + 3, wrap + 5.5), "hangs down", 8),
             ]);
     }
 
     private static IEnumerable<Primitive> Strip(int i, int count, double length, double top)
     {
-        yield return Polygon.Rectangle(new Bounds(0, top, length, top + 16), Stroke.Edge);
+        yield return Polygon.Rectangle(new Bounds(0, top, length, top + StripHeight), Stroke.Edge);
         var (first, last) = (i == 0 ? "left edge of the panel" : $"{(char)('a' + i - 1)}", i == count - 1 ? "right edge" : $"{(char)('a' + i)}");
         yield return new Label(new Point(1.5, top + 4), first, 7);
         yield return new Label(new Point(length - 1.5, top + 4), last, 7, TextAnchor.End);
@@ -123,11 +163,11 @@ internal static class Templates
 
     private static IEnumerable<Primitive> Clip(EdgeClip clip, double x, double length, double top)
     {
-        yield return new Line(new Point(x, top), new Point(x, top + 16), Stroke.Thin);
-        yield return new Circle(new Point(x, top + 16 - Math.Min(clip.FromEdge.Millimeters, 14)), 1.2, Stroke.Edge);
+        yield return new Line(new Point(x, top), new Point(x, top + StripHeight), Stroke.Thin);
+        yield return new Circle(new Point(x, top + StripHeight - Math.Min(clip.FromEdge.Millimeters, StripHeight - 2)), 1.2, Stroke.Edge);
         var text = PlanFormat.CutLength(clip.FromLeft);
         yield return x > length - 30
-            ? new Label(new Point(x - 1.5, top + 12), text, 8, TextAnchor.End)
-            : new Label(new Point(x + 1.5, top + 12), text, 8);
+            ? new Label(new Point(x - 1.5, top + StripHeight - 2), text, 8, TextAnchor.End)
+            : new Label(new Point(x + 1.5, top + StripHeight - 2), text, 8);
     }
 }

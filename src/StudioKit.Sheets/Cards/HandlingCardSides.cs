@@ -84,13 +84,15 @@ internal static class HandlingCardSides
 
     // A frame with a sign would take a third of the card.
     private static KeepTogether Caution(PlanCaution caution, double size) =>
-        new(new Stack([new Paragraph($"! {CautionText.Title(caution)}", size, TextWeight.Bold), new Paragraph(CautionText.Of(caution), size)], 0.6));
+        new(new Stack([Title($"! {CautionText.Title(caution)}", size), new Paragraph(CautionText.Of(caution), size)], 0.6));
 
     private static IEnumerable<Block> Topic(HandlingTopic topic, IReadOnlyList<HandlingAdvice> lines, List<string> sources, double size)
     {
         var items = new ItemList([.. lines.Select(line => line.Published ? FormattableString.Invariant($"{DisinfectantText.Of(line)} [{sources.IndexOf(line.Source) + 1}]") : DisinfectantText.Of(line))], ItemMarker.Dot, size);
-        yield return new KeepTogether(new Stack([new Paragraph(Title(topic), size, TextWeight.Bold), items], 0.6));
+        yield return new KeepTogether(new Stack([Title(Title(topic), size), items], 0.6));
     }
+
+    private static Heading Title(string text, double size) => new(text, 2) { OwnSizePt = size };
 
     private static string Title(HandlingTopic topic) => topic switch
     {

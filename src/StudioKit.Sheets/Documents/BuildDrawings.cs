@@ -35,6 +35,11 @@ internal static class BuildDrawings
             yield return new NamedDrawing("template-foot", foot);
         }
 
+        if (Building.Templates.PinHole(frame) is { } pin)
+        {
+            yield return new NamedDrawing("template-pin", pin);
+        }
+
         yield return new NamedDrawing("template-clips", Building.Templates.ClipStrip(frame, plan.Panel));
         if (Building.Templates.SkirtCorner(frame) is { } corner)
         {

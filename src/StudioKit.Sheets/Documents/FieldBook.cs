@@ -3,7 +3,7 @@ using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Documents;
 
-/// <summary>All documents of a plan bound into one, behind a cover and a table of contents.</summary>
+/// <summary>All documents of a plan bound into one, behind a page that says what it is and what is in it.</summary>
 internal static class FieldBook
 {
     private const string Title = "Field book";
@@ -14,15 +14,14 @@ internal static class FieldBook
     public static LaidDocument Bind(Plan plan, IReadOnlyList<Chapter> chapters, Stamp stamp, Paper paper)
     {
         var setup = new PageSetup(paper);
-        var document = new SheetDocument(Title, stamp, setup, []);
-        var cover = Paginator.Chapter(document with { Blocks = [new BookCover(plan, stamp, chapters)] });
+        var document = new SheetDocument(Title, stamp, setup, [.. BookCover.Of(plan, stamp)]);
 
-        // The table's length depends on how many lines it has, and not on the numbers in them.
-        var front = cover.PageCount + Contents.Of(document, Entries(chapters, Places(chapters, 0), 0), cover.PageCount).PageCount;
-        var places = Places(chapters, front);
-        var contents = Contents.Of(document, Entries(chapters, places, front), cover.PageCount);
-        var count = places.Count == 0 ? front : places[^1] + Span(chapters[^1]) - 1;
-        var pages = new List<Page>([.. cover.Finish(new PageRun(1, count)), .. contents.Finish(new PageRun(cover.PageCount + 1, count))]);
+        // The length of the table of contents depends on how many lines it has, and not on the numbers in them.
+        var before = Contents.Of(document, Entries(chapters, Places(chapters, 0), 0)).PageCount;
+        var places = Places(chapters, before);
+        var front = Contents.Of(document, Entries(chapters, places, before));
+        var count = places.Count == 0 ? before : places[^1] + Span(chapters[^1]) - 1;
+        var pages = new List<Page>(front.Finish(new PageRun(1, count)));
         foreach (var (chapter, place) in chapters.Zip(places))
         {
             pages.AddRange(Enumerable.Repeat(Blank(setup), place - 1 - pages.Count));
@@ -33,7 +32,7 @@ internal static class FieldBook
         }
 
         return new LaidDocument(
-            new PagedDocument($"{stamp.KitName}: {Title}", stamp.Date, pages), [.. chapters.SelectMany(chapter => chapter.Problems)]);
+            new PagedDocument($"{stamp.KitName}: {Title}", stamp.Date, pages), [.. front.Problems, .. chapters.SelectMany(chapter => chapter.Problems)]);
     }
 
     // What is cut apart begins on a right-hand page, which has an odd number; what is cut out has blank backs, the last one too.

@@ -149,6 +149,7 @@ public sealed class HardwareTests
                 break;
             case AssemblyStep.PinJoints pins:
                 Line(frame, HardwareKind.Pin).Places.Select(place => place.Where).Should().BeEquivalentTo(pins.At);
+                frame.Workshop.Tools.Should().Contain(tool => tool.Kind == ToolKind.DrillBit && tool.Size!.Value.Equals(pins.Hole.Width, UnitsNet.Length.FromMicrometers(1))).And.Contain(tool => tool.Kind == ToolKind.Drill).And.Contain(tool => tool.Kind == ToolKind.File);
                 break;
             case AssemblyStep.SetOnFeet:
                 frame.Workshop.Tools.Should().Contain(tool => tool.Kind == ToolKind.Level).And.Contain(tool => tool.Kind == ToolKind.Spanner);

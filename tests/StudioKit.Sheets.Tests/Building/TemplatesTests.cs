@@ -1,6 +1,8 @@
 using StudioKit.Planning;
+using StudioKit.Planning.Studio.Assembling;
 using StudioKit.Sheets.Building;
 using StudioKit.Sheets.Drawings;
+using StudioKit.Wording;
 
 namespace StudioKit.Sheets.Tests.Building;
 
@@ -15,6 +17,51 @@ public sealed class TemplatesTests
         folds.Should().HaveCount(2);
         folds.Should().ContainSingle(fold => fold.From.X == 20 && fold.To.X == 20, "the side hem is sewn along an upright fold");
         folds.Should().ContainSingle(fold => fold.From.Y == 50 && fold.To.Y == 50, "the fold round the rail is level");
+    }
+
+    /// <summary>Half of the depth to which the shallowest pinned socket takes the pipe, so that the hole has as much pipe before it as behind it.</summary>
+    [Fact]
+    public void A_pin_goes_halfway_into_the_shallowest_socket_that_has_one_on_the_template_as_in_its_step()
+    {
+        var frame = BuiltKit.Table.Frame!;
+        var shallowest = frame.Geometry.Joints.Where(joint => joint.Pinned).Min(joint => frame.InsertionDepths[joint.Kind].Millimeters);
+        var step = frame.Assembly.OfType<AssemblyStep.PinJoints>().Single();
+
+        var hole = Templates.PinHole(frame)!.Marks.OfType<Circle>().Single();
+
+        (-hole.Centre.Y).Should().BeApproximately(shallowest / 2, 0.5).And.Be(step.Hole.FromMouth.Millimeters);
+        (2 * hole.Radius).Should().Be(step.Hole.Width.Millimeters);
+        AssemblyText.Of(step, frame.Geometry).Should().Contain("drill").And.Contain("burrs").And.Contain(PlanFormat.CutLength(step.Hole.FromMouth));
+    }
+
+    /// <summary>A line on paper that is turned over along an axis lies where its mirror image is.</summary>
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Half_a_softbox_traced_and_turned_over_along_its_fold_is_the_whole(bool upright)
+    {
+        var box = BuiltKit.Table.Frame!.Softboxes.Single();
+        var whole = SoftboxPattern.Of(box);
+        var wholeLines = ClippedLines.Of(whole.Marks, whole.Bounds.Grown(1));
+        var half = SoftboxPattern.Half(box, upright);
+        var fold = half.Marks.OfType<Line>().Single(line => line.Stroke == Stroke.Centre);
+        var traced = half.Marks.OfType<Line>().Where(line => line.Stroke == Stroke.Edge || line.Stroke == Stroke.Hidden).ToList();
+        List<Line> both = [.. traced, .. traced.Select(line => line with { From = Turned(line.From), To = Turned(line.To) })];
+
+        foreach (var line in wholeLines)
+        {
+            Enumerable.Range(0, 21).Select(i => new Point(line.From.X + (i / 20.0 * (line.To.X - line.From.X)), line.From.Y + (i / 20.0 * (line.To.Y - line.From.Y))))
+                .Should().OnlyContain(point => both.Exists(one => one.Stroke == line.Stroke && one.From.DistanceTo(point) + point.DistanceTo(one.To) - one.From.DistanceTo(one.To) < 1e-6));
+        }
+
+        // Each line of the half that lies off the fold stands for two of the whole, and nothing is added.
+        traced.Where(line => !OnFold(line)).Sum(Long).Should().BeApproximately(wholeLines.Where(line => !OnFold(line)).Sum(Long) / 2, 1e-6);
+        Long(fold).Should().BeApproximately(upright ? whole.Marks.OfType<Polyline>().SelectMany(line => line.Points).Max(point => point.Y) * 2 : whole.Marks.OfType<Polyline>().SelectMany(line => line.Points).Max(point => point.X) * 2, 1e-6);
+        SoftboxPattern.Fold(box, upright).Millimeters.Should().BeApproximately(Long(fold), 1e-9);
+
+        Point Turned(Point point) => upright ? new Point(-point.X, point.Y) : new Point(point.X, -point.Y);
+
+        bool OnFold(Line line) => upright ? Math.Abs(line.From.X) + Math.Abs(line.To.X) < 1e-9 : Math.Abs(line.From.Y) + Math.Abs(line.To.Y) < 1e-9;
     }
 
     [Fact]
@@ -89,4 +136,6 @@ public sealed class TemplatesTests
         (last.Up - first.Up).Should().BeApproximately(radius * (1 - Math.Cos(arc / radius)), 1e-9);
         sweep.Angle.Radians.Should().BeApproximately(arc / radius, 1e-12);
     }
+
+    private static double Long(Line line) => line.From.DistanceTo(line.To);
 }

@@ -91,7 +91,8 @@ public abstract record AssemblyStep
 
     /// <summary>Pins go through joints that are pulled when the frame is lifted.</summary>
     /// <param name="At">Labels of the joints.</param>
-    public sealed record PinJoints(ValueList<string> At) : AssemblyStep
+    /// <param name="Hole">The hole that is drilled for each.</param>
+    public sealed record PinJoints(ValueList<string> At, PinHole Hole) : AssemblyStep
     {
         /// <inheritdoc/>
         public override string Kind => "pin-joints";

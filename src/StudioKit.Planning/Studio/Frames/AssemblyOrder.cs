@@ -22,7 +22,7 @@ internal static class AssemblyOrder
             .. frame.Members.Count > 0 ? [Marks(kit, frame, fittings)] : Array.Empty<AssemblyStep>(),
             .. frame.Feet.Count > 0 ? [Feet(kit, frame)] : Array.Empty<AssemblyStep>(),
             .. steps.Of([.. frame.Feet.Select(foot => foot.Joint)]),
-            .. frame.Joints.Any(joint => joint.Pinned) ? [new AssemblyStep.PinJoints([.. frame.Joints.Where(joint => joint.Pinned).Select(joint => joint.Label)])] : Array.Empty<AssemblyStep>(),
+            .. frame.Joints.Any(joint => joint.Pinned) ? [new AssemblyStep.PinJoints([.. frame.Joints.Where(joint => joint.Pinned).Select(joint => joint.Label)], JointHardware.PinHole(kit, frame))] : Array.Empty<AssemblyStep>(),
             .. frame.Feet.Count > 0 ? [new AssemblyStep.SetOnFeet(feet.Count > 0 ? kit.Site.Slope : null, [.. feet], JointHardware.KeptInNuts)] : Array.Empty<AssemblyStep>(),
             .. Holding(kit, frame),
             .. frame.Ledge.Rests.Count > 0 ? [new AssemblyStep.LayStrips(frame.Ledge)] : Array.Empty<AssemblyStep>(),

@@ -1,3 +1,4 @@
+using StudioKit.Kits;
 using StudioKit.Physics.Structure.Fasteners;
 using StudioKit.Physics.Structure.Frames;
 using UnitsNet;
@@ -36,22 +37,30 @@ internal static class JointHardware
         }
     }
 
+    /// <summary>The hole that is drilled for a pin, halfway into the shallowest socket that has one.</summary>
+    public static PinHole PinHole(KitSpec kit, FrameResult frame)
+    {
+        var fittings = Frames.FrameDesign.CaseOf(kit.Frame.Fittings);
+        var depth = frame.Joints.Where(joint => joint.Pinned).Min(joint => (fittings.Of(joint.Kind).SocketDepth - kit.Frame.InsertionGap).Millimeters);
+        return new PinHole(Length.FromMillimeters(PinThickness(kit) + PinPlay), Length.FromMillimeters(Math.Floor(depth + 1e-6) / 2));
+    }
+
+    private static double PinThickness(KitSpec kit) => Math.Clamp(Math.Floor((kit.Frame.Pipe.OutsideDiameter.Millimeters * PinShare) + 1e-9), 3, 6);
+
     private static HardwareLine Pins(HardwareInputs inputs, FrameResult frame)
     {
         var frameSpec = inputs.Kit.Frame;
-        var diameter = Math.Clamp(Math.Floor((inputs.Pipe.Millimeters * PinShare) + 1e-9), 3, 6);
+        var (diameter, hole) = (PinThickness(inputs.Kit), PinHole(inputs.Kit, frame));
         var outside = inputs.Pipe.Millimeters + (2 * Math.Max(LeastProud, frameSpec.Pad.Millimeters));
         var length = Math.Ceiling(((outside + PinGrip) / 5) - 1e-9) * 5;
-        var fittings = Frames.FrameDesign.CaseOf(frameSpec.Fittings);
-        var depth = frame.Joints.Where(joint => joint.Pinned).Min(joint => (fittings.Of(joint.Kind).SocketDepth - frameSpec.InsertionGap).Millimeters);
         return new HardwareLine
         {
             Kind = HardwareKind.Pin,
             Places = [.. frame.Joints.Where(joint => joint.Pinned).Select(joint => new HardwarePlace(joint.Label, joint.Ports.Count(port => port.Member is not null)))],
             Diameter = Length.FromMillimeters(diameter),
             Length = Length.FromMillimeters(length),
-            Hole = Length.FromMillimeters(diameter + PinPlay),
-            HoleFromMouth = Length.FromMillimeters(Math.Floor(depth + 1e-6) / 2),
+            Hole = hole.Width,
+            HoleFromMouth = hole.FromMouth,
             PriceEach = inputs.Kit.Stock.PinPrice,
             MassEach = Mass.FromKilograms(Steel * Rod(diameter / 1000) * length / 1000) + Mass.FromGrams(3),
         };
