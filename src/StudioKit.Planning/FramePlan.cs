@@ -21,9 +21,6 @@ public sealed record FramePlan
     /// <summary>Fittings by kind, how many of each.</summary>
     public required IReadOnlyList<FittingCount> Fittings { get; init; }
 
-    /// <summary>The same pieces to a sixteenth of an inch, for a tape in inches.</summary>
-    public IReadOnlyList<CutListEntry> InchPieces { get; init; } = [];
-
     /// <summary>What the frame was generated from; none in a plan written by hand.</summary>
     internal FrameCase? Design { get; init; }
 

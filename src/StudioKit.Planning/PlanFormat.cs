@@ -1,5 +1,6 @@
 using System.Globalization;
 using StudioKit.Physics.Light;
+using StudioKit.Planning.Cutting;
 using UnitsNet;
 
 namespace StudioKit.Planning;
@@ -27,6 +28,19 @@ public static class PlanFormat
 
     /// <summary>The same without the unit that heads its column.</summary>
     public static string CutFigure(Length length) => Told(CutMillimetres(length), () => InchText.ByRuleFigure(length.Millimeters));
+
+    /// <summary>Length to which a piece is cut, its ends in fittings or free: in inches the thirty-second below, so that no socket is filled beyond its stop.</summary>
+    public static string PieceLength(Length length) => Length(length, $"{CutMillimetres(length)} mm", millimetres => InchText.ByRule(NoLonger(millimetres)));
+
+    /// <summary>The same without the unit that heads its column.</summary>
+    public static string PieceFigure(Length length) => Told(CutMillimetres(length), () => InchText.ByRuleFigure(NoLonger(length.Millimeters)));
+
+    /// <summary>Where a piece ends on its bar, from the squared end; without the unit that heads its column.</summary>
+    public static string MarkFigure(CutMark mark, CutMark inInches) => Told(CutMillimetres(mark.End), () => InchText.ByRuleFigure(inInches.End.Millimeters));
+
+    /// <summary>What <see cref="PieceLength"/> leaves of a piece, in words; empty where nothing is told in inches.</summary>
+    public static string PieceRule => PlanUnits.Current.Units == TextUnits.Metric ? ""
+        : "In inches a piece is cut to the thirty-second below what is planned, and its mark lies at one: each comes out less than 1/32 in short and never long, so that every socket keeps its gap and every bar holds its pieces.";
 
     /// <summary>A length in metres, to the half, for what is paced out.</summary>
     public static string Metres(Length length) => Length(length, $"{Invariant(Math.Round(length.Meters * 10) / 10, "0.#")} m", InchText.Paced);
@@ -123,6 +137,8 @@ public static class PlanFormat
         TextUnits.Inches => other(),
         _ => $"{metric} ({other()})",
     };
+
+    private static double NoLonger(double millimetres) => WholeLengths.DownToThirtySecond(UnitsNet.Length.FromMillimeters(millimetres)).Millimeters;
 
     private static string CutMillimetres(Length length) => Invariant(Math.Round(length.Millimeters * 2, MidpointRounding.AwayFromZero) / 2, "0.#");
 

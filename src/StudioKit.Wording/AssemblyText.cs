@@ -59,7 +59,7 @@ internal static class AssemblyText
         PackingStep.PartSides part => $"Pull the right side off the rails across, then the rails out of the left side ({Names(part.Rails)}): twist, don't lever.",
         PackingStep.PartLegs part => $"Lay the {Side(part.Side)} side down and pull its rails ({Names(part.Rails)}) out of its legs. Fittings stay on one end of a piece where that still fits the bag.",
         PackingStep.ShortenFeet feet => $"Screw the feet at {Names(feet.Joints)} in to their shortest.",
-        PackingStep.BundlePieces pieces => $"Bundle the pieces by letter and count them: {string.Join(", ", pieces.Pieces.Select(piece => $"{piece.Count} of {piece.Letter} ({Cut(piece.Cut)})"))}.",
+        PackingStep.BundlePieces pieces => $"Bundle the pieces by letter and count them: {string.Join(", ", pieces.Pieces.Select(piece => $"{piece.Count} of {piece.Letter} ({PlanFormat.PieceLength(piece.Cut)})"))}.",
         PackingStep.CountFittings fittings => $"Count the fittings: {fittings.Count}.",
         _ => throw new ArgumentOutOfRangeException(nameof(step), step, "A step without words."),
     };
@@ -174,7 +174,7 @@ internal static class AssemblyText
     }
 
     private static string Vanishing(AssemblyStep step) => string.Join(' ', step.ShortPieces.Select(pieces =>
-        $"{pieces.Letter} is short, {Cut(pieces.Length)}, {(pieces.Count == 1 ? "one piece" : $"{pieces.Count} pieces")}: pushed home, {(pieces.Shows <= Length.FromMillimeters(0.5) ? "nothing of it is seen, its two fittings touch" : $"only {Cut(pieces.Shows)} of it is seen between its two fittings")}."));
+        $"{pieces.Letter} is short, {PlanFormat.PieceLength(pieces.Length)}, {(pieces.Count == 1 ? "one piece" : $"{pieces.Count} pieces")}: pushed home, {(pieces.Shows <= Length.FromMillimeters(0.5) ? "nothing of it is seen, its two fittings touch" : $"only {Cut(pieces.Shows)} of it is seen between its two fittings")}."));
 
     private static string Open(AssemblyStep step, FrameResult frame)
     {

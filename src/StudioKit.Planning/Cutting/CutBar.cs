@@ -26,6 +26,26 @@ public sealed record CutBar(
     /// <summary>The stock's name with its sizes; none where whoever gave the stock named it.</summary>
     public SoldName? Sold { get; init; }
 
+    /// <summary>The pieces for a rule in inches, each from where the saw left off to the last thirty-second of an inch that does not make it longer than it is planned.</summary>
+    /// <remarks>So each is less than a thirty-second short, whatever stands before it, and all of them fit the bar as the planned ones do.</remarks>
+    public IReadOnlyList<CutMark> InchMarks
+    {
+        get
+        {
+            var marks = new List<CutMark>();
+            var (sawn, before) = (Length.Zero, Length.Zero);
+            foreach (var mark in Marks)
+            {
+                var start = sawn + (mark.Start - before);
+                var end = WholeLengths.DownToThirtySecond(start + mark.Length);
+                marks.Add(new CutMark(mark.Label, end - start, start, end));
+                (sawn, before) = (end, mark.End);
+            }
+
+            return marks;
+        }
+    }
+
     /// <summary>The stock's name for whoever reads the plan.</summary>
     public string StockName => Sold?.Words ?? StockLabel;
 }

@@ -88,7 +88,7 @@ internal static class HolderDrawing
     {
         if (holder.Poles > 1)
         {
-            yield return new Dimension(new Point(-half, 0), new Point(-half, -holder.PoleLength.Millimeters), -Near, PlanFormat.CutLength(holder.PoleLength));
+            yield return new Dimension(new Point(-half, 0), new Point(-half, -holder.PoleLength.Millimeters), -Near, PlanFormat.PieceLength(holder.PoleLength));
         }
 
         if (holder.Poles > 0)
@@ -98,7 +98,7 @@ internal static class HolderDrawing
 
         if (holder.Arms > 1)
         {
-            yield return new Dimension(new Point(0, -pole - half), new Point(holder.ArmLength.Millimeters, -pole - half), -Near, PlanFormat.CutLength(holder.ArmLength));
+            yield return new Dimension(new Point(0, -pole - half), new Point(holder.ArmLength.Millimeters, -pole - half), -Near, PlanFormat.PieceLength(holder.ArmLength));
         }
 
         if (holder.Arms > 0)

@@ -69,15 +69,15 @@ internal static class BarCutDrawing
         TextMeter.Width(mark.Label, LabelPt, TextWeight.Bold) <= (mark.Length.Millimeters * scale) - 1;
 
     // A piece too short for its name has it before its measure.
-    private static string MeasureText(CutMark mark, double scale) => HoldsLabel(mark, scale)
-        ? PlanFormat.CutFigure(mark.End)
-        : $"{mark.Label}: {PlanFormat.CutFigure(mark.End)}";
+    private static string MeasureText(CutMark mark, CutMark inches, double scale) => HoldsLabel(mark, scale)
+        ? PlanFormat.MarkFigure(mark, inches)
+        : $"{mark.Label}: {PlanFormat.MarkFigure(mark, inches)}";
 
     // Measures closer together than a line of type are spread out, each led to its cut.
     private static IEnumerable<Primitive> Measures(CutBar bar, double start, double scale)
     {
         var x = double.NegativeInfinity;
-        foreach (var (measure, text) in bar.Marks.Select(mark => (mark.End.Millimeters, MeasureText(mark, scale))).Prepend((0, "0")))
+        foreach (var (measure, text) in bar.Marks.Zip(bar.InchMarks, (mark, inches) => (mark.End.Millimeters, MeasureText(mark, inches, scale))).Prepend((0, "0")))
         {
             var cut = start + (measure * scale);
             x = Math.Max(cut, x + MeasureSpacing);

@@ -21,7 +21,7 @@ internal static class UprightBlocks
             yield return new Heading("Pieces of pipe for the upright sheets, for one studio", 2);
             yield return new Table(
                 [new Column("Write on them"), new Column("Count", ColumnKind.Right), new Column($"Cut to, {PlanFormat.FigureUnit}", ColumnKind.Decimal)],
-                [.. uprights.SelectMany(upright => upright.Pieces).Select(piece => new TableRow([piece.Label, Text(piece.Count), PlanFormat.CutFigure(piece.Cut)]))]);
+                [.. uprights.SelectMany(upright => upright.Pieces).Select(piece => new TableRow([piece.Label, Text(piece.Count), PlanFormat.PieceFigure(piece.Cut)]))]);
         }
     }
 
@@ -74,7 +74,7 @@ internal static class UprightBlocks
     private static Table Parts(UprightStandPlan upright) => new(
         [new Column("Part"), new Column("Count", ColumnKind.Right), new Column("Measure")],
         [
-            .. upright.Pieces.Select(piece => Row(piece.Label, piece.Count, $"cut to {PlanFormat.CutLength(piece.Cut)}")),
+            .. upright.Pieces.Select(piece => Row(piece.Label, piece.Count, $"cut to {PlanFormat.PieceLength(piece.Cut)}")),
             .. upright.Fittings.Select(fitting => Row(fitting.Name, fitting.Count, "")),
             Row("sheet", 1, $"{PlanFormat.CutLength(upright.Width)} × {PlanFormat.CutLength(upright.Height)}"),
             Row("clip from sheet to pipe", upright.SheetClips, FormattableString.Invariant($"{upright.ClipsPerPole} on each pole, {PlanFormat.CutLength(Whole(upright.ClipSpacing))} apart{(upright.CornersOnClips ? ", and one under each lower corner" : "")}")),

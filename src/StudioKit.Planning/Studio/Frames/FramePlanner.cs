@@ -21,7 +21,7 @@ internal static class FramePlanner
     public static FramePlan Plan(KitSpec kit, PanelPlan panel, PlanningServices services, IReadOnlyList<UprightPlan>? sheets = null)
     {
         var (design, frame) = Geometry(kit, panel);
-        var pieces = CutList.Of(frame, CutRounding.HalfMillimetre);
+        var pieces = CutList.Of(frame);
         var softboxes = SheetParts.Softboxes(kit);
         var parts = SheetParts.Of(kit, panel, frame, softboxes);
         var fittings = FittingsOf(kit, frame);
@@ -40,7 +40,6 @@ internal static class FramePlanner
             Geometry = frame,
             Design = design,
             Pieces = pieces,
-            InchPieces = CutList.Of(frame, CutRounding.SixteenthInch),
             InsertionDepths = InsertionDepths(kit),
             Fittings = fittings,
             Softboxes = softboxes,

@@ -48,7 +48,7 @@ internal static class TakeOffTables
 
     // Each piece under a name of its own, as pieces that shared a letter may part.
     private static List<Length> Cuts(FrameResult frame) =>
-        [.. CutList.Of(frame with { Members = [.. frame.Members.Select((member, i) => member with { Group = FormattableString.Invariant($"{i}") })] }, CutRounding.HalfMillimetre).Select(entry => entry.Rounded)];
+        [.. CutList.Of(frame with { Members = [.. frame.Members.Select((member, i) => member with { Group = FormattableString.Invariant($"{i}") })] }).Select(entry => entry.Rounded)];
 
     private static FittingSet With(FittingSet fittings, FittingKind kind, Length takeOff)
     {

@@ -45,7 +45,7 @@ internal static class TakeOffSection
     {
         var member = frame.Geometry.Members[0];
         var off = new[] { member.TakeOffFrom, member.TakeOffTo }.Concat(member.InsertionGap > Length.Zero ? [member.InsertionGap, member.InsertionGap] : Array.Empty<Length>());
-        return $"{member.Label}: {PlanFormat.CutLength(member.CentreLine)}, less {string.Join(", ", off.Select(PlanFormat.CutLength))}, is {PlanFormat.CutLength(frame.Pieces[0].Rounded)}.";
+        return $"{member.Label}: {PlanFormat.CutLength(member.CentreLine)}, less {string.Join(", ", off.Select(PlanFormat.CutLength))}, is {PlanFormat.PieceLength(frame.Pieces[0].Rounded)}.";
     }
 
     private static Table Fittings(FramePlan frame) => new(
@@ -80,13 +80,13 @@ internal static class TakeOffSection
         ],
         [.. table.Pieces.Select(piece => new TableRow(
             [
-                piece.Pieces, .. Cuts(table, piece, takeOff => takeOff < table.Planned), PlanFormat.CutFigure(piece.Planned), .. Cuts(table, piece, takeOff => takeOff > table.Planned),
+                piece.Pieces, .. Cuts(table, piece, takeOff => takeOff < table.Planned), PlanFormat.PieceFigure(piece.Planned), .. Cuts(table, piece, takeOff => takeOff > table.Planned),
             ]))]);
 
     private static Column Measured(Length takeOff) => new($"measured {PlanFormat.CutFigure(takeOff)}", ColumnKind.Right);
 
     private static IEnumerable<string> Cuts(TakeOffTable table, TakeOffPiece piece, Func<Length, bool> among) =>
-        table.TakeOffs.Zip(piece.Cuts).Where(pair => among(pair.First)).Select(pair => pair.Second is { } cut ? PlanFormat.CutFigure(cut) : "plan again");
+        table.TakeOffs.Zip(piece.Cuts).Where(pair => among(pair.First)).Select(pair => pair.Second is { } cut ? PlanFormat.PieceFigure(cut) : "plan again");
 
     private static string Sentence(string words) => Wording.Sentence.Begin(words);
 }

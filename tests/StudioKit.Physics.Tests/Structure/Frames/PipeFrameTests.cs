@@ -39,7 +39,7 @@ public sealed class PipeFrameTests
         var frame = PipeFrame.Generate(FrameCases.FenTable);
 
         frame.FittingCounts.Should().BeEquivalentTo(new Dictionary<FittingKind, int> { [FittingKind.Corner] = 4, [FittingKind.Cap] = 4 });
-        CutList.Of(frame, CutRounding.HalfMillimetre).Select(entry => (entry.Group, entry.Count))
+        CutList.Of(frame).Select(entry => (entry.Group, entry.Count))
             .Should().Equal(("A", 2), ("B", 2), ("C", 4));
         frame.Problems.Should().BeEmpty();
     }
