@@ -13,6 +13,12 @@ internal static class AppendixSheet
     private const double SmallPt = 7;
     private const int PlotsAbreast = 2;
     private const int DefaultsAbreast = 3;
+    private const int WordsAbreast = 3;
+
+    private static readonly (string SourceKey, string SourceLocator)[] DaySources =
+    [
+        ("Meeus1998", "ch. 13 and 25, the sun's place"), ("Meeus1998", "ch. 16, refraction"), ("JaniczekDeYoung1987", "light of sun, sky and clouds"), ("AitDaylight", "spread of daylight"),
+    ];
 
     public static SheetDocument Make(Plan plan, Stamp stamp, PageSetup page) => new(
         "Appendix",
@@ -28,7 +34,11 @@ internal static class AppendixSheet
         ]);
 
     private static IEnumerable<Block> Budgets(Plan plan) => plan.Exposures.Any(exposure => exposure.Lights.Count > 0)
-        ? plan.Exposures.GroupBy(exposure => exposure.SetUp).SelectMany(setUp => ExposureSection.Budgets([.. setUp]).Prepend(new Heading(setUp.Key, 3))).Prepend(new Heading("Light budgets, in stops", 2))
+        ?
+        [
+            new Heading("Light budgets, in stops", 2),
+            new InColumns(new Stack([.. plan.Exposures.GroupBy(exposure => exposure.SetUp).SelectMany(setUp => ExposureSection.Budgets([.. setUp]).Prepend(new Heading(setUp.Key, 3)))])),
+        ]
         : [];
 
     private static IEnumerable<Block> Plots(Plan plan)
@@ -43,18 +53,7 @@ internal static class AppendixSheet
         yield return new Heading("Defaults used", 2);
         yield return defaults.Count == 0
             ? new Paragraph("None: the kit says everything itself.")
-            : new Table(
-                [.. Enumerable.Range(0, DefaultsAbreast).SelectMany(_ => new[] { new Column("Key in the kit"), new Column("Value taken") })],
-                [.. Abreast(defaults)],
-                TypeScale.Smallest);
-    }
-
-    // Read down the first column, then down the next.
-    private static IEnumerable<TableRow> Abreast(IReadOnlyList<PlanDefault> defaults)
-    {
-        var rows = (defaults.Count + DefaultsAbreast - 1) / DefaultsAbreast;
-        return Enumerable.Range(0, rows).Select(row => new TableRow(
-            [.. Enumerable.Range(0, DefaultsAbreast).Select(column => (column * rows) + row).SelectMany(i => i < defaults.Count ? new[] { defaults[i].Path, defaults[i].Value } : ["", ""])]));
+            : new InColumns(new Stack([new ItemList([.. defaults.Select(taken => $"{taken.Path}: {taken.Value}")], ItemMarker.Dot, TypeScale.Smallest)]), DefaultsAbreast);
     }
 
     private static IEnumerable<Block> Sources(Plan plan)
@@ -64,15 +63,19 @@ internal static class AppendixSheet
             .Concat(plan.Cautions.SelectMany(caution => caution.Sources).Select(source => (SourceKey: source.Key, SourceLocator: source.Locator)))
             .Concat(plan.Exposures.Select(exposure => AmbientText.Published(exposure.Ambient)).OfType<SceneLight>().Select(scene => (scene.SourceKey, scene.SourceLocator)))
             .Where(source => Bibliography.Entries.ContainsKey(source.SourceKey))
-            .Select(source => Bibliography.Cite(source.SourceKey, source.SourceLocator))
-            .Distinct().Order(StringComparer.Ordinal).ToList();
+            .Concat(plan.Day is null ? [] : DaySources)
+            .Distinct().GroupBy(source => source.SourceKey, StringComparer.Ordinal).Select(Cited).Order(StringComparer.Ordinal).ToList();
         yield return new Heading("Sources", 2);
         yield return cited.Count == 0 ? new Paragraph("None cited.") : new InColumns(new Stack([new ItemList(cited, ItemMarker.Dot, TypeScale.Smallest)]));
     }
 
+    // A source is named once, with every place in it.
+    private static string Cited(IGrouping<string, (string SourceKey, string SourceLocator)> source) =>
+        Bibliography.Cite(source.Key, string.Join("; ", source.Select(place => place.SourceLocator).Order(StringComparer.Ordinal)));
+
     private static IEnumerable<Block> Words()
     {
         yield return new Heading("Words", 2);
-        yield return new InColumns(new Stack([.. Glossary.All.Select(entry => new Paragraph($"{entry.Term}: {entry.Meaning}", SmallPt))], 0.8));
+        yield return new InColumns(new Stack([.. Glossary.All.Select(entry => new Paragraph($"{entry.Term}: {entry.Meaning}", SmallPt))], 0.8), WordsAbreast);
     }
 }

@@ -1,4 +1,3 @@
-using StudioKit.Physics.Sources;
 using StudioKit.Planning;
 using StudioKit.Planning.Cautions;
 using StudioKit.Sheets.Layout;
@@ -9,9 +8,6 @@ namespace StudioKit.Sheets.Documents;
 /// <summary>Sun, shade and light of the day hour by hour, and what can be photographed in it.</summary>
 internal static class DaySheet
 {
-    private static readonly string[] Sources =
-        [Bibliography.Cite("Meeus1998", "ch. 13 and 25, the sun's place; ch. 16, refraction"), Bibliography.Cite("JaniczekDeYoung1987", "light of sun, sky and clouds"), Bibliography.Cite("AitDaylight", "its spread")];
-
     public static SheetDocument Make(Plan plan, DayPlan day, Stamp stamp, PageSetup page) => new(
         "The day",
         stamp,
@@ -23,40 +19,36 @@ internal static class DaySheet
             .. plan.Session is { } session ? (Block[])
                 [
                     new Heading("When to begin what", 2),
-                    new ItemList([.. session.Blocks.Select(block => $"{SessionText.Title(block)}. {DayText.Begin(block)}")], ItemMarker.Dot),
+                    new ItemList([.. session.Blocks.Select(block => $"{SessionText.Title(block)}. {DayText.Begin(block)}")], ItemMarker.Dot, TypeScale.Small),
                 ]
                 : [],
-            new Heading("Where the sun stands and shade falls", 2),
-            Sun(day),
             .. Shadows(plan, day),
-            new Heading("Light to expect, in EV at ISO 100", 2),
-            Light(day),
-            new Paragraph(DayText.Basis(day), TypeScale.Small),
-            new ItemList([.. Sources], ItemMarker.Dot, TypeScale.Small),
+            new Heading("Sun, shade and light by the hour, in EV at ISO 100", 2),
+            Hours(day, withSetUps: plan.Session is null),
         ]);
 
     private static IEnumerable<Block> Shadows(Plan plan, DayPlan day)
     {
-        IReadOnlyList<Block> cautions = [.. CautionBlocks.Of(plan, CautionSheet.Session, kind => kind is CautionKind.Sun or CautionKind.Heat)];
+        IReadOnlyList<Block> notes = [.. CautionBlocks.Of(plan, CautionSheet.Session, kind => kind is CautionKind.Sun or CautionKind.Heat), new Paragraph(DayText.Basis(day), TypeScale.Small)];
         if (ShadowDrawing.Of(day) is not { } drawing)
         {
-            return cautions;
+            return notes;
         }
 
         var reading = new Paragraph("A shadow is so many times as long as what throws it is high: at 1.5, a hedge as high as you throws it one and a half times your height.", TypeScale.Small);
-        return [new SideBySide([(new DrawingBlock(drawing, Caption: drawing.Description), 1.15), (new Stack([reading, .. cautions]), 0.85)])];
+        return [new SideBySide([(new DrawingBlock(drawing, Caption: drawing.Description), 1), (new Stack([reading, .. notes]), 1)])];
     }
 
-    private static Table Sun(DayPlan day) => new(
-        [new Column("Time"), new Column("Sun over the horizon", ColumnKind.Right), new Column("Sun stands"), new Column("Shadow, times the height", ColumnKind.Decimal), new Column("Shade falls to")],
+    // Where there is a session, its blocks say when each can be photographed.
+    private static Table Hours(DayPlan day, bool withSetUps) => new(
+        [
+            new Column("Time"), new Column("Sun over the horizon", ColumnKind.Right), new Column("Sun stands"), new Column("Shadow, times the height", ColumnKind.Decimal), new Column("Shade falls to"),
+            new Column("Sun"), new Column("Cloud"), new Column("Shade"), .. withSetUps ? (Column[])[new Column("Can be photographed")] : [],
+        ],
         [.. day.Hours.Select(hour => new TableRow(
             [
                 DayText.Time(hour.Minute), PlanFormat.Degrees(hour.Height), DayText.Direction(hour.Azimuth), DayText.Shadow(hour),
-                hour.ShadowOverHeight is null ? "" : DayText.Direction(hour.ShadowDirection),
-            ]))]);
-
-    private static Table Light(DayPlan day) => new(
-        [new Column("Time"), new Column("Sun"), new Column("Cloud"), new Column("Shade"), new Column("Can be photographed")],
-        [.. day.Hours.Select(hour => new TableRow([DayText.Time(hour.Minute), .. hour.Lights.Select(DayText.Light), DayText.SetUps(hour)]))],
-        TypeScale.Small);
+                hour.ShadowOverHeight is null ? "" : DayText.Direction(hour.ShadowDirection), .. hour.Lights.Select(DayText.Light), .. withSetUps ? (string[])[DayText.SetUps(hour)] : [],
+            ]))],
+        TypeScale.Smallest);
 }

@@ -90,14 +90,16 @@ internal static class ExposureSection
     {
         var lights = exposures.Select(exposure => exposure.Lights[light]).ToList();
         var names = lights.Select(LightNames.WithZoom).Distinct().ToList();
-        var items = lights.SelectMany(one => one.Budget.Lines.Select(line => line.Item)).Distinct();
+        var items = lights.SelectMany(one => one.Budget.Lines.Select(line => line.Item)).Distinct().ToList();
+        var same = lights.Count < 2 ? [] : items.Where(item => lights.Select(one => Stops(one, item)).Distinct().Count() == 1).ToList();
         return new Stack(
             [
-                new Paragraph($"Light budget, {RoleText.Word(lights[0].Role)}: {string.Join("; ", names)}. Stops.", TypeScale.Small, Fonts.TextWeight.Bold),
+                new Paragraph($"{RoleText.Title(lights[0].Role)}: {string.Join("; ", names)}", TypeScale.Small, Fonts.TextWeight.Bold),
+                .. same.Count == 0 ? (Block[])[] : [new Paragraph($"The same for all: {string.Join("; ", same.Select(item => $"{item} {Stops(lights[0], item)}"))}.", TypeScale.Smallest)],
                 new Table(
                     [new Column("Gain or loss"), .. exposures.Select(exposure => new Column(exposure.Framing.Name, ColumnKind.Right))],
                     [
-                        .. items.Select(item => new TableRow([item, .. lights.Select(one => Stops(one, item))])),
+                        .. items.Except(same).Select(item => new TableRow([item, .. lights.Select(one => Stops(one, item))])),
                         new TableRow(["Sum", .. lights.Select(one => one.Budget.Total.ToString())], Total: true),
                     ],
                     TypeScale.Smallest),

@@ -20,11 +20,15 @@ internal static class SessionSheet
             new Paragraph(Summary(session)),
             new CautionList([.. CautionBlocks.Listed(plan, CautionSheet.Session), ("Animals", UsualCautions.Animals), ("Flashes", UsualCautions.Flash)], TypeScale.Small),
             .. Blocks(plan, session),
-            new Heading("Time in the hand", 2),
-            Held(session),
-            new Heading("Frames, flashes and cells", 2),
-            Frames(session),
-            Cells(session),
+            new InColumns(new Stack(
+                [
+                    new Heading("Time in the hand", 2),
+                    Held(session),
+                    new Heading("Cells", 2),
+                    Cells(session),
+                    new Heading("Frames and flashes", 2),
+                    Frames(session),
+                ])),
             new Heading("How the order was found", 2),
             new Paragraph(SessionPlan.Rule, TypeScale.Small),
             .. session.Notes.Count == 0 ? (Block[])[] : [new ItemList(session.Notes, ItemMarker.Dot, TypeScale.Small)],
@@ -41,11 +45,12 @@ internal static class SessionSheet
     private static IEnumerable<Block> Blocks(Plan plan, SessionPlan session)
     {
         var first = 1;
+        var told = RoundsTable.FirstTests(session);
         foreach (var (block, place) in session.Blocks.Select((block, place) => (block, place)))
         {
             yield return new Heading(FormattableString.Invariant($"{place + 1}  {SessionText.Title(block)}"), 2);
             yield return new Paragraph(SessionText.When(block), TypeScale.Small);
-            yield return RoundsTable.Steps(plan, block, first, TypeScale.Small, withTests: true);
+            yield return RoundsTable.Steps(plan, block, first, TypeScale.Small, told);
             yield return RoundsTable.Lines(block, TypeScale.Small);
             first += RoundsTable.Count(block);
         }
@@ -57,7 +62,8 @@ internal static class SessionSheet
             .. session.Blocks.SelectMany((block, place) => new[] { Row(block, place, "the first", block.First) }
                 .Concat(block.Following is { } following ? [Row(block, place, block.Rounds == 2 ? "the second" : "each of the others", following)] : [])),
             new TableRow(["Day", "", PlanFormat.Minutes(session.Time), Count(session.Frames), Count(session.Blocks.Sum(block => block.Flashes))], Total: true),
-        ]);
+        ],
+        TypeScale.Small);
 
     private static TableRow Row(SessionBlock block, int place, string round, SessionRound made) => new(
         [FormattableString.Invariant($"{place + 1}  {SessionText.Title(block)}"), round, PlanFormat.Minutes(made.Time), Count(made.Frames), Count(made.Flashes)]);
@@ -70,7 +76,8 @@ internal static class SessionSheet
                 subject.HoldTime.Seconds > 0 ? PlanFormat.Minutes(subject.HoldTime) : "not held",
                 subject.HoldLimit is { } limit ? PlanFormat.Minutes(limit) : "",
                 subject.WithinLimit ? "within its limit" : "TOO LONG: fewer frames or set-ups",
-            ]))]);
+            ]))],
+        TypeScale.Small);
 
     private static Table Cells(SessionPlan session) => new(
         [
@@ -81,7 +88,8 @@ internal static class SessionSheet
             [
                 use.Flash, Count(use.Flashes), use.FullPowerFlashes.ToString("0.#", CultureInfo.InvariantCulture), Count(use.SetsNeeded), Count(use.SetsCarried),
                 use.Enough ? "lasts the day" : "TOO FEW: carry more",
-            ]))]);
+            ]))],
+        TypeScale.Small);
 
     private static string Count(int count) => count == 0 ? "" : count.ToString(CultureInfo.InvariantCulture);
 }

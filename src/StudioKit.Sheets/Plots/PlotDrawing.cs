@@ -10,7 +10,7 @@ internal static class PlotDrawing
 {
     // Two stand beside each other on a page.
     private const double WidthMm = 84;
-    private const double HeightMm = 52;
+    private const double HeightMm = 42;
 
     // Readable in black and white: each line has its own dashes and marker.
     private static readonly (OxyPlot.LineStyle Line, MarkerType Marker, bool Filled)[] Looks =

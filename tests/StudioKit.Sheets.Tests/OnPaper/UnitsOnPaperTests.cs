@@ -130,7 +130,7 @@ public sealed partial class UnitsOnPaperTests
     private static partial Regex PrintedScale();
 
     // The values that a kit's keys have where it leaves them out, as they are written into it.
-    [GeneratedRegex(@"([a-z][\w-]*(\[\d+\])?\.)+[a-z-]+ [\d.]+ ?(mm|cm|m/s|m|g|kg|N)( x [\d.]+ ?mm)*", RegexOptions.ExplicitCapture, 2000)]
+    [GeneratedRegex(@"([a-z][\w-]*(\[\d+\])?\.)+[a-z-]+: [\d.]+ ?(mm|cm|m/s|m|g|kg|N)( x [\d.]+ ?mm)*", RegexOptions.ExplicitCapture, 2000)]
     private static partial Regex Defaults();
 
     // What is sold in metric sizes is asked for so, its inches behind it.

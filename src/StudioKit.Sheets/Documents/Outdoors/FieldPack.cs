@@ -122,7 +122,7 @@ internal static class FieldPack
         {
             yield return new Heading(FormattableString.Invariant($"Rounds {place + 1}: {SessionText.Title(block)}"), 2);
             yield return new Paragraph(SessionText.When(block), size.Small);
-            yield return RoundsTable.Steps(plan, block, first, size.Large, withTests: false);
+            yield return RoundsTable.Steps(plan, block, first, size.Large);
             yield return RoundsTable.Lines(block, size.Large);
             first += RoundsTable.Count(block);
         }

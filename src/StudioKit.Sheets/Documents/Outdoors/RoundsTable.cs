@@ -20,8 +20,8 @@ internal static class RoundsTable
     /// <param name="block">The block.</param>
     /// <param name="first">Number of its first step [1].</param>
     /// <param name="sizePt">Size of type [pt].</param>
-    /// <param name="withTests">Whether the steps of a test are said, which the cards say too.</param>
-    public static Table Steps(Plan plan, SessionBlock block, int first, double sizePt, bool withTests)
+    /// <param name="told">At which step of the session each test is told, by its words; nothing where the cards alone tell them.</param>
+    public static Table Steps(Plan plan, SessionBlock block, int first, double sizePt, IReadOnlyDictionary<string, int>? told = null)
     {
         var rounds = Math.Min(block.Rounds, MostBoxes);
         return new Table(
@@ -32,7 +32,7 @@ internal static class RoundsTable
             ],
             [.. block.Parts.Select((part, i) => new TableRow(
                 [
-                    Text(first + i), Said(part.Step, withTests), plan.CardNumber(part.Step.SetUp, part.Step.Framing) is { } card ? Text(card) : "",
+                    Text(first + i), Said(part.Step, first + i, told), plan.CardNumber(part.Step.SetUp, part.Step.Framing) is { } card ? Text(card) : "",
                     .. Enumerable.Range(1, rounds).Select(round => IsIn(part.Part, round) ? "tick" : ""),
                     part.Step.Time.Seconds > 0 ? PlanFormat.Minutes(part.Step.Time) : "", part.Step.Held ? "held" : "",
                 ]))],
@@ -51,6 +51,13 @@ internal static class RoundsTable
     /// <summary>How many steps a block has [1].</summary>
     public static int Count(SessionBlock block) => block.Parts.Count();
 
+    /// <summary>At which step of a session each test comes first, by its words.</summary>
+    /// <param name="session">The session, its steps numbered through all blocks from 1.</param>
+    public static IReadOnlyDictionary<string, int> FirstTests(SessionPlan session) => session.Blocks
+        .SelectMany(block => block.Parts).Select((part, i) => (Test: TestStepText.Of(part.Step.Tests), Number: i + 1))
+        .GroupBy(step => step.Test, StringComparer.Ordinal)
+        .ToDictionary(test => test.Key, test => test.First().Number, StringComparer.Ordinal);
+
     private static bool IsIn(RoundPart part, int round) => part switch
     {
         RoundPart.First => round == 1,
@@ -58,10 +65,15 @@ internal static class RoundsTable
         _ => true,
     };
 
-    private static string Said(SessionStep step, bool withTests) =>
-        step.Kind == SessionStepKind.Testing && !withTests
-            ? $"{SessionStepText.Of(step)} Check as the card says."
-            : $"{SessionStepText.Of(step)} {TestStepText.Of(step.Tests)}".TrimEnd();
+    private static string Said(SessionStep step, int number, IReadOnlyDictionary<string, int>? told)
+    {
+        var test = TestStepText.Of(step.Tests);
+        var check = step.Kind != SessionStepKind.Testing || test.Length == 0 ? test
+            : told is null ? "Check as the card says."
+            : told[test] < number ? $"Check as at step {Text(told[test])}."
+            : test;
+        return $"{SessionStepText.Of(step)} {check}".TrimEnd();
+    }
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -43,7 +43,7 @@ public sealed class FieldPackTests
         var plan = DemoBooks.Plan("fen-edge");
         var block = plan.Session!.Blocks.First(one => one is { Following: not null, Rounds: > 2 });
 
-        var table = RoundsTable.Steps(plan, block, 7, TypeScale.Small, withTests: false);
+        var table = RoundsTable.Steps(plan, block, 7, TypeScale.Small);
 
         foreach (var ((part, step), row) in block.Parts.Zip(table.Rows))
         {
@@ -54,6 +54,30 @@ public sealed class FieldPackTests
 
         table.Rows.Select(row => row.Cells[0]).Should().Equal(Enumerable.Range(7, table.Rows.Count).Select(number => number.ToString(System.Globalization.CultureInfo.InvariantCulture)));
         RoundsTable.Lines(block, TypeScale.Small).Rows.Should().HaveCount(block.Rounds);
+    }
+
+    [Fact]
+    public void A_test_is_told_in_words_once_a_session_and_by_the_number_of_that_step_after()
+    {
+        var session = DemoBooks.Plan("fen-edge").Session!;
+        var told = RoundsTable.FirstTests(session);
+        var steps = session.Blocks.SelectMany(block => block.Parts).Select(part => part.Step).ToList();
+        var rows = new List<TableRow>();
+        foreach (var block in session.Blocks)
+        {
+            rows.AddRange(RoundsTable.Steps(DemoBooks.Plan("fen-edge"), block, rows.Count + 1, TypeScale.Small, told).Rows);
+        }
+
+        var tests = steps.Zip(rows).Where(pair => TestStepText.Of(pair.First.Tests).Length > 0).ToList();
+
+        tests.Should().HaveCountGreaterThan(told.Count(test => test.Key.Length > 0), "some tests come again");
+        foreach (var (step, row) in tests)
+        {
+            var words = TestStepText.Of(step.Tests);
+            var first = 1 + steps.FindIndex(one => TestStepText.Of(one.Tests) == words);
+            var here = row.Cells[0] == first.ToString(System.Globalization.CultureInfo.InvariantCulture);
+            row.Cells[1].Should().EndWith(here ? words : FormattableString.Invariant($"Check as at step {first}."));
+        }
     }
 
     // World Meteorological Organization, Manual on Codes (WMO-No. 306), volume I.1, part A, section E: what is seen on land.
