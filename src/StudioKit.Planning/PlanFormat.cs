@@ -82,6 +82,9 @@ public static class PlanFormat
     /// <summary>The unit of <see cref="CentimetreFigure"/>.</summary>
     public static string CentimetreUnit => InInches ? "in" : "cm";
 
+    /// <summary>The figure in inches that stands under <see cref="CentimetreFigure"/> where both units are told; else nothing.</summary>
+    public static string? UnderCentimetres(Length length) => PlanUnits.Current.Units == TextUnits.Both ? InchText.ByHandFigure(length.Millimeters) : null;
+
     /// <summary>What stands beside <see cref="CentimetreFigure"/> where both units are told; else nothing.</summary>
     public static string BesideCentimetres(Length length) => PlanUnits.Current.Units == TextUnits.Both ? $" ({InchText.ByHandFigure(length.Millimeters)} in)" : "";
 

@@ -18,10 +18,13 @@ public static class AnimalText
     };
 
     /// <summary>A range of lengths without the unit that heads its column.</summary>
-    public static string Range(Length over, Length upTo) => over > Length.Zero ? $"{Figure(over)} to {Figure(upTo)}" : $"up to {Figure(upTo)}";
+    public static string Range(Length over, Length upTo)
+    {
+        var (metric, inches) = (Range(over, upTo, Metric), Range(over, upTo, length => InchText.AtMostFigure(length.Millimeters)));
+        return PlanUnits.Current.Units switch { TextUnits.Metric => metric, TextUnits.Inches => inches, _ => $"{metric} ({inches})" };
+    }
 
-    // A column that heads both units would be twice as wide: there millimetres do.
-    private static string Figure(Length length) => PlanFormat.InInches ? InchText.AtMostFigure(length.Millimeters) : Metric(length);
+    private static string Range(Length over, Length upTo, Func<Length, string> figure) => over > Length.Zero ? $"{figure(over)} to {figure(upTo)}" : $"up to {figure(upTo)}";
 
     private static string Metric(Length length)
     {

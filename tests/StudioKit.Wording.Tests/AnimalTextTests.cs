@@ -1,3 +1,5 @@
+using StudioKit.Kits;
+using StudioKit.Planning;
 using UnitsNet;
 
 namespace StudioKit.Wording.Tests;
@@ -16,5 +18,15 @@ public sealed class AnimalTextTests
     {
         AnimalText.Range(Length.Zero, Length.FromMillimeters(36)).Should().Be("up to 36");
         AnimalText.Range(Length.FromMillimeters(36), Length.FromMillimeters(72)).Should().Be("36 to 72");
+    }
+
+    /// <summary>An inch is 25.4 mm: 36 mm are 1.417 in, an eighth below is 1 3/8; 72 mm are 2.835 in, 2 3/4.</summary>
+    [Fact]
+    public void A_range_is_told_in_both_units_where_both_are_asked_for()
+    {
+        string In(TextUnits units) => new PlanUnits(units, WrittenLengths.None).Tell(() => AnimalText.Range(Length.FromMillimeters(36), Length.FromMillimeters(72)));
+
+        In(TextUnits.Both).Should().Be("36 to 72 (1 3/8 to 2 3/4)");
+        In(TextUnits.Inches).Should().Be("1 3/8 to 2 3/4");
     }
 }

@@ -21,6 +21,9 @@ internal sealed class ExposureCard
     private static readonly CardBlock[] Heads = [CardBlock.SetUp, CardBlock.Framing];
     private static readonly CardBlock[] Fixed = [.. Heads, CardBlock.Settings, CardBlock.Flashes];
 
+    // One looks for these at the same place of every card.
+    private static readonly CardBlock[] InTheirPlace = [.. Heads, CardBlock.Rule, CardBlock.Patches, CardBlock.SettingsCode, CardBlock.LightPlaces];
+
     private readonly CardTemplate _template;
     private readonly Stamp _stamp;
     private readonly ExposurePlan _exposure;
@@ -83,7 +86,28 @@ internal sealed class ExposureCard
             }
         }
 
-        return made is var (first, second, rest) ? Whole(first, second, rest) : TooSmall();
+        return made is { Left.Count: > 0 } && Exchanged(movable) is var (changed, behind) ? Whole(changed, behind, [])
+            : made is var (first, second, rest) ? Whole(first, second, rest)
+            : TooSmall();
+    }
+
+    // Before a further card is begun, one block of the back takes the place of what had to leave the front: a long table leaves room there.
+    private (Drawing Front, Drawing? Back)? Exchanged(List<CardBlock> movable)
+    {
+        foreach (var (gone, forward) in from gone in Gone(movable)
+                                        where gone.Count > 0 && !gone.Contains(CardBlock.Flashes)
+                                        from forward in _template.Back.Except([.. gone, .. InTheirPlace])
+                                        select (gone, forward))
+        {
+            CardBlock[] front = [.. _template.Front.Except(gone), forward];
+            var side = Side(isBack: false, front);
+            if (Back([.. gone.Except(_template.Back)], forward) is (var back, { Count: 0 }) && InSomeWords(_blocks, some => Fitting(side, type => some.Of(front, type))) is { } marks)
+            {
+                return (Drawn(side, marks), back);
+            }
+        }
+
+        return null;
     }
 
     // What neither side has room for goes onto further cards of the same number: nothing is left out.
@@ -152,9 +176,9 @@ internal sealed class ExposureCard
     private static IEnumerable<List<CardBlock>> Gone(List<CardBlock> movable) =>
         Enumerable.Range(0, movable.Count + 1).Select(count => movable.TakeLast(count).ToList()).Concat(movable.SkipLast(1).Select(block => new List<CardBlock> { block })).Append([CardBlock.Flashes, .. movable]);
 
-    private (Drawing? Back, IReadOnlyList<CardBlock> Left) Back(IReadOnlyList<CardBlock> moved)
+    private (Drawing? Back, IReadOnlyList<CardBlock> Left) Back(IReadOnlyList<CardBlock> moved, CardBlock? forward = null)
     {
-        CardBlock[] all = [.. Heads.Where(head => _template.Back.Contains(head) || (moved.Count > 0 && _template.Back.Count == 0)), .. moved, .. _template.Back.Except(Heads)];
+        CardBlock[] all = [.. Heads.Where(head => _template.Back.Contains(head) || (moved.Count > 0 && _template.Back.Count == 0)), .. moved, .. _template.Back.Except(Heads).Where(block => block != forward)];
         // On a full back the drawing of the lights gives way to words, and those to the sheet that has it where all else then has room.
         var grades = all.Contains(CardBlock.LightPlaces) ? Enum.GetValues<PlacesGrade>() : [PlacesGrade.Drawn];
         for (var count = all.Length; count > 0; count--)

@@ -12,7 +12,7 @@ public sealed partial class UnitsOnPaperTests
     // Each stands for words that keep their millimetres whatever the units.
     private static readonly Regex[] Metric =
     [
-        Zoom(), PrintedScale(), Defaults(), SoldInMetric(), SensorExample(),
+        Zoom(), PrintedScale(), Defaults(), SoldInMetric(), SensorExample(), HeadsUnderEachOther(),
     ];
 
     // The first is in metric all along and has an upright sheet, the second is written in feet.
@@ -136,6 +136,10 @@ public sealed partial class UnitsOnPaperTests
     // What is sold in metric sizes is asked for so, its inches behind it.
     [GeneratedRegex(@"[\d.]+ mm \((\d+ )?[\d./]+ in\)", RegexOptions.ExplicitCapture, 2000)]
     private static partial Regex SoldInMetric();
+
+    // The heads of a card's lines of distances: centimetres, inches under them, power under both.
+    [GeneratedRegex(@"cm in power", RegexOptions.ExplicitCapture, 2000)]
+    private static partial Regex HeadsUnderEachOther();
 
     // On the sensor, which is made in millimetres.
     [GeneratedRegex(@"a 20 mm beetle is 10 mm long on the sensor", RegexOptions.ExplicitCapture, 2000)]

@@ -6,6 +6,9 @@ namespace StudioKit.Sheets.Building.Hardware;
 /// <summary>A small part in its outline at full size; of what is long, its section and a shortened length.</summary>
 internal static class HardwareDrawing
 {
+    /// <summary>A small picture of what has no shape of its own.</summary>
+    public static Drawing Sketch(HardwareLine line) => new($"Part: {HardwareText.Brief(line)}", $"{HardwareText.Name(line)}, not at its size", SoftOutline.Of(line.Kind));
+
     /// <summary>The drawing; none of what has no shape of its own, as a bag, a cloth, a tube of glue.</summary>
     public static Drawing? Of(HardwareLine line)
     {

@@ -12,6 +12,7 @@ internal static class HardwareSection
 {
     private const double RuleLength = 100;
     private const double LabelPt = 7;
+    private const double SketchShare = 0.19;
 
     public static IEnumerable<Block> Of(Workshop workshop)
     {
@@ -30,7 +31,11 @@ internal static class HardwareSection
             yield return new SideBySide([.. pair.Select(Block (part) => Part(part.Line, part.Number, part.Drawing!)).Concat(beside).Select(block => (block, 1.0))]);
         }
 
-        yield return new ItemList([.. parts.Where(part => part.Drawing is null).Select(part => $"{Told(part.Line, part.Number)} {Used(part.Line)}")], ItemMarker.Dot);
+        if (parts.Exists(part => part.Drawing is null))
+        {
+            yield return new Paragraph("Without a size to be held against, drawn small:", TypeScale.Small);
+            yield return new InColumns(new Stack([.. parts.Where(part => part.Drawing is null).Select(part => Small(part.Line, part.Number))]));
+        }
     }
 
     private static Drawing Rule { get; } = new(
@@ -50,6 +55,9 @@ internal static class HardwareSection
             new Paragraph(Used(line), TypeScale.Small),
         ],
         2));
+
+    private static SideBySide Small(HardwareLine line, int number) => new(
+        [(new DrawingBlock(HardwareDrawing.Sketch(line), TrueScale: true, Caption: ""), SketchShare), (new Paragraph($"{Told(line, number)} {Used(line)}", 9), 1 - SketchShare)], 2);
 
     private static string Told(HardwareLine line, int number) => FormattableString.Invariant($"{number}. {HardwareText.Name(line)}: {Count(line)}.");
 
