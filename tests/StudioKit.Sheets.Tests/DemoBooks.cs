@@ -8,7 +8,7 @@ namespace StudioKit.Sheets.Tests;
 internal static class DemoBooks
 {
     private static readonly ConcurrentDictionary<string, Lazy<Plan>> Plans = new(StringComparer.Ordinal);
-    private static readonly ConcurrentDictionary<string, Lazy<SheetFile>> Books = new(StringComparer.Ordinal);
+    private static readonly ConcurrentDictionary<(string Kit, Paper Paper), Lazy<SheetFile>> Books = new();
 
     /// <summary>Names of the demo kits.</summary>
     public static IReadOnlyList<string> Names { get; } = [.. Directory.EnumerateFiles(Folder(), "*.yaml").Select(file => Path.GetFileNameWithoutExtension(file)).Order(StringComparer.Ordinal)];
@@ -16,12 +16,28 @@ internal static class DemoBooks
     /// <summary>The same, for theories.</summary>
     public static TheoryData<string> Kits => [.. Names];
 
+    /// <summary>Each on either paper, for theories.</summary>
+    public static TheoryData<string, Paper> OnBothPapers
+    {
+        get
+        {
+            var data = new TheoryData<string, Paper>();
+            foreach (var (kit, paper) in Names.SelectMany(kit => Enum.GetValues<Paper>().Select(paper => (kit, paper))))
+            {
+                data.Add(kit, paper);
+            }
+
+            return data;
+        }
+    }
+
     /// <summary>A demo kit by its number, as it is read.</summary>
     public static KitSpec Kit(int number) => Read(Names[number]).Kit!;
 
     public static Plan Plan(string kit) => Plans.GetOrAdd(kit, name => new Lazy<Plan>(() => KitPlanner.Plan(Read(name)))).Value;
 
-    public static SheetFile Book(string kit) => Books.GetOrAdd(kit, name => new Lazy<SheetFile>(() => SheetSet.WriteBook(Plan(name), new SheetOptions())[^1])).Value;
+    public static SheetFile Book(string kit, Paper paper = Paper.A4) =>
+        Books.GetOrAdd((kit, paper), bound => new Lazy<SheetFile>(() => SheetSet.WriteBook(Plan(bound.Kit), new SheetOptions { Paper = bound.Paper })[^1])).Value;
 
     private static KitReadResult Read(string kit) => KitReader.Read(Path.Combine(Folder(), $"{kit}.yaml"));
 

@@ -94,4 +94,19 @@ public sealed class PaginatorTests
 
     [Fact]
     public void An_empty_document_still_makes_a_page() => Pages.Lay().Document.Pages.Should().HaveCount(1);
+
+    /// <remarks>A4 has 255 mm between the margins; a square of 90 mm leaves 165, one of 140 leaves 115.</remarks>
+    [Theory]
+    [InlineData(90, true)]
+    [InlineData(140, false)]
+    public void What_stays_together_is_split_only_where_most_of_a_page_would_stay_empty(double above, bool split)
+    {
+        Drawing Square(double side) => new("a square", "one drawing", [Polygon.Rectangle(new Bounds(0, 0, side, side), Stroke.Edge)]);
+        DrawingBlock Block(double side) => new(Square(side), TrueScale: true, Caption: "");
+
+        var pages = Pages.Lay(Block(above), new KeepTogether(new Stack([Block(100), Block(101)]))).Document.Pages;
+
+        pages.Should().HaveCount(2);
+        pages[0].Marks.OfType<Polygon>().Should().HaveCount(split ? 2 : 1);
+    }
 }
