@@ -39,7 +39,7 @@ internal static class SoftboxPattern
     public static Drawing Half(FoldedSoftbox box, bool upright)
     {
         var (whole, reach) = (Of(box), Fold(box, upright).Millimeters / 2);
-        var (bounds, inset) = (whole.Bounds.Grown(1), reach - (2 * Tick));
+        var (bounds, middle) = (whole.Bounds.Grown(1), ((upright ? box.HeadHeight + box.UpperSlant : box.HeadWidth + box.SideSlant) / 2).Millimeters);
         var lines = ClippedLines.Of(whole.Marks, upright ? bounds with { Left = 0 } : bounds with { Top = 0 });
         var (from, to) = upright ? (new Point(0, -reach), new Point(0, reach)) : (new Point(-reach, 0), new Point(reach, 0));
         return new Drawing(
@@ -49,8 +49,8 @@ internal static class SoftboxPattern
                 .. lines,
                 new Line(from, to, Stroke.Centre),
                 .. new[] { from, to }.Select(end => new Line(end, upright ? end.Plus(Tick, 0) : end.Plus(0, Tick), Stroke.Heavy)),
-                .. new[] { -inset, inset }.Select(along => new Label(
-                    upright ? new Point(4, along) : new Point(along, 4), "turn over here", 8, upright ? TextAnchor.Start : along < 0 ? TextAnchor.Start : TextAnchor.End)),
+                .. new[] { -middle, middle }.Select(along => new Label(
+                    upright ? new Point(Tick / 2, along) : new Point(along, Tick), "turn over along this line", 8, TextAnchor.Middle, Turn: upright ? Math.PI / 2 : 0)),
             ]);
     }
 
