@@ -10,8 +10,8 @@ namespace StudioKit.Sheets.Building;
 /// <summary>The frame pulled apart at every joint, with every piece and fitting labelled.</summary>
 internal static class ExplodedDrawing
 {
-    private const double WidthOnPaper = 148;
-    private const double HeightOnPaper = 185;
+    private const double WidthOnPaper = 132;
+    private const double HeightOnPaper = 132;
 
     // Joints are drawn apart by this share of the frame's reach, whatever lies between them; further from front to back, as the
     // legs of a square frame would otherwise stand behind each other.

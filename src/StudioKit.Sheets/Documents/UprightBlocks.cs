@@ -1,5 +1,6 @@
 using System.Globalization;
 using StudioKit.Planning;
+using StudioKit.Planning.Studio.Uprights;
 using StudioKit.Sheets.Building;
 using StudioKit.Sheets.Documents.BuildSections;
 using StudioKit.Sheets.Layout;
@@ -37,32 +38,37 @@ internal static class UprightBlocks
 
     private static IEnumerable<Block> Of(UprightStandPlan upright)
     {
-        yield return new PageBreak();
         yield return new Heading($"Upright sheet: {upright.Name}", 2);
         yield return new Paragraph(Summary(upright));
         yield return new Caution($"{UprightWindText.Of(upright)} What gives first: {UprightWeakness.Of(upright.Weakest)}.", "Wind");
-        foreach (var view in new[] { UprightDrawing.Front(upright), UprightDrawing.Side(upright) })
+        foreach (var views in StepBlock.Rows([new DrawingBlock(UprightDrawing.Front(upright), MaxHeight: 85), new DrawingBlock(UprightDrawing.Side(upright), MaxHeight: 85)]))
         {
-            yield return new DrawingBlock(view, MaxHeight: 85);
+            yield return views;
         }
 
         yield return new Heading("Parts", 3);
         yield return Parts(upright);
         yield return new Heading("Putting it up", 3);
-        foreach (var (step, i) in upright.Assembly.Select((step, i) => (step, i)))
+        foreach (var row in StepBlock.Rows(upright.Assembly.Select((step, i) =>
+            StepBlock.Of(i + 1, UprightStepText.Title(step), UprightStepText.Of(step, upright), StepBlock.Fitted(UprightDrawing.Step(upright, step), StepTall)))))
         {
-            yield return StepBlock.Of(i + 1, UprightStepText.Title(step), UprightStepText.Of(step, upright), StepBlock.Fitted(UprightDrawing.Step(upright, step), StepTall));
+            yield return row;
         }
 
         yield return new Heading("Packing down", 3);
         yield return new Paragraph("What is heavy comes off.", TypeScale.Small);
-        foreach (var (step, i) in upright.PackingDown.Select((step, i) => (step, i)))
+        foreach (var row in StepBlock.Rows(upright.PackingDown.Select((step, i) => Packed(upright, step, i + 1))))
         {
-            var (title, words) = (UprightStepText.Title(step), UprightStepText.Of(step, upright));
-            yield return UprightDrawing.Packing(upright, step) is { } drawing
-                ? StepBlock.Of(i + 1, title, words, StepBlock.Fitted(drawing, PackingTall))
-                : StepBlock.Of(i + 1, title, words);
+            yield return row;
         }
+    }
+
+    private static Block Packed(UprightStandPlan upright, UprightPackingStep step, int number)
+    {
+        var (title, words) = (UprightStepText.Title(step), UprightStepText.Of(step, upright));
+        return UprightDrawing.Packing(upright, step) is { } drawing
+            ? StepBlock.Of(number, title, words, StepBlock.Fitted(drawing, PackingTall))
+            : StepBlock.Of(number, title, words);
     }
 
     private static string Summary(UprightStandPlan upright) =>

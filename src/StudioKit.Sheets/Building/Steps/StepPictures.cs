@@ -11,13 +11,13 @@ namespace StudioKit.Sheets.Building.Steps;
 /// <summary>What each step of putting a frame up is drawn as.</summary>
 internal sealed class StepPictures(Plan plan, FramePlan frame)
 {
-    private const double Wide = 103;
-    private const double LegsTall = 94;
-    private const double Tall = 76;
-    private const double Low = 74;
-    private const double FeetTall = 48;
-    private const double PackingWide = 78;
-    private const double PackingTall = 40;
+    private const double Wide = 82;
+    private const double LegsTall = 92;
+    private const double Tall = 60;
+    private const double Low = 56;
+    private const double FeetTall = 44;
+    private const double PackingWide = 39;
+    private const double PackingTall = 36;
     private const int ManyNames = 8;
     private const double Lift = 0.14;
     private const double OffGround = 0.01;

@@ -10,9 +10,10 @@ namespace StudioKit.Sheets.Documents.BuildSections;
 /// <summary>Putting the frame up and packing it down, a drawing for every step.</summary>
 internal static class AssemblySection
 {
+    private const double CautionPt = 9;
     private const double PackingTall = 40;
-    private const double PackingPt = 9;
-    private const int PackingAbreast = 3;
+    private const double PackingPt = 8.5;
+    private const int PackingAbreast = 4;
 
     public static IEnumerable<Block> Of(Plan plan, FramePlan frame)
     {
@@ -28,28 +29,25 @@ internal static class AssemblySection
     private static IEnumerable<Block> Steps(Plan plan, FramePlan frame)
     {
         yield return new Heading("Putting it up", 2);
-        foreach (var caution in CautionBlocks.Of(plan, CautionSheet.Build))
-        {
-            yield return caution;
-        }
-
-        yield return new Caution(
-            $"This studio was checked for {(frame.Wind is { } wind ? LoadText.Of(wind) : "no wind")}{(plan.Kit.Site.Name.Length > 0 ? $" at {plan.Kit.Site.Name}" : "")}. Take it down when the wind rises above that or a storm is near; never stand under a swept sheet in wind. {UsualCautions.LocalRules}",
-            "Wind");
+        yield return new CautionList([.. CautionBlocks.Listed(plan, CautionSheet.Build), ("Wind", Wind(plan, frame)), ("Flash", UsualCautions.Flash)], CautionPt);
         yield return new Paragraph("Grey and thin is what stands already, heavy and white what the step brings. Front is the side of the camera, left and right are as the camera sees them. Arrows show along which way a part is pushed.");
-        foreach (var (step, drawing, number) in Drawn(plan, frame))
+        foreach (var row in StepBlock.Rows(Drawn(plan, frame).Select(drawn => StepBlock.Of(drawn.Number, AssemblyText.Title(drawn.Step), AssemblyText.Of(drawn.Step, frame.Geometry), drawn.Drawing))))
         {
-            var block = StepBlock.Of(number, AssemblyText.Title(step), AssemblyText.Of(step, frame.Geometry), drawing);
-            yield return step is AssemblyStep.PutFlash && number == FirstFlash(frame)
-                ? new KeepTogether(new Stack([new Caution(UsualCautions.Flash, "Flash"), block]))
-                : block;
+            yield return row;
         }
 
         yield return new Heading("Packing down: what is heavy comes off, the way the arrows point", 2);
-        foreach (var row in Packed(plan, frame).Chunk(PackingAbreast))
+        foreach (var row in StepBlock.Rows(Packed(plan, frame), PackingAbreast))
         {
-            yield return new SideBySide([.. row.Select(block => (block, 1.0)), .. Enumerable.Repeat(((Block)new Spacer(0), 1.0), PackingAbreast - row.Length)]);
+            yield return row;
         }
+    }
+
+    private static string Wind(Plan plan, FramePlan frame)
+    {
+        var checkedFor = frame.Wind is { } wind ? LoadText.Of(wind) : "no wind";
+        var place = plan.Kit.Site.Name.Length > 0 ? $" at {plan.Kit.Site.Name}" : "";
+        return $"This studio was checked for {checkedFor}{place}. Take it down when the wind rises above that or a storm is near; never stand under a swept sheet in wind. {UsualCautions.LocalRules}";
     }
 
     /// <summary>Every step's drawing with its number.</summary>
@@ -68,6 +66,4 @@ internal static class AssemblySection
             new Paragraph(FormattableString.Invariant($"{i + 1}  {AssemblyText.Of(step)}"), PackingPt),
         ]));
     }
-
-    private static int FirstFlash(FramePlan frame) => 1 + frame.Assembly.TakeWhile(step => step is not AssemblyStep.PutFlash).Count();
 }

@@ -8,6 +8,8 @@ namespace StudioKit.Sheets.Documents.BuildSections;
 /// <summary>What holds the flashes under the panel, and where.</summary>
 internal static class FlashesBelowSection
 {
+    private const double TallestPlace = 75;
+
     // One flash is said by the order of assembly and the drawings.
     public static IEnumerable<Block> Supports(FramePlan frame)
     {
@@ -28,13 +30,13 @@ internal static class FlashesBelowSection
             ]))]);
     }
 
-    public static IEnumerable<Block> Places(Plan plan) => plan.PanelLights
-        .Where(light => light.Flashes.Count > 0)
-        .SelectMany(light =>
-        {
-            var drawing = FlashPlaceDrawing.Of(light);
-            return new Block[] { new Heading($"Flash below: {light.SetUp}", 2), new DrawingBlock(drawing, Caption: drawing.Title) };
-        });
+    public static IEnumerable<Block> Places(Plan plan)
+    {
+        var places = plan.PanelLights.Where(light => light.Flashes.Count > 0).Select(light => (light.SetUp, Drawing: FlashPlaceDrawing.Of(light))).ToList();
+        return places.Count == 0
+            ? []
+            : places.Select(Block (place) => new DrawingBlock(place.Drawing, MaxHeight: TallestPlace, Caption: $"{place.SetUp}: {place.Drawing.Title}")).Prepend(new Heading("Where each flash below lies", 2));
+    }
 
     private static string HeldBy(FlashBelow flash) => flash.Support switch
     {

@@ -4,15 +4,16 @@ using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Documents.BuildSections;
 
-/// <summary>A step as every guide on the build sheet has it: its drawing, and beside it its number, what it is about, and what to do.</summary>
+/// <summary>A step as every guide on the build sheet has it: its drawing, and under it its number, what it is about, and what to do; two steps stand beside each other.</summary>
 internal static class StepBlock
 {
     /// <summary>Room for its drawing [mm].</summary>
-    public const double DrawingWidth = 103;
+    public const double DrawingWidth = 84;
 
-    private const double WordsPt = 10.5;
-    private const double TitlePt = 13;
+    private const double WordsPt = 9.5;
+    private const double TitlePt = 12;
     private const double TallestDrawing = 110;
+    private const int Abreast = 2;
 
     /// <summary>A drawing without words made as large as there is room for.</summary>
     /// <param name="drawing">The drawing.</param>
@@ -28,13 +29,16 @@ internal static class StepBlock
     /// <param name="title">What it is about, a few words.</param>
     /// <param name="words">What to do.</param>
     /// <param name="drawing">Its drawing at its size on paper.</param>
-    public static Block Of(int number, string title, string words, Drawing drawing) => new SideBySide(
-    [
-        (new DrawingBlock(drawing, MaxHeight: TallestDrawing, Caption: ""), 1.65),
-        (Of(number, title, words), 1),
-    ]);
+    public static Block Of(int number, string title, string words, Drawing drawing) => new Stack(
+        [new DrawingBlock(drawing, MaxHeight: TallestDrawing, Caption: ""), Of(number, title, words)]);
 
     /// <summary>The same of a step that has no drawing.</summary>
     public static Block Of(int number, string title, string words) =>
-        new Stack([new Paragraph(FormattableString.Invariant($"{number}  {title}"), TitlePt, TextWeight.Bold), new Paragraph(words, WordsPt)]);
+        new Stack([new Paragraph(FormattableString.Invariant($"{number}  {title}"), TitlePt, TextWeight.Bold), new Paragraph(words, WordsPt)], 1);
+
+    /// <summary>Steps beside each other in their order, never parted from what stands in their row.</summary>
+    /// <param name="steps">The steps.</param>
+    /// <param name="abreast">How many to a row [1].</param>
+    public static IEnumerable<Block> Rows(IEnumerable<Block> steps, int abreast = Abreast) => steps.Chunk(abreast)
+        .Select(row => new SideBySide([.. row.Select(step => (step, 1.0)), .. Enumerable.Repeat(((Block)new Spacer(0), 1.0), abreast - row.Length)]));
 }
