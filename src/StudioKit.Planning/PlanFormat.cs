@@ -245,7 +245,8 @@ public static class PlanFormat
         return Invariant(value, size switch { >= 99.95 => "0", >= 9.995 => "0.#", >= 0.9995 => "0.##", _ => "0.###" });
     }
 
-    private static string TwoDigits(double value)
+    /// <summary>A value to two significant digits, as sure as most computed values are.</summary>
+    public static string TwoDigits(double value)
     {
         var step = value == 0 ? 1 : Math.Pow(10, Math.Floor(Math.Log10(Math.Abs(value))) - 1);
         return Invariant(Math.Round(value / step) * step, "0.####");

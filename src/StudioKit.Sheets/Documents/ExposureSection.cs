@@ -1,3 +1,4 @@
+using StudioKit.Kits.SetUps;
 using StudioKit.Planning;
 using StudioKit.Planning.Covers;
 using StudioKit.Planning.Features;
@@ -16,7 +17,6 @@ internal static class ExposureSection
     public static IEnumerable<Block> Of(IReadOnlyList<ExposurePlan> setUp, IReadOnlyList<FeaturePlan> features, CoverPlan? cover, IReadOnlyList<LightStandPlan> stands)
     {
         yield return new Heading(setUp[0].SetUp, 3);
-        yield return new Paragraph($"Made for {AmbientText.Of(setUp[0])}; the cards say what to set in other light.");
         foreach (var block in Settings(setUp))
         {
             yield return block;
@@ -61,30 +61,32 @@ internal static class ExposureSection
     {
         var white = setUp.Any(exposure => exposure.WhiteMargin is not null);
         var roles = setUp.SelectMany(exposure => exposure.Lights).Select(light => light.Role).Distinct().ToList();
-        foreach (var role in roles)
-        {
-            var names = setUp.SelectMany(exposure => exposure.Lights).Where(light => light.Role == role).Select(LightNames.WithZoom).Distinct();
-            yield return new Paragraph($"{RoleText.Title(role)}: {string.Join("; ", names)}.", TypeScale.Small);
-        }
-
+        var lights = roles.Select(role => $" {RoleText.Title(role)}: {string.Join("; ", Lights(setUp, role).Select(LightNames.WithZoom).Distinct())}.");
+        yield return new Paragraph($"Made for {AmbientText.Of(setUp[0])}; the cards say what to set in other light.{string.Concat(lights)}", TypeScale.Small);
         yield return new Table(
             [
-                new Column("Framing"), new Column("Aperture"), new Column("Effective"), new Column("Shutter"), new Column("ISO", ColumnKind.Right), .. roles.Select(role => new Column(RoleText.Title(role), ColumnKind.Right)),
+                new Column("Framing"), new Column("Aperture"), new Column("Effective"), new Column("Shutter"), new Column("ISO", ColumnKind.Right), .. roles.Select(role => new Column(Sole(setUp, role) is { } distance ? $"{RoleText.Title(role)}, at {distance}" : RoleText.Title(role), ColumnKind.Right)),
                 .. white ? (Column[])[new Column("White margin, stops", ColumnKind.Right)] : [], new Column("Unsure by, stops", ColumnKind.Right), new Column("First frame"),
             ],
             [.. setUp.Select(exposure => new TableRow(
                 [
                     exposure.Framing.Name, exposure.Aperture.Nominal, exposure.EffectiveAperture.Nominal, exposure.Shutter.Nominal, exposure.Iso.Mark,
-                    .. roles.Select(role => exposure.IsUsable ? string.Join("; ", exposure.Lights.Where(light => light.Role == role).Select(light => $"{light.PowerText} at {PlanFormat.Centimetres(light.Distance)}")) : "–"),
+                    .. roles.Select(role => exposure.IsUsable ? string.Join("; ", exposure.Lights.Where(light => light.Role == role).Select(light => Sole(setUp, role) is null ? $"{light.PowerText} at {PlanFormat.Centimetres(light.Distance)}" : light.PowerText)) : "–"),
                     .. white ? (string[])[exposure.WhiteMargin?.Nominal ?? ""] : [], "±" + exposure.Uncertainty.Nominal.TrimStart('+', '-'), VerdictText.FirstFrame(exposure),
                 ]))],
-            TypeScale.Small);
+            TypeScale.Tables);
         var missed = setUp.Where(exposure => !exposure.IsUsable).Select(exposure => $"{exposure.Framing.Name}: {VerdictText.Missed(exposure)}").ToList();
         if (missed.Count > 0)
         {
             yield return new ItemList(missed, ItemMarker.Dot, TypeScale.Small);
         }
     }
+
+    private static IEnumerable<LightPlan> Lights(IReadOnlyList<ExposurePlan> setUp, LightRole role) => setUp.SelectMany(exposure => exposure.Lights).Where(light => light.Role == role);
+
+    // The distance that a role's lights have in every framing; nothing where it differs.
+    private static string? Sole(IReadOnlyList<ExposurePlan> setUp, LightRole role) =>
+        Lights(setUp, role).Select(light => PlanFormat.Centimetres(light.Distance)).Distinct().ToList() is [var distance] ? distance : null;
 
     private static Stack Budget(IReadOnlyList<ExposurePlan> exposures, int light)
     {

@@ -15,15 +15,18 @@ internal static class FeatureTable
         {
             yield return new KeepTogether(new Stack([new Paragraph($"Is it seen? {FeatureText.Name(feature.First())}, {Depth(feature.First())}.", TypeScale.Small, TextWeight.Bold), Table([.. feature])], 0.8));
         }
-
-        if (features.Count > 0)
-        {
-            yield return new Paragraph(
-                $"Seen from {PlanFormat.ThreeDigits(100 * FeaturePlan.Criterion)} % contrast on, which is what Rayleigh's criterion leaves of black and white. "
-                + "Finest and lowest magnification: in focus, at the framing's aperture and as steady.",
-                TypeScale.Small);
-        }
     }
+
+    /// <summary>What the tables go by; nothing where there are none.</summary>
+    public static IEnumerable<Block> Basis(IReadOnlyList<FeaturePlan> features) => features.Count == 0
+        ? []
+        :
+        [
+            new Paragraph(
+                $"Features are seen from {PlanFormat.TwoDigits(100 * FeaturePlan.Criterion)} % contrast on, which is what Rayleigh's criterion leaves of black and white. "
+                + "Finest and lowest magnification: in focus, at the framing's aperture and as steady.",
+                TypeScale.Small),
+        ];
 
     private static Table Table(IReadOnlyList<FeaturePlan> framings) => new(
         [
@@ -31,7 +34,7 @@ internal static class FeatureTable
             new Column($"Deep in one frame, {PlanFormat.FigureUnit}", ColumnKind.Decimal), new Column("Lowest magnification"), new Column("Widest aperture"),
         ],
         [.. framings.Select(Row)],
-        TypeScale.Small);
+        TypeScale.Tables);
 
     private static string Depth(FeaturePlan feature) => feature.Relief.Meters > 0 ? $"{PlanFormat.Millimetres(feature.Relief)} deep" : "flat";
 

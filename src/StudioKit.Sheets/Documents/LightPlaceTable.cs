@@ -29,7 +29,7 @@ internal static class LightPlaceTable
                         new Column("Direction, stops", ColumnKind.Right),
                     ],
                     [.. stands.GroupBy(stand => stand.Place).Select(light => new TableRow(Row([.. light])))],
-                    TypeScale.Small),
+                    TypeScale.Tables),
             ],
             1));
     }

@@ -11,7 +11,7 @@ internal static class LightSection
 {
     private const double TablePt = 8;
 
-    /// <summary>Table, map, section and place of the flash.</summary>
+    /// <summary>Table, section, what to mind, and map.</summary>
     public static IEnumerable<Block> Of(Plan plan, PanelLightPlan light)
     {
         yield return new Heading(light.Upright is { } upright ? $"Light on the {upright}: {light.SetUp}" : $"Light on the panel: {light.SetUp}", 2);
@@ -31,15 +31,22 @@ internal static class LightSection
                 $"Power is set for the darkest visible point over all camera angles, not for the middle: there the margin is at least {light.TargetMargin.Nominal} stop over clipping. "
                 + $"Margins in stops over clipping; places count from {(light.Upright is null ? "the subject's foot" : "the point level behind the subject's middle")} as the camera sees them. Veil is the lift of a mid-tone by glare, an upper bound{(light.Upright is null ? "; glow is the light on the subject's underside against the lights above" : "")}.");
             yield return Margins(light);
-            foreach (var block in Warnings(plan, light))
-            {
-                yield return block;
-            }
         }
 
-        foreach (var drawing in Drawings(light))
+        // A section and what to mind fill the page that the larger map does not fit on.
+        if (light.Flashes.Count > 0)
         {
-            yield return new DrawingBlock(drawing, MaxHeight: 175, Caption: drawing.Title);
+            yield return Drawn(StudioSectionDrawing.Of(light));
+        }
+
+        foreach (var block in light.Framings.Count > 0 ? Warnings(plan, light) : [])
+        {
+            yield return block;
+        }
+
+        if (light.Flashes.Count > 0 && LightMapDrawing.Of(light) is { } map)
+        {
+            yield return Drawn(map);
         }
 
         yield return new ItemList(light.Caveats, ItemMarker.Dot, TypeScale.Small);
@@ -52,20 +59,7 @@ internal static class LightSection
         return warned.Count == 0 ? [] : [new Paragraph("Mind", Weight: Fonts.TextWeight.Bold), new ItemList(warned, ItemMarker.Dot, TypeScale.Small)];
     }
 
-    private static IEnumerable<Drawing> Drawings(PanelLightPlan light)
-    {
-        if (light.Flashes.Count == 0)
-        {
-            yield break;
-        }
-
-        if (LightMapDrawing.Of(light) is { } map)
-        {
-            yield return map;
-        }
-
-        yield return StudioSectionDrawing.Of(light);
-    }
+    private static DrawingBlock Drawn(Drawing drawing) => new(drawing, MaxHeight: 175, Caption: drawing.Title);
 
     private static Table Margins(PanelLightPlan light) => new(
         [

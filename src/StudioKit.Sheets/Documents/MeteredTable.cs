@@ -21,9 +21,13 @@ internal static class MeteredTable
                 new Column("Throws back", ColumnKind.Right), new Column("Background throws back", ColumnKind.Right), new Column("Flash on the background, stops", ColumnKind.Right),
             ],
             rows,
-            TypeScale.Small);
-        yield return new Paragraph(MeteredText.Basis, TypeScale.Small);
+            TypeScale.Tables);
     }
+
+    /// <summary>What a camera's meter is taken to see; nothing where none meters a flash.</summary>
+    public static IEnumerable<Block> Basis(IEnumerable<ExposurePlan> exposures) => exposures.Any(exposure => exposure.Lights.Any(light => light.Metered is not null))
+        ? [new Paragraph(MeteredText.Basis, TypeScale.Small)]
+        : [];
 
     private static TableRow Row(ExposurePlan exposure, LightPlan light, MeteredFlashPlan metered) => new(
     [

@@ -9,8 +9,10 @@ namespace StudioKit.Sheets.Documents;
 /// <summary>The plan as a report: what was worked out, from what, how sure it is and where it comes from.</summary>
 internal static class PlanReport
 {
-    private const double ChecksPt = 7.5;
     private const double CaveatsPt = 7;
+    private const double CautionPt = 9;
+    private const double PanelTall = 50;
+    private const int Letters = 26;
 
     public static SheetDocument Make(Plan plan, Stamp stamp, PageSetup page) => new(
         "Plan report",
@@ -20,8 +22,7 @@ internal static class PlanReport
             new Heading(plan.Kit.Name),
             .. plan.Kit.Description.Length == 0 ? (Block[])[] : [new Paragraph(plan.Kit.Description)],
             new Paragraph(Verdict(plan), Weight: TextWeight.Bold),
-            new Caution(UsualCautions.Flash, "Flashes"),
-            new Caution(UsualCautions.Animals, "Animals"),
+            new CautionList([("Flashes", UsualCautions.Flash), ("Animals", UsualCautions.Animals)], CautionPt),
             .. Panel(plan.Panel),
             .. Framings(plan.Framings),
             .. MeasuredBeams.Of(plan),
@@ -42,10 +43,10 @@ internal static class PlanReport
         yield return new Heading("Panel", 2);
         var size = panel.SizeGiven ? "given by the kit" : "worked out from the framings";
         var largest = panel.LargestFraming is null ? "" : $" {panel.LargestFraming} asks for most{(panel.LargestPitch is { } pitch ? $", at a camera pitch of {PlanFormat.Degrees(pitch)}" : "")}.";
-        yield return new Paragraph(
+        var words = new Paragraph(
             $"{PlanFormat.Rectangle(panel.Width, panel.Depth)} of {PlanFormat.Millimetres(panel.Thickness)} {panel.Material}, {size}; "
             + $"the framings need {PlanFormat.Rectangle(panel.RequiredWidth, panel.RequiredDepth)}.{largest} It weighs {PlanFormat.Mass(panel.Mass)}.");
-        yield return new DrawingBlock(PanelDrawing.Of(panel), MaxHeight: 75);
+        yield return new SideBySide([(words, 1), (new DrawingBlock(PanelDrawing.Of(panel), MaxHeight: PanelTall), 1)]);
         foreach (var block in Caveats(panel.Caveats))
         {
             yield return block;
@@ -69,7 +70,8 @@ internal static class PlanReport
                     PlanFormat.ThreeDigits(framing.Extension.Millimeters),
                     PlanFormat.ThreeDigits(framing.EffectiveApertureFactor),
                 ]
-                : [framing.Name, ReachText.Of(framing.Limit!), "", "", "", "", ""]))]);
+                : [framing.Name, ReachText.Of(framing.Limit!), "", "", "", "", ""]))],
+            TypeScale.Small);
         foreach (var block in Caveats(framings.SelectMany(framing => framing.Caveats).Concat(LensAssumptionText.Of(framings))))
         {
             yield return block;
@@ -86,7 +88,7 @@ internal static class PlanReport
             yield return block;
         }
 
-        foreach (var block in Caveats(plan.Exposures.SelectMany(exposure => exposure.Caveats)))
+        foreach (var block in FeatureTable.Basis(plan.Features).Concat(MeteredTable.Basis(plan.Exposures)).Concat(Caveats(plan.Exposures.SelectMany(exposure => exposure.Caveats))))
         {
             yield return block;
         }
@@ -95,19 +97,25 @@ internal static class PlanReport
     private static IEnumerable<Block> Checks(Plan plan)
     {
         yield return new Heading("Checks", 2);
+        var given = plan.Checks.Select(check => LoadText.Of(check.Loads)).Where(loads => loads.Length > 0).Distinct().ToList();
         yield return new Table(
             [
-                new Column("Check"), new Column("Taken for given"), new Column("Result"), new Column("Demand"), new Column("Capacity"), new Column("Ratio", ColumnKind.Decimal),
+                new Column("Check"), new Column("Result"), new Column("Demand"), new Column("Capacity"), new Column("Ratio", ColumnKind.Decimal), new Column("Given", ColumnKind.Right),
             ],
             [.. plan.Checks.Select(check => new TableRow(
                 [
-                    CheckText.Name(check), LoadText.Of(check.Loads), check.Passed ? "passes" : "FAILS", CheckText.Demand(check), CheckText.Capacity(check),
-                    check.Ratio is { } ratio ? FormattableString.Invariant($"{ratio:0.00}") : "",
+                    CheckText.Name(check), check.Passed ? "passes" : "FAILS", CheckText.Demand(check), CheckText.Capacity(check),
+                    check.Ratio is { } ratio ? FormattableString.Invariant($"{ratio:0.00}") : "", Letter(given.IndexOf(LoadText.Of(check.Loads))),
                 ]))],
-            ChecksPt);
+            TypeScale.Tables);
+        if (given.Count > 0)
+        {
+            yield return new Paragraph($"Taken for given: {string.Join("; ", given.Select((loads, i) => $"{Letter(i)} {loads}"))}.", TypeScale.Small);
+        }
+
         if (Wind(plan) is { } wind)
         {
-            yield return new Paragraph($"Wind: {LoadText.Of(wind)}. Heavier elbows, boxes, sun or wind than these go into the kit, and the plan is made again.");
+            yield return new Paragraph($"Wind: {LoadText.Of(wind)}. Heavier elbows, boxes, sun or wind than these go into the kit, and the plan is made again.", TypeScale.Small);
         }
 
         foreach (var block in Caveats(plan.Checks.Select(CheckText.Note).Where(note => note.Length > 0)))
@@ -116,6 +124,9 @@ internal static class PlanReport
         }
     }
 
+    // a to z, then aa, ab and on.
+    private static string Letter(int place) => place < 0 ? "" : $"{(place < Letters ? "" : Letter((place / Letters) - 1))}{(char)('a' + (place % Letters))}";
+
     private static SiteWind? Wind(Plan plan) => plan.Frame?.Wind ?? (plan.Workshop is { Uprights: [var first, ..] } ? first.Wind : null);
 
     private static IEnumerable<Block> Caveats(IEnumerable<string> caveats)
@@ -123,7 +134,8 @@ internal static class PlanReport
         var distinct = caveats.Distinct().ToList();
         if (distinct.Count > 0)
         {
-            yield return new InColumns(new Stack([new ItemList(distinct, ItemMarker.Dot, CaveatsPt)]));
+            var list = new ItemList(distinct, ItemMarker.Dot, CaveatsPt);
+            yield return distinct.Count == 1 ? list : new InColumns(new Stack([list]));
         }
     }
 }

@@ -16,20 +16,20 @@ internal static class SharpnessTable
             new Column("Finest detail, µm", ColumnKind.Decimal),
         ],
         [.. setUp.Select(exposure => Row(exposure.Framing.Name, exposure.Sharpness))],
-        TypeScale.Small);
+        TypeScale.Tables);
 
     private static TableRow Row(string framing, SharpnessPlan sharpness) => new(
     [
         framing,
         PlanFormat.RoughFigure(sharpness.DepthOfField),
-        PlanFormat.ThreeDigits(sharpness.AtSubject(2).Micrometers),
-        PlanFormat.ThreeDigits(sharpness.RayleighSeparation.Micrometers),
-        PlanFormat.ThreeDigits(sharpness.AiryDiscAtSubject.Micrometers),
-        $"{Counted(sharpness.Smear.Hand)}, {Counted(sharpness.Smear.Subject)}, {Counted(sharpness.Smear.Flash)}; {PlanFormat.ThreeDigits(sharpness.SmearPixels)}",
-        PlanFormat.ThreeDigits(sharpness.SmearLimit),
-        PlanFormat.ThreeDigits(sharpness.FinestDetail.Micrometers),
+        PlanFormat.TwoDigits(sharpness.AtSubject(2).Micrometers),
+        PlanFormat.TwoDigits(sharpness.RayleighSeparation.Micrometers),
+        PlanFormat.TwoDigits(sharpness.AiryDiscAtSubject.Micrometers),
+        $"{Counted(sharpness.Smear.Hand)}, {Counted(sharpness.Smear.Subject)}, {Counted(sharpness.Smear.Flash)}; {PlanFormat.TwoDigits(sharpness.SmearPixels)}",
+        PlanFormat.TwoDigits(sharpness.SmearLimit),
+        PlanFormat.TwoDigits(sharpness.FinestDetail.Micrometers),
     ]);
 
     // By its share of the light, as it counts in the whole picture.
-    private static string Counted(MotionBlurPart part) => PlanFormat.ThreeDigits(part.Counted);
+    private static string Counted(MotionBlurPart part) => PlanFormat.TwoDigits(part.Counted);
 }

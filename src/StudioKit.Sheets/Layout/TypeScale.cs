@@ -10,6 +10,9 @@ internal static class TypeScale
     public const double Body = 10;
     public const double Small = 8;
 
+    /// <summary>Wide tables of a report.</summary>
+    public const double Tables = 7.5;
+
     /// <summary>Nothing on any sheet is printed smaller.</summary>
     public const double Smallest = 6.5;
 
