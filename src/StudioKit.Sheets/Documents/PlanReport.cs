@@ -12,7 +12,6 @@ internal static class PlanReport
     private const double CaveatsPt = 7;
     private const double CautionPt = 9;
     private const double PanelTall = 50;
-    private const int Letters = 26;
 
     public static SheetDocument Make(Plan plan, Stamp stamp, PageSetup page) => new(
         "Plan report",
@@ -105,12 +104,12 @@ internal static class PlanReport
             [.. plan.Checks.Select(check => new TableRow(
                 [
                     CheckText.Name(check), check.Passed ? "passes" : "FAILS", CheckText.Demand(check), CheckText.Capacity(check),
-                    check.Ratio is { } ratio ? FormattableString.Invariant($"{ratio:0.00}") : "", Letter(given.IndexOf(LoadText.Of(check.Loads))),
+                    check.Ratio is { } ratio ? FormattableString.Invariant($"{ratio:0.00}") : "", Number(given.IndexOf(LoadText.Of(check.Loads))),
                 ]))],
             TypeScale.Tables);
         if (given.Count > 0)
         {
-            yield return new Paragraph($"Taken for given: {string.Join("; ", given.Select((loads, i) => $"{Letter(i)} {loads}"))}.", TypeScale.Small);
+            yield return new Paragraph($"Taken for given: {string.Join("; ", given.Select((loads, i) => $"{Number(i)} {loads}"))}.", TypeScale.Small);
         }
 
         if (Wind(plan) is { } wind)
@@ -124,8 +123,7 @@ internal static class PlanReport
         }
     }
 
-    // a to z, then aa, ab and on.
-    private static string Letter(int place) => place < 0 ? "" : $"{(place < Letters ? "" : Letter((place / Letters) - 1))}{(char)('a' + (place % Letters))}";
+    private static string Number(int place) => place < 0 ? "" : FormattableString.Invariant($"{place + 1})");
 
     private static SiteWind? Wind(Plan plan) => plan.Frame?.Wind ?? (plan.Workshop is { Uprights: [var first, ..] } ? first.Wind : null);
 
