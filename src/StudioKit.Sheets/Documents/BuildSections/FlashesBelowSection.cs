@@ -1,5 +1,6 @@
 using StudioKit.Planning;
 using StudioKit.Planning.Studio;
+using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;
 using StudioKit.Wording;
 
@@ -8,8 +9,6 @@ namespace StudioKit.Sheets.Documents.BuildSections;
 /// <summary>What holds the flashes under the panel, and where.</summary>
 internal static class FlashesBelowSection
 {
-    private const double TallestPlace = 75;
-
     // One flash is said by the order of assembly and the drawings.
     public static IEnumerable<Block> Supports(FramePlan frame)
     {
@@ -30,13 +29,19 @@ internal static class FlashesBelowSection
             ]))]);
     }
 
+    // What several set-ups have in the same place is drawn once, named after all of them.
     public static IEnumerable<Block> Places(Plan plan)
     {
-        var places = plan.PanelLights.Where(light => light.Flashes.Count > 0).Select(light => (light.SetUp, Drawing: FlashPlaceDrawing.Of(light))).ToList();
+        var places = plan.PanelLights.Where(light => light.Flashes.Count > 0)
+            .Select(light => (light.SetUp, Drawing: FlashPlaceDrawing.Of(light)))
+            .GroupBy(place => string.Join('\n', place.Drawing.Marks.OfType<Label>().Select(label => label.Text)), StringComparer.Ordinal).ToList();
         return places.Count == 0
             ? []
-            : places.Select(Block (place) => new DrawingBlock(place.Drawing, MaxHeight: TallestPlace, Caption: $"{place.SetUp}: {place.Drawing.Title}")).Prepend(new Heading("Where each flash below lies", 2));
+            : places.Select(Block (alike) => new DrawingBlock(alike.First().Drawing, Caption: $"{string.Join("; ", alike.Select(place => place.SetUp))}: {Sentence(alike.First().Drawing.Title)}"))
+                .Prepend(new Heading("Where each flash below lies", 2));
     }
+
+    private static string Sentence(string title) => char.ToLowerInvariant(title[0]) + title[1..];
 
     private static string HeldBy(FlashBelow flash) => flash.Support switch
     {
