@@ -1,7 +1,7 @@
 using System.Globalization;
 using StudioKit.Kits;
 using StudioKit.Planning.Cutting;
-using StudioKit.Planning.Tests.Plans;
+using StudioKit.Planning.Tests.Hardware;
 using UnitsNet;
 
 namespace StudioKit.Planning.Tests.Cutting;
@@ -14,9 +14,8 @@ public sealed class InchMarksTests
 
     /// <remarks>Whatever the words say is read back from them, as it would be off the paper.</remarks>
     [Fact]
-    public void Every_piece_in_inches_is_a_whole_thirty_second_and_leaves_every_socket_its_gap() => OfRandomKits(plan =>
+    public void Every_piece_in_inches_is_a_whole_thirty_second_and_leaves_every_socket_its_gap() => OfRandomFrames((_, frame) =>
     {
-        var frame = plan.Frame!;
         foreach (var piece in frame.Pieces.Where(piece => piece.Rounded.Millimeters > ThirtySecond))
         {
             var gap = frame.Geometry.Members.Single(member => member.Label == piece.Members[0]).InsertionGap.Millimeters;
@@ -30,9 +29,9 @@ public sealed class InchMarksTests
     });
 
     [Fact]
-    public void Marks_in_inches_are_whole_thirty_seconds_and_the_pieces_between_them_fit_their_bar_and_are_never_long() => OfRandomKits(plan =>
+    public void Marks_in_inches_are_whole_thirty_seconds_and_the_pieces_between_them_fit_their_bar_and_are_never_long() => OfRandomFrames((kit, frame) =>
     {
-        foreach (var bar in plan.Workshop!.PipeCuts.Bars)
+        foreach (var bar in frame.PipeCuts.Bars)
         {
             var (sawn, left) = (0.0, bar.StockLength.Millimeters - bar.Trim.Millimeters);
             foreach (var (mark, inches) in bar.Marks.Zip(bar.InchMarks))
@@ -41,7 +40,7 @@ public sealed class InchMarksTests
                 (end / ThirtySecond).Should().BeApproximately(Math.Round(end / ThirtySecond), Hair);
 
                 // From where the saw left off, a kerf behind the mark before.
-                var piece = end - sawn - (sawn > 0 ? plan.Kit.Stock.Kerf.Millimeters : 0);
+                var piece = end - sawn - (sawn > 0 ? kit.Stock.Kerf.Millimeters : 0);
                 (mark.Length.Millimeters - piece).Should().BeInRange(-Hair, ThirtySecond + Hair, $"{mark.Label} is cut to its length or less than a thirty-second short");
                 sawn = end;
             }
@@ -76,14 +75,13 @@ public sealed class InchMarksTests
         static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
     }
 
-    private static void OfRandomKits(Action<Plan> check) => Gen.OneOf(RandomKits.Any, LikelyKits.Any).Sample(
+    private static void OfRandomFrames(Action<KitSpec, FramePlan> check) => FrameKits.Any.Sample(
         kit =>
         {
-            var plan = KitPlanner.Plan(new KitReadResult(kit, [], [], new()));
-            if (plan.Frame is { Geometry.Members.Count: > 0 })
+            if (FrameKits.FrameOf(kit) is { Geometry.GoesTogether: true } frame)
             {
-                check(plan);
+                check(kit, frame);
             }
         },
-        iter: 40);
+        iter: FrameKits.Count);
 }
