@@ -44,8 +44,7 @@ internal static class AppendixSheet
     private static IEnumerable<Block> Plots(Plan plan)
     {
         var plots = PlanPlots.Of(plan).Select(Block (plot) => new DrawingBlock(plot.Drawing, Caption: $"{plot.Drawing.Title}. {plot.Drawing.Description}")).ToList();
-        return plots.Count == 0 ? [] : plots.Chunk(PlotsAbreast).Select(Block (pair) => new SideBySide([.. pair.Select(plot => (plot, 1.0)), .. Enumerable.Repeat(((Block)new Spacer(0), 1.0), PlotsAbreast - pair.Length)]))
-            .Prepend(new Heading("Plots", 2));
+        return plots.Count == 0 ? [] : SideBySide.Rows(plots, PlotsAbreast).Prepend(new Heading("Plots", 2));
     }
 
     private static IEnumerable<Block> Defaults(IReadOnlyList<PlanDefault> defaults)

@@ -41,7 +41,7 @@ internal static class UprightBlocks
         yield return new Heading($"Upright sheet: {upright.Name}", 2);
         yield return new Paragraph(Summary(upright));
         yield return new Caution($"{UprightWindText.Of(upright)} What gives first: {UprightWeakness.Of(upright.Weakest)}.", "Wind");
-        foreach (var views in StepBlock.Rows([new DrawingBlock(UprightDrawing.Front(upright), MaxHeight: 85), new DrawingBlock(UprightDrawing.Side(upright), MaxHeight: 85)]))
+        foreach (var views in SideBySide.Rows([new DrawingBlock(UprightDrawing.Front(upright), MaxHeight: 85), new DrawingBlock(UprightDrawing.Side(upright), MaxHeight: 85)]))
         {
             yield return views;
         }
@@ -49,7 +49,7 @@ internal static class UprightBlocks
         yield return new Heading("Parts", 3);
         yield return Parts(upright);
         yield return new Heading("Putting it up", 3);
-        foreach (var row in StepBlock.Rows(upright.Assembly.Select((step, i) =>
+        foreach (var row in SideBySide.Rows(upright.Assembly.Select((step, i) =>
             StepBlock.Of(i + 1, UprightStepText.Title(step), UprightStepText.Of(step, upright), StepBlock.Fitted(UprightDrawing.Step(upright, step), StepTall)))))
         {
             yield return row;
@@ -57,7 +57,7 @@ internal static class UprightBlocks
 
         yield return new Heading("Packing down", 3);
         yield return new Paragraph("What is heavy comes off.", TypeScale.Small);
-        foreach (var row in StepBlock.Rows(upright.PackingDown.Select((step, i) => Packed(upright, step, i + 1))))
+        foreach (var row in SideBySide.Rows(upright.PackingDown.Select((step, i) => Packed(upright, step, i + 1))))
         {
             yield return row;
         }

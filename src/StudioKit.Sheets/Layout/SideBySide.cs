@@ -7,6 +7,12 @@ namespace StudioKit.Sheets.Layout;
 /// <param name="Gap">Room between them [mm].</param>
 internal sealed record SideBySide(IReadOnlyList<(Block Block, double Share)> Columns, double Gap = 6) : Block
 {
+    /// <summary>Blocks in rows of equal columns in their order; what is missing in the last row stays empty.</summary>
+    /// <param name="blocks">The blocks.</param>
+    /// <param name="abreast">How many to a row [1]; ≥ 1.</param>
+    public static IEnumerable<Block> Rows(IEnumerable<Block> blocks, int abreast = 2) => blocks.Chunk(abreast)
+        .Select(row => new SideBySide([.. row.Select(block => (block, 1.0)), .. Enumerable.Repeat(((Block)new Spacer(0), 1.0), abreast - row.Length)]));
+
     public override Fit Fit(double width, double height)
     {
         var shares = Columns.Sum(column => column.Share);

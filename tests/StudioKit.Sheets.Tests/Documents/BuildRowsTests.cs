@@ -28,7 +28,7 @@ public sealed class BuildRowsTests
     {
         var steps = Enumerable.Range(1, count).Select(number => StepBlock.Of(number, "Step", "What to do.")).ToList();
 
-        var rows = StepBlock.Rows(steps).Cast<SideBySide>().ToList();
+        var rows = SideBySide.Rows(steps).Cast<SideBySide>().ToList();
 
         rows.SelectMany(row => row.Columns).Where(column => column.Block is not Spacer).Select(column => column.Block).Should().Equal(steps);
         rows.Should().OnlyContain(row => row.Columns.Count == 2 && row.Columns[0].Share == row.Columns[1].Share);

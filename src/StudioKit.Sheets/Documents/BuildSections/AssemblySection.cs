@@ -31,13 +31,13 @@ internal static class AssemblySection
         yield return new Heading("Putting it up", 2);
         yield return new CautionList([.. CautionBlocks.Listed(plan, CautionSheet.Build), ("Wind", Wind(plan, frame)), ("Flash", UsualCautions.Flash)], CautionPt);
         yield return new Paragraph("Grey and thin is what stands already, heavy and white what the step brings. Front is the side of the camera, left and right are as the camera sees them. Arrows show along which way a part is pushed.");
-        foreach (var row in StepBlock.Rows(Drawn(plan, frame).Select(drawn => StepBlock.Of(drawn.Number, AssemblyText.Title(drawn.Step), AssemblyText.Of(drawn.Step, frame.Geometry), drawn.Drawing))))
+        foreach (var row in SideBySide.Rows(Drawn(plan, frame).Select(drawn => StepBlock.Of(drawn.Number, AssemblyText.Title(drawn.Step), AssemblyText.Of(drawn.Step, frame.Geometry), drawn.Drawing))))
         {
             yield return row;
         }
 
         yield return new Heading("Packing down: what is heavy comes off, the way the arrows point", 2);
-        foreach (var row in StepBlock.Rows(Packed(plan, frame), PackingAbreast))
+        foreach (var row in SideBySide.Rows(Packed(plan, frame), PackingAbreast))
         {
             yield return row;
         }

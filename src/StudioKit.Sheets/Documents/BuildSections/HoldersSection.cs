@@ -21,7 +21,7 @@ internal static class HoldersSection
         foreach (var holder in frame.BuiltHolders)
         {
             yield return new DrawingBlock(HolderDrawing.Of(holder, frame.PipeDiameter), MaxHeight: 110, Caption: $"Holder: {holder.Holder}, cut from the frame's pipe; hatched: its flash");
-            foreach (var row in StepBlock.Rows(holder.Assembly.Select((step, i) => Step(frame, holder, step, i + 1))))
+            foreach (var row in SideBySide.Rows(holder.Assembly.Select((step, i) => Step(frame, holder, step, i + 1))))
             {
                 yield return row;
             }

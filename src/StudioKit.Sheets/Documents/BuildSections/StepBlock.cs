@@ -13,7 +13,6 @@ internal static class StepBlock
     private const double WordsPt = 9.5;
     private const double TitlePt = 12;
     private const double TallestDrawing = 110;
-    private const int Abreast = 2;
 
     /// <summary>A drawing without words made as large as there is room for.</summary>
     /// <param name="drawing">The drawing.</param>
@@ -35,10 +34,4 @@ internal static class StepBlock
     /// <summary>The same of a step that has no drawing.</summary>
     public static Block Of(int number, string title, string words) =>
         new Stack([new Paragraph(FormattableString.Invariant($"{number}  {title}"), TitlePt, TextWeight.Bold), new Paragraph(words, WordsPt)], 1);
-
-    /// <summary>Steps beside each other in their order, never parted from what stands in their row.</summary>
-    /// <param name="steps">The steps.</param>
-    /// <param name="abreast">How many to a row [1].</param>
-    public static IEnumerable<Block> Rows(IEnumerable<Block> steps, int abreast = Abreast) => steps.Chunk(abreast)
-        .Select(row => new SideBySide([.. row.Select(step => (step, 1.0)), .. Enumerable.Repeat(((Block)new Spacer(0), 1.0), abreast - row.Length)]));
 }
