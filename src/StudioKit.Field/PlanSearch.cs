@@ -152,7 +152,7 @@ public sealed class PlanSearch(Plan plan, string place)
         if (pitch is null && pitches.Count > 1)
         {
             return new FieldDiagnostic(
-                "FLD208", place, "Which camera pitch?", $"The set-up '{found.SetUp.Name}' has: {string.Join(", ", pitches.Select(PlanFormat.Degrees))}");
+                "FLD208", place, "Which camera pitch?", $"The set-up '{found.SetUp.Name}' has: {string.Join(", ", pitches.Select(MeasureFormat.Degrees))}");
         }
 
         return found with { Pitch = pitch ?? pitches[0] };

@@ -50,7 +50,7 @@ public static class AdviceText
     // Before anything is turned: what no plan can see.
     private static string Before(ExposurePlan now, SymptomAdvice symptom) => symptom switch
     {
-        { Wait: { } wait } => $"wait {PlanFormat.Wait(wait)} between frames",
+        { Wait: { } wait } => $"wait {MeasureFormat.Wait(wait)} between frames",
         { Seen: Symptom.NothingBlinks } => $"is the {(now.Lights.FirstOrDefault(light => light.Role.IsBackground()) is { } sheet ? Name(sheet) : "flash")} on, charged and triggered? Then ",
         _ => "",
     };
@@ -69,14 +69,14 @@ public static class AdviceText
     private static string? Moved(ExposurePlan now, KitChange change) => change switch
     {
         KitChange.Move move => Moved(now.Lights.FirstOrDefault(light => light.Place == move.Light), move),
-        KitChange.Add add => $"add the {add.Light.Flash} {Role(add.Light.Role)} at {PlanFormat.Centimetres(add.Light.Distance)}",
+        KitChange.Add add => $"add the {add.Light.Flash} {Role(add.Light.Role)} at {DistanceFormat.Centimetres(add.Light.Distance)}",
         KitChange.Modify { Modifier: { } modifier } modify => $"put the {modifier} on the {Placed(now, modify.Light)}",
         KitChange.Modify modify => $"take the {now.Lights.FirstOrDefault(light => light.Place == modify.Light)?.Modifier ?? "modifier"} off the {Placed(now, modify.Light)}",
         KitChange.Turn turn => $"{Placed(now, turn.Light)} from {StandText.Direction(turn.From)}",
         KitChange.Hold hold => $"{Placed(now, hold.Light)} {(hold.Holder is { } holder ? $"on {holder}" : "by hand")}",
-        KitChange.RecutUpright sheet => $"the {sheet.Screen} {PlanFormat.CentimetreSides(sheet.Width, sheet.Height)}",
-        KitChange.Background background when now.Upright is { } upright => $"{upright} {PlanFormat.Centimetres(background.Distance)} behind the subject",
-        KitChange.Background background => $"background {PlanFormat.Metres(background.Distance)} behind the subject",
+        KitChange.RecutUpright sheet => $"the {sheet.Screen} {DistanceFormat.CentimetreSides(sheet.Width, sheet.Height)}",
+        KitChange.Background background when now.Upright is { } upright => $"{upright} {DistanceFormat.Centimetres(background.Distance)} behind the subject",
+        KitChange.Background background => $"background {DistanceFormat.Metres(background.Distance)} behind the subject",
         KitChange.PutUp up => $"put up the {up.Shelter}",
         KitChange.Shade shade => $"shade by {Amount(shade.By)}, to {AmbientText.Value(shade.Light)}",
         KitChange.Before { Filter: { } filter } => $"put the {filter} before the lens",
@@ -88,7 +88,7 @@ public static class AdviceText
     private static string Placed(ExposurePlan now, int place) => now.Lights.FirstOrDefault(light => light.Place == place) is { } light ? Name(light) : "flash";
 
     private static string Moved(LightPlan? light, KitChange.Move move) =>
-        $"{(light is null ? "flash" : Name(light))} {(light is not null && move.Distance < light.Distance ? "nearer" : "further off")}, to {PlanFormat.Centimetres(move.Distance)}";
+        $"{(light is null ? "flash" : Name(light))} {(light is not null && move.Distance < light.Distance ? "nearer" : "further off")}, to {DistanceFormat.Centimetres(move.Distance)}";
 
     private static IEnumerable<string> Set(ExposurePlan now, ExposurePlan then, bool inShort)
     {

@@ -59,7 +59,7 @@ internal static class AssemblyText
         PackingStep.PartSides part => $"Pull the right side off the rails across, then the rails out of the left side ({Names(part.Rails)}): twist, don't lever.",
         PackingStep.PartLegs part => $"Lay the {Side(part.Side)} side down and pull its rails ({Names(part.Rails)}) out of its legs. Fittings stay on one end of a piece where that still fits the bag.",
         PackingStep.ShortenFeet feet => $"Screw the feet at {Names(feet.Joints)} in to their shortest.",
-        PackingStep.BundlePieces pieces => $"Bundle the pieces by letter and count them: {string.Join(", ", pieces.Pieces.Select(piece => $"{piece.Count} of {piece.Letter} ({PlanFormat.PieceLength(piece.Cut)})"))}.",
+        PackingStep.BundlePieces pieces => $"Bundle the pieces by letter and count them: {string.Join(", ", pieces.Pieces.Select(piece => $"{piece.Count} of {piece.Letter} ({CutFormat.PieceLength(piece.Cut)})"))}.",
         PackingStep.CountFittings fittings => $"Count the fittings: {fittings.Count}.",
         _ => throw new ArgumentOutOfRangeException(nameof(step), step, "A step without words."),
     };
@@ -86,7 +86,7 @@ internal static class AssemblyText
         AssemblyStep.CloseFrame close => $"Bring the right side, its front to the front, and push it onto all the rails at once, the lowest first: {Ends(close)}. Check that every mark meets its fitting's edge.",
         AssemblyStep.PinJoints pins => $"At each of {Names(pins.At)}, pushed home, drill {PlanFormat.AsSold(pins.Hole.Width)} straight through fitting and pipe, {Cut(pins.Hole.FromMouth)} from the fitting's mouth (template), once and for all; file the burrs off, outside and in. Push a pin through each: these joints are pulled when the frame is lifted.",
         AssemblyStep.SetOnFeet set => SetDown(set),
-        AssemblyStep.HangBallast ballast => $"Hang {PlanFormat.Mass(ballast.Mass)} (a bag of sand, stones or water) under the middle by cords from the four top corners.",
+        AssemblyStep.HangBallast ballast => $"Hang {MeasureFormat.Mass(ballast.Mass)} (a bag of sand, stones or water) under the middle by cords from the four top corners.",
         AssemblyStep.DrivePegs pegs => Pegs(pegs),
         AssemblyStep.LayStrips strips => Strips(strips.Ledge),
         AssemblyStep.LayPanel panel => Panel(panel),
@@ -103,7 +103,7 @@ internal static class AssemblyText
 
     private static string Feet(AssemblyStep.FitFeet feet) =>
         $"Drill the floor of each cap ({Names(feet.Joints)}), glue a nut over the hole inside and let it set. Screw a foot into it from below, its other nut and its washer on the screw, and set all alike to {Cut(feet.Level)} from the cap's floor to the ground."
-        + (feet.Longest > feet.Level ? $" For a slope of {PlanFormat.Degrees(feet.Slope)} they must reach from {Cut(feet.Shortest)} to {Cut(feet.Longest)}." : "");
+        + (feet.Longest > feet.Level ? $" For a slope of {MeasureFormat.Degrees(feet.Slope)} they must reach from {Cut(feet.Shortest)} to {Cut(feet.Longest)}." : "");
 
     private static string Legs(AssemblyStep.BuildLegs legs)
     {
@@ -132,14 +132,14 @@ internal static class AssemblyText
 
     private static string SetDown(AssemblyStep.SetOnFeet set) =>
         (set.Settings.Count > 0
-            ? $"Where the ground falls {PlanFormat.Degrees(set.Slope ?? Angle.Zero)} as the kit says, turn the feet beforehand, cap's floor to ground: {string.Join(", ", set.Settings.Select(foot => $"{foot.Joint} {Cut(foot.Extension)}{(foot.InReach ? "" : " (beyond its screw)")}"))}."
+            ? $"Where the ground falls {MeasureFormat.Degrees(set.Slope ?? Angle.Zero)} as the kit says, turn the feet beforehand, cap's floor to ground: {string.Join(", ", set.Settings.Select(foot => $"{foot.Joint} {Cut(foot.Extension)}{(foot.InReach ? "" : " (beyond its screw)")}"))}."
                 + (set.Settings.All(foot => foot.InReach) ? " " : " Where a foot does not reach, dig in the uphill side. ")
             : "")
         + $"Set the frame where it will stand, its front towards the camera, uphill side first, and turn the feet until a level on two neighbouring rails reads true. Count the threads: every foot keeps at least {Cut(set.LeastThread)} in its nuts.";
 
     private static string Pegs(AssemblyStep.DrivePegs pegs) => pegs.Corners.Count > 0
-        ? $"Tie a cord to each top corner ({string.Join("; ", pegs.Corners.Select(level => $"{Names(level.Parts)}, {Cut(level.Height)} up"))}), lead it outwards at 45° to a peg as far from the leg as the corner is high, and draw all {pegs.Count} cords taut; mark them, as people trip over them. Pull a peg with a spring balance: it must hold {PlanFormat.Mass(pegs.Hold)}."
-        : $"Peg the feet down with {pegs.Count} pegs, the same number at every foot, slanting away from the frame. Pull one with a spring balance: it must hold {PlanFormat.Mass(pegs.Hold)}.";
+        ? $"Tie a cord to each top corner ({string.Join("; ", pegs.Corners.Select(level => $"{Names(level.Parts)}, {Cut(level.Height)} up"))}), lead it outwards at 45° to a peg as far from the leg as the corner is high, and draw all {pegs.Count} cords taut; mark them, as people trip over them. Pull a peg with a spring balance: it must hold {MeasureFormat.Mass(pegs.Hold)}."
+        : $"Peg the feet down with {pegs.Count} pegs, the same number at every foot, slanting away from the frame. Pull one with a spring balance: it must hold {MeasureFormat.Mass(pegs.Hold)}.";
 
     private static string Strips(PanelLedge ledge)
     {
@@ -174,7 +174,7 @@ internal static class AssemblyText
     }
 
     private static string Vanishing(AssemblyStep step) => string.Join(' ', step.ShortPieces.Select(pieces =>
-        $"{pieces.Letter} is short, {PlanFormat.PieceLength(pieces.Length)}, {(pieces.Count == 1 ? "one piece" : $"{pieces.Count} pieces")}: pushed home, {(pieces.Shows <= Length.FromMillimeters(0.5) ? "nothing of it is seen, its two fittings touch" : $"only {Cut(pieces.Shows)} of it is seen between its two fittings")}."));
+        $"{pieces.Letter} is short, {CutFormat.PieceLength(pieces.Length)}, {(pieces.Count == 1 ? "one piece" : $"{pieces.Count} pieces")}: pushed home, {(pieces.Shows <= Length.FromMillimeters(0.5) ? "nothing of it is seen, its two fittings touch" : $"only {Cut(pieces.Shows)} of it is seen between its two fittings")}."));
 
     private static string Open(AssemblyStep step, FrameResult frame)
     {
@@ -209,5 +209,5 @@ internal static class AssemblyText
 
     private static string Joined(params ReadOnlySpan<string> parts) => string.Join(' ', parts.ToArray().Where(part => part.Length > 0).Select(part => part.Trim()));
 
-    private static string Cut(Length length) => PlanFormat.CutLength(length);
+    private static string Cut(Length length) => CutFormat.CutLength(length);
 }

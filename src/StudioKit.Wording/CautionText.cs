@@ -95,7 +95,7 @@ internal static class CautionText
     private static string Places(IReadOnlyList<FlashUnderSheet> flashes) => string.Join(' ', flashes.Select(Place));
 
     private static string Place(FlashUnderSheet flash) =>
-        $"{Sentence.Begin(flash.Flash)} {Held(flash.Support)} {PlanFormat.Centimetres(flash.BelowPanel)} under the sheet in {Listing(flash.SetUps)}.";
+        $"{Sentence.Begin(flash.Flash)} {Held(flash.Support)} {DistanceFormat.Centimetres(flash.BelowPanel)} under the sheet in {Listing(flash.SetUps)}.";
 
     private static string Held(FlashSupport? support) => support switch
     {
@@ -104,7 +104,7 @@ internal static class CautionText
         _ => "stands",
     };
 
-    private static string Air(PlanCaution caution) => $"Air of {PlanFormat.Temperature(caution.Air!.Value)}";
+    private static string Air(PlanCaution caution) => $"Air of {MeasureFormat.Temperature(caution.Air!.Value)}";
 
     private static string Field(PlanCaution caution) => FormattableString.Invariant($"{caution.Day!.Value.Hours:0.#} hours in the field");
 

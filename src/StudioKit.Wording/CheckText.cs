@@ -47,7 +47,7 @@ public static class CheckText
     public static string Locator(PlanCheck check)
     {
         ArgumentNullException.ThrowIfNull(check);
-        return check.Demand is CheckAmount.BagFill fill ? $"things of odd sizes fill {PlanFormat.Percent(fill.PackingFactor)} of a bag" : check.SourceLocator;
+        return check.Demand is CheckAmount.BagFill fill ? $"things of odd sizes fill {MeasureFormat.Percent(fill.PackingFactor)} of a bag" : check.SourceLocator;
     }
 
     /// <summary>What is asked and what is given, as a clause.</summary>

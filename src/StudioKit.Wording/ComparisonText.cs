@@ -13,10 +13,10 @@ public static class ComparisonText
         ArgumentNullException.ThrowIfNull(comparison);
         return
         [
-            Line(comparison, "mass", plan => PlanFormat.Mass(plan.Pack.Total)),
+            Line(comparison, "mass", plan => MeasureFormat.Mass(plan.Pack.Total)),
             Line(comparison, "panel", plan => PlanFormat.Rectangle(plan.Panel.Width, plan.Panel.Depth)),
             Line(comparison, "panel needed", plan => PlanFormat.Rectangle(plan.Panel.RequiredWidth, plan.Panel.RequiredDepth)),
-            Line(comparison, "panel mass", plan => PlanFormat.Mass(plan.Panel.Mass)),
+            Line(comparison, "panel mass", plan => MeasureFormat.Mass(plan.Panel.Mass)),
             Line(comparison, "checks that fail", plan => FormattableString.Invariant($"{plan.Checks.Count(check => !check.Passed)} of {plan.Checks.Count}")),
             .. Named(comparison, plan => plan.Framings, framing => framing.Name, framing => framing.Limit is { } limit ? ReachText.Of(limit) : $"{PlanFormat.Millimetres(framing.WorkingDistance)} to the glass"),
             .. Named(comparison, plan => plan.Exposures, exposure => $"{exposure.SetUp}, {exposure.Framing.Name}", Settings),

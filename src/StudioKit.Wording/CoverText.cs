@@ -24,14 +24,14 @@ internal static class CoverText
     }
 
     /// <summary>How long an animal may stay.</summary>
-    public static string Stay(CoverPlan cover) => $"{PlanFormat.Minutes(cover.Stay.Limit)} at most{Because(cover.Stay.Kind)}";
+    public static string Stay(CoverPlan cover) => $"{MeasureFormat.Minutes(cover.Stay.Limit)} at most{Because(cover.Stay.Kind)}";
 
     /// <summary>From where the picture is clear.</summary>
     public static string Clear(CoveredFraming framing) => framing.Clear.Count == 0 ? "No camera angle is clear." : $"Clear at {Ranges(framing.Clear)}.";
 
     /// <summary>Camera angles.</summary>
     public static string Ranges(IReadOnlyList<PitchRange> ranges) => string.Join(" and ", ranges.Select(range =>
-        range.From.Degrees >= range.To.Degrees ? PlanFormat.Degrees(range.From) : $"{PlanFormat.Degrees(range.From)} to {PlanFormat.Degrees(range.To)}"));
+        range.From.Degrees >= range.To.Degrees ? MeasureFormat.Degrees(range.From) : $"{MeasureFormat.Degrees(range.From)} to {MeasureFormat.Degrees(range.To)}"));
 
     /// <summary>The part that is looked through.</summary>
     public static string Face(CoverSight seen) => seen.Face is { } face ? Face(face) : "the water's edge";
@@ -66,7 +66,7 @@ internal static class CoverText
 
     /// <summary>A view with what spoils it.</summary>
     public static string Spoilt(CoveredFraming framing, CoveredView view) =>
-        $"{framing.Framing} at {PlanFormat.Degrees(view.Pitch)}: {string.Join("; ", view.Faults.Select(fault => Fault(fault, view)))}.";
+        $"{framing.Framing} at {MeasureFormat.Degrees(view.Pitch)}: {string.Join("; ", view.Faults.Select(fault => Fault(fault, view)))}.";
 
     /// <summary>What a report says of room, foot, stay and warmth.</summary>
     public static string Whole(CoverPlan cover) => string.Join(' ', new[]
@@ -97,10 +97,10 @@ internal static class CoverText
     private static string Clock(double hour) => FormattableString.Invariant($"{((int)Math.Round(hour) + 11) % 12 + 1} o'clock");
 
     private static string Showing(CoveredFraming framing) => string.Concat(framing.Views.Where(view => view.Shown.Count > 0)
-        .Select(view => $"At {PlanFormat.Degrees(view.Pitch)} {string.Join("; ", view.Shown.Select(Shown))}. "));
+        .Select(view => $"At {MeasureFormat.Degrees(view.Pitch)} {string.Join("; ", view.Shown.Select(Shown))}. "));
 
     private static string Seen(CoveredFraming framing) => string.Join(' ', framing.Views.GroupBy(view => (view.Seen.Face, view.Pitch.Degrees)).Select(views =>
-        $"At {PlanFormat.Degrees(views.First().Pitch)} through the {Face(views.First().Seen)}, {Glass(views.First())}."));
+        $"At {MeasureFormat.Degrees(views.First().Pitch)} through the {Face(views.First().Seen)}, {Glass(views.First())}."));
 
     private static string Glass(CoveredView view) => view.Room > Length.Zero ? $"glass {PlanFormat.Millimetres(view.Room)} from it" : "where the lens has no room";
 }

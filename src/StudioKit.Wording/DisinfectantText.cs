@@ -9,7 +9,7 @@ internal static class DisinfectantText
 {
     /// <summary>The line as it is printed.</summary>
     public static string Of(HandlingAdvice line) => line.Disinfectant is { } disinfectant
-        ? $"{line.Text.TrimEnd('.')}: {PlanFormat.FinePercent(disinfectant.Strength)} {Name(disinfectant.Agent)}, wet for {PlanFormat.Seconds(disinfectant.ContactTime)} or longer."
+        ? $"{line.Text.TrimEnd('.')}: {MeasureFormat.FinePercent(disinfectant.Strength)} {Name(disinfectant.Agent)}, wet for {MeasureFormat.Seconds(disinfectant.ContactTime)} or longer."
         : line.Text;
 
     private static string Name(DisinfectantAgent agent) => agent switch

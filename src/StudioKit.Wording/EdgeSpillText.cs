@@ -38,7 +38,7 @@ public static class EdgeSpillText
     public static string Against(LimbSpill? limb) => limb is null ? "none" : Tenths(limb.AgainstKey);
 
     private static string Rim(LimbSpill limb) => limb.RimShare > 0
-        ? $"within {AdviceText.Amount(-EdgeSpillPlan.RimFrom)} of them over {PlanFormat.ThreeDigits(Math.Round(100 * limb.RimShare, 1))} % of a round stem's width"
+        ? $"within {AdviceText.Amount(-EdgeSpillPlan.RimFrom)} of them over {MeasureFormat.ThreeDigits(Math.Round(100 * limb.RimShare, 1))} % of a round stem's width"
         : $"nowhere within {AdviceText.Amount(-EdgeSpillPlan.RimFrom)} of them";
 
     private static string Tenths(Physics.Exposure.Stops stops) => FormattableString.Invariant($"{stops.Value:+0.0;-0.0;0.0}");

@@ -65,7 +65,7 @@ public static class FiringText
         TriggerFaultKind.OtherChannel => FormattableString.Invariant($"it listens on channel {fault.Channels!.Value.Its}, and the {fault.Other} sends on {fault.Channels.Value.Senders}"),
         TriggerFaultKind.UnknownGroup => $"the {fault.Other} has no group {fault.Group}",
         TriggerFaultKind.SharesGroup => $"it has another power than the {fault.Other} in the same group {fault.Group}, for which the sender sets one",
-        TriggerFaultKind.OutOfRange => $"it stands {PlanFormat.Centimetres(fault.Range!.Value.Way)} off by the {fault.Trigger}, which reaches {PlanFormat.Centimetres(fault.Range.Value.Reach)}",
+        TriggerFaultKind.OutOfRange => $"it stands {DistanceFormat.Centimetres(fault.Range!.Value.Way)} off by the {fault.Trigger}, which reaches {DistanceFormat.Centimetres(fault.Range.Value.Reach)}",
         TriggerFaultKind.NothingToSee => $"the {fault.Trigger} sees no flash go off that it could follow",
         TriggerFaultKind.ShutterTooShort => "no hand is as quick as the shutter, which must stand open for a second",
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault.Kind, "A fault without words."),

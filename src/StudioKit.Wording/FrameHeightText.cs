@@ -7,7 +7,7 @@ namespace StudioKit.Wording;
 internal static class FrameHeightText
 {
     /// <summary>The height and what it is of.</summary>
-    public static string Of(FrameHeight height) => $"{What(height.Kind)} {PlanFormat.CutLength(height.Height)}";
+    public static string Of(FrameHeight height) => $"{What(height.Kind)} {CutFormat.CutLength(height.Height)}";
 
     private static string What(FrameHeightKind kind) => kind switch
     {

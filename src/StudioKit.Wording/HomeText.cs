@@ -11,7 +11,7 @@ internal static class HomeText
     {
         var changes = string.Concat(home.Lighter.Select((step, i) => FormattableString.Invariant($"{i + 1}. {Of(step)} ")));
         var proof = home.ProvenLeast ? "" : " A better choice may exist; the search was cut short.";
-        return $"To come down to {PlanFormat.Mass(home.Target)}: {changes}{Left(home)}; {PlanFormat.Mass(home.Mass)} remain{(home.Reached ? "" : ", still too much")}.{proof}";
+        return $"To come down to {MeasureFormat.Mass(home.Target)}: {changes}{Left(home)}; {MeasureFormat.Mass(home.Mass)} remain{(home.Reached ? "" : ", still too much")}.{proof}";
     }
 
     /// <summary>What one change is.</summary>
@@ -28,7 +28,7 @@ internal static class HomeText
     {
         var lost = step.Lost.Count == 0 ? "no framing lost" : $"lost: {string.Join("; ", step.Lost)}";
         var margin = step.MarginChange is { } change ? FormattableString.Invariant($", white margin {change.Value:+0.00;-0.00;±0} stop") : "";
-        return $"{Sentence.Begin(Of(step.Change))}: {PlanFormat.Mass(step.Saved)} less, {lost}{margin}.";
+        return $"{Sentence.Begin(Of(step.Change))}: {MeasureFormat.Mass(step.Saved)} less, {lost}{margin}.";
     }
 
     private static string Left(LeaveAtHomePlan home)

@@ -19,13 +19,13 @@ public static class LimitText
                 ? $"Full power of the {weak.Flash} is {By(weak)} short."
                 : $"{weak.Most.Nominal} power of the {weak.Flash}, the most allowed, is {By(weak)} short.",
             MissedLimit.FlashTooStrong strong => $"The lowest power of the {strong.Flash}, {strong.Least.Nominal}, is {By(strong)} too much.",
-            MissedLimit.RecyclesSlowly slow => $"The {slow.Flash} takes {PlanFormat.Seconds(slow.Takes)} to recycle at {slow.Power.Nominal}, longer than {PlanFormat.Seconds(slow.Longest)}.",
+            MissedLimit.RecyclesSlowly slow => $"The {slow.Flash} takes {MeasureFormat.Seconds(slow.Takes)} to recycle at {slow.Power.Nominal}, longer than {MeasureFormat.Seconds(slow.Longest)}.",
             MissedLimit.BurnsLong burns => FormattableString.Invariant(
                 $"The {burns.Flash} burns 1/{1 / burns.Burns.Seconds:0} s at {burns.Power.Nominal}, longer than 1/{1 / burns.Longest.Seconds:0} s, which freezes the subject."),
             MissedLimit.Veils veils => $"The brightest visible point lies {veils.Brightest} stops over clipping, more than the {veils.Highest} that the veil allows.",
             MissedLimit.AmbientTooBright bright => $"The light of the place is {By(bright)} too bright for {bright.Aperture.Nominal}, the sync speed {bright.Shutter.Nominal} and {bright.Iso.Nominal}.",
             MissedLimit.AmbientTooDim dim => $"The light of the place is {By(dim)} too dim for {dim.Aperture.Nominal}, {dim.Shutter.Nominal} and {dim.Iso.Nominal}.",
-            MissedLimit.LightsBackground lit => $"The flash lights the background {PlanFormat.Metres(lit.Behind)} behind to {lit.Level} stops, not {lit.Wanted}.",
+            MissedLimit.LightsBackground lit => $"The flash lights the background {DistanceFormat.Metres(lit.Behind)} behind to {lit.Level} stops, not {lit.Wanted}.",
             MissedLimit.Smears smears => FormattableString.Invariant($"Smear over {smears.Smear:0.#} pixels, where {smears.Most:0.#} pass for sharp."),
             _ => "What the camera would see of the panel cannot be worked out: mend the flash's place or the camera's angle first.",
         };

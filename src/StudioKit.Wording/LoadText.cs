@@ -14,7 +14,7 @@ internal static class LoadText
 
     /// <summary>The wind, from its mean to its gust.</summary>
     public static string Of(SiteWind wind) => FormattableString.Invariant(
-        $"Beaufort {wind.Beaufort}, mean to {PlanFormat.Speed(wind.Mean)}, gust factor {wind.GustFactor:0.##}, gust {PlanFormat.Speed(wind.Gust)}{(wind.Left < 1 ? $" behind the wind-break, which leaves {PlanFormat.Percent(Math.Round(wind.Left, 2))}" : "")}");
+        $"Beaufort {wind.Beaufort}, mean to {MeasureFormat.Speed(wind.Mean)}, gust factor {wind.GustFactor:0.##}, gust {MeasureFormat.Speed(wind.Gust)}{(wind.Left < 1 ? $" behind the wind-break, which leaves {MeasureFormat.Percent(Math.Round(wind.Left, 2))}" : "")}");
 
     private static string Of(StructuralLoad load) => load.Kind switch
     {
@@ -25,7 +25,7 @@ internal static class LoadText
         StructuralLoadKind.Ballast => $"ballast {Amount(load)}",
         StructuralLoadKind.Gust => $"gust {Amount(load)}",
         StructuralLoadKind.PegHold => $"a peg's hold {Amount(load)}",
-        StructuralLoadKind.StakeHold => $"a stake's hold {PlanFormat.Kilograms(Mass.FromKilograms(((Force)load.Value).Newtons / PanelSag.Gravity))} at {PlanFormat.Centimetres(Length.FromCentimeters(30))}",
+        StructuralLoadKind.StakeHold => $"a stake's hold {MeasureFormat.Kilograms(Mass.FromKilograms(((Force)load.Value).Newtons / PanelSag.Gravity))} at {DistanceFormat.Centimetres(Length.FromCentimeters(30))}",
         StructuralLoadKind.FeetBallast => $"on the feet {Amount(load)}",
         StructuralLoadKind.Air => $"air {Amount(load)}",
         StructuralLoadKind.SunWarming => FormattableString.Invariant($"warmed by the sun {((TemperatureDelta)load.Value).Kelvins:0.#} K"),

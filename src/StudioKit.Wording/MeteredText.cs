@@ -8,7 +8,7 @@ internal static class MeteredText
 {
     /// <summary>What the meter is taken to see.</summary>
     public static string Basis { get; } =
-        $"The meter is taken to see its flash's light alone, in the middle quarter of the frame, and to make the mean of it {PlanFormat.Percent(Math.Round(FlashMeter.MidTone, 2))} grey. "
+        $"The meter is taken to see its flash's light alone, in the middle quarter of the frame, and to make the mean of it {MeasureFormat.Percent(Math.Round(FlashMeter.MidTone, 2))} grey. "
         + "Cameras differ: try it on a test object against the power set by hand.";
 
     /// <summary>Behind the flash's name on a card; empty where it is not metered, or cannot be dialled.</summary>

@@ -11,7 +11,7 @@ internal static class RestandText
     public static string Of(KitChange.Restand change) => string.Join(", and ", Parts(change));
 
     /// <summary>Mass as a spring balance reads it.</summary>
-    public static string Kilograms(Mass mass) => PlanFormat.Kilograms(mass);
+    public static string Kilograms(Mass mass) => MeasureFormat.Kilograms(mass);
 
     private static IEnumerable<string> Parts(KitChange.Restand change)
     {
@@ -28,7 +28,7 @@ internal static class RestandText
 
         if (change.FootLength is { } foot)
         {
-            yield return $"Give the {sheet} feet {PlanFormat.Centimetres(foot)} long";
+            yield return $"Give the {sheet} feet {DistanceFormat.Centimetres(foot)} long";
         }
 
         if (change.Thickness is { } thickness)

@@ -19,8 +19,8 @@ public static class SessionStepText
             SessionStepKind.Sheltering => ShelterText.Step(step),
             SessionStepKind.SettingTriggers => FiringText.Step(step.Fired),
             SessionStepKind.StandingSheet when step.Upright is { WhereItGrows: true } sheet =>
-                $"Stand the {sheet.Name} {PlanFormat.Centimetres(sheet.Behind)} behind the {step.Subject}, square to the view. Bend its neighbours aside with a soft cord, break and tread on none, and let no stem stand between.",
-            SessionStepKind.StandingSheet when step.Upright is { } sheet => $"Stand the {sheet.Name} {PlanFormat.Centimetres(sheet.Behind)} behind where the {step.Subject} will be, square to the view.",
+                $"Stand the {sheet.Name} {DistanceFormat.Centimetres(sheet.Behind)} behind the {step.Subject}, square to the view. Bend its neighbours aside with a soft cord, break and tread on none, and let no stem stand between.",
+            SessionStepKind.StandingSheet when step.Upright is { } sheet => $"Stand the {sheet.Name} {DistanceFormat.Centimetres(sheet.Behind)} behind where the {step.Subject} will be, square to the view.",
             SessionStepKind.TurningPolariser => "Turn the polariser until the shine on a wet leaf goes, and leave it so.",
             SessionStepKind.Testing => $"Test object first: a twig {PlanFormat.Millimetres(step.SubjectLength)} long{Covered(step)}.",
             SessionStepKind.Settling when step.Cover is { HoldsWater: true } tank => $"Let the {step.Subject} swim into the {tank.Name}, in fresh water of its own pond, and settle.",

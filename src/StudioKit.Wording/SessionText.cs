@@ -55,8 +55,8 @@ public static class SessionText
         : $"{AmbientText.Value(light.Darkest)} to {AmbientText.Figure(light.Brightest)}";
 
     private static string Rounds(SessionBlock block) => block.Following is { } following
-        ? FormattableString.Invariant($"First round {PlanFormat.Minutes(block.First.Time)}, each of {block.Rounds - 1} more {PlanFormat.Minutes(following.Time)}: {PlanFormat.Minutes(block.Time)} in all, {block.Frames} frames.")
-        : FormattableString.Invariant($"One round of {PlanFormat.Minutes(block.Time)}, {block.Frames} frames.");
+        ? FormattableString.Invariant($"First round {MeasureFormat.Minutes(block.First.Time)}, each of {block.Rounds - 1} more {MeasureFormat.Minutes(following.Time)}: {MeasureFormat.Minutes(block.Time)} in all, {block.Frames} frames.")
+        : FormattableString.Invariant($"One round of {MeasureFormat.Minutes(block.Time)}, {block.Frames} frames.");
 
     private static string Time(int minute) => FormattableString.Invariant($"{minute / 60:00}:{minute % 60:00}");
 }

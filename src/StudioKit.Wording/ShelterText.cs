@@ -15,7 +15,7 @@ public static class ShelterText
         ArgumentNullException.ThrowIfNull(exposure);
         var shades = exposure.Shelters.Where(shelter => shelter.Kind != ShelterKind.WindBreak).Select(shelter => $"the {shelter.Name}").ToList();
         return shades.Count == 0 ? "" : FormattableString.Invariant(
-            $", {exposure.ShelterLoss.Value:0.0} stops less under {string.Join(" and ", shades)}{(exposure.SunShare is > 0 and var sun ? $" ({PlanFormat.Percent(Math.Round(sun, 2))} sun)" : "")}");
+            $", {exposure.ShelterLoss.Value:0.0} stops less under {string.Join(" and ", shades)}{(exposure.SunShare is > 0 and var sun ? $" ({MeasureFormat.Percent(Math.Round(sun, 2))} sun)" : "")}");
     }
 
     /// <summary>What is put up and taken down in a step of a session.</summary>
@@ -28,8 +28,8 @@ public static class ShelterText
     }
 
     private static string PutUp(ShelterPlan shelter) => shelter.Kind == ShelterKind.WindBreak
-        ? $"Put up the {shelter.Name} on the windward side, {PlanFormat.Centimetres(shelter.Distance)} from the subject{(shelter.Held ? ", held" : ", pegged and guyed")}."
-        : $"{(shelter.Held ? "Somebody holds" : "Put up")} the {shelter.Name} {PlanFormat.Centimetres(shelter.Distance)} over the subject{Towards(shelter)}.";
+        ? $"Put up the {shelter.Name} on the windward side, {DistanceFormat.Centimetres(shelter.Distance)} from the subject{(shelter.Held ? ", held" : ", pegged and guyed")}."
+        : $"{(shelter.Held ? "Somebody holds" : "Put up")} the {shelter.Name} {DistanceFormat.Centimetres(shelter.Distance)} over the subject{Towards(shelter)}.";
 
-    private static string Towards(ShelterPlan shelter) => shelter.Sunward is { Centimeters: >= 0.5 } by ? $", {PlanFormat.Centimetres(by)} towards the sun" : ", its shadow on it";
+    private static string Towards(ShelterPlan shelter) => shelter.Sunward is { Centimeters: >= 0.5 } by ? $", {DistanceFormat.Centimetres(by)} towards the sun" : ", its shadow on it";
 }

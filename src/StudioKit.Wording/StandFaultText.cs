@@ -9,7 +9,7 @@ internal static class StandFaultText
     /// <summary>A sentence.</summary>
     public static string Of(LightStandPlan stand, LightFault fault) => $"{stand.SetUp}, {stand.Framing}{At(fault)}: {Clause(stand, fault)}.";
 
-    private static string At(LightFault fault) => fault.Pitch is { } pitch ? $", camera at {PlanFormat.Degrees(pitch)}" : "";
+    private static string At(LightFault fault) => fault.Pitch is { } pitch ? $", camera at {MeasureFormat.Degrees(pitch)}" : "";
 
     private static string Clause(LightStandPlan stand, LightFault fault) => fault.Kind switch
     {
@@ -20,9 +20,9 @@ internal static class StandFaultText
         LightFaultKind.MeetsSheet => $"{stand.Flash} reaches through the sheet",
         LightFaultKind.MeetsFrame => $"{stand.Flash} meets a pipe of the frame",
         LightFaultKind.MeetsGround => $"{stand.Flash} reaches into the ground",
-        LightFaultKind.OutOfReach => $"{stand.Holder} is {PlanFormat.Centimetres(fault.By!.Value)} too short for {stand.Flash}",
-        LightFaultKind.TooLow => $"{stand.Holder} does not go low enough for {stand.Flash}, by {PlanFormat.Centimetres(fault.By!.Value)}",
-        LightFaultKind.TooHigh => $"{stand.Holder} does not go high enough for {stand.Flash}, by {PlanFormat.Centimetres(fault.By!.Value)}",
+        LightFaultKind.OutOfReach => $"{stand.Holder} is {DistanceFormat.Centimetres(fault.By!.Value)} too short for {stand.Flash}",
+        LightFaultKind.TooLow => $"{stand.Holder} does not go low enough for {stand.Flash}, by {DistanceFormat.Centimetres(fault.By!.Value)}",
+        LightFaultKind.TooHigh => $"{stand.Holder} does not go high enough for {stand.Flash}, by {DistanceFormat.Centimetres(fault.By!.Value)}",
         LightFaultKind.Glare => $"the mirror image of {stand.Flash} in the sheet is {AdviceText.Amount(fault.Over!.Value)} over the veil's limit",
         LightFaultKind.Brightens => $"light from above brings the sheet {AdviceText.Amount(fault.Over!.Value)} over the veil's limit",
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault.Kind, "A fault without words."),

@@ -27,7 +27,7 @@ public static class StandText
     public static string InShort(LightStandPlan stand, bool withHolder)
     {
         ArgumentNullException.ThrowIfNull(stand);
-        return $"{RoleText.Title(stand.Role)}: {PlanFormat.Centimetres(stand.Distance)}, {Direction(stand.From)}{(withHolder ? ", " + Held(stand) : "")}.";
+        return $"{RoleText.Title(stand.Role)}: {DistanceFormat.Centimetres(stand.Distance)}, {Direction(stand.From)}{(withHolder ? ", " + Held(stand) : "")}.";
     }
 
     /// <summary>By the clock that lies about the subject, six towards the camera, and how high.</summary>
@@ -60,13 +60,13 @@ public static class StandText
         {
             ({ } holder, _) => stand.HeldBy switch
             {
-                HolderKind.Stand when stand.ReachNeeded.Meters > 0.005 => $"on {holder}, boom out {PlanFormat.Centimetres(stand.ReachNeeded)}, {PlanFormat.Centimetres(stand.OverGround)} over the ground",
-                HolderKind.Stand or HolderKind.Ground => $"on {holder}, {PlanFormat.Centimetres(stand.OverGround)} over the ground",
-                HolderKind.Hand => $"in {holder}, {PlanFormat.Centimetres(stand.ReachNeeded)} from the camera",
-                _ => $"on {holder}, {PlanFormat.Centimetres(stand.ReachNeeded)} from where it is fastened",
+                HolderKind.Stand when stand.ReachNeeded.Meters > 0.005 => $"on {holder}, boom out {DistanceFormat.Centimetres(stand.ReachNeeded)}, {DistanceFormat.Centimetres(stand.OverGround)} over the ground",
+                HolderKind.Stand or HolderKind.Ground => $"on {holder}, {DistanceFormat.Centimetres(stand.OverGround)} over the ground",
+                HolderKind.Hand => $"in {holder}, {DistanceFormat.Centimetres(stand.ReachNeeded)} from the camera",
+                _ => $"on {holder}, {DistanceFormat.Centimetres(stand.ReachNeeded)} from where it is fastened",
             },
             (null, true) => "in the free hand",
-            _ => $"held by a helper: {PlanFormat.Centimetres(stand.ReachNeeded)} from the camera",
+            _ => $"held by a helper: {DistanceFormat.Centimetres(stand.ReachNeeded)} from the camera",
         };
     }
 
@@ -117,7 +117,7 @@ public static class StandText
     };
 
     private static string Step(Length by, string positive, string negative) =>
-        Math.Abs(by.Centimeters) < 0.5 ? "" : $"{PlanFormat.Centimetres(by.Meters < 0 ? -by : by)} {(by.Meters < 0 ? negative : positive)}";
+        Math.Abs(by.Centimeters) < 0.5 ? "" : $"{DistanceFormat.Centimetres(by.Meters < 0 ? -by : by)} {(by.Meters < 0 ? negative : positive)}";
 
     private static string Whole(Angle angle) => $"{Figure(Math.Round(angle.Degrees))}°";
 

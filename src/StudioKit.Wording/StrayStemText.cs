@@ -22,7 +22,7 @@ public static class StrayStemText
     public static string From(VanishingStem stem)
     {
         ArgumentNullException.ThrowIfNull(stem);
-        return stem.From is { } from ? PlanFormat.Centimetres(Length.FromCentimeters(Math.Ceiling((from.Centimeters * 2) - 1e-9) / 2)) : "nowhere";
+        return stem.From is { } from ? DistanceFormat.Centimetres(Length.FromCentimeters(Math.Ceiling((from.Centimeters * 2) - 1e-9) / 2)) : "nowhere";
     }
 
     /// <summary>Width of a stem, rounded down: a wider one may show.</summary>
@@ -37,7 +37,7 @@ public static class StrayStemText
     {
         ArgumentNullException.ThrowIfNull(stems);
         return stems is { ClearWidth: { } width, ClearHeight: { } height }
-            ? PlanFormat.CentimetreSides(Length.FromCentimeters(Math.Ceiling(width.Centimeters)), Length.FromCentimeters(Math.Ceiling(height.Centimeters)))
+            ? DistanceFormat.CentimetreSides(Length.FromCentimeters(Math.Ceiling(width.Centimeters)), Length.FromCentimeters(Math.Ceiling(height.Centimeters)))
             : "";
     }
 }

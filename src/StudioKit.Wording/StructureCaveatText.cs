@@ -23,7 +23,7 @@ internal static class StructureCaveatText
         StructuralCaveatKind.RailUnderElbow =>
             FormattableString.Invariant($"{(caveat.Safety == 2 ? "Half" : $"1/{caveat.Safety:0.##} of")} the strength at the day's warmth is allowed; the elbow presses the rail down by {PlanFormat.WholeMillimetres(caveat.Size ?? Length.Zero)}."),
         StructuralCaveatKind.SoftenedPipe =>
-            FormattableString.Invariant($"At {PlanFormat.Temperature(caveat.Warmth ?? Temperature.Zero)} PVC keeps {100 * caveat.StiffnessKept:0} % of its stiffness and {100 * caveat.StrengthKept:0} % of its strength."),
+            FormattableString.Invariant($"At {MeasureFormat.Temperature(caveat.Warmth ?? Temperature.Zero)} PVC keeps {100 * caveat.StiffnessKept:0} % of its stiffness and {100 * caveat.StrengthKept:0} % of its strength."),
         StructuralCaveatKind.BrittlePipe => "PVC is brittle near freezing: do not drop or strike it.",
         _ => OfLegsAndWind(caveat),
     };

@@ -27,7 +27,7 @@ internal static class StructureRemedyText
             : throw NoAmount(remedy),
         CheckRemedyKind.StandOtherwise when remedy.Restand is { } restand => $"{RestandText.Of(restand)}.",
         CheckRemedyKind.OutOfWind when remedy.Amount is CheckAmount.Measure { Value: Speed mean } =>
-            $"Stand it only in wind of up to {PlanFormat.Speed(mean)} on the mean, in the lee of something, or take a smaller sheet: nothing else that was tried would do alone.",
+            $"Stand it only in wind of up to {MeasureFormat.Speed(mean)} on the mean, in the lee of something, or take a smaller sheet: nothing else that was tried would do alone.",
         CheckRemedyKind.SmallerStudio => "A smaller panel or a lower frame: no sheet, pipe, peg or cord that was tried would do alone.",
         _ => throw new ArgumentOutOfRangeException(nameof(remedy), remedy.Kind, "A remedy without words."),
     };
@@ -35,7 +35,7 @@ internal static class StructureRemedyText
     private static string UnderMiddle(CheckAmount.AddedBallast ballast) =>
         $"{Kilograms(ballast.UnderMiddle)}{(ballast.Hung > Mass.Zero ? " more" : "")} under the middle";
 
-    private static string Kilograms(Mass mass) => PlanFormat.Kilograms(mass);
+    private static string Kilograms(Mass mass) => MeasureFormat.Kilograms(mass);
 
     private static string Tenths(CheckAmount amount) => PlanFormat.TenthMillimetres(LengthOf(amount));
 

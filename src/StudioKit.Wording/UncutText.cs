@@ -17,5 +17,5 @@ public static class UncutText
             : FormattableString.Invariant($"'{piece.Label}' ({size}) is missing {piece.Count} times for want of stock: add stock.");
     }
 
-    private static string Side(Length side) => PlanFormat.CutLength(side);
+    private static string Side(Length side) => CutFormat.CutLength(side);
 }

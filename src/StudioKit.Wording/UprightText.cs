@@ -17,9 +17,9 @@ public static class UprightText
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(light);
         var upright = plan.Uprights.First(one => one.Name == light.Upright);
-        var edge = upright.LowerEdge > Length.Zero ? $"its lower edge {PlanFormat.Centimetres(upright.LowerEdge)} over the {Base(upright)}" : $"its lower edge on the {Base(upright)}";
-        var lean = upright.Lean.Degrees > 0 ? $", leant {PlanFormat.Degrees(upright.Lean)} away from the camera" : "";
-        return $"The {upright.Name}, {PlanFormat.Rectangle(upright.Width, upright.Height)}, stands {PlanFormat.Centimetres(light.FromSubject)} behind the subject, {edge}{lean}.";
+        var edge = upright.LowerEdge > Length.Zero ? $"its lower edge {DistanceFormat.Centimetres(upright.LowerEdge)} over the {Base(upright)}" : $"its lower edge on the {Base(upright)}";
+        var lean = upright.Lean.Degrees > 0 ? $", leant {MeasureFormat.Degrees(upright.Lean)} away from the camera" : "";
+        return $"The {upright.Name}, {PlanFormat.Rectangle(upright.Width, upright.Height)}, stands {DistanceFormat.Centimetres(light.FromSubject)} behind the subject, {edge}{lean}.";
     }
 
     /// <summary>The same for a card.</summary>
@@ -29,7 +29,7 @@ public static class UprightText
     {
         ArgumentNullException.ThrowIfNull(light);
         var (low, on) = (light.Sheet.Section.Panel[0].Up, light.OnPanel ? "panel" : "ground");
-        return $"{Sentence.Begin(light.Upright)} {PlanFormat.Centimetres(light.FromSubject)} behind the subject, its lower edge {(low > Length.Zero ? $"{PlanFormat.Centimetres(low)} over" : "on")} the {on}.";
+        return $"{Sentence.Begin(light.Upright)} {DistanceFormat.Centimetres(light.FromSubject)} behind the subject, its lower edge {(low > Length.Zero ? $"{DistanceFormat.Centimetres(low)} over" : "on")} the {on}.";
     }
 
     /// <summary>Where one of an exposure's flashes behind it stands, without the distance that a card prints in figures.</summary>
@@ -51,7 +51,7 @@ public static class UprightText
     public static string Flash(FlashBehindPlan flash)
     {
         ArgumentNullException.ThrowIfNull(flash);
-        return $"{flash.Flash}{(flash.Modifier is null ? "" : $" with {flash.Modifier}")}: window {PlanFormat.Centimetres(flash.Distance)} behind the sheet, {Place(flash)}.";
+        return $"{flash.Flash}{(flash.Modifier is null ? "" : $" with {flash.Modifier}")}: window {DistanceFormat.Centimetres(flash.Distance)} behind the sheet, {Place(flash)}.";
     }
 
     /// <summary>The same for a card, without the distance that it prints in figures.</summary>
@@ -62,11 +62,11 @@ public static class UprightText
         ArgumentNullException.ThrowIfNull(flash);
         var aside = flash.Right.Millimeters switch
         {
-            > 0.5 => $", {PlanFormat.Centimetres(flash.Right)} to the right",
-            < -0.5 => $", {PlanFormat.Centimetres(-flash.Right)} to the left",
+            > 0.5 => $", {DistanceFormat.Centimetres(flash.Right)} to the right",
+            < -0.5 => $", {DistanceFormat.Centimetres(-flash.Right)} to the left",
             _ => "",
         };
-        return $"its middle {PlanFormat.Centimetres(flash.OverGround)} up{aside}, {Aim(flash)}";
+        return $"its middle {DistanceFormat.Centimetres(flash.OverGround)} up{aside}, {Aim(flash)}";
     }
 
     private static string Aim(FlashBehindPlan flash) => Math.Abs(flash.Tilt.Degrees) < 0.5 && Math.Abs(flash.Turn.Degrees) < 0.5 ? "facing the subject" : "aimed at the subject";

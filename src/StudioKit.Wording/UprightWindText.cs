@@ -25,7 +25,7 @@ public static class UprightWindText
     public static string Of(UprightStandPlan upright)
     {
         ArgumentNullException.ThrowIfNull(upright);
-        return $"It stands in gusts of up to {PlanFormat.Speed(Tenths(upright.HighestGust))}, a mean of {PlanFormat.Speed(Tenths(upright.HighestMean))}: take it down from {Force(upright.TakeDownFrom)} on.";
+        return $"It stands in gusts of up to {MeasureFormat.Speed(Tenths(upright.HighestGust))}, a mean of {MeasureFormat.Speed(Tenths(upright.HighestMean))}: take it down from {Force(upright.TakeDownFrom)} on.";
     }
 
     // A wind that it stands in is never rounded up.

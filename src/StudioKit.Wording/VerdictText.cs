@@ -44,5 +44,5 @@ public static class VerdictText
         return exposure.Verdict is { Verdict: not Verdict.DoesNotWork, FirstFrame: { } right } ? $"{Word(exposure)}, {Percent(right)}" : Word(exposure);
     }
 
-    private static string Percent(double share) => share is > 0 and < 0.01 ? "under 1 %" : share is > 0.99 and < 1 ? "over 99 %" : PlanFormat.Percent(Math.Round(share, 2));
+    private static string Percent(double share) => share is > 0 and < 0.01 ? "under 1 %" : share is > 0.99 and < 1 ? "over 99 %" : MeasureFormat.Percent(Math.Round(share, 2));
 }

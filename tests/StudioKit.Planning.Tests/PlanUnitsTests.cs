@@ -28,8 +28,8 @@ public sealed class PlanUnitsTests
     [InlineData(TextUnits.Both, "600 mm (23 5/8 in)", "45 cm (17 3/4 in)", "1.12 kg (2 lb 8 oz)", "802 mm ± 27 mm (31.6 in ± 1.1 in)", "44.5 mm (1 3/4 in)")]
     public void A_scope_tells_everything_in_its_units(TextUnits units, string length, string byHand, string mass, string unsure, string cut) => new PlanUnits(units, WrittenLengths.None).Tell(() => new[]
     {
-        PlanFormat.Millimetres(Length.FromMillimeters(600)), PlanFormat.Centimetres(Length.FromCentimeters(45.1)), PlanFormat.Mass(Mass.FromGrams(1120)),
-        PlanFormat.GiveOrTake(Length.FromMillimeters(802), Length.FromMillimeters(27)), PlanFormat.CutLength(Length.FromMillimeters(44.4)),
+        PlanFormat.Millimetres(Length.FromMillimeters(600)), DistanceFormat.Centimetres(Length.FromCentimeters(45.1)), MeasureFormat.Mass(Mass.FromGrams(1120)),
+        PlanFormat.GiveOrTake(Length.FromMillimeters(802), Length.FromMillimeters(27)), CutFormat.CutLength(Length.FromMillimeters(44.4)),
     }).Should().Equal(length, byHand, mass, unsure, cut);
 
     [Fact]

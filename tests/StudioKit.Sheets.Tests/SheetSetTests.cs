@@ -59,7 +59,7 @@ public sealed class SheetSetTests
         foreach (var item in SamplePlan.Plan.Pack.Items)
         {
             text.Split(item.Name).Should().HaveCount(2, item.Name);
-            text.Should().Contain(PlanFormat.Mass(item.Mass));
+            text.Should().Contain(MeasureFormat.Mass(item.Mass));
         }
     }
 

@@ -65,7 +65,7 @@ internal static class ExposureCommand
     private static string Lines(LightBudget budget, Stops target, WhitenessVerdict verdict) => TextLines.Of(
         [
             .. budget.Lines.Select(line => (line.Item, $"{Signed(line.Stops)}  {line.Detail}")),
-            ("white margin", $"{Signed(budget.Total)}  give or take {PlanFormat.ThreeDigits(budget.Uncertainty.Value)} stops, {target.Nominal} wanted: {Words(verdict)}"),
+            ("white margin", $"{Signed(budget.Total)}  give or take {MeasureFormat.ThreeDigits(budget.Uncertainty.Value)} stops, {target.Nominal} wanted: {Words(verdict)}"),
         ],
         [.. budget.Lines.Select(line => $"{line.Item}: {Bibliography.Cite(line.SourceKey, line.SourceLocator)}").Prepend("Sources")]);
 
@@ -75,7 +75,7 @@ internal static class ExposureCommand
         {
             > 0.99 => "over 99 %",
             < 0.01 => "under 1 %",
-            var probability => PlanFormat.Percent(Math.Round(probability, 2)),
+            var probability => MeasureFormat.Percent(Math.Round(probability, 2)),
         };
         return verdict.Whiteness switch
         {

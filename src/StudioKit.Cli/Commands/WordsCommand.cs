@@ -90,7 +90,7 @@ internal static class WordsCommand
         {
             table.AddRow(
                 Markup.Escape(scene.Scene), Range(AmbientText.Figure(scene.Lowest), AmbientText.Figure(scene.Highest)),
-                Range(PlanFormat.IlluminanceFigure(LightMeter.IlluminanceOf(scene.Lowest)), PlanFormat.IlluminanceFigure(LightMeter.IlluminanceOf(scene.Highest))));
+                Range(MeasureFormat.IlluminanceFigure(LightMeter.IlluminanceOf(scene.Lowest)), MeasureFormat.IlluminanceFigure(LightMeter.IlluminanceOf(scene.Highest))));
         }
 
         console.Write(table);

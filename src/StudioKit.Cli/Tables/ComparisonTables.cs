@@ -20,6 +20,6 @@ internal static class ComparisonTables
         var difference = comparison.MassDifference;
         console.WriteLine(difference.Grams == 0
             ? "Both weigh the same."
-            : $"{comparison.Second.Kit.Name} is {PlanFormat.Mass(difference.Grams > 0 ? difference : -difference)} {(difference.Grams > 0 ? "heavier" : "lighter")}.");
+            : $"{comparison.Second.Kit.Name} is {MeasureFormat.Mass(difference.Grams > 0 ? difference : -difference)} {(difference.Grams > 0 ? "heavier" : "lighter")}.");
     }
 }

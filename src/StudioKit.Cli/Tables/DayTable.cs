@@ -14,7 +14,7 @@ internal static class DayTable
         foreach (var hour in day.Hours)
         {
             sun.AddRow(
-                DayText.Time(hour.Minute), PlanFormat.Degrees(hour.Height), DayText.Direction(hour.Azimuth), DayText.Shadow(hour),
+                DayText.Time(hour.Minute), MeasureFormat.Degrees(hour.Height), DayText.Direction(hour.Azimuth), DayText.Shadow(hour),
                 hour.ShadowOverHeight is null ? "" : DayText.Direction(hour.ShadowDirection));
             light.AddRow(
                 DayText.Time(hour.Minute), DayText.Light(hour.Lights[0]), DayText.Light(hour.Lights[1]), DayText.Light(hour.Lights[2]), Markup.Escape(DayText.SetUps(hour)));

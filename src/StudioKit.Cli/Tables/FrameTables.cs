@@ -38,7 +38,7 @@ internal static class FrameTables
         console.Write(table);
         console.WriteLine(
             $"{string.Concat(upright.Fittings.Select(fitting => $"{fitting.Count} {fitting.Name}, "))}{upright.SheetClips} clips from sheet to pipe. "
-            + $"Pipe and fittings {PlanFormat.Mass(upright.CarrierMass)}, sheet {PlanFormat.Mass(upright.SheetMass)}. {UprightWindText.Of(upright)}");
+            + $"Pipe and fittings {MeasureFormat.Mass(upright.CarrierMass)}, sheet {MeasureFormat.Mass(upright.SheetMass)}. {UprightWindText.Of(upright)}");
     }
 
     private static void WritePieces(IAnsiConsole console, FramePlan frame)
@@ -52,7 +52,7 @@ internal static class FrameTables
         console.Write(table);
         console.WriteLine(
             $"{frame.PipeName}; {string.Join(", ", frame.Fittings.Select(fitting => $"{fitting.Count} {fitting.Name}"))}. "
-            + $"Pipe and fittings {PlanFormat.Mass(frame.Mass)}, all that stands {PlanFormat.Mass(frame.StandingMass)}.");
+            + $"Pipe and fittings {MeasureFormat.Mass(frame.Mass)}, all that stands {MeasureFormat.Mass(frame.StandingMass)}.");
     }
 
     private static void WriteBars(IAnsiConsole console, Workshop workshop)
@@ -108,7 +108,7 @@ internal static class FrameTables
     private static string Proof(CutProof proof) => proof switch
     {
         { ProvenOptimal: true } => $"Proven: no plan can be better ({proof.Method}).",
-        { Gap: { } gap } => $"At most {PlanFormat.Percent((double)gap)} above the best plan ({proof.Method}).",
+        { Gap: { } gap } => $"At most {MeasureFormat.Percent((double)gap)} above the best plan ({proof.Method}).",
         _ => $"Not every piece can be cut ({proof.Method}).",
     };
 

@@ -43,7 +43,7 @@ internal static class PanelLightTables
                 PlanFormat.Millimetres(flash.OverGround),
                 PlanFormat.Millimetres(flash.FromLeft),
                 PlanFormat.Millimetres(flash.FromFront),
-                PlanFormat.Degrees(flash.Tilt),
+                MeasureFormat.Degrees(flash.Tilt),
                 PlanFormat.Millimetres(flash.InverseSquareFrom),
                 $"{Hundredths(flash.NearFieldShortfall.Value)} stop");
         }
@@ -65,7 +65,7 @@ internal static class PanelLightTables
                 PlanFormat.PanelPlace(light, framing.Darkest.Place),
                 Hundredths(framing.Brightest.Margin.Value),
                 PlanFormat.PanelPlace(light, framing.Brightest.Place),
-                PlanFormat.Percent(Math.Round(framing.ClippedFraction, 2)),
+                MeasureFormat.Percent(Math.Round(framing.ClippedFraction, 2)),
                 framing.Veil is { } veil ? Hundredths(veil.Value) : "–",
                 framing.UplightAgainstKey is { } glow ? Hundredths(glow.Value) : "–");
         }

@@ -48,7 +48,7 @@ internal static class PlacementTables
 
         if (placement.EnergySaved is { } saved)
         {
-            console.WriteLine($"The recommendation saves {PlanFormat.Percent(Math.Round(saved, 2))} of the energy that the kit's own placement takes.");
+            console.WriteLine($"The recommendation saves {MeasureFormat.Percent(Math.Round(saved, 2))} of the energy that the kit's own placement takes.");
         }
         else if (placement.Recommended is not null)
         {
@@ -71,8 +71,8 @@ internal static class PlacementTables
         (choice.Count == 2 ? "±" : "") + Signed(choice.OffsetRight),
         Signed(choice.OffsetBack),
         choice.AimBack is { } back ? $"{Signed(back)} back" : "straight up",
-        choice.Limit is PlacementLimit.Geometry ? "–" : PlanFormat.ThreeDigits(choice.FullPowerFlashes),
-        choice.Limit is PlacementLimit.None ? PlanFormat.ThreeDigits(choice.Spread.Value) : Reason(choice.Limit),
+        choice.Limit is PlacementLimit.Geometry ? "–" : MeasureFormat.ThreeDigits(choice.FullPowerFlashes),
+        choice.Limit is PlacementLimit.None ? MeasureFormat.ThreeDigits(choice.Spread.Value) : Reason(choice.Limit),
     ];
 
     private static string Flash(PlacementChoice choice)

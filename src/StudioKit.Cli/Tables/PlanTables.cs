@@ -66,10 +66,10 @@ internal static class PlanTables
         table.AddRow("size needed", PlanFormat.Rectangle(panel.RequiredWidth, panel.RequiredDepth));
         if (panel.LargestFraming is { } framing && panel.LargestPitch is { } pitch)
         {
-            table.AddRow("set by", Markup.Escape($"{framing}, camera {PlanFormat.Degrees(pitch)} under the horizontal"));
+            table.AddRow("set by", Markup.Escape($"{framing}, camera {MeasureFormat.Degrees(pitch)} under the horizontal"));
         }
 
-        table.AddRow("mass", PlanFormat.Mass(panel.Mass) + TableConsole.Origin(panel.MassOrigin));
+        table.AddRow("mass", MeasureFormat.Mass(panel.Mass) + TableConsole.Origin(panel.MassOrigin));
         console.Write(table.HideHeaders());
         TableConsole.Notes(console, panel.Caveats);
     }
@@ -85,7 +85,7 @@ internal static class PlanTables
                 PlanFormat.Rectangle(framing.FieldWidth, framing.FieldHeight),
                 PlanFormat.GiveOrTake(framing.WorkingDistance, framing.WorkingDistanceUncertainty),
                 PlanFormat.Millimetres(framing.SubjectToSensor),
-                PlanFormat.ThreeDigits(framing.EffectiveApertureFactor));
+                MeasureFormat.ThreeDigits(framing.EffectiveApertureFactor));
         }
 
         console.Write(table);
@@ -117,7 +117,7 @@ internal static class PlanTables
                 Markup.Escape(string.Join('\n', exposure.Lights.Select(Light))),
                 exposure is { WhiteMargin: { } darkest, BrightestMargin: { } brightest } ? $"{darkest.Nominal} to {brightest.Nominal}" : "–",
                 exposure.AmbientLevel.Nominal,
-                $"{PlanFormat.ThreeDigits(Math.Round(exposure.Uncertainty.Value, 2))} stop",
+                $"{MeasureFormat.ThreeDigits(Math.Round(exposure.Uncertainty.Value, 2))} stop",
                 VerdictText.FirstFrame(exposure),
                 PlanFormat.Millimetres(exposure.Sharpness.DepthOfField));
         }
@@ -133,7 +133,7 @@ internal static class PlanTables
             .Prepend($"{exposure.Framing.Name}, {VerdictText.Word(exposure)}: {VerdictText.Missed(exposure)}");
 
     private static string Light(LightPlan light) =>
-        $"{MemberText.Of(light.Role)} {light.PowerText} at {PlanFormat.Centimetres(light.Distance)}, {PlanFormat.Zoom(light.Zoom)}";
+        $"{MemberText.Of(light.Role)} {light.PowerText} at {DistanceFormat.Centimetres(light.Distance)}, {PlanFormat.Zoom(light.Zoom)}";
 
     private static void WritePack(IAnsiConsole console, PackPlan pack)
     {
@@ -146,16 +146,16 @@ internal static class PlanTables
                 Markup.Escape(item.Bag ?? "–"),
                 Markup.Escape(item.Name),
                 item.Count.ToString(System.Globalization.CultureInfo.InvariantCulture),
-                PlanFormat.Mass(item.Mass) + TableConsole.Origin(item.Origin));
+                MeasureFormat.Mass(item.Mass) + TableConsole.Origin(item.Origin));
         }
 
         foreach (var bag in pack.Bags)
         {
-            var share = bag.ShareOfBodyMass is { } value ? $", {PlanFormat.Percent(value)} of the carrier's body mass" : "";
-            table.AddRow(Markup.Escape(bag.Name), Markup.Escape($"bag in all{share}"), "", PlanFormat.Mass(bag.Mass));
+            var share = bag.ShareOfBodyMass is { } value ? $", {MeasureFormat.Percent(value)} of the carrier's body mass" : "";
+            table.AddRow(Markup.Escape(bag.Name), Markup.Escape($"bag in all{share}"), "", MeasureFormat.Mass(bag.Mass));
         }
 
-        table.AddRow("", "everything", "", PlanFormat.Mass(pack.Total));
+        table.AddRow("", "everything", "", MeasureFormat.Mass(pack.Total));
         console.Write(table);
         TableConsole.Notes(console, pack.Notes);
     }

@@ -29,13 +29,13 @@ internal static class SessionTable
         {
             table.AddRow(
                 Markup.Escape(SessionStepText.Of(step)), Markup.Escape(step.Card), SessionText.Of(block, part),
-                step.Time.Seconds > 0 ? PlanFormat.Minutes(step.Time) : "", Number(step.Frames), Number(step.Flashes));
+                step.Time.Seconds > 0 ? MeasureFormat.Minutes(step.Time) : "", Number(step.Frames), Number(step.Flashes));
         }
 
-        table.AddRow("first round", "", "", PlanFormat.Minutes(block.First.Time), Number(block.First.Frames), Number(block.First.Flashes));
+        table.AddRow("first round", "", "", MeasureFormat.Minutes(block.First.Time), Number(block.First.Frames), Number(block.First.Flashes));
         if (block.Following is { } following)
         {
-            table.AddRow("each following round", "", "", PlanFormat.Minutes(following.Time), Number(following.Frames), Number(following.Flashes));
+            table.AddRow("each following round", "", "", MeasureFormat.Minutes(following.Time), Number(following.Frames), Number(following.Flashes));
         }
 
         console.Write(table);

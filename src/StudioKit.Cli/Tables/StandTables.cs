@@ -28,7 +28,7 @@ internal static class StandTables
     private static string[] Row(IReadOnlyList<LightStandPlan> light) =>
     [
         $"{RoleText.Word(light[0].Role)}: {light[0].Flash}, {light[0].Modifier ?? "bare"}",
-        PlanFormat.Centimetres(light[0].Distance),
+        DistanceFormat.Centimetres(light[0].Distance),
         StandText.Direction(light[0].From),
         StandText.Sides(light[0]),
         StandText.Held(light.MaxBy(stand => stand.ReachNeeded)!),

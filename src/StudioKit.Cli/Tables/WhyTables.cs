@@ -36,7 +36,7 @@ internal static class WhyTables
 
     private static void WriteLight(IAnsiConsole console, LightPlan light, List<string> sources)
     {
-        var title = $"{light.Flash}, {MemberText.Of(light.Role)}: {light.PowerText} at {PlanFormat.Centimetres(light.Distance)}, {PlanFormat.Zoom(light.Zoom)}";
+        var title = $"{light.Flash}, {MemberText.Of(light.Role)}: {light.PowerText} at {DistanceFormat.Centimetres(light.Distance)}, {PlanFormat.Zoom(light.Zoom)}";
         var table = TableConsole.Table(title, "", "stops", "±", "detail", "source");
         table.Columns[1].RightAligned();
         table.Columns[2].RightAligned();
@@ -49,14 +49,14 @@ internal static class WhyTables
 
         table.AddRow(
             light.Role.IsBackground() ? "white margin" : "against correct exposure",
-            Signed(light.Budget.Total), Spread(light.Budget.Uncertainty), $"first bracket {PlanFormat.ThreeDigits(Math.Round(light.Budget.Bracket(light.PowerStep).Value, 2))} stop either side", "sum of the lines, ± in quadrature");
+            Signed(light.Budget.Total), Spread(light.Budget.Uncertainty), $"first bracket {MeasureFormat.ThreeDigits(Math.Round(light.Budget.Bracket(light.PowerStep).Value, 2))} stop either side", "sum of the lines, ± in quadrature");
         console.Write(table);
     }
 
     private static IEnumerable<string> Notes(ExposurePlan exposure, AdviceBook advice)
     {
-        yield return $"Ambient light EV {exposure.Ambient.AtIso100.ToString("0.#", CultureInfo.InvariantCulture)}: {Signed(exposure.AmbientLevel)} stops against its correct exposure. ISO costs {PlanFormat.ThreeDigits(Math.Round(exposure.IsoAboveBase.Value, 2))} stops of noise above the camera's lowest.";
-        yield return $"The whole exposure: give or take {PlanFormat.ThreeDigits(Math.Round(exposure.Uncertainty.Value, 2))} stop.";
+        yield return $"Ambient light EV {exposure.Ambient.AtIso100.ToString("0.#", CultureInfo.InvariantCulture)}: {Signed(exposure.AmbientLevel)} stops against its correct exposure. ISO costs {MeasureFormat.ThreeDigits(Math.Round(exposure.IsoAboveBase.Value, 2))} stops of noise above the camera's lowest.";
+        yield return $"The whole exposure: give or take {MeasureFormat.ThreeDigits(Math.Round(exposure.Uncertainty.Value, 2))} stop.";
         yield return $"{VerdictText.Word(exposure)}. {VerdictText.Chances(exposure)}. {VerdictText.Missed(exposure)}".TrimEnd();
         if (exposure.EdgeSpill is { } spill)
         {

@@ -27,4 +27,16 @@ public static class StudioChecks
         ];
         return [.. checks.Select(check => check with { Loads = AssumedLoads.Of(check.Kind, studio) })];
     }
+
+    /// <summary>The checks of the rails alone, as <see cref="All"/> has them, but without what they assume.</summary>
+    /// <param name="studio">The studio; its standing mass does not matter.</param>
+    /// <returns>Sag and stress of the rail with the longest span.</returns>
+    /// <exception cref="ArgumentNullException">There is no case.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A field is outside the range that the record gives.</exception>
+    [Source("Derived", "the checks name their own sources")]
+    public static IReadOnlyList<StructuralCheck> OfRails(StudioCheckCase studio)
+    {
+        ArgumentNullException.ThrowIfNull(studio);
+        return [.. RailChecks.Of(studio, new PipeWarmth(studio))];
+    }
 }

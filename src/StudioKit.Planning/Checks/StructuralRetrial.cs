@@ -13,25 +13,37 @@ internal sealed class StructuralRetrial(KitSpec kit, IReadOnlyList<PlannedFramin
 {
     private readonly HashSet<StructuralCheckKind> _failing = [.. before.Where(check => !check.Holds).Select(check => check.Kind)];
 
+    // One change may be tried for several checks.
+    private readonly Dictionary<StructuralChange, IReadOnlyList<StructuralCheck>?> _tried = [];
+
     /// <summary>The first change that makes the check pass and no other fail, else the first that makes it pass; none where none does.</summary>
     public StructuralChange? For(StructuralCheck check)
     {
-        StructuralChange? passing = null;
-        foreach (var change in StructuralTrials.For(check, kit))
-        {
-            if (After(change) is { } after && Passes(after, check.Kind))
-            {
-                if (after.All(found => found.Holds || _failing.Contains(found.Kind)))
-                {
-                    return change;
-                }
+        var changes = StructuralTrials.For(check, kit).ToList();
+        var pushes = StructuralTrials.Pushes(check, kit);
+        return changes.Find(change => Mends(change, check.Kind))
+            ?? First(pushes, push => Mends(push, check.Kind))
+            ?? changes.Find(change => Passes(change, check.Kind))
+            ?? First(pushes, push => Passes(push, check.Kind));
+    }
 
-                passing ??= change;
-            }
+    // A lighter push holds wherever a harder one does, so the hardest that holds is found by halving.
+    private static StructuralChange? First(IReadOnlyList<StructuralChange> hardestFirst, Func<StructuralChange, bool> holds)
+    {
+        var (first, beyond) = (0, hardestFirst.Count);
+        while (first < beyond)
+        {
+            var middle = (first + beyond) / 2;
+            (first, beyond) = holds(hardestFirst[middle]) ? (first, middle) : (middle + 1, beyond);
         }
 
-        return passing;
+        return first < hardestFirst.Count ? hardestFirst[first] : null;
     }
+
+    private bool Mends(StructuralChange change, StructuralCheckKind kind) =>
+        Passes(change, kind) && After(change)!.All(found => found.Holds || _failing.Contains(found.Kind));
+
+    private bool Passes(StructuralChange change, StructuralCheckKind kind) => After(change) is { } after && Passes(after, kind);
 
     // Cords that hold the top take the place of the sway.
     private static bool Passes(IReadOnlyList<StructuralCheck> after, StructuralCheckKind kind) =>
@@ -54,6 +66,14 @@ internal sealed class StructuralRetrial(KitSpec kit, IReadOnlyList<PlannedFramin
         return (StudioChecks.All(FrameLoads.WithSail(FrameLoads.CaseOf(kit, panel, frame, standing), kit, panel, sail)), frame.Problems.Count);
     }
 
-    private IReadOnlyList<StructuralCheck>? After(StructuralChange change) =>
-        Again(change.Of(kit), framings) is var (checks, found) && found <= problems ? checks : null;
+    private IReadOnlyList<StructuralCheck>? After(StructuralChange change)
+    {
+        if (!_tried.TryGetValue(change, out var after))
+        {
+            after = Again(change.Of(kit), framings) is var (checks, found) && found <= problems ? checks : null;
+            _tried.Add(change, after);
+        }
+
+        return after;
+    }
 }

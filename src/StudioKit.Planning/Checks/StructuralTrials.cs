@@ -16,19 +16,20 @@ internal static class StructuralTrials
 
     public static IEnumerable<StructuralChange> For(StructuralCheck check, KitSpec kit) => check.Kind switch
     {
-        StructuralCheckKind.PanelSag or StructuralCheckKind.PanelStress => Sheets(kit),
-        StructuralCheckKind.PanelStressUnderElbow => Sheets(kit).Concat(Elbows(kit)),
+        StructuralCheckKind.PanelSag or StructuralCheckKind.PanelStress or StructuralCheckKind.PanelStressUnderElbow => Sheets(kit),
         StructuralCheckKind.SweepBentCold => Sweeps(check),
         StructuralCheckKind.SheetGrowth => check.Remedy?.Size is { } room ? [new StructuralChange.EdgeRoom(room)] : [],
-        StructuralCheckKind.RailSag => Pipes(kit),
-        StructuralCheckKind.RailStress => Pipes(kit).Concat(Elbows(kit)),
-        StructuralCheckKind.LegBuckling => [.. Stretchers(kit), .. Guys(kit), .. Pipes(kit), .. Elbows(kit)],
-        StructuralCheckKind.Sway => [.. Stretchers(kit), .. Guys(kit), .. Pipes(kit)],
+        StructuralCheckKind.RailSag or StructuralCheckKind.RailStress => Pipes(kit),
+        StructuralCheckKind.LegBuckling or StructuralCheckKind.Sway => [.. Stretchers(kit), .. Guys(kit), .. Pipes(kit)],
         StructuralCheckKind.Cords => Pegs(kit),
         StructuralCheckKind.PipeWarmth => [new StructuralChange.Shaded(), .. Pipes(kit)],
         StructuralCheckKind.Tipping or StructuralCheckKind.Sliding => Ballast(check),
         _ => throw new ArgumentOutOfRangeException(nameof(check), check.Kind, "Not a structural check that a plan knows."),
     };
+
+    /// <summary>Lighter pushes of an elbow, the hardest first, for a check on which one bears; nothing is bought for them, but the hand is held back.</summary>
+    public static IReadOnlyList<StructuralChange> Pushes(StructuralCheck check, KitSpec kit) =>
+        check.Kind is StructuralCheckKind.PanelStressUnderElbow or StructuralCheckKind.RailStress or StructuralCheckKind.LegBuckling ? [.. Elbows(kit)] : [];
 
     private static IEnumerable<StructuralChange> Sheets(KitSpec kit) =>
         (kit.Frame.PanelRests == PanelRests.AllEdges ? [] : new StructuralChange[] { new StructuralChange.AllEdgesRest() })

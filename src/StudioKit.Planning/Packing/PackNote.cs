@@ -24,8 +24,8 @@ public sealed record PackNote(PackNoteKind Kind, string Text)
     {
         PackNoteKind.Weigh => $"Weigh these, their mass is assumed: {string.Join(", ", Items.Select(item => item.Words))}.",
         PackNoteKind.Outside => $"Strapped outside, in a sleeve: {string.Join("; ", Items.Select(item => $"{item.Words} on {item.Bag}"))}.",
-        PackNoteKind.NoBodyMass => $"A bag without a carrier of known body mass counts as carried by somebody of {PlanFormat.WholeKilograms(UsualBody)}.",
-        PackNoteKind.LargeBags => $"Larger than a usual cabin bag of {PlanFormat.CentimetreBox(CabinBag.Longest, CabinBag.Middle, CabinBag.Shortest)} (from memory): {string.Join(", ", Bags)}.",
+        PackNoteKind.NoBodyMass => $"A bag without a carrier of known body mass counts as carried by somebody of {MeasureFormat.WholeKilograms(UsualBody)}.",
+        PackNoteKind.LargeBags => $"Larger than a usual cabin bag of {DistanceFormat.CentimetreBox(CabinBag.Longest, CabinBag.Middle, CabinBag.Shortest)} (from memory): {string.Join(", ", Bags)}.",
         _ => Text,
     };
 }

@@ -88,7 +88,7 @@ internal static class HolderDrawing
     {
         if (holder.Poles > 1)
         {
-            yield return new Dimension(new Point(-half, 0), new Point(-half, -holder.PoleLength.Millimeters), -Near, PlanFormat.PieceLength(holder.PoleLength));
+            yield return new Dimension(new Point(-half, 0), new Point(-half, -holder.PoleLength.Millimeters), -Near, CutFormat.PieceLength(holder.PoleLength));
         }
 
         if (holder.Poles > 0)
@@ -98,7 +98,7 @@ internal static class HolderDrawing
 
         if (holder.Arms > 1)
         {
-            yield return new Dimension(new Point(0, -pole - half), new Point(holder.ArmLength.Millimeters, -pole - half), -Near, PlanFormat.PieceLength(holder.ArmLength));
+            yield return new Dimension(new Point(0, -pole - half), new Point(holder.ArmLength.Millimeters, -pole - half), -Near, CutFormat.PieceLength(holder.ArmLength));
         }
 
         if (holder.Arms > 0)
@@ -107,7 +107,7 @@ internal static class HolderDrawing
         }
     }
 
-    private static string Told(double millimetres) => PlanFormat.CutLength(Length.FromMillimeters(millimetres));
+    private static string Told(double millimetres) => CutFormat.CutLength(Length.FromMillimeters(millimetres));
 
     private static string Says(BuiltHolder holder, double pole, double arm) => string.Join(' ', new[]
     {

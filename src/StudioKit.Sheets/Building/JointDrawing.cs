@@ -32,7 +32,7 @@ internal static class JointDrawing
         marks.AddRange(Measured(frame, fitting, outer));
         return new Drawing(
             fitting.Name,
-            $"A {fitting.Name} with its pipes: take-off {PlanFormat.CutLength(fitting.TakeOff)} from its middle to the bottom of a socket, insertion mark {PlanFormat.CutLength(frame.InsertionDepths[fitting.Kind])} from the pipe's end",
+            $"A {fitting.Name} with its pipes: take-off {CutFormat.CutLength(fitting.TakeOff)} from its middle to the bottom of a socket, insertion mark {CutFormat.CutLength(frame.InsertionDepths[fitting.Kind])} from the pipe's end",
             marks);
     }
 
@@ -41,15 +41,15 @@ internal static class JointDrawing
     {
         var (bottom, end, mark) = (fitting.TakeOff.Millimeters, fitting.ToPipeEnd.Millimeters, fitting.ToMark.Millimeters);
         var row = 1;
-        yield return Measure(end, mark, outer, Row * row++, $"pushed in {PlanFormat.CutLength(frame.InsertionDepths[fitting.Kind])}, to the mark");
+        yield return Measure(end, mark, outer, Row * row++, $"pushed in {CutFormat.CutLength(frame.InsertionDepths[fitting.Kind])}, to the mark");
         if (end - bottom > LeastGap)
         {
-            yield return Measure(bottom, end, outer, Row * row++, $"gap {PlanFormat.CutLength(fitting.ToPipeEnd - fitting.TakeOff)}");
+            yield return Measure(bottom, end, outer, Row * row++, $"gap {CutFormat.CutLength(fitting.ToPipeEnd - fitting.TakeOff)}");
         }
 
         if (bottom > LeastGap)
         {
-            yield return Measure(0, bottom, outer, Row * row, $"take-off {PlanFormat.CutLength(fitting.TakeOff)}");
+            yield return Measure(0, bottom, outer, Row * row, $"take-off {CutFormat.CutLength(fitting.TakeOff)}");
         }
     }
 

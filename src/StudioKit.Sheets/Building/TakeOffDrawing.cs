@@ -35,14 +35,14 @@ internal static class TakeOffDrawing
             new Label(new Point(sizes.Mouth + 2, radius - 2), "mark on the pipe", LabelPt),
             new Line(new Point(0, -outer - 3), new Point(0, sizes.Mouth + 3), Stroke.Centre),
             new Line(new Point(-sizes.Mouth - 3, 0), new Point(sizes.Mouth + PipeShown + 3, 0), Stroke.Centre),
-            new Dimension(new Point(0, -outer), new Point(sizes.Stop, -outer), -Step, $"take-off {PlanFormat.CutLength(fitting.TakeOff)}"),
+            new Dimension(new Point(0, -outer), new Point(sizes.Stop, -outer), -Step, $"take-off {CutFormat.CutLength(fitting.TakeOff)}"),
         ];
         if (sizes.End - sizes.Stop > 0.05)
         {
-            marks.Add(new Dimension(new Point(0, -outer), new Point(sizes.End, -outer), -2.2 * Step, $"with the gap {PlanFormat.CutLength(fitting.ToPipeEnd)}"));
+            marks.Add(new Dimension(new Point(0, -outer), new Point(sizes.End, -outer), -2.2 * Step, $"with the gap {CutFormat.CutLength(fitting.ToPipeEnd)}"));
         }
 
-        return new Drawing("What take-off is", $"A {fitting.Name} with a pipe pushed in: its take-off is {PlanFormat.CutLength(fitting.TakeOff)} from its middle to the stop in its socket", marks);
+        return new Drawing("What take-off is", $"A {fitting.Name} with a pipe pushed in: its take-off is {CutFormat.CutLength(fitting.TakeOff)} from its middle to the stop in its socket", marks);
     }
 
     // From mouth to mouth, less two depths.

@@ -49,7 +49,7 @@ internal static class Templates
         var under = 0.0;
         foreach (var depth in depths)
         {
-            var lines = TextWrap.Lines($"{string.Join(", ", depth.Select(fitting => fitting.Name))}: {PlanFormat.CutLength(UnitsNet.Length.FromMillimeters(depth.Key))}", NamesWidth, NamesPt, TextWeight.Regular);
+            var lines = TextWrap.Lines($"{string.Join(", ", depth.Select(fitting => fitting.Name))}: {CutFormat.CutLength(UnitsNet.Length.FromMillimeters(depth.Key))}", NamesWidth, NamesPt, TextWeight.Regular);
             var tall = lines.Count * TypeScale.LineHeight(NamesPt);
             var top = Math.Max(under, depth.Key - (tall / 2));
             marks.Add(new Line(new Point(0, depth.Key), new Point(turn, depth.Key), Stroke.Heavy));
@@ -121,7 +121,7 @@ internal static class Templates
 
         var radius = sweep.Radius.Millimeters;
         return new Drawing(
-            $"Sweep of the sheet's underside, radius {PlanFormat.CutLength(sweep.Radius)}",
+            $"Sweep of the sheet's underside, radius {CutFormat.CutLength(sweep.Radius)}",
             "The arc that the underside of the sheet follows, from the flat to its upper edge",
             [
                 new Arc(new Point(0, -radius), radius, Math.PI / 2, -sweep.Angle.Radians, Stroke.Edge),
@@ -165,7 +165,7 @@ internal static class Templates
     {
         yield return new Line(new Point(x, top), new Point(x, top + StripHeight), Stroke.Thin);
         yield return new Circle(new Point(x, top + StripHeight - Math.Min(clip.FromEdge.Millimeters, StripHeight - 2)), 1.2, Stroke.Edge);
-        var text = PlanFormat.CutLength(clip.FromLeft);
+        var text = CutFormat.CutLength(clip.FromLeft);
         yield return x > length - 30
             ? new Label(new Point(x - 1.5, top + StripHeight - 2), text, 8, TextAnchor.End)
             : new Label(new Point(x + 1.5, top + StripHeight - 2), text, 8);

@@ -17,12 +17,12 @@ internal static class UprightDrawing
         var (left, right, low, high) = (-lines.Width / 2, lines.Width / 2, UprightLines.Up(lines.LowerEdge), UprightLines.Up(lines.UpperEdge));
         return new Drawing(
             $"{upright.Name} from the front",
-            $"The sheet between its two poles, {PlanFormat.CutLength(upright.PoleSpacing)} from middle to middle, {upright.ClipsPerPole} clips on each",
+            $"The sheet between its two poles, {CutFormat.CutLength(upright.PoleSpacing)} from middle to middle, {upright.ClipsPerPole} clips on each",
             [
                 .. lines.Front(null),
-                new Dimension(new Point(left, high), new Point(right, high), -OutsideSheet, PlanFormat.CutLength(upright.Width)),
-                new Dimension(new Point(right, high), new Point(right, low), -OutsideSheet, upright.Lean > UnitsNet.Angle.Zero ? $"{PlanFormat.CutLength(upright.Height)} along it" : PlanFormat.CutLength(upright.Height)),
-                new Dimension(new Point(-lines.Spacing / 2, lines.Lowest), new Point(lines.Spacing / 2, lines.Lowest), OutsideSheet, PlanFormat.CutLength(Tenths(upright.PoleSpacing))),
+                new Dimension(new Point(left, high), new Point(right, high), -OutsideSheet, CutFormat.CutLength(upright.Width)),
+                new Dimension(new Point(right, high), new Point(right, low), -OutsideSheet, upright.Lean > UnitsNet.Angle.Zero ? $"{CutFormat.CutLength(upright.Height)} along it" : CutFormat.CutLength(upright.Height)),
+                new Dimension(new Point(-lines.Spacing / 2, lines.Lowest), new Point(lines.Spacing / 2, lines.Lowest), OutsideSheet, CutFormat.CutLength(Tenths(upright.PoleSpacing))),
                 .. Under(upright, lines, left, low),
             ]);
     }
@@ -33,11 +33,11 @@ internal static class UprightDrawing
         var lines = new UprightLines(upright);
         return new Drawing(
             $"{upright.Name} from the right",
-            $"The sheet {PlanFormat.CutLength(upright.ToSubject)} behind the subject; the camera is on the left",
+            $"The sheet {CutFormat.CutLength(upright.ToSubject)} behind the subject; the camera is on the left",
             [
                 .. lines.Side(null),
                 .. lines.Subject(),
-                new Dimension(new Point(lines.SubjectBack, lines.SubjectLevel), new Point(lines.BackAt(lines.SubjectUp), lines.SubjectLevel), -OutsideSheet, PlanFormat.CutLength(upright.ToSubject)),
+                new Dimension(new Point(lines.SubjectBack, lines.SubjectLevel), new Point(lines.BackAt(lines.SubjectUp), lines.SubjectLevel), -OutsideSheet, CutFormat.CutLength(upright.ToSubject)),
                 .. Footing(upright, lines),
             ]);
     }
@@ -81,7 +81,7 @@ internal static class UprightDrawing
     {
         if (lines.LowerEdge > 1)
         {
-            yield return new Dimension(new Point(left, UprightLines.Up(0)), new Point(left, low), -OutsideSheet, PlanFormat.CutLength(Tenths(upright.LowerEdge)));
+            yield return new Dimension(new Point(left, UprightLines.Up(0)), new Point(left, low), -OutsideSheet, CutFormat.CutLength(Tenths(upright.LowerEdge)));
         }
     }
 
@@ -89,19 +89,19 @@ internal static class UprightDrawing
     {
         if (upright.Carrier == UprightCarrier.Stakes)
         {
-            yield return new Dimension(new Point(lines.BackAt(-lines.Depth), UprightLines.Up(0)), new Point(lines.BackAt(-lines.Depth), lines.Lowest), OutsideSheet, $"{PlanFormat.CutLength(upright.StakeDepth)}{(upright.Lean > UnitsNet.Angle.Zero ? " along it" : "")}");
+            yield return new Dimension(new Point(lines.BackAt(-lines.Depth), UprightLines.Up(0)), new Point(lines.BackAt(-lines.Depth), lines.Lowest), OutsideSheet, $"{CutFormat.CutLength(upright.StakeDepth)}{(upright.Lean > UnitsNet.Angle.Zero ? " along it" : "")}");
         }
 
         if (upright.Carrier == UprightCarrier.Feet)
         {
             var half = upright.FootLength.Millimeters / 2;
-            yield return new Dimension(new Point(-half, UprightLines.Up(0)), new Point(half, UprightLines.Up(0)), OutsideSheet, PlanFormat.CutLength(upright.FootLength));
+            yield return new Dimension(new Point(-half, UprightLines.Up(0)), new Point(half, UprightLines.Up(0)), OutsideSheet, CutFormat.CutLength(upright.FootLength));
         }
 
         if (upright.Cords > 0)
         {
             var reach = upright.PegDistance.Millimeters;
-            yield return new Dimension(new Point(lines.BackAt(lines.UpperEdge), UprightLines.Up(0)), new Point(lines.BackAt(lines.UpperEdge) + reach, UprightLines.Up(0)), 2 * OutsideSheet, PlanFormat.CutLength(Tenths(upright.PegDistance)));
+            yield return new Dimension(new Point(lines.BackAt(lines.UpperEdge), UprightLines.Up(0)), new Point(lines.BackAt(lines.UpperEdge) + reach, UprightLines.Up(0)), 2 * OutsideSheet, CutFormat.CutLength(Tenths(upright.PegDistance)));
         }
     }
 

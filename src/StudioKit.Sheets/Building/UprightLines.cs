@@ -200,7 +200,7 @@ internal sealed class UprightLines(UprightStandPlan upright)
     {
         if (after == UprightStep.PullStake)
         {
-            yield return new Dimension(new Point(0, Up(PulledAt)), new Point(0, Up(0)), 6, PlanFormat.Centimetres(Pulled), 7);
+            yield return new Dimension(new Point(0, Up(PulledAt)), new Point(0, Up(0)), 6, DistanceFormat.Centimetres(Pulled), 7);
             yield return new Line(new Point(0, Up(PulledAt)), new Point(-120, Up(PulledAt)), Stroke.Heavy);
             yield return new Line(new Point(-120, Up(PulledAt)), new Point(-95, Up(PulledAt + 15)), Stroke.Heavy);
             yield return new Line(new Point(-120, Up(PulledAt)), new Point(-95, Up(PulledAt - 15)), Stroke.Heavy);

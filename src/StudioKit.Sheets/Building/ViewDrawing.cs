@@ -236,15 +236,15 @@ internal sealed class ViewDrawing
         var (right, half, back) = (_panel.Width.Meters / 2, _panel.FlatDepth.Meters / 2, BackOfSheet());
         List<Primitive> marks =
         [
-            Across(-right, right, -half, FirstOffset, PlanFormat.CutLength(_panel.Width)),
-            Across(-_frame.Geometry.BaseWidth.Meters / 2, _frame.Geometry.BaseWidth.Meters / 2, -half, Offset(1), $"{PlanFormat.CutLength(_frame.Geometry.BaseWidth)}, leg to leg"),
-            new Dimension(At(-right, half, 0), At(-right, -half, 0), FirstOffset, PlanFormat.CutLength(_panel.FlatDepth)),
-            new Dimension(At(-right, BackFeet(), 0), At(-right, FrontFeet(), 0), Offset(1), $"{PlanFormat.CutLength(_frame.Geometry.BaseDepth)}, leg to leg"),
+            Across(-right, right, -half, FirstOffset, CutFormat.CutLength(_panel.Width)),
+            Across(-_frame.Geometry.BaseWidth.Meters / 2, _frame.Geometry.BaseWidth.Meters / 2, -half, Offset(1), $"{CutFormat.CutLength(_frame.Geometry.BaseWidth)}, leg to leg"),
+            new Dimension(At(-right, half, 0), At(-right, -half, 0), FirstOffset, CutFormat.CutLength(_panel.FlatDepth)),
+            new Dimension(At(-right, BackFeet(), 0), At(-right, FrontFeet(), 0), Offset(1), $"{CutFormat.CutLength(_frame.Geometry.BaseDepth)}, leg to leg"),
         ];
         marks.AddRange(EachOnce(flash => flash.FromLeft).Select((flash, i) => new Dimension(
-            At(-right, back, 0), new Point(At(flash.Window).X, At(-right, back, 0).Y), -Offset(i), PlanFormat.CutLength(flash.FromLeft))));
+            At(-right, back, 0), new Point(At(flash.Window).X, At(-right, back, 0).Y), -Offset(i), CutFormat.CutLength(flash.FromLeft))));
         marks.AddRange(EachOnce(flash => flash.FromFront).Select((flash, i) => new Dimension(
-            new Point(At(right, 0, 0).X, At(flash.Window).Y), At(right, -half, 0), -Offset(i), PlanFormat.CutLength(flash.FromFront))));
+            new Point(At(right, 0, 0).X, At(flash.Window).Y), At(right, -half, 0), -Offset(i), CutFormat.CutLength(flash.FromFront))));
 
         return marks;
     }
@@ -269,7 +269,7 @@ internal sealed class ViewDrawing
         {
             yield return new Polyline([.. sweep.Profile.Select(At)], Stroke.Heavy);
             var middle = At(sweep.Profile[sweep.Profile.Count / 2]);
-            yield return new Label(middle.Plus(-3, -3), $"R {PlanFormat.CutLength(sweep.Radius)}", 8, TextAnchor.End);
+            yield return new Label(middle.Plus(-3, -3), $"R {CutFormat.CutLength(sweep.Radius)}", 8, TextAnchor.End);
         }
     }
 
@@ -291,12 +291,12 @@ internal sealed class ViewDrawing
         var up = _frame.Geometry.PanelHeight.Meters;
         List<Primitive> marks =
         [
-            new Dimension(At(-half, 0, 0), At(half, 0, 0), FirstOffset, $"{PlanFormat.CutLength(_frame.Geometry.BaseWidth)}, leg to leg"),
+            new Dimension(At(-half, 0, 0), At(half, 0, 0), FirstOffset, $"{CutFormat.CutLength(_frame.Geometry.BaseWidth)}, leg to leg"),
             Ground(-half, half),
             .. Ladder(At(-Math.Max(half, _panel.Width.Meters / 2), 0, 0).X),
         ];
         marks.AddRange(EachOnce(flash => flash.BelowPanel).Select((flash, i) => new Dimension(
-            new Point(At(half, 0, 0).X, At(flash.Window).Y), new Point(At(half, 0, 0).X, At(0, 0, up).Y), Offset(i), $"{PlanFormat.CutLength(flash.BelowPanel)}, window to panel")));
+            new Point(At(half, 0, 0).X, At(flash.Window).Y), new Point(At(half, 0, 0).X, At(0, 0, up).Y), Offset(i), $"{CutFormat.CutLength(flash.BelowPanel)}, window to panel")));
 
         return marks;
     }
@@ -323,25 +323,25 @@ internal sealed class ViewDrawing
         var up = _frame.Geometry.PanelHeight.Meters;
         List<Primitive> marks =
         [
-            new Dimension(At(0, front, 0), At(0, back, 0), Offset(fromFront.Count), $"{PlanFormat.CutLength(_frame.Geometry.BaseDepth)}, leg to leg"),
-            new Dimension(At(0, front, up), At(0, front, 0), FirstOffset, PlanFormat.CutLength(_frame.Geometry.PanelHeight)),
+            new Dimension(At(0, front, 0), At(0, back, 0), Offset(fromFront.Count), $"{CutFormat.CutLength(_frame.Geometry.BaseDepth)}, leg to leg"),
+            new Dimension(At(0, front, up), At(0, front, 0), FirstOffset, CutFormat.CutLength(_frame.Geometry.PanelHeight)),
             Ground(front, back),
         ];
         if (_frame.Sweep is { } sweep)
         {
-            marks.Add(new Dimension(At(0, back, 0), At(0, back, sweep.TopRail.Meters), FirstOffset, $"{PlanFormat.CutLength(sweep.TopRail)}, rail of the sweep"));
+            marks.Add(new Dimension(At(0, back, 0), At(0, back, sweep.TopRail.Meters), FirstOffset, $"{CutFormat.CutLength(sweep.TopRail)}, rail of the sweep"));
         }
 
         var edge = -_panel.FlatDepth.Meters / 2;
         marks.AddRange(fromFront.Select((flash, i) => new Dimension(
-            new Point(At(0, edge, 0).X, At(0, front, 0).Y), new Point(At(flash.Window).X, At(0, front, 0).Y), Offset(i), PlanFormat.CutLength(flash.FromFront))));
+            new Point(At(0, edge, 0).X, At(0, front, 0).Y), new Point(At(flash.Window).X, At(0, front, 0).Y), Offset(i), CutFormat.CutLength(flash.FromFront))));
 
         return marks;
     }
 
     // The shortest first, so that no measure's ends cross another measure; what reads alike once.
     private IEnumerable<FlashBelow> EachOnce(Func<FlashBelow, Length> measure) =>
-        Windows().DistinctBy(flash => PlanFormat.CutLength(measure(flash))).OrderBy(measure);
+        Windows().DistinctBy(flash => CutFormat.CutLength(measure(flash))).OrderBy(measure);
 
     private static double Offset(int place) => FirstOffset + (place * NextOffset);
 

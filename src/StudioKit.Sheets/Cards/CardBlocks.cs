@@ -124,7 +124,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
     private Stack Framing(CardType type)
     {
         var with = Exposure.Framing.Accessories.Concat(Exposure.Filter is null ? [] : [Exposure.Filter]).ToList();
-        var mount = $"{(with.Count == 0 ? "Lens alone" : "With " + string.Join(", ", with))}, {PlanFormat.DistanceByHand(Exposure.Framing.WorkingDistance, Exposure.Framing.WorkingDistanceUncertainty)} from glass to subject"
+        var mount = $"{(with.Count == 0 ? "Lens alone" : "With " + string.Join(", ", with))}, {DistanceFormat.DistanceByHand(Exposure.Framing.WorkingDistance, Exposure.Framing.WorkingDistanceUncertainty)} from glass to subject"
             + SupportText.Behind(Exposure);
         var animals = $"nimals to {AnimalText.Of(Exposure.Framing.LongestWhole)}{(type.IsBrief ? "" : $", {AnimalText.Of(Exposure.Framing.FillsFrame)} fill it")}";
         return new Stack(
@@ -185,7 +185,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
         new DividingLine(Stroke.Thin),
         new FlashRow(
             RoleText.Title(light.Role), Name(light, type) + From(light, type), MeteredText.Behind(light) + (SaysFiring ? FiringText.Behind(light, type.IsBrief) : ""), light,
-            (PlanFormat.CentimetreFigure(light.Distance), PlanFormat.CentimetreUnit), type),
+            (DistanceFormat.CentimetreFigure(light.Distance), DistanceFormat.CentimetreUnit), type),
     ];
 
     private IEnumerable<Block> LightsPlaced(CardType type) => Places switch

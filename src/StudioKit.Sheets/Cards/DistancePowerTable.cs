@@ -33,9 +33,9 @@ internal sealed record DistancePowerTable(LightDistances Distances, double SizeP
         TypeScale.Set(heads, 0, SizePt, TextWeight.Regular, top: top).Concat(row.SelectMany((column, i) => TypeScale.Set(
             column.Lines, name + ((i + 1) * cell) - Gap, SizePt, column.IsPlanned ? TextWeight.Bold : TextWeight.Regular, TextAnchor.End, top)));
 
-    private List<string> Heads() => [PlanFormat.CentimetreUnit, .. PlanFormat.UnderCentimetres(Distances.Steps[0].Distance) is null ? (string[])[] : ["in"], "power"];
+    private List<string> Heads() => [DistanceFormat.CentimetreUnit, .. DistanceFormat.UnderCentimetres(Distances.Steps[0].Distance) is null ? (string[])[] : ["in"], "power"];
 
     private static (IReadOnlyList<string> Lines, bool IsPlanned) Cell(DistanceStep step) => (
-        [PlanFormat.CentimetreFigure(step.Distance), .. PlanFormat.UnderCentimetres(step.Distance) is { } inches ? (string[])[inches] : [], step.Power.AsOneFraction],
+        [DistanceFormat.CentimetreFigure(step.Distance), .. DistanceFormat.UnderCentimetres(step.Distance) is { } inches ? (string[])[inches] : [], step.Power.AsOneFraction],
         step.IsPlanned);
 }

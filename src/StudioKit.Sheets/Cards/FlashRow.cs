@@ -31,7 +31,7 @@ internal sealed record FlashRow(string Role, string Name, string Firing, LightPl
     public override Fit Fit(double width, double height)
     {
         var (powerAt, distanceAt) = (width * NameShare, width * (NameShare + PowerShare));
-        BigFigure[] figures = [Power(distanceAt - powerAt - Gap), new($"distance{PlanFormat.BesideCentimetres(Light.Distance)}", Distance.Figure, Distance.Unit)];
+        BigFigure[] figures = [Power(distanceAt - powerAt - Gap), new($"distance{DistanceFormat.BesideCentimetres(Light.Distance)}", Distance.Figure, Distance.Unit)];
 
         // Figures that are too wide for their places even at the least size move to the left, into the name's place.
         distanceAt = Math.Min(distanceAt, width - figures[1].Width(Type.LeastNumerals));

@@ -69,7 +69,7 @@ internal static class HandlingCardSides
         [
             .. card.Examples.Length > 0 ? (Block[])[new Paragraph(card.Examples, size)] : [],
             .. card.Subjects.Select(subject => new Paragraph(
-                subject.HoldLimit is { } limit ? $"{subject.Name}: at most {PlanFormat.Minutes(limit)}" : $"{subject.Name}: not held", 1.2 * size, TextWeight.Bold)),
+                subject.HoldLimit is { } limit ? $"{subject.Name}: at most {MeasureFormat.Minutes(limit)}" : $"{subject.Name}: not held", 1.2 * size, TextWeight.Bold)),
             new DividingLine(Stroke.Thin),
             .. cautions.Where(BeforeAll).Select(caution => Caution(caution, size)),
             .. card.Lines.GroupBy(line => line.Topic).SelectMany(topic => Topic(topic.Key, [.. topic], sources, size)),

@@ -13,7 +13,7 @@ internal static class RingIndex
     {
         var setUps = plan.AnimalLadder.SelectMany(rung => rung.Cards).Select(card => card.SetUp).Distinct().ToList();
         return new Table(
-            [new Column($"Animal, {PlanFormat.FigureUnit}"), .. setUps.Select(setUp => new Column(setUp))],
+            [new Column($"Animal, {FigureFormat.FigureUnit}"), .. setUps.Select(setUp => new Column(setUp))],
             [.. plan.AnimalLadder.Select(rung => new TableRow(
                 [AnimalText.Range(rung.Over, rung.UpTo), .. setUps.Select(setUp => string.Join(", ", rung.Cards.Where(card => card.SetUp == setUp).Select(card => Number(plan, card))))]))],
             sizePt);

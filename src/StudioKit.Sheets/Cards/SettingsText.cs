@@ -13,7 +13,7 @@ internal static class SettingsText
             $"{exposure.SetUp}, {exposure.Framing.Name}",
             $"{exposure.Aperture.Nominal}, {exposure.Shutter.Nominal}, {exposure.Iso.Nominal}",
             .. exposure.Lights.Select(light =>
-                $"{RoleText.Title(light.Role)}: {LightNames.WithModifier(light)}, {(light.Zoom is null ? "" : $"{PlanFormat.Zoom(light.Zoom)}, ")}{light.PowerMark} at {PlanFormat.Centimetres(light.Distance)}"),
+                $"{RoleText.Title(light.Role)}: {LightNames.WithModifier(light)}, {(light.Zoom is null ? "" : $"{PlanFormat.Zoom(light.Zoom)}, ")}{light.PowerMark} at {DistanceFormat.Centimetres(light.Distance)}"),
             $"{stamp.KitName}, {stamp.Origin}",
         ]);
 }

@@ -33,8 +33,8 @@ internal static class SharpnessText
 
     private static string Smear(SharpnessPlan sharpness)
     {
-        var limit = sharpness.SmearRules is null ? "" : $", {PlanFormat.ThreeDigits(sharpness.SmearLimit)} pass for sharp";
-        return $"{PlanFormat.Micrometres(sharpness.FinestDetail)} with smear: {PlanFormat.ThreeDigits(sharpness.SmearPixels)} pixels, "
+        var limit = sharpness.SmearRules is null ? "" : $", {MeasureFormat.ThreeDigits(sharpness.SmearLimit)} pass for sharp";
+        return $"{PlanFormat.Micrometres(sharpness.FinestDetail)} with smear: {MeasureFormat.ThreeDigits(sharpness.SmearPixels)} pixels, "
             + $"mostly by {Cause(sharpness.Smear.Largest.Kind)}{limit}";
     }
 

@@ -70,8 +70,8 @@ internal static class BarCutDrawing
 
     // A piece too short for its name has it before its measure.
     private static string MeasureText(CutMark mark, CutMark inches, double scale) => HoldsLabel(mark, scale)
-        ? PlanFormat.MarkFigure(mark, inches)
-        : $"{mark.Label}: {PlanFormat.MarkFigure(mark, inches)}";
+        ? CutFormat.MarkFigure(mark, inches)
+        : $"{mark.Label}: {CutFormat.MarkFigure(mark, inches)}";
 
     // Measures closer together than a line of type are spread out, each led to its cut.
     private static IEnumerable<Primitive> Measures(CutBar bar, double start, double scale)

@@ -60,8 +60,8 @@ internal static class BuildSheet
 
     private static string Summary(Plan plan, FramePlan frame)
     {
-        return $"{frame.PipeName}, {frame.FittingsName}. The panel's underside stands {PlanFormat.CutLength(frame.Geometry.PanelHeight)} over level ground. "
-            + $"Pipe and fittings weigh {PlanFormat.Mass(frame.Mass)}, all that stands {PlanFormat.Mass(frame.StandingMass)}."
+        return $"{frame.PipeName}, {frame.FittingsName}. The panel's underside stands {CutFormat.CutLength(frame.Geometry.PanelHeight)} over level ground. "
+            + $"Pipe and fittings weigh {MeasureFormat.Mass(frame.Mass)}, all that stands {MeasureFormat.Mass(frame.StandingMass)}."
             + (frame.Geometry.Members.Count > 0 ? " Left, right, front and back are as the camera sees them." : "") + Batch(frame.Workshop);
     }
 

@@ -20,7 +20,7 @@ internal static class CorrectionSection
             ],
             [.. corrections.Values.Select(value => new TableRow(
                 [
-                    value.Quantity, PlanFormat.ThreeDigits(value.Before), PlanFormat.ThreeDigits(value.After), value.Unit,
+                    value.Quantity, MeasureFormat.ThreeDigits(value.Before), MeasureFormat.ThreeDigits(value.After), value.Unit,
                     value.Correction.ToString(), value.PlusMinus.Value.ToString("0.00", CultureInfo.InvariantCulture),
                 ]))]);
         if (corrections.DisagreeingReadings.Count > 0)

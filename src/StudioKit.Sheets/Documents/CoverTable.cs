@@ -30,7 +30,7 @@ internal static class CoverTable
     private static Table Table(CoverPlan cover) => new(
         [
             new Column("Framing"), new Column("Angle", ColumnKind.Right), new Column("Through"), new Column("Sheet loses, stops", ColumnKind.Decimal), new Column("Subject loses, stops", ColumnKind.Decimal),
-            new Column($"Glass to it, {PlanFormat.FigureUnit}", ColumnKind.Decimal), new Column($"Seems nearer by, {PlanFormat.FigureUnit}", ColumnKind.Decimal), new Column($"Drawn apart, {PlanFormat.FigureUnit}", ColumnKind.Decimal), new Column($"Sharp over, {PlanFormat.FigureUnit}", ColumnKind.Decimal),
+            new Column($"Glass to it, {FigureFormat.FigureUnit}", ColumnKind.Decimal), new Column($"Seems nearer by, {FigureFormat.FigureUnit}", ColumnKind.Decimal), new Column($"Drawn apart, {FigureFormat.FigureUnit}", ColumnKind.Decimal), new Column($"Sharp over, {FigureFormat.FigureUnit}", ColumnKind.Decimal),
             new Column("Flashes that show"), new Column("Clear at"),
         ],
         [.. cover.Framings.SelectMany(framing => framing.Views.Select(view => Row(framing, view)))],
@@ -39,14 +39,14 @@ internal static class CoverTable
     private static TableRow Row(CoveredFraming framing, CoveredView view) => new(
     [
         framing.Framing,
-        PlanFormat.Degrees(view.Pitch),
+        MeasureFormat.Degrees(view.Pitch),
         CoverText.Face(view.Seen),
         FormattableString.Invariant($"{view.Seen.SheetLoss.Value:0.00}"),
         FormattableString.Invariant($"{view.Seen.SubjectLoss.Value:0.00}"),
-        PlanFormat.WholeFigure(view.Room),
-        PlanFormat.RoughFigure(view.Seen.Distance - view.Seen.SeemingDistance),
-        PlanFormat.RoughFigure(view.Seen.AstigmaticDifference),
-        PlanFormat.RoughFigure(framing.DepthOfField),
+        FigureFormat.WholeFigure(view.Room),
+        FigureFormat.RoughFigure(view.Seen.Distance - view.Seen.SeemingDistance),
+        FigureFormat.RoughFigure(view.Seen.AstigmaticDifference),
+        FigureFormat.RoughFigure(framing.DepthOfField),
         CoverText.Shown(view),
         framing.Clear.Count == 0 ? "no angle" : CoverText.Ranges(framing.Clear),
     ]);

@@ -47,7 +47,7 @@ internal static class DaySheet
         ],
         [.. day.Hours.Select(hour => new TableRow(
             [
-                DayText.Time(hour.Minute), PlanFormat.Degrees(hour.Height), DayText.Direction(hour.Azimuth), DayText.Shadow(hour),
+                DayText.Time(hour.Minute), MeasureFormat.Degrees(hour.Height), DayText.Direction(hour.Azimuth), DayText.Shadow(hour),
                 hour.ShadowOverHeight is null ? "" : DayText.Direction(hour.ShadowDirection), .. hour.Lights.Select(DayText.Light), .. withSetUps ? (string[])[DayText.SetUps(hour)] : [],
             ]))],
         TypeScale.Smallest);

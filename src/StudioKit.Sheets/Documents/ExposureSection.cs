@@ -71,7 +71,7 @@ internal static class ExposureSection
             [.. setUp.Select(exposure => new TableRow(
                 [
                     exposure.Framing.Name, exposure.Aperture.Nominal, exposure.EffectiveAperture.Nominal, exposure.Shutter.Nominal, exposure.Iso.Mark,
-                    .. roles.Select(role => exposure.IsUsable ? string.Join("; ", exposure.Lights.Where(light => light.Role == role).Select(light => Sole(setUp, role) is null ? $"{light.PowerText} at {PlanFormat.Centimetres(light.Distance)}" : light.PowerText)) : "–"),
+                    .. roles.Select(role => exposure.IsUsable ? string.Join("; ", exposure.Lights.Where(light => light.Role == role).Select(light => Sole(setUp, role) is null ? $"{light.PowerText} at {DistanceFormat.Centimetres(light.Distance)}" : light.PowerText)) : "–"),
                     .. white ? (string[])[exposure.WhiteMargin?.Nominal ?? ""] : [], "±" + exposure.Uncertainty.Nominal.TrimStart('+', '-'), VerdictText.FirstFrame(exposure),
                 ]))],
             TypeScale.Tables);
@@ -86,7 +86,7 @@ internal static class ExposureSection
 
     // The distance that a role's lights have in every framing; nothing where it differs.
     private static string? Sole(IReadOnlyList<ExposurePlan> setUp, LightRole role) =>
-        Lights(setUp, role).Select(light => PlanFormat.Centimetres(light.Distance)).Distinct().ToList() is [var distance] ? distance : null;
+        Lights(setUp, role).Select(light => DistanceFormat.Centimetres(light.Distance)).Distinct().ToList() is [var distance] ? distance : null;
 
     private static Stack Budget(IReadOnlyList<ExposurePlan> exposures, int light)
     {

@@ -23,7 +23,7 @@ internal static class FeatureTable
         :
         [
             new Paragraph(
-                $"Features are seen from {PlanFormat.TwoDigits(100 * FeaturePlan.Criterion)} % contrast on, which is what Rayleigh's criterion leaves of black and white. "
+                $"Features are seen from {MeasureFormat.TwoDigits(100 * FeaturePlan.Criterion)} % contrast on, which is what Rayleigh's criterion leaves of black and white. "
                 + "Finest and lowest magnification: in focus, at the framing's aperture and as steady.",
                 TypeScale.Small),
         ];
@@ -31,7 +31,7 @@ internal static class FeatureTable
     private static Table Table(IReadOnlyList<FeaturePlan> framings) => new(
         [
             new Column("Framing"), new Column("Shows it whole"), new Column("Is it seen?"), new Column("Contrast left, %", ColumnKind.Decimal), new Column("Finest, µm", ColumnKind.Decimal),
-            new Column($"Deep in one frame, {PlanFormat.FigureUnit}", ColumnKind.Decimal), new Column("Lowest magnification"), new Column("Widest aperture"),
+            new Column($"Deep in one frame, {FigureFormat.FigureUnit}", ColumnKind.Decimal), new Column("Lowest magnification"), new Column("Widest aperture"),
         ],
         [.. framings.Select(Row)],
         TypeScale.Tables);
@@ -43,9 +43,9 @@ internal static class FeatureTable
         feature.Framing,
         feature.ShownWhole ? "yes" : "no",
         FeatureText.Verdict(feature),
-        PlanFormat.ThreeDigits(100 * feature.Contrast),
-        PlanFormat.ThreeDigits(FeatureText.AsGiven(feature, feature.Finest).Micrometers),
-        feature.Depth is { } depth ? PlanFormat.RoughFigure(depth) : "",
+        MeasureFormat.ThreeDigits(100 * feature.Contrast),
+        MeasureFormat.ThreeDigits(FeatureText.AsGiven(feature, feature.Finest).Micrometers),
+        feature.Depth is { } depth ? FigureFormat.RoughFigure(depth) : "",
         FeatureText.Lowest(feature),
         feature.WidestAperture?.Nominal ?? "none",
     ]);

@@ -38,7 +38,7 @@ internal static class FlashPlaceDrawing
     private static string Sentence(FlashBelowPlan flash)
     {
         var name = $"{(flash.Modifier is null ? flash.Flash : $"{flash.Flash} with {flash.Modifier}")}, {PlanFormat.Zoom(flash.Zoom)}";
-        var tilt = flash.Tilt < Angle.FromDegrees(0.5) ? "facing straight up" : $"tilted {PlanFormat.Degrees(flash.Tilt)} from straight up";
+        var tilt = flash.Tilt < Angle.FromDegrees(0.5) ? "facing straight up" : $"tilted {MeasureFormat.Degrees(flash.Tilt)} from straight up";
         return $"{name}: window {PlanFormat.Millimetres(flash.Distance)} under the panel, {PlanFormat.Millimetres(flash.OverGround)} over the ground, {tilt}";
     }
 

@@ -37,7 +37,7 @@ internal static class LightPlaceTable
     // The direction is one for all framings; the shadow differs by what else shines, and the reach by how high the subject is.
     private static string[] Row(IReadOnlyList<LightStandPlan> light) =>
     [
-        $"{RoleText.Word(light[0].Role)}: {light[0].Flash}, {light[0].Modifier ?? "bare"}, {PlanFormat.Centimetres(light[0].Distance)}",
+        $"{RoleText.Word(light[0].Role)}: {light[0].Flash}, {light[0].Modifier ?? "bare"}, {DistanceFormat.Centimetres(light[0].Distance)}",
         StandText.Direction(light[0].From),
         StandText.Sides(light[0]),
         StandText.Held(light.MaxBy(stand => stand.ReachNeeded)!),

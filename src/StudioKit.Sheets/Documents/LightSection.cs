@@ -63,17 +63,17 @@ internal static class LightSection
 
     private static Table Margins(PanelLightPlan light) => new(
         [
-            new Column("Framing"), new Column("Power"), new Column("Darkest", ColumnKind.Decimal), new Column($"where, {PlanFormat.FigureUnit}"), new Column("camera"),
-            new Column("Brightest", ColumnKind.Decimal), new Column($"where, {PlanFormat.FigureUnit}"), new Column("Clips"),
+            new Column("Framing"), new Column("Power"), new Column("Darkest", ColumnKind.Decimal), new Column($"where, {FigureFormat.FigureUnit}"), new Column("camera"),
+            new Column("Brightest", ColumnKind.Decimal), new Column($"where, {FigureFormat.FigureUnit}"), new Column("Clips"),
             new Column("Veil", ColumnKind.Decimal), .. light.Upright is null ? [new Column("Glow", ColumnKind.Decimal)] : (Column[])[],
         ],
         [.. light.Framings.Select(framing => new TableRow(
             [
                 framing.Framing,
                 framing.IsUsable ? framing.Mark.Nominal : $"{framing.Mark.Nominal}, does not work",
-                Stops(framing.Darkest.Margin), Place(light, framing.Darkest), PlanFormat.Degrees(framing.DarkestView.Pitch),
+                Stops(framing.Darkest.Margin), Place(light, framing.Darkest), MeasureFormat.Degrees(framing.DarkestView.Pitch),
                 Stops(framing.Brightest.Margin), Place(light, framing.Brightest),
-                PlanFormat.Percent(Math.Round(framing.ClippedFraction, 2)),
+                MeasureFormat.Percent(Math.Round(framing.ClippedFraction, 2)),
                 framing.Veil is { } veil ? Stops(veil) : "", .. light.Upright is null ? [framing.UplightAgainstKey is { } glow ? Stops(glow) : ""] : (string[])[],
             ]))],
         TablePt);

@@ -27,5 +27,5 @@ internal static class MeasuredBeams
     }
 
     private static TableRow Row(string name, LightDistribution beam) =>
-        new([name, beam.FileName, PlanFormat.Degrees(beam.BeamWidth), PlanFormat.Degrees(beam.BeamHeight), beam.IsAbsolute ? "as measured" : "of a lamp of so many lumens"]);
+        new([name, beam.FileName, MeasureFormat.Degrees(beam.BeamWidth), MeasureFormat.Degrees(beam.BeamHeight), beam.IsAbsolute ? "as measured" : "of a lamp of so many lumens"]);
 }

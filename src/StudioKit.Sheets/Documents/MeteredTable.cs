@@ -31,7 +31,7 @@ internal static class MeteredTable
 
     private static TableRow Row(ExposurePlan exposure, LightPlan light, MeteredFlashPlan metered) => new(
     [
-        exposure.Framing.Name, light.Flash, MeteredText.Dial(metered), PlanFormat.Percent(Math.Round(metered.SubjectShare, 2)), PlanFormat.Percent(Math.Round(metered.SubjectReflectance, 2)),
-        PlanFormat.Percent(Math.Round(metered.BackgroundReflectance, 2)), metered.BackgroundLevel.Nominal,
+        exposure.Framing.Name, light.Flash, MeteredText.Dial(metered), MeasureFormat.Percent(Math.Round(metered.SubjectShare, 2)), MeasureFormat.Percent(Math.Round(metered.SubjectReflectance, 2)),
+        MeasureFormat.Percent(Math.Round(metered.BackgroundReflectance, 2)), metered.BackgroundLevel.Nominal,
     ]);
 }

@@ -25,7 +25,7 @@ internal static class PackListSheet
         page,
         [
             new Heading("Pack list"),
-            new Paragraph($"{plan.Kit.Name}. Everything together: {PlanFormat.Mass(plan.Pack.Total)}. {Known(plan.Pack)}"),
+            new Paragraph($"{plan.Kit.Name}. Everything together: {MeasureFormat.Mass(plan.Pack.Total)}. {Known(plan.Pack)}"),
             .. plan.Pack.Notes.Count == 0 ? (Block[])[] : [new ItemList(plan.Pack.Notes, ItemMarker.Dot, TypeScale.Small)],
             .. plan.Pack.LeaveAtHome is { } home ? (Block[])[new Paragraph(HomeText.Of(home))] : [],
             .. BagNames(plan.Pack).SelectMany(bag => Bag(plan.Pack, bag)),
@@ -33,7 +33,7 @@ internal static class PackListSheet
         ]);
 
     private static string Known(PackPlan pack) =>
-        $"Without the bags, {PlanFormat.Mass(pack.Weighed)} are weighed, {PlanFormat.Mass(pack.FromGeometry)} computed, {PlanFormat.Mass(pack.Assumed)} assumed.";
+        $"Without the bags, {MeasureFormat.Mass(pack.Weighed)} are weighed, {MeasureFormat.Mass(pack.FromGeometry)} computed, {MeasureFormat.Mass(pack.Assumed)} assumed.";
 
     private static IEnumerable<string> BagNames(PackPlan pack) =>
         pack.Bags.Select(bag => bag.Name).Concat(pack.Items.Select(BagOf)).Distinct();
@@ -54,15 +54,15 @@ internal static class PackListSheet
 
     private static string Load(BagLoad load)
     {
-        var limit = load.HighestLoad is { } highest ? $", at most {PlanFormat.Mass(highest)}" : "";
+        var limit = load.HighestLoad is { } highest ? $", at most {MeasureFormat.Mass(highest)}" : "";
         var carrier = load.Carrier is null ? "" : $"; {load.Carrier} carries it";
-        var share = load.ShareOfBodyMass is { } part ? $", {PlanFormat.Percent(part)} of body mass" : "";
-        var full = load.VolumeShare > 0 ? $" Filled to {PlanFormat.Percent(Math.Round(load.VolumeShare, 2))} of what it takes." : "";
-        return $"{PlanFormat.Mass(load.Mass)} with the bag itself{limit}{carrier}{share}.{full}";
+        var share = load.ShareOfBodyMass is { } part ? $", {MeasureFormat.Percent(part)} of body mass" : "";
+        var full = load.VolumeShare > 0 ? $" Filled to {MeasureFormat.Percent(Math.Round(load.VolumeShare, 2))} of what it takes." : "";
+        return $"{MeasureFormat.Mass(load.Mass)} with the bag itself{limit}{carrier}{share}.{full}";
     }
 
     private static TableRow Row(PackedItem item) => new(
-        ["tick", item.Words, item.Count.ToString(CultureInfo.InvariantCulture), PackTable.Stage(item.Stage), PlanFormat.Mass(item.Mass), Origin(item.Origin), Note(item)]);
+        ["tick", item.Words, item.Count.ToString(CultureInfo.InvariantCulture), PackTable.Stage(item.Stage), MeasureFormat.Mass(item.Mass), Origin(item.Origin), Note(item)]);
 
     private static string Origin(MassOrigin origin) => origin switch
     {

@@ -41,10 +41,10 @@ internal static class PlanReport
     {
         yield return new Heading("Panel", 2);
         var size = panel.SizeGiven ? "given by the kit" : "worked out from the framings";
-        var largest = panel.LargestFraming is null ? "" : $" {panel.LargestFraming} asks for most{(panel.LargestPitch is { } pitch ? $", at a camera pitch of {PlanFormat.Degrees(pitch)}" : "")}.";
+        var largest = panel.LargestFraming is null ? "" : $" {panel.LargestFraming} asks for most{(panel.LargestPitch is { } pitch ? $", at a camera pitch of {MeasureFormat.Degrees(pitch)}" : "")}.";
         var words = new Paragraph(
             $"{PlanFormat.Rectangle(panel.Width, panel.Depth)} of {PlanFormat.Millimetres(panel.Thickness)} {panel.Material}, {size}; "
-            + $"the framings need {PlanFormat.Rectangle(panel.RequiredWidth, panel.RequiredDepth)}.{largest} It weighs {PlanFormat.Mass(panel.Mass)}.");
+            + $"the framings need {PlanFormat.Rectangle(panel.RequiredWidth, panel.RequiredDepth)}.{largest} It weighs {MeasureFormat.Mass(panel.Mass)}.");
         yield return new SideBySide([(words, 1), (new DrawingBlock(PanelDrawing.Of(panel), MaxHeight: PanelTall), 1)]);
         foreach (var block in Caveats(panel.Caveats))
         {
@@ -57,17 +57,17 @@ internal static class PlanReport
         yield return new Heading("Framings", 2);
         yield return new Table(
             [
-                new Column("Framing"), new Column("With"), new Column($"Field, {PlanFormat.FigureUnit}"), new Column($"Glass to subject, {PlanFormat.FigureUnit}", ColumnKind.Decimal), new Column($"±, {PlanFormat.FigureUnit}", ColumnKind.Decimal),
+                new Column("Framing"), new Column("With"), new Column($"Field, {FigureFormat.FigureUnit}"), new Column($"Glass to subject, {FigureFormat.FigureUnit}", ColumnKind.Decimal), new Column($"±, {FigureFormat.FigureUnit}", ColumnKind.Decimal),
                 new Column("Extension, mm", ColumnKind.Decimal), new Column("Effective × marked f-number", ColumnKind.Decimal),
             ],
             [.. framings.Select(framing => new TableRow(framing.Reached
                 ?
                 [
                     framing.Name, framing.Accessories.Count == 0 ? "lens alone" : string.Join(", ", framing.Accessories),
-                    PlanFormat.Sides(framing.FieldWidth, framing.FieldHeight),
-                    PlanFormat.Figure(framing.WorkingDistance), PlanFormat.Figure(framing.WorkingDistanceUncertainty),
-                    PlanFormat.ThreeDigits(framing.Extension.Millimeters),
-                    PlanFormat.ThreeDigits(framing.EffectiveApertureFactor),
+                    FigureFormat.Sides(framing.FieldWidth, framing.FieldHeight),
+                    FigureFormat.Figure(framing.WorkingDistance), FigureFormat.Figure(framing.WorkingDistanceUncertainty),
+                    MeasureFormat.ThreeDigits(framing.Extension.Millimeters),
+                    MeasureFormat.ThreeDigits(framing.EffectiveApertureFactor),
                 ]
                 : [framing.Name, ReachText.Of(framing.Limit!), "", "", "", "", ""]))],
             TypeScale.Small);

@@ -39,7 +39,7 @@ internal static class SessionSheet
         var blocks = session.Blocks.Count == 1 ? "one light" : FormattableString.Invariant($"{session.Blocks.Count} blocks of one light each");
         var rounds = session.Rounds == 1 ? "one round" : FormattableString.Invariant($"{session.Rounds} rounds");
         return FormattableString.Invariant(
-            $"{session.Subjects.Count} subjects, {blocks}, {rounds}, {PlanFormat.Minutes(session.Time)} in all; {session.Changes} changes of set-up in the first rounds{(session.ProvenFewest ? ", the fewest there can be" : "")}.");
+            $"{session.Subjects.Count} subjects, {blocks}, {rounds}, {MeasureFormat.Minutes(session.Time)} in all; {session.Changes} changes of set-up in the first rounds{(session.ProvenFewest ? ", the fewest there can be" : "")}.");
     }
 
     private static IEnumerable<Block> Blocks(Plan plan, SessionPlan session)
@@ -61,20 +61,20 @@ internal static class SessionSheet
         [
             .. session.Blocks.SelectMany((block, place) => new[] { Row(block, place, "the first", block.First) }
                 .Concat(block.Following is { } following ? [Row(block, place, block.Rounds == 2 ? "the second" : "each of the others", following)] : [])),
-            new TableRow(["Day", "", PlanFormat.Minutes(session.Time), Count(session.Frames), Count(session.Blocks.Sum(block => block.Flashes))], Total: true),
+            new TableRow(["Day", "", MeasureFormat.Minutes(session.Time), Count(session.Frames), Count(session.Blocks.Sum(block => block.Flashes))], Total: true),
         ],
         TypeScale.Small);
 
     private static TableRow Row(SessionBlock block, int place, string round, SessionRound made) => new(
-        [FormattableString.Invariant($"{place + 1}  {SessionText.Title(block)}"), round, PlanFormat.Minutes(made.Time), Count(made.Frames), Count(made.Flashes)]);
+        [FormattableString.Invariant($"{place + 1}  {SessionText.Title(block)}"), round, MeasureFormat.Minutes(made.Time), Count(made.Frames), Count(made.Flashes)]);
 
     private static Table Held(SessionPlan session) => new(
         [new Column("Subject"), new Column("Held at a time", ColumnKind.Right), new Column("At most", ColumnKind.Right), new Column("Verdict")],
         [.. session.Subjects.Select(subject => new TableRow(
             [
                 subject.Name,
-                subject.HoldTime.Seconds > 0 ? PlanFormat.Minutes(subject.HoldTime) : "not held",
-                subject.HoldLimit is { } limit ? PlanFormat.Minutes(limit) : "",
+                subject.HoldTime.Seconds > 0 ? MeasureFormat.Minutes(subject.HoldTime) : "not held",
+                subject.HoldLimit is { } limit ? MeasureFormat.Minutes(limit) : "",
                 subject.WithinLimit ? "within its limit" : "TOO LONG: fewer frames or set-ups",
             ]))],
         TypeScale.Small);

@@ -10,7 +10,7 @@ internal static class SharpnessTable
 {
     public static Table Of(IReadOnlyList<ExposurePlan> setUp) => new(
         [
-            new Column("Sharpness at the subject"), new Column($"Depth of field, {PlanFormat.FigureUnit}", ColumnKind.Decimal), new Column("Two pixels, µm", ColumnKind.Decimal),
+            new Column("Sharpness at the subject"), new Column($"Depth of field, {FigureFormat.FigureUnit}", ColumnKind.Decimal), new Column("Two pixels, µm", ColumnKind.Decimal),
             new Column("Two points part (Rayleigh), µm", ColumnKind.Decimal), new Column("Airy disc, µm", ColumnKind.Decimal),
             new Column("Smear by hand, subject, flash; in all, pixels", ColumnKind.Right), new Column("Passes for sharp, pixels", ColumnKind.Decimal),
             new Column("Finest detail, µm", ColumnKind.Decimal),
@@ -21,15 +21,15 @@ internal static class SharpnessTable
     private static TableRow Row(string framing, SharpnessPlan sharpness) => new(
     [
         framing,
-        PlanFormat.RoughFigure(sharpness.DepthOfField),
-        PlanFormat.TwoDigits(sharpness.AtSubject(2).Micrometers),
-        PlanFormat.TwoDigits(sharpness.RayleighSeparation.Micrometers),
-        PlanFormat.TwoDigits(sharpness.AiryDiscAtSubject.Micrometers),
-        $"{Counted(sharpness.Smear.Hand)}, {Counted(sharpness.Smear.Subject)}, {Counted(sharpness.Smear.Flash)}; {PlanFormat.TwoDigits(sharpness.SmearPixels)}",
-        PlanFormat.TwoDigits(sharpness.SmearLimit),
-        PlanFormat.TwoDigits(sharpness.FinestDetail.Micrometers),
+        FigureFormat.RoughFigure(sharpness.DepthOfField),
+        MeasureFormat.TwoDigits(sharpness.AtSubject(2).Micrometers),
+        MeasureFormat.TwoDigits(sharpness.RayleighSeparation.Micrometers),
+        MeasureFormat.TwoDigits(sharpness.AiryDiscAtSubject.Micrometers),
+        $"{Counted(sharpness.Smear.Hand)}, {Counted(sharpness.Smear.Subject)}, {Counted(sharpness.Smear.Flash)}; {MeasureFormat.TwoDigits(sharpness.SmearPixels)}",
+        MeasureFormat.TwoDigits(sharpness.SmearLimit),
+        MeasureFormat.TwoDigits(sharpness.FinestDetail.Micrometers),
     ]);
 
     // By its share of the light, as it counts in the whole picture.
-    private static string Counted(MotionBlurPart part) => PlanFormat.TwoDigits(part.Counted);
+    private static string Counted(MotionBlurPart part) => MeasureFormat.TwoDigits(part.Counted);
 }

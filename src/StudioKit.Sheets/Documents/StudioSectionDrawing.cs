@@ -121,7 +121,7 @@ internal sealed class StudioSectionDrawing
                 }
             }
 
-            foreach (var mark in Camera(pupil, aim, PlanFormat.Degrees(view.Pitch)))
+            foreach (var mark in Camera(pupil, aim, MeasureFormat.Degrees(view.Pitch)))
             {
                 yield return mark;
             }

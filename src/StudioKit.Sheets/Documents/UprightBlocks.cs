@@ -21,8 +21,8 @@ internal static class UprightBlocks
         {
             yield return new Heading("Pieces of pipe for the upright sheets, for one studio", 2);
             yield return new Table(
-                [new Column("Write on them"), new Column("Count", ColumnKind.Right), new Column($"Cut to, {PlanFormat.FigureUnit}", ColumnKind.Decimal)],
-                [.. uprights.SelectMany(upright => upright.Pieces).Select(piece => new TableRow([piece.Label, Text(piece.Count), PlanFormat.PieceFigure(piece.Cut)]))]);
+                [new Column("Write on them"), new Column("Count", ColumnKind.Right), new Column($"Cut to, {FigureFormat.FigureUnit}", ColumnKind.Decimal)],
+                [.. uprights.SelectMany(upright => upright.Pieces).Select(piece => new TableRow([piece.Label, Text(piece.Count), CutFormat.PieceFigure(piece.Cut)]))]);
         }
     }
 
@@ -72,20 +72,20 @@ internal static class UprightBlocks
     }
 
     private static string Summary(UprightStandPlan upright) =>
-        $"{PlanFormat.CutLength(upright.Width)} × {PlanFormat.CutLength(upright.Height)} of {upright.Sheet.MaterialName}, held by {UprightStepText.Carrier(upright.Carrier)}. "
-        + $"Sheet {PlanFormat.Mass(upright.SheetMass)}, pipe and fittings {PlanFormat.Mass(upright.CarrierMass)}"
-        + (upright.Ballast > UnitsNet.Mass.Zero ? $", on its feet {PlanFormat.Mass(upright.Ballast)}. " : ". ")
-        + $"In the gust of {PlanFormat.Speed(upright.Wind.Gust)} its top leans {PlanFormat.WholeMillimetres(upright.TopLean)} and its middle bows {PlanFormat.WholeMillimetres(upright.Bow)}.";
+        $"{CutFormat.CutLength(upright.Width)} × {CutFormat.CutLength(upright.Height)} of {upright.Sheet.MaterialName}, held by {UprightStepText.Carrier(upright.Carrier)}. "
+        + $"Sheet {MeasureFormat.Mass(upright.SheetMass)}, pipe and fittings {MeasureFormat.Mass(upright.CarrierMass)}"
+        + (upright.Ballast > UnitsNet.Mass.Zero ? $", on its feet {MeasureFormat.Mass(upright.Ballast)}. " : ". ")
+        + $"In the gust of {MeasureFormat.Speed(upright.Wind.Gust)} its top leans {PlanFormat.WholeMillimetres(upright.TopLean)} and its middle bows {PlanFormat.WholeMillimetres(upright.Bow)}.";
 
     private static Table Parts(UprightStandPlan upright) => new(
         [new Column("Part"), new Column("Count", ColumnKind.Right), new Column("Measure")],
         [
-            .. upright.Pieces.Select(piece => Row(piece.Label, piece.Count, $"cut to {PlanFormat.PieceLength(piece.Cut)}")),
+            .. upright.Pieces.Select(piece => Row(piece.Label, piece.Count, $"cut to {CutFormat.PieceLength(piece.Cut)}")),
             .. upright.Fittings.Select(fitting => Row(fitting.Name, fitting.Count, "")),
-            Row("sheet", 1, $"{PlanFormat.CutLength(upright.Width)} × {PlanFormat.CutLength(upright.Height)}"),
-            Row("clip from sheet to pipe", upright.SheetClips, FormattableString.Invariant($"{upright.ClipsPerPole} on each pole, {PlanFormat.CutLength(Whole(upright.ClipSpacing))} apart{(upright.CornersOnClips ? ", and one under each lower corner" : "")}")),
+            Row("sheet", 1, $"{CutFormat.CutLength(upright.Width)} × {CutFormat.CutLength(upright.Height)}"),
+            Row("clip from sheet to pipe", upright.SheetClips, FormattableString.Invariant($"{upright.ClipsPerPole} on each pole, {CutFormat.CutLength(Whole(upright.ClipSpacing))} apart{(upright.CornersOnClips ? ", and one under each lower corner" : "")}")),
             .. upright.PipeClips > 0 ? [Row("clip from pipe to pipe", upright.PipeClips, "poles to rail and bar, bar to legs")] : Array.Empty<TableRow>(),
-            .. upright.Cords > 0 ? [Row("cord with its peg", upright.Cords, $"{PlanFormat.CutLength(Whole(upright.CordLength))} each")] : Array.Empty<TableRow>(),
+            .. upright.Cords > 0 ? [Row("cord with its peg", upright.Cords, $"{CutFormat.CutLength(Whole(upright.CordLength))} each")] : Array.Empty<TableRow>(),
         ]);
 
     private static TableRow Row(string part, int count, string measure) => new([part, Text(count), measure]);

@@ -13,15 +13,15 @@ internal static class UprightStepText
     {
         UprightStep.JoinPoles => "Join the pieces of each pole in their coupling, dry, with a twist.",
         UprightStep.MarkClips => MarkClips(upright),
-        UprightStep.LookOver => $"Look the place over: the sheet stands {PlanFormat.CutLength(upright.ToSubject)} behind the subject, square to the view. Nothing that grows, nests or lives there is to be broken, trodden or dug up; bend neighbours aside with a soft cord, and undo it when you go.",
-        UprightStep.DriveStakes => $"Drive the two poles {PlanFormat.CutLength(upright.StakeDepth)} deep, {PlanFormat.CutLength(upright.PoleSpacing)} apart from middle to middle{Leaning(upright)}, by hand and with a twist: make a hole with a peg first where the ground is hard. Not through roots or bulbs.",
-        UprightStep.PullStake => $"Pull one stake level with a spring balance, {PlanFormat.Centimetres(UprightLines.Pulled)} over the ground: it must hold {PlanFormat.Kilograms(upright.StakeHold)}. If it gives sooner, drive it elsewhere or take cords; the plan no longer holds.",
-        UprightStep.StandFeet => $"Push the half feet into the tees with the caps at their ends, and the poles into the tees, each to its insertion mark; stand them {PlanFormat.CutLength(upright.PoleSpacing)} apart from middle to middle, the feet along the view.",
-        UprightStep.LayBallast => $"Lay {PlanFormat.Mass(upright.Ballast / 2)} on each foot, half before and half behind its pole: bottles or bags of sand or water, no stones from the place.",
-        UprightStep.ClipBar => $"Clip the bar across the back legs of the frame, behind them, its middle {PlanFormat.CutLength(upright.BarHeight!.Value)} over the ground.",
-        UprightStep.ClipPoles => $"Clip each pole to the back rail and to the bar, from behind, the two {PlanFormat.CutLength(upright.PoleSpacing)} apart from middle to middle and alike from the middle of the frame. The gust pushes each pole's foot against the bar with {Force(Math.Round(upright.BarPush.Newtons))}: pull at the clips.",
+        UprightStep.LookOver => $"Look the place over: the sheet stands {CutFormat.CutLength(upright.ToSubject)} behind the subject, square to the view. Nothing that grows, nests or lives there is to be broken, trodden or dug up; bend neighbours aside with a soft cord, and undo it when you go.",
+        UprightStep.DriveStakes => $"Drive the two poles {CutFormat.CutLength(upright.StakeDepth)} deep, {CutFormat.CutLength(upright.PoleSpacing)} apart from middle to middle{Leaning(upright)}, by hand and with a twist: make a hole with a peg first where the ground is hard. Not through roots or bulbs.",
+        UprightStep.PullStake => $"Pull one stake level with a spring balance, {DistanceFormat.Centimetres(UprightLines.Pulled)} over the ground: it must hold {MeasureFormat.Kilograms(upright.StakeHold)}. If it gives sooner, drive it elsewhere or take cords; the plan no longer holds.",
+        UprightStep.StandFeet => $"Push the half feet into the tees with the caps at their ends, and the poles into the tees, each to its insertion mark; stand them {CutFormat.CutLength(upright.PoleSpacing)} apart from middle to middle, the feet along the view.",
+        UprightStep.LayBallast => $"Lay {MeasureFormat.Mass(upright.Ballast / 2)} on each foot, half before and half behind its pole: bottles or bags of sand or water, no stones from the place.",
+        UprightStep.ClipBar => $"Clip the bar across the back legs of the frame, behind them, its middle {CutFormat.CutLength(upright.BarHeight!.Value)} over the ground.",
+        UprightStep.ClipPoles => $"Clip each pole to the back rail and to the bar, from behind, the two {CutFormat.CutLength(upright.PoleSpacing)} apart from middle to middle and alike from the middle of the frame. The gust pushes each pole's foot against the bar with {Force(Math.Round(upright.BarPush.Newtons))}: pull at the clips.",
         UprightStep.HangSheet => $"Set the sheet {RestsOn(upright)}, on the subject's side of the poles, and clip its side edges on from below upwards. They only hold it: leave {PlanFormat.TenthMillimetres(UnitsNet.Length.FromMillimeters(Up(upright.PlayPerEdge)))} at either side to grow. Pull at a clip: it must hold {Force(Math.Round(upright.ClipPull.Newtons, 1))}." + Film,
-        UprightStep.TieCords => FormattableString.Invariant($"Tie {upright.Cords / 2} cords to each upper corner, {upright.Cords / 4} to the front and as many to the back, lead them down at 45° to pegs {PlanFormat.CutLength(upright.PegDistance)} from the poles' feet, draw all taut alike and mark them: people and animals trip over them. Pull a peg: it must hold {PlanFormat.Kilograms(upright.PegHold)}."),
+        UprightStep.TieCords => FormattableString.Invariant($"Tie {upright.Cords / 2} cords to each upper corner, {upright.Cords / 4} to the front and as many to the back, lead them down at 45° to pegs {CutFormat.CutLength(upright.PegDistance)} from the poles' feet, draw all taut alike and mark them: people and animals trip over them. Pull a peg: it must hold {MeasureFormat.Kilograms(upright.PegHold)}."),
         UprightStep.CheckOver => $"Before the first flash: sheet square to the view, no stem between sheet and subject, nothing touched by it when it is shaken. {StudioKit.Wording.UprightWindText.Of(upright)}",
         _ => throw new ArgumentOutOfRangeException(nameof(step), step, "A step without words."),
     };
@@ -83,14 +83,14 @@ internal static class UprightStepText
         _ => throw new ArgumentOutOfRangeException(nameof(carrier), carrier, "A carrier without words."),
     };
 
-    private static string Force(double newtons) => PlanFormat.Force(UnitsNet.Force.FromNewtons(newtons));
+    private static string Force(double newtons) => MeasureFormat.Force(UnitsNet.Force.FromNewtons(newtons));
 
     private const string Film = " Then take the film off.";
 
     private static string MarkClips(UprightStandPlan upright)
     {
         var places = Enumerable.Range(0, upright.ClipsPerPole).Select(i => upright.FirstClip + (i * upright.ClipSpacing));
-        return $"Mark on each side edge of the sheet where its {upright.ClipsPerPole.ToString(CultureInfo.InvariantCulture)} clips go, from the lower corner: {string.Join(", ", places.Select(place => PlanFormat.CutLength(Whole(place))))}."
+        return $"Mark on each side edge of the sheet where its {upright.ClipsPerPole.ToString(CultureInfo.InvariantCulture)} clips go, from the lower corner: {string.Join(", ", places.Select(place => CutFormat.CutLength(Whole(place))))}."
             + (upright.CornersOnClips ? $" On the poles the lower corner lies {Corner(upright)}." : "");
     }
 
@@ -106,9 +106,9 @@ internal static class UprightStepText
 
     private static string Corner(UprightStandPlan upright) => upright.Carrier switch
     {
-        UprightCarrier.Frame => $"{PlanFormat.CutLength(Whole(upright.LowerEdge))} over the middle of the back rail",
-        UprightCarrier.Stakes => $"{PlanFormat.CutLength(Whole(upright.StakeDepth + (upright.LowerEdge / Math.Cos(upright.Lean.Radians))))} from the lower end",
-        _ => $"{PlanFormat.CutLength(Whole(upright.LowerEdge))} over the ground",
+        UprightCarrier.Frame => $"{CutFormat.CutLength(Whole(upright.LowerEdge))} over the middle of the back rail",
+        UprightCarrier.Stakes => $"{CutFormat.CutLength(Whole(upright.StakeDepth + (upright.LowerEdge / Math.Cos(upright.Lean.Radians))))} from the lower end",
+        _ => $"{CutFormat.CutLength(Whole(upright.LowerEdge))} over the ground",
     };
 
     private static string Leaning(UprightStandPlan upright) => upright.Lean > UnitsNet.Angle.Zero

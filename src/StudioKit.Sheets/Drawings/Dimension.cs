@@ -20,7 +20,7 @@ public sealed record Dimension(Point From, Point To, double Offset, string Text,
     /// <param name="offset">Distance on paper of the dimension line from the points [mm].</param>
     /// <returns>The dimension.</returns>
     public static Dimension InMillimetres(Point from, Point to, double offset) =>
-        new(from, to, offset, PlanFormat.CutLength(Length.FromMillimeters(from.DistanceTo(to))));
+        new(from, to, offset, CutFormat.CutLength(Length.FromMillimeters(from.DistanceTo(to))));
 
     /// <inheritdoc/>
     public override Primitive Under(Similarity change) =>

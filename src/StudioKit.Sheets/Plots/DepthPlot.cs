@@ -17,12 +17,12 @@ internal static class DepthPlot
         model.Axes.Add(DoublingAxis.Of(
             AxisPosition.Bottom, "magnification", [.. all.Select(point => point.Magnification.Value)], 1, 1, value => new Magnification(value).Nominal));
         model.Axes.Add(DoublingAxis.Of(
-            AxisPosition.Left, $"depth of field, {PlanFormat.PlotUnit}", [.. all.Select(point => PlanFormat.PlotLength(point.DepthOfField))], 1, 1, PlanFormat.ThreeDigits));
+            AxisPosition.Left, $"depth of field, {DistanceFormat.PlotUnit}", [.. all.Select(point => DistanceFormat.PlotLength(point.DepthOfField))], 1, 1, MeasureFormat.ThreeDigits));
         foreach (var (curve, place) in curves.Select((curve, place) => (curve, place)))
         {
             var line = PlotDrawing.Line(curve.Aperture.Nominal, place);
             line.Points.AddRange(curve.Points.Select(point => new DataPoint(
-                DoublingAxis.Place(point.Magnification.Value, 1, 1), DoublingAxis.Place(PlanFormat.PlotLength(point.DepthOfField), 1, 1))));
+                DoublingAxis.Place(point.Magnification.Value, 1, 1), DoublingAxis.Place(DistanceFormat.PlotLength(point.DepthOfField), 1, 1))));
             model.Series.Add(line);
         }
 

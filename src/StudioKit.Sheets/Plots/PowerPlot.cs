@@ -25,8 +25,8 @@ internal static class PowerPlot
 
         var model = PlotDrawing.Empty();
         model.Axes.Add(DoublingAxis.Of(
-            AxisPosition.Bottom, $"distance of the flash, {PlanFormat.CentimetreUnit}", [.. drawn.SelectMany(line => line.Reached).Select(pair => PlanFormat.PlotDistance(pair.Distance))], Start, 2,
-            PlanFormat.ThreeDigits, atRoundNumbers: true));
+            AxisPosition.Bottom, $"distance of the flash, {DistanceFormat.CentimetreUnit}", [.. drawn.SelectMany(line => line.Reached).Select(pair => DistanceFormat.PlotDistance(pair.Distance))], Start, 2,
+            MeasureFormat.ThreeDigits, atRoundNumbers: true));
         model.Axes.Add(DoublingAxis.Of(
             AxisPosition.Left, "power", [.. drawn.SelectMany(line => line.Reached).Select(pair => pair.ExactShare)], 1, 1,
             share => share > 1.001 ? "" : new FlashPower(Math.Min(1, share)).Nominal));
@@ -34,7 +34,7 @@ internal static class PowerPlot
         {
             var series = PlotDrawing.Line(line.Framing, place);
             series.Points.AddRange(line.Reached.Select(pair => new DataPoint(
-                DoublingAxis.Place(PlanFormat.PlotDistance(pair.Distance), Start, 2), DoublingAxis.Place(pair.ExactShare, 1, 1))));
+                DoublingAxis.Place(DistanceFormat.PlotDistance(pair.Distance), Start, 2), DoublingAxis.Place(pair.ExactShare, 1, 1))));
             model.Series.Add(series);
         }
 

@@ -25,7 +25,7 @@ internal static class SharpnessPlot
             AxisPosition.Bottom, "f-number set on the lens", [.. curve.Points.Select(point => point.Aperture.Value)], 1, StopsPerDoubling,
             value => new FNumber(value).Nominal));
         double[] all = [.. curve.Points.SelectMany(point => new[] { point.Nearest.Micrometers, point.Middle.Micrometers, point.Farthest.Micrometers })];
-        model.Axes.Add(DoublingAxis.Of(AxisPosition.Left, "blur at the subject, µm", all, OneMicrometre, 1, PlanFormat.ThreeDigits));
+        model.Axes.Add(DoublingAxis.Of(AxisPosition.Left, "blur at the subject, µm", all, OneMicrometre, 1, MeasureFormat.ThreeDigits));
         Add(model, "nearest point", 0, curve, point => point.Nearest.Micrometers);
         Add(model, "farthest point", 1, curve, point => point.Farthest.Micrometers);
         Add(model, "plane in focus", 2, curve, point => point.Middle.Micrometers);

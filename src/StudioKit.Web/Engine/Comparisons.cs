@@ -30,8 +30,8 @@ internal sealed class Comparisons(PlannedKits plans)
     private static string MassText(PlanComparison comparison) => comparison.MassDifference.Grams switch
     {
         0 => "Both weigh the same.",
-        > 0 => $"The second is {PlanFormat.Mass(comparison.MassDifference)} heavier.",
-        _ => $"The second is {PlanFormat.Mass(-comparison.MassDifference)} lighter.",
+        > 0 => $"The second is {MeasureFormat.Mass(comparison.MassDifference)} heavier.",
+        _ => $"The second is {MeasureFormat.Mass(-comparison.MassDifference)} lighter.",
     };
 
     private static string Verdict((KitReadResult Read, Plan? Plan) state)

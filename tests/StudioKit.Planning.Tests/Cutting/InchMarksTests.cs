@@ -62,14 +62,14 @@ public sealed class InchMarksTests
             Trim = Length.Zero,
         }).Bars.Single();
 
-        var told = new PlanUnits(TextUnits.Inches, WrittenLengths.None).Tell(() => bar.Marks.Zip(bar.InchMarks, PlanFormat.MarkFigure).ToList());
+        var told = new PlanUnits(TextUnits.Inches, WrittenLengths.None).Tell(() => bar.Marks.Zip(bar.InchMarks, CutFormat.MarkFigure).ToList());
 
         told.Should().Equal("19 21/32", "39 13/32", "59 5/32");
     }
 
     private static double Read(Length piece)
     {
-        var words = new PlanUnits(TextUnits.Inches, WrittenLengths.None).Tell(() => PlanFormat.PieceFigure(piece)).Split(' ');
+        var words = new PlanUnits(TextUnits.Inches, WrittenLengths.None).Tell(() => CutFormat.PieceFigure(piece)).Split(' ');
         return 25.4 * words.Sum(word => word.Split('/') is [var over, var under] ? Number(over) / Number(under) : Number(word));
 
         static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);

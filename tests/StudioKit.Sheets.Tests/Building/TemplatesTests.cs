@@ -31,7 +31,7 @@ public sealed class TemplatesTests
 
         (-hole.Centre.Y).Should().BeApproximately(shallowest / 2, 0.5).And.Be(step.Hole.FromMouth.Millimeters);
         (2 * hole.Radius).Should().Be(step.Hole.Width.Millimeters);
-        AssemblyText.Of(step, frame.Geometry).Should().Contain("drill").And.Contain("burrs").And.Contain(PlanFormat.CutLength(step.Hole.FromMouth));
+        AssemblyText.Of(step, frame.Geometry).Should().Contain("drill").And.Contain("burrs").And.Contain(CutFormat.CutLength(step.Hole.FromMouth));
     }
 
     /// <summary>A line on paper that is turned over along an axis lies where its mirror image is.</summary>
@@ -90,7 +90,7 @@ public sealed class TemplatesTests
             var wide = fitting with { ToPipeEnd = fitting.TakeOff + UnitsNet.Length.FromMillimeters(1), ToMark = fitting.ToMark + UnitsNet.Length.FromMillimeters(1) };
             var measures = JointDrawing.Of(frame, wide).Marks.OfType<Dimension>().ToDictionary(measure => measure.Text.Split(' ')[0]);
 
-            measures.Values.Should().OnlyContain(measure => measure.Text.Contains(PlanFormat.CutLength(UnitsNet.Length.FromMillimeters(measure.From.DistanceTo(measure.To))), StringComparison.Ordinal));
+            measures.Values.Should().OnlyContain(measure => measure.Text.Contains(CutFormat.CutLength(UnitsNet.Length.FromMillimeters(measure.From.DistanceTo(measure.To))), StringComparison.Ordinal));
             measures["gap"].From.DistanceTo(measures["gap"].To).Should().BeApproximately(1, 1e-9);
             measures["pushed"].From.X.Should().BeApproximately(measures["gap"].To.X, 1e-9);
             measures["pushed"].To.X.Should().BeApproximately(wide.ToMark.Millimeters, 1e-9);

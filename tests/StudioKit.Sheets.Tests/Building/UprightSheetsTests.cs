@@ -59,7 +59,7 @@ public sealed class UprightSheetsTests
             // What leans is drawn as it is seen, and its own length is written beside it.
             if (!mark.Text.Contains("along", StringComparison.Ordinal))
             {
-                PlanFormat.CutLength(UnitsNet.Length.FromMillimeters(Math.Round(mark.From.DistanceTo(mark.To), 1))).Should().Be(mark.Text);
+                CutFormat.CutLength(UnitsNet.Length.FromMillimeters(Math.Round(mark.From.DistanceTo(mark.To), 1))).Should().Be(mark.Text);
             }
         }
     }

@@ -101,7 +101,7 @@ public sealed class PlanTellingTests
     [Fact]
     public void The_carried_mass_is_the_packs()
     {
-        Fen.Value.Told.Measures.Single(measure => measure.Name == "carried").Value.Should().Be(PlanFormat.Mass(Fen.Value.Plan.Pack.Total));
+        Fen.Value.Told.Measures.Single(measure => measure.Name == "carried").Value.Should().Be(MeasureFormat.Mass(Fen.Value.Plan.Pack.Total));
     }
 
     [Fact]

@@ -93,7 +93,7 @@ internal static class FramePlanner
     private static int Failing(KitSpec kit, PanelPlan panel, FrameResult frame)
     {
         var standing = FrameLoads.StandingMass(kit, panel, frame, SheetParts.Of(kit, panel, frame, []));
-        return StudioChecks.All(FrameLoads.CaseOf(kit, panel, frame, standing)).Count(check => !check.Holds && check.Kind is StructuralCheckKind.RailSag or StructuralCheckKind.RailStress);
+        return StudioChecks.OfRails(FrameLoads.CaseOf(kit, panel, frame, standing)).Count(check => !check.Holds);
     }
 
     private static IReadOnlyList<FootSetting> Feet(KitSpec kit, FrameResult frame)

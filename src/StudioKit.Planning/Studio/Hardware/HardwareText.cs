@@ -61,7 +61,7 @@ public static class HardwareText
 
     private static string What(HardwareLine line) => line.Kind switch
     {
-        HardwareKind.Pin => $"pin, {Sold(line.Diameter)} thick, {Sold(line.Length)} long, with a ring and {PlanFormat.Centimetres(PinCord)} of thin cord",
+        HardwareKind.Pin => $"pin, {Sold(line.Diameter)} thick, {Sold(line.Length)} long, with a ring and {DistanceFormat.Centimetres(PinCord)} of thin cord",
         HardwareKind.Foot => $"foot: hexagon screw {Screw(line)} threaded to its head, two nuts {line.Screw!.Thread}, washer of {Sold(line.Screw.WasherDiameter)}, rubber tip for a head {Sold(line.Screw.AcrossFlats)} wide",
         HardwareKind.PanelClip => $"spring clip that opens to {Sold(Opening(line))} and holds the panel to a rail{Gripped(line)}",
         HardwareKind.PadStrip => $"pad strip, self-adhesive, {Sold(line.Width)} wide, {Sold(line.Thickness)} thick",
@@ -70,7 +70,7 @@ public static class HardwareText
         HardwareKind.SkirtClip => $"spring clip that opens to {Sold(Opening(line))} and holds a skirt to a rail",
         HardwareKind.Peg => $"ground peg, {Sold(line.Length)} long",
         HardwareKind.GuyCord => $"bright cord, {Sold(line.Diameter)} thick, in pieces of {Pieces(line)}",
-        HardwareKind.BallastBag => $"bag with a handle that holds {PlanFormat.Mass(line.Holds!.Value)} of sand, stones or water",
+        HardwareKind.BallastBag => $"bag with a handle that holds {MeasureFormat.Mass(line.Holds!.Value)} of sand, stones or water",
         HardwareKind.BallastCord => $"cord for the ballast, {Sold(line.Diameter)} thick, in pieces of {Pieces(line)}",
         HardwareKind.SheetClip => $"spring clip from sheet to pipe, opens to {Sold(Opening(line))}",
         HardwareKind.PipeClip => $"clip from pipe to pipe, {Sold(line.Diameter)} across {Sold(line.Diameter)}",
@@ -121,7 +121,7 @@ public static class HardwareText
     private static string Sold(Length? length) => PlanFormat.AsSold(length!.Value);
 
     // Cords by hand, strips with a rule.
-    private static string Cut(HardwareLine line, Length length) => line.Kind is HardwareKind.PadStrip or HardwareKind.LedgeStrip ? PlanFormat.WholeMillimetres(length) : PlanFormat.Centimetres(length);
+    private static string Cut(HardwareLine line, Length length) => line.Kind is HardwareKind.PadStrip or HardwareKind.LedgeStrip ? PlanFormat.WholeMillimetres(length) : DistanceFormat.Centimetres(length);
 
     private static string Pieces(HardwareLine line) => string.Join(" and ", line.Places
         .GroupBy(place => Cut(line, place.Length ?? line.Length!.Value), StringComparer.Ordinal)

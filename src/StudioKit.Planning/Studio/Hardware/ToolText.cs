@@ -26,7 +26,7 @@ public static class ToolText
             ToolKind.Needle => "needle and strong thread",
             ToolKind.Spanner => $"spanner, {PlanFormat.AsSold(tool.Size!.Value)}",
             ToolKind.Level => "spirit level",
-            ToolKind.SpringBalance => $"spring balance that shows {PlanFormat.Mass(tool.Load!.Value)}",
+            ToolKind.SpringBalance => $"spring balance that shows {MeasureFormat.Mass(tool.Load!.Value)}",
             _ => throw new ArgumentOutOfRangeException(nameof(tool), tool.Kind, "A tool without words."),
         };
     }

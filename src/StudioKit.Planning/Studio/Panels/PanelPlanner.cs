@@ -29,7 +29,7 @@ internal static class PanelPlanner
     {
         var all = onPanel.SelectMany(setUp => PanelSight.Of(kit.Subjects, setUp, framings)).ToList();
         var sights = Fillable(kit, all);
-        var unfilled = all.Except(sights).Select(sight => $"{sight.Framing.Plan.Name} at {PlanFormat.Degrees(sight.Pitch)}").Distinct(StringComparer.Ordinal).ToList();
+        var unfilled = all.Except(sights).Select(sight => $"{sight.Framing.Plan.Name} at {MeasureFormat.Degrees(sight.Pitch)}").Distinct(StringComparer.Ordinal).ToList();
         if (sights.Count == 0)
         {
             return Finish(kit, Length.Zero, Length.Zero, null) with

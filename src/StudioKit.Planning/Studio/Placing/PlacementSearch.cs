@@ -106,7 +106,7 @@ internal sealed class PlacementSearch
     {
         var camera = LightingCases.Camera(plan.Kit, setUp, framing, exposure.Aperture) with { Iso = exposure.Iso };
         return PanelSight.Of(plan.Kit.Subjects, setUp, framing).Select(sight => new PlacementFraming(
-            sight.ViewAt(plan.Panel.SubjectFromFront - (plan.Panel.Depth / 2)) with { Name = $"{exposure.Framing.Name}, {PlanFormat.Degrees(sight.Pitch)}" },
+            sight.ViewAt(plan.Panel.SubjectFromFront - (plan.Panel.Depth / 2)) with { Name = $"{exposure.Framing.Name}, {MeasureFormat.Degrees(sight.Pitch)}" },
             camera,
             exposure.HighestMargin ?? new(20)));
     }

@@ -178,7 +178,7 @@ internal sealed class StepPictures(Plan plan, FramePlan frame)
         picture.Bars.AddRange([.. cap.Bars(), screw, tip]);
         picture.Pushes.Add(new StepPush(new FramePoint(0, 0, level / 2), new FramePoint(0, 0, 1), _parts.Outer));
         picture.Names.Add(new StepName(string.Join(", ", step.Joints), cap.Middle + new FramePoint(0, 0, cap.Reach / 2), _parts.Outer));
-        picture.Names.Add(new StepName($"{PlanFormat.CutLength(step.Level)}, floor to ground", middle, _parts.Outer));
+        picture.Names.Add(new StepName($"{CutFormat.CutLength(step.Level)}, floor to ground", middle, _parts.Outer));
         return picture;
     }
 
@@ -201,7 +201,7 @@ internal sealed class StepPictures(Plan plan, FramePlan frame)
         foreach (var foot in frame.Geometry.Feet)
         {
             var setting = set.Settings.FirstOrDefault(one => one.Joint == foot.Joint);
-            picture.Names.Add(new StepName(setting is null ? foot.Joint : $"{foot.Joint} {PlanFormat.CutLength(setting.Extension)}", foot.Position, _parts.Outer));
+            picture.Names.Add(new StepName(setting is null ? foot.Joint : $"{foot.Joint} {CutFormat.CutLength(setting.Extension)}", foot.Position, _parts.Outer));
         }
 
         foreach (var rail in frame.Geometry.Members.Where(member => member.Role is FrameMemberRole.CrossRail or FrameMemberRole.SideRail).GroupBy(member => member.Role).Select(rails => rails.First()))
@@ -287,7 +287,7 @@ internal sealed class StepPictures(Plan plan, FramePlan frame)
             var high = rest.To + inward + level + new FramePoint(0, 0, over + pad);
             picture.Bodies.Add(camera => new BoxBody(Least(low, high), Most(low, high)).In(camera, Ink.Added, Fill.Grey));
             picture.Bars.Add(new Tube(rest.From, rest.To, 0.008));
-            picture.Names.Add(new StepName($"{rest.Member} {PlanFormat.CutLength(rest.Length)}", 0.5 * (rest.From + rest.To), 0.02));
+            picture.Names.Add(new StepName($"{rest.Member} {CutFormat.CutLength(rest.Length)}", 0.5 * (rest.From + rest.To), 0.02));
         }
 
         return picture;

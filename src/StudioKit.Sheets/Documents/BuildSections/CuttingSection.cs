@@ -14,8 +14,8 @@ internal static class CuttingSection
     {
         yield return new Heading("Pieces of pipe, for one studio", 2);
         yield return new Table(
-            [new Column("Letter"), new Column("Count", ColumnKind.Right), new Column($"Cut to, {PlanFormat.FigureUnit}", ColumnKind.Right), new Column("Labels to write on them")],
-            [.. frame.Pieces.Select(piece => new TableRow([piece.Group, BuildFigures.Count(piece.Count), PlanFormat.PieceFigure(piece.Rounded), string.Join(", ", piece.Members)]))]);
+            [new Column("Letter"), new Column("Count", ColumnKind.Right), new Column($"Cut to, {FigureFormat.FigureUnit}", ColumnKind.Right), new Column("Labels to write on them")],
+            [.. frame.Pieces.Select(piece => new TableRow([piece.Group, BuildFigures.Count(piece.Count), CutFormat.PieceFigure(piece.Rounded), string.Join(", ", piece.Members)]))]);
     }
 
     public static IEnumerable<Block> Bars(Plan plan, Workshop workshop)
@@ -25,7 +25,7 @@ internal static class CuttingSection
         yield return new Caution(UsualCautions.SawingPipe);
         yield return new Paragraph(
             "Mark all cuts of a bar from its squared end before you saw, so that errors do not add, and cut from that end: short pieces come off first, while the bar is long enough to be clamped. "
-            + $"Saw beyond the mark: the kerf, the width of the saw's cut, is counted there with {PlanFormat.CutLength(plan.Kit.Stock.Kerf)}. {PlanFormat.PieceRule}{(PlanFormat.PieceRule.Length > 0 ? " " : "")}{ProofText.Of(cuts.Proof)}");
+            + $"Saw beyond the mark: the kerf, the width of the saw's cut, is counted there with {CutFormat.CutLength(plan.Kit.Stock.Kerf)}. {CutFormat.PieceRule}{(CutFormat.PieceRule.Length > 0 ? " " : "")}{ProofText.Of(cuts.Proof)}");
         foreach (var pattern in cuts.Bars.Count == 0 ? [] : BarCutDrawing.EachPattern(cuts))
         {
             yield return new DrawingBlock(pattern, Caption: "");
@@ -55,7 +55,7 @@ internal static class CuttingSection
         {
             var half = (page.Length + 1) / 2;
             yield return new SideBySide([.. new[] { page.Take(half), page.Skip(half) }.Select(rows => ((Block)new Table(
-                [new Column("Bar"), new Column("Cut", ColumnKind.Right), new Column("Piece"), new Column($"Long, {PlanFormat.FigureUnit}", ColumnKind.Right), new Column($"Mark at, {PlanFormat.FigureUnit}", ColumnKind.Right)],
+                [new Column("Bar"), new Column("Cut", ColumnKind.Right), new Column("Piece"), new Column($"Long, {FigureFormat.FigureUnit}", ColumnKind.Right), new Column($"Mark at, {FigureFormat.FigureUnit}", ColumnKind.Right)],
                 [.. rows]), 1.0))]);
         }
     }
@@ -65,6 +65,6 @@ internal static class CuttingSection
         var bars = string.Join(", ", alike.Select(bar => BuildFigures.Count(bar.Number)));
         var bar = alike.First();
         return bar.Marks.Zip(bar.InchMarks, (mark, inches) => (Mark: mark, Inches: inches)).Select((pair, i) => new TableRow(
-            [bars, BuildFigures.Count(i + 1), pair.Mark.Label, PlanFormat.PieceFigure(pair.Mark.Length), PlanFormat.MarkFigure(pair.Mark, pair.Inches)]));
+            [bars, BuildFigures.Count(i + 1), pair.Mark.Label, CutFormat.PieceFigure(pair.Mark.Length), CutFormat.MarkFigure(pair.Mark, pair.Inches)]));
     }
 }

@@ -25,7 +25,7 @@ internal static class FlashesBelowSection
             ],
             [.. frame.LowerFlashes.Select(flash => new TableRow(
             [
-                flash.Flash, string.Join(", ", flash.SetUps), HeldBy(flash), PlanFormat.CutLength(flash.BelowPanel), PlanFormat.CutLength(flash.FromLeft), PlanFormat.CutLength(flash.FromFront),
+                flash.Flash, string.Join(", ", flash.SetUps), HeldBy(flash), CutFormat.CutLength(flash.BelowPanel), CutFormat.CutLength(flash.FromLeft), CutFormat.CutLength(flash.FromFront),
             ]))]);
     }
 

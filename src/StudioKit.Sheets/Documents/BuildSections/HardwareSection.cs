@@ -62,10 +62,10 @@ internal static class HardwareSection
     private static string Told(HardwareLine line, int number) => FormattableString.Invariant($"{number}. {HardwareText.Name(line)}: {Count(line)}.");
 
     private static string Count(HardwareLine line) => line.ByTheMetre
-        ? $"{(line.Count == 1 ? "one piece" : $"{BuildFigures.Count(line.Count)} pieces")}, {PlanFormat.Metres(line.Whole)} in all"
+        ? $"{(line.Count == 1 ? "one piece" : $"{BuildFigures.Count(line.Count)} pieces")}, {DistanceFormat.Metres(line.Whole)} in all"
         : BuildFigures.Count(line.ToBuy(1));
 
     private static string Used(HardwareLine line) => line.HoleFromMouth is { } mouth
-        ? $"Where: {HardwareText.Where(line)}. Drill through fitting and pipe together, pushed home, the hole's middle {PlanFormat.CutLength(mouth)} from the fitting's mouth."
+        ? $"Where: {HardwareText.Where(line)}. Drill through fitting and pipe together, pushed home, the hole's middle {CutFormat.CutLength(mouth)} from the fitting's mouth."
         : $"Where: {HardwareText.Where(line)}.";
 }

@@ -9,7 +9,7 @@ internal static class ProofText
     public static string Of(CutProof proof) => proof switch
     {
         { ProvenOptimal: true } => $"Planned by {proof.Method}: no plan can be better.",
-        { Gap: { } gap } => $"Planned by {proof.Method}: at most {PlanFormat.Percent((double)gap)} above the best plan.",
+        { Gap: { } gap } => $"Planned by {proof.Method}: at most {MeasureFormat.Percent((double)gap)} above the best plan.",
         _ => $"Planned by {proof.Method}: not every piece can be cut.",
     };
 }

@@ -24,7 +24,7 @@ internal static class SheetGoodsSection
         yield return new Table(
             [new Column("Part"), new Column("From"), new Column("Size"), new Column("Count", ColumnKind.Right), new Column("Direction")],
             [.. workshop.SheetParts.Select(part => new TableRow(
-                [part.Purpose, part.MaterialName, $"{PlanFormat.CutLength(part.Width)} × {PlanFormat.CutLength(part.Height)}", BuildFigures.Count(part.Count), part.KeepsDirection ? "as it lies" : "may turn"]))]);
+                [part.Purpose, part.MaterialName, $"{CutFormat.CutLength(part.Width)} × {CutFormat.CutLength(part.Height)}", BuildFigures.Count(part.Count), part.KeepsDirection ? "as it lies" : "may turn"]))]);
         yield return new Paragraph($"Leave the film on until the sheet is clipped on, and keep the same side up. {ProofText.Of(workshop.SheetCuts.Proof)}");
         yield return new Caution(UsualCautions.CuttingAcrylic, SizePt: TypeScale.Small);
         foreach (var alike in workshop.SheetCuts.Sheets.Where(sheet => sheet.Panels.Count > 1).GroupBy(Cut))

@@ -37,7 +37,7 @@ internal static class TakeOffSection
     ];
 
     private static string Gap(FramePlan frame) => frame.InsertionGap > Length.Zero
-        ? $"A dry push stops {PlanFormat.CutLength(frame.InsertionGap)} before it, which is the gap. "
+        ? $"A dry push stops {CutFormat.CutLength(frame.InsertionGap)} before it, which is the gap. "
         : "";
 
     // The first letter, as the cut list has it.
@@ -45,17 +45,17 @@ internal static class TakeOffSection
     {
         var member = frame.Geometry.Members[0];
         var off = new[] { member.TakeOffFrom, member.TakeOffTo }.Concat(member.InsertionGap > Length.Zero ? [member.InsertionGap, member.InsertionGap] : Array.Empty<Length>());
-        return $"{member.Label}: {PlanFormat.CutLength(member.CentreLine)}, less {string.Join(", ", off.Select(PlanFormat.CutLength))}, is {PlanFormat.PieceLength(frame.Pieces[0].Rounded)}.";
+        return $"{member.Label}: {CutFormat.CutLength(member.CentreLine)}, less {string.Join(", ", off.Select(CutFormat.CutLength))}, is {CutFormat.PieceLength(frame.Pieces[0].Rounded)}.";
     }
 
     private static Table Fittings(FramePlan frame) => new(
         [
-            new Column("Fitting"), new Column("Count", ColumnKind.Right), new Column($"Take-off planned, {PlanFormat.FigureUnit}", ColumnKind.Right), new Column($"Middle to pipe's end, {PlanFormat.FigureUnit}", ColumnKind.Right),
-            new Column($"Pipe's end to mark, {PlanFormat.FigureUnit}", ColumnKind.Right), new Column("Mass each", ColumnKind.Right), new Column("Yours, measured"),
+            new Column("Fitting"), new Column("Count", ColumnKind.Right), new Column($"Take-off planned, {FigureFormat.FigureUnit}", ColumnKind.Right), new Column($"Middle to pipe's end, {FigureFormat.FigureUnit}", ColumnKind.Right),
+            new Column($"Pipe's end to mark, {FigureFormat.FigureUnit}", ColumnKind.Right), new Column("Mass each", ColumnKind.Right), new Column("Yours, measured"),
         ],
         [.. frame.Fittings.Select(fitting => new TableRow(
             [
-                fitting.Name, BuildFigures.Count(fitting.Count), PlanFormat.CutFigure(fitting.TakeOff), PlanFormat.CutFigure(fitting.ToPipeEnd), PlanFormat.CutFigure(fitting.ToMark - fitting.ToPipeEnd), PlanFormat.Mass(fitting.MassEach),
+                fitting.Name, BuildFigures.Count(fitting.Count), CutFormat.CutFigure(fitting.TakeOff), CutFormat.CutFigure(fitting.ToPipeEnd), CutFormat.CutFigure(fitting.ToMark - fitting.ToPipeEnd), MeasureFormat.Mass(fitting.MassEach),
                 fitting.Kind == FittingKind.Cap ? "no need" : "",
             ]))]);
 
@@ -69,24 +69,24 @@ internal static class TakeOffSection
         yield return new Paragraph("If yours differ, cut these lengths in place of those of the cut list, and all other pieces as it says; the frame keeps its size, and where a low leg changes by a few millimetres its foot takes that up. Where two kinds differ, or one by more than is shown, write the take-offs into the kit and make the plan again.");
         foreach (var table in tables)
         {
-            yield return new KeepTogether(new Stack([new Paragraph($"{Sentence(table.Name)}: cut to, {PlanFormat.FigureUnit}", 9, Fonts.TextWeight.Bold), Set(table)], 1));
+            yield return new KeepTogether(new Stack([new Paragraph($"{Sentence(table.Name)}: cut to, {FigureFormat.FigureUnit}", 9, Fonts.TextWeight.Bold), Set(table)], 1));
         }
     }
 
     private static Table Set(TakeOffTable table) => new(
         [
-            new Column("Piece"), .. table.TakeOffs.Where(takeOff => takeOff < table.Planned).Select(Measured), new Column($"as planned: {PlanFormat.CutFigure(table.Planned)}", ColumnKind.Right),
+            new Column("Piece"), .. table.TakeOffs.Where(takeOff => takeOff < table.Planned).Select(Measured), new Column($"as planned: {CutFormat.CutFigure(table.Planned)}", ColumnKind.Right),
             .. table.TakeOffs.Where(takeOff => takeOff > table.Planned).Select(Measured),
         ],
         [.. table.Pieces.Select(piece => new TableRow(
             [
-                piece.Pieces, .. Cuts(table, piece, takeOff => takeOff < table.Planned), PlanFormat.PieceFigure(piece.Planned), .. Cuts(table, piece, takeOff => takeOff > table.Planned),
+                piece.Pieces, .. Cuts(table, piece, takeOff => takeOff < table.Planned), CutFormat.PieceFigure(piece.Planned), .. Cuts(table, piece, takeOff => takeOff > table.Planned),
             ]))]);
 
-    private static Column Measured(Length takeOff) => new($"measured {PlanFormat.CutFigure(takeOff)}", ColumnKind.Right);
+    private static Column Measured(Length takeOff) => new($"measured {CutFormat.CutFigure(takeOff)}", ColumnKind.Right);
 
     private static IEnumerable<string> Cuts(TakeOffTable table, TakeOffPiece piece, Func<Length, bool> among) =>
-        table.TakeOffs.Zip(piece.Cuts).Where(pair => among(pair.First)).Select(pair => pair.Second is { } cut ? PlanFormat.PieceFigure(cut) : "plan again");
+        table.TakeOffs.Zip(piece.Cuts).Where(pair => among(pair.First)).Select(pair => pair.Second is { } cut ? CutFormat.PieceFigure(cut) : "plan again");
 
     private static string Sentence(string words) => Wording.Sentence.Begin(words);
 }

@@ -58,5 +58,5 @@ internal static class TemplatesSection
         tiles.Count < 2 ? tiles : tiles.Append(new Paragraph("Lay neighbouring parts on each other so that their ringed crosses meet, and tape them."));
 
     private static string OnTheFold(FoldedSoftbox box, bool upright) =>
-        $"Of the pattern for {box.Flash} half is printed, as both halves are alike. Draw the fold line on the sheet, {PlanFormat.CutLength(SoftboxPattern.Fold(box, upright))} from end to end, and measure that of the paper against it. Lay the paper on it, trace, turn the paper over along the fold line, lay it on again end on end, and trace the other half. Fold away from you along dashed lines, flaps to the inside; the crossed opening is for a head of {PlanFormat.Rectangle(box.HeadWidth, box.HeadHeight)}.";
+        $"Of the pattern for {box.Flash} half is printed, as both halves are alike. Draw the fold line on the sheet, {CutFormat.CutLength(SoftboxPattern.Fold(box, upright))} from end to end, and measure that of the paper against it. Lay the paper on it, trace, turn the paper over along the fold line, lay it on again end on end, and trace the other half. Fold away from you along dashed lines, flaps to the inside; the crossed opening is for a head of {PlanFormat.Rectangle(box.HeadWidth, box.HeadHeight)}.";
 }

@@ -77,7 +77,7 @@ internal static class FieldPack
         foreach (var card in plan.Handling)
         {
             var signs = card.Lines.Where(line => line.Topic == HandlingTopic.StopSigns).Select(DisinfectantText.Of).ToList();
-            var limits = card.Subjects.Where(subject => subject.HoldLimit is not null).Select(subject => $"{subject.Name}: held at most {PlanFormat.Minutes(subject.HoldLimit!.Value)}.").ToList();
+            var limits = card.Subjects.Where(subject => subject.HoldLimit is not null).Select(subject => $"{subject.Name}: held at most {MeasureFormat.Minutes(subject.HoldLimit!.Value)}.").ToList();
             if (signs.Count + limits.Count > 0)
             {
                 yield return new KeepTogether(new Stack([new Paragraph($"Stop at once, {card.Name}:", size, TextWeight.Bold), new ItemList([.. limits, .. signs], ItemMarker.Dot, size)], 0.5));

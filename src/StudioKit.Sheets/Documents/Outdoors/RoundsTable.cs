@@ -34,7 +34,7 @@ internal static class RoundsTable
                 [
                     Text(first + i), Said(part.Step, first + i, told), plan.CardNumber(part.Step.SetUp, part.Step.Framing) is { } card ? Text(card) : "",
                     .. Enumerable.Range(1, rounds).Select(round => IsIn(part.Part, round) ? "tick" : ""),
-                    part.Step.Time.Seconds > 0 ? PlanFormat.Minutes(part.Step.Time) : "", part.Step.Held ? "held" : "",
+                    part.Step.Time.Seconds > 0 ? MeasureFormat.Minutes(part.Step.Time) : "", part.Step.Held ? "held" : "",
                 ]))],
             sizePt);
     }

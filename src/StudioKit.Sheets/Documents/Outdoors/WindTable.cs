@@ -23,7 +23,7 @@ internal static class WindTable
             [new Column("Beaufort", ColumnKind.Right), new Column("Seen"), new Column("Mean up to", ColumnKind.Right), new Column("Studio")],
             [.. Enumerable.Range(0, Math.Min(WindSigns.Strongest, down + 1) + 1).Select(force => new TableRow(
                 [
-                    force.ToString(CultureInfo.InvariantCulture), WindSigns.Seen(force), PlanFormat.Speed(Speed.FromMetersPerSecond(Beaufort.HighestMean(force))),
+                    force.ToString(CultureInfo.InvariantCulture), WindSigns.Seen(force), MeasureFormat.Speed(Speed.FromMetersPerSecond(Beaufort.HighestMean(force))),
                     force < down ? "stands" : "TAKE IT DOWN",
                 ]))],
             sizePt);

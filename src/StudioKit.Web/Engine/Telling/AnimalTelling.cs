@@ -16,5 +16,5 @@ internal static class AnimalTelling
 
     private static AnimalLine Of(SubjectSpec subject, Duration? limit) => new(
         subject.Name, Math.Round(subject.Length.Millimeters, 1), PlanFormat.Millimetres(subject.Length),
-        limit?.Seconds ?? 0, limit is { } most ? $"at most {PlanFormat.Minutes(most)} in the hand or the studio" : "not held");
+        limit?.Seconds ?? 0, limit is { } most ? $"at most {MeasureFormat.Minutes(most)} in the hand or the studio" : "not held");
 }

@@ -16,7 +16,7 @@ internal static class CardTelling
         Math.Round(exposure.Framing.LongestWhole.Millimeters, 1), exposure.Subjects,
         PlanFormat.GiveOrTake(exposure.Framing.WorkingDistance, exposure.Framing.WorkingDistanceUncertainty), [.. exposure.TestSteps.Select(step => TestStepText.Of([step]))]);
 
-    private static CardLight Light(LightPlan light) => new(light.Flash, RoleText.Word(light.Role), light.PowerText, PlanFormat.Centimetres(light.Distance), light.Modifier ?? "");
+    private static CardLight Light(LightPlan light) => new(light.Flash, RoleText.Word(light.Role), light.PowerText, DistanceFormat.Centimetres(light.Distance), light.Modifier ?? "");
 
     /// <summary>Whether an exposure holds.</summary>
     public static Standing StandingOf(ExposurePlan exposure) => exposure.Verdict.Verdict switch

@@ -15,7 +15,7 @@ internal static class MeasureTelling
         {
             yield return new Measure(
                 "darkest white", $"{darkest.WhiteMargin!.Value.Nominal} stop",
-                $"The least margin of all cards: {darkest.SetUp}, {darkest.Framing.Name}, at the darkest point of the sheet that its frame shows. {PlanFormat.ThreeDigits(Math.Round(darkest.Uncertainty.Value, 2))} stop give or take.");
+                $"The least margin of all cards: {darkest.SetUp}, {darkest.Framing.Name}, at the darkest point of the sheet that its frame shows. {MeasureFormat.ThreeDigits(Math.Round(darkest.Uncertainty.Value, 2))} stop give or take.");
         }
     }
 
@@ -33,8 +33,8 @@ internal static class MeasureTelling
     private static IEnumerable<Measure> Mass(Plan plan)
     {
         yield return new Measure(
-            "carried", PlanFormat.Mass(plan.Pack.Total),
-            $"{PlanFormat.Mass(plan.Pack.Weighed)} as the kit says it was weighed, {PlanFormat.Mass(plan.Pack.FromGeometry)} from sizes and densities, {PlanFormat.Mass(plan.Pack.Assumed)} assumed; the rest is bags.");
+            "carried", MeasureFormat.Mass(plan.Pack.Total),
+            $"{MeasureFormat.Mass(plan.Pack.Weighed)} as the kit says it was weighed, {MeasureFormat.Mass(plan.Pack.FromGeometry)} from sizes and densities, {MeasureFormat.Mass(plan.Pack.Assumed)} assumed; the rest is bags.");
     }
 
     private static IEnumerable<Measure> Cost(Plan plan)

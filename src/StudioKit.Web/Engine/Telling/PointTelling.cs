@@ -24,7 +24,7 @@ internal static class PointTelling
 
     private static string Seen(PointInFraming framing)
     {
-        var angles = framing.Views.Where(view => view.IsSeen).Select(view => PlanFormat.Degrees(view.Pitch)).Distinct(StringComparer.Ordinal).ToList();
+        var angles = framing.Views.Where(view => view.IsSeen).Select(view => MeasureFormat.Degrees(view.Pitch)).Distinct(StringComparer.Ordinal).ToList();
         return angles.Count == 0 ? "outside the frame" : $"in the frame at {string.Join(", ", angles)}";
     }
 

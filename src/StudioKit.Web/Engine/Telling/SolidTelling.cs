@@ -14,7 +14,7 @@ internal static class SolidTelling
         var views = light.Framings.FirstOrDefault(seen => seen.Framing == framing)?.Views.DistinctBy(view => view.Pitch).ToList() ?? [];
         var bars = plan.Frame is { } frame ? Bars(frame, light) : [];
         return new SolidAnswer(
-            Said(light, bars.Count, string.Join(", ", views.Select(view => PlanFormat.Degrees(view.Pitch)))),
+            Said(light, bars.Count, string.Join(", ", views.Select(view => MeasureFormat.Degrees(view.Pitch)))),
             light.PanelWidth.Millimeters,
             [.. light.Section.Panel.Select(point => new Spot(point.FromFront.Millimeters, point.Up.Millimeters))],
             bars,

@@ -91,7 +91,7 @@ internal static class StudioHandles
         return new StudioHandle(
             new Handle(
                 $"{path}.camera-pitch{index}", HandleKind.CameraPitch, $"camera's angle{(index.Length > 0 ? FormattableString.Invariant($" {place + 1}") : "")}", angle.Degrees, 1, 90, AngleStep, "°",
-                $"{PlanFormat.Degrees(angle)} under the horizontal"),
+                $"{MeasureFormat.Degrees(angle)} under the horizontal"),
             degrees => new KitChange.Pitch(setUp.Name, place, Angle.FromDegrees(degrees)));
     }
 

@@ -47,7 +47,7 @@ internal static class StudioTelling
                 var (way, away) = (from.Towards, light.Distance.Millimeters);
                 yield return new UpperLight(
                     light.Flash, FormattableString.Invariant($"{key}.lights[{place}]"),
-                    away, PlanFormat.Centimetres(light.Distance),
+                    away, DistanceFormat.Centimetres(light.Distance),
                     Rounded(panel.SubjectFromFront + (light.Distance * way.Y), panel.PanelHeight + (light.Distance * way.Z)), new Spot(Math.Round(way.Y, 4), Math.Round(way.Z, 4)));
             }
         }
