@@ -89,7 +89,7 @@ public sealed class LightBoxTests
     public void An_obstacle_blocks_light_both_ways()
     {
         var mesh = new PatchMesh(Studio.Panel(), Studio.WhiteSkirts, 6);
-        var stride = VectorMath.Padded(mesh.Patches.Length);
+        var stride = VectorMath.PaddedRow(mesh.Patches.Length);
         AnyPipe.Sample(pipe =>
         {
             var blocked = new ShadowRays(mesh, new ReceiverSet([])).Of(pipe).Exchange.ToHashSet();

@@ -127,7 +127,7 @@ public sealed class LightLawsTests
     public void The_lattices_factors_agree_with_Lamberts_polygon_sum()
     {
         var mesh = new PatchMesh(Studio.Panel(), Studio.WhiteSkirts, 4);
-        var stride = VectorMath.Padded(mesh.Patches.Length);
+        var stride = VectorMath.PaddedRow(mesh.Patches.Length);
         var closed = FormFactors.Of(mesh, Studio.Panel(), NoPoints).Exchange;
         var summed = new double[closed.Length];
 

@@ -63,7 +63,7 @@ public sealed class ShadowRaysTests
 
     private static IEnumerable<int> Exchange(PatchMesh mesh, Obstacle obstacle)
     {
-        var stride = VectorMath.Padded(mesh.Patches.Length);
+        var stride = VectorMath.PaddedRow(mesh.Patches.Length);
         return from pair in Pairs(mesh.Patches.Length)
                where pair.I < pair.J && obstacle.Blocks(At(mesh, pair.I, pair.I + pair.J), At(mesh, pair.J, pair.I + (3 * pair.J)))
                from place in new[] { (pair.I * stride) + pair.J, (pair.J * stride) + pair.I }
@@ -74,7 +74,7 @@ public sealed class ShadowRaysTests
         from i in Enumerable.Range(0, points.Count)
         from j in Enumerable.Range(0, mesh.SenderCount)
         where obstacle.Blocks(points.Place(i), At(mesh, j, i + j))
-        select (i * VectorMath.Padded(mesh.SenderCount)) + j;
+        select (i * VectorMath.PaddedRow(mesh.SenderCount)) + j;
 
     private static Position At(PatchMesh mesh, int patch, int turn) => (turn % 4) switch
     {

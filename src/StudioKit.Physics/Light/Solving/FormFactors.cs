@@ -27,7 +27,7 @@ internal sealed record FormFactors(double[] Exchange, double[] Gather)
 
     private static double[] Between(PatchMesh mesh, LightPanel panel)
     {
-        var stride = VectorMath.Padded(mesh.Patches.Length);
+        var stride = VectorMath.PaddedRow(mesh.Patches.Length);
         var factors = new double[mesh.Patches.Length * stride];
         if (mesh.IsSquare)
         {
@@ -43,7 +43,7 @@ internal sealed record FormFactors(double[] Exchange, double[] Gather)
 
     private static double[] FromPoints(PatchMesh mesh, LightPanel panel, ReceiverSet points)
     {
-        var stride = VectorMath.Padded(mesh.SenderCount);
+        var stride = VectorMath.PaddedRow(mesh.SenderCount);
         var factors = new double[points.Count * stride];
         var corners = mesh.IsSquare ? new CornerGather(mesh, panel) : null;
         ParallelWork.For(points.Count, i => FillRow(mesh, corners, points, i, factors.AsSpan(i * stride, stride)));

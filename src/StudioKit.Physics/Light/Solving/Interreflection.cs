@@ -13,7 +13,7 @@ internal sealed class Interreflection
 
     public Interreflection(PatchMesh mesh, FormFactors factors)
     {
-        (_mesh, _gather, _stride) = (mesh, factors.Gather, VectorMath.Padded(mesh.SenderCount));
+        (_mesh, _gather, _stride) = (mesh, factors.Gather, VectorMath.PaddedRow(mesh.SenderCount));
         _radiosity = new Radiosity(factors.Exchange, [.. mesh.Patches.Select(patch => patch.Reflectance)]);
     }
 

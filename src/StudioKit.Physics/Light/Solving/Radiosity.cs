@@ -15,11 +15,11 @@ internal sealed class Radiosity
     private readonly double[] _reflectances;
     private readonly int _stride;
 
-    /// <summary>Takes a row-major matrix of form factors whose rows are padded to whole vectors.</summary>
+    /// <summary>Takes a row-major matrix of form factors whose rows are padded as <see cref="VectorMath.PaddedRow"/> says.</summary>
     public Radiosity(double[] factors, double[] reflectances)
     {
         (_factors, _reflectances) = (factors, reflectances);
-        _stride = VectorMath.Padded(reflectances.Length);
+        _stride = VectorMath.PaddedRow(reflectances.Length);
     }
 
     /// <summary>Length of the padded exitances [1].</summary>

@@ -62,7 +62,7 @@ internal sealed class ShadowRays
     // The same ray serves both ways, so that the exchange stays reciprocal.
     private List<int> BetweenPatches(SightedPlaces sighted, ulong[] sides)
     {
-        var (stride, blocked, hit) = (VectorMath.Padded(_patches), new List<int>(), new List<int>());
+        var (stride, blocked, hit) = (VectorMath.PaddedRow(_patches), new List<int>(), new List<int>());
         for (var i = 0; i < _patches; i++)
         {
             hit.Clear();
@@ -84,7 +84,7 @@ internal sealed class ShadowRays
 
     private List<int> FromPoints(SightedPlaces sighted, ulong[] sides)
     {
-        var (stride, blocked, hit) = (VectorMath.Padded(_senders), new List<int>(), new List<int>());
+        var (stride, blocked, hit) = (VectorMath.PaddedRow(_senders), new List<int>(), new List<int>());
         for (var i = 0; i < _points; i++)
         {
             hit.Clear();
