@@ -1,6 +1,4 @@
 using System.CommandLine;
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using StudioKit.Cli.Files;
 using StudioKit.Cli.Usage;
 using StudioKit.Cutting;
@@ -26,15 +24,6 @@ internal sealed class CutCommand
 
         Example: studiokit cut --pieces pieces.csv --stock stock.csv --kerf "3 mm" --json
         """;
-
-    // Relaxed escaping keeps labels in other scripts readable; the document is not for embedding in a web page.
-    private static readonly JsonSerializerOptions JsonForm = new()
-    {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        Converters = { new System.Text.Json.Serialization.JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower) },
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        WriteIndented = true,
-    };
 
     private readonly CommandHost _host;
     private readonly Option<string?> _pieces = new("--pieces") { Description = "Table of pieces to cut from bars, e.g. pieces.csv, with the columns label,length,count; left out where sheets are cut.", HelpName = "file" };
@@ -102,7 +91,7 @@ internal sealed class CutCommand
 
         var request = new BarCutRequest { Pieces = wanted.Rows, Stock = bars.Rows, Kerf = kerf, Trim = trim };
         var plan = new OptimalBarCutPlanner().Plan(request, CutProgressLine.For(_host), cancellationToken);
-        Print(parsed, () => BarCutReport.From(request, plan), () => CutPlanTables.Of(plan), () => CutPlanText.Of(plan));
+        Print(parsed, () => CutJson.Document(BarCutReport.From(request, plan)), () => CutPlanTables.Of(plan), () => CutPlanText.Of(plan));
         return Finish(plan.Uncut, plan.Proof, cancellationToken);
     }
 
@@ -117,12 +106,12 @@ internal sealed class CutCommand
 
         var request = new SheetCutRequest { Pieces = wanted.Rows, Stock = stock.Rows, Kerf = kerf, Trim = trim };
         var plan = new OptimalSheetCutPlanner().Plan(request, CutProgressLine.For(_host), cancellationToken);
-        Print(parsed, () => SheetCutReport.From(request, plan), () => CutPlanTables.Of(plan), () => CutPlanText.Of(plan));
+        Print(parsed, () => CutJson.Document(SheetCutReport.From(request, plan)), () => CutPlanTables.Of(plan), () => CutPlanText.Of(plan));
         return Finish(plan.Uncut, plan.Proof, cancellationToken);
     }
 
-    private void Print<T>(ParseResult parsed, Func<T> report, Func<string> table, Func<string> text) => _host.Output.Write(
-        parsed.GetValue(_json) ? JsonSerializer.Serialize(report(), JsonForm) + "\n" : parsed.GetValue(_csv) ? table() : text());
+    private void Print(ParseResult parsed, Func<string> document, Func<string> table, Func<string> text) => _host.Output.Write(
+        parsed.GetValue(_json) ? document() : parsed.GetValue(_csv) ? table() : text());
 
     private ExitCode Finish(IReadOnlyList<UncutPiece> uncut, CutProof proof, CancellationToken cancellationToken)
     {
