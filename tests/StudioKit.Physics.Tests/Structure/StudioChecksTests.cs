@@ -34,6 +34,15 @@ public sealed class StudioChecksTests
     }
 
     [Fact]
+    public void Rails_looked_at_alone_fare_as_among_all_checks()
+    {
+        var alone = StudioChecks.OfRails(Fen);
+
+        alone.Select(check => (check.Kind, check.Ratio)).Should().Equal(
+            StudioChecks.All(Fen).Where(check => check.Kind is StructuralCheckKind.RailSag or StructuralCheckKind.RailStress).Select(check => (check.Kind, check.Ratio)));
+    }
+
+    [Fact]
     public void Stretchers_keep_legs_from_buckling()
     {
         var tied = Fen with { Frame = PipeFrame.Generate(FrameCases.FenTable with { Stretchers = FrameStretchers.Always }) };

@@ -120,6 +120,22 @@ public sealed class StructuralRemedyTests
         Failing(Plan(new StructuralChange.OtherSheet(thinner).Of(kit))).Should().Contain(check => check.Kind == PlanCheckKind.PanelSag);
     }
 
+    /// <summary>No sheet or pipe that is sold bears somebody's whole weight on an elbow: the push that is proposed holds, and five newtons more do not.</summary>
+    [Fact]
+    public void The_hardest_push_that_holds_is_proposed_where_nothing_that_is_sold_bears_more()
+    {
+        var kit = Bare.Kit! with { Panel = Bare.Kit.Panel with { ElbowLoad = Force.FromNewtons(3003) } };
+        foreach (var check in Failing(Plan(kit)).Where(check => check.Remedy!.Change is StructuralChange.LighterElbow).ToList())
+        {
+            var push = (StructuralChange.LighterElbow)check.Remedy!.Change!;
+
+            Failing(Plan(push.Of(kit))).Should().NotContain(found => found.Kind == check.Kind);
+            Failing(Plan((push with { Push = push.Push + Force.FromNewtons(5) }).Of(kit))).Should().NotBeEmpty();
+        }
+
+        Failing(Plan(kit)).Should().Contain(check => check.Remedy!.Change is StructuralChange.LighterElbow);
+    }
+
     [Fact]
     public void Every_key_that_a_change_needs_is_named()
     {
