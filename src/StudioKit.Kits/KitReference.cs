@@ -11,9 +11,9 @@ public static class KitReference
         """
         # What a kit can say
 
-        Every section and key of a kit file, made from the description by which kits are read (`studiokit schema --as-page` prints it). A kit is a YAML file; the first section is the file itself.
+        Every section and key of a kit file, made from the description by which kits are read. A kit is a YAML file; the first section is the file itself.
         A key in **bold** must be there. What is left out is taken as the last column says, and the plan's appendix lists all that was; a dash means that nothing stands in.
-        Where a section can be a part, the name of one may stand instead of it, or as its key `part` with other keys beside it that differ (`studiokit parts` lists them).
+        Where a section can be a part, the name of one may stand instead of it, or as its key `part` with other keys beside it that differ.
 
 
         """;

@@ -27,7 +27,8 @@ internal static class LogListCommand
         var command = new Command("list", Text) { json, csv };
         command.SetAction(parsed => (int)OpenLog.ToRead(host, parsed.GetRequiredValue(file), log =>
         {
-            var (snapshot, index) = (log.Read(), log.Index());
+            var index = log.Index();
+            var snapshot = index.Log;
             return LogDamage.Told(host, parsed.GetRequiredValue(file), log, parsed.GetValue(csv) ? Rows(host, snapshot) : Show(host, snapshot, index, parsed.GetValue(json)));
         }));
         return command;
@@ -54,27 +55,28 @@ internal static class LogListCommand
     private static string Lines(LogSnapshot log, LogIndex index)
     {
         var lines = new StringWriter(CultureInfo.InvariantCulture);
+        var tree = new LogTree(log);
         foreach (var session in log.Sessions)
         {
             lines.WriteLine($"{index.ShortId(session.Id)}  {When(session.Start)}  {string.Join(", ", new[] { session.Name, session.Locality }.Where(part => part.Length > 0))}".TrimEnd());
-            foreach (var subject in log.Subjects.Where(subject => subject.SessionId == session.Id))
+            foreach (var subject in tree.Of(session))
             {
                 lines.WriteLine($"  {index.ShortId(subject.Id)}  {LogHoldCommand.Name(subject)}{Told(subject.Sensitivity)}".TrimEnd());
-                WriteBelonging(lines, log, index, subject);
+                WriteBelonging(lines, tree, index, subject);
             }
         }
 
         return lines.ToString();
     }
 
-    private static void WriteBelonging(StringWriter lines, LogSnapshot log, LogIndex index, FieldSubject subject)
+    private static void WriteBelonging(StringWriter lines, LogTree tree, LogIndex index, FieldSubject subject)
     {
-        foreach (var frame in log.Frames.Where(frame => frame.SubjectId == subject.Id))
+        foreach (var frame in tree.Frames(subject))
         {
             lines.WriteLine($"    {index.ShortId(frame.Id)}  {frame.FileName}{(frame.Taken is { } taken ? "  " + When(taken) : "")}");
         }
 
-        foreach (var measurement in log.Measurements.Where(measurement => measurement.SubjectId == subject.Id))
+        foreach (var measurement in tree.Measurements(subject))
         {
             lines.WriteLine($"    {index.ShortId(measurement.Id)}  {measurement.Type} {measurement.Value} {measurement.Unit}".TrimEnd());
         }

@@ -6,7 +6,6 @@ public sealed class LogIndex
     /// <summary>What stands for the record that was put in last.</summary>
     public const string Last = "last";
 
-    private readonly LogSnapshot _log;
     private readonly IReadOnlyList<LogEntry> _entries;
     private readonly Dictionary<string, LogEntry> _byId;
 
@@ -17,10 +16,13 @@ public sealed class LogIndex
     {
         ArgumentNullException.ThrowIfNull(log);
         ArgumentNullException.ThrowIfNull(labels);
-        _log = log;
+        Log = log;
         _entries = LogEntries.Of(log, labels);
         _byId = _entries.ToDictionary(entry => entry.Id, StringComparer.Ordinal);
     }
+
+    /// <summary>The log.</summary>
+    public LogSnapshot Log { get; }
 
     /// <summary>Every record, in the order in which they were put in.</summary>
     public IReadOnlyList<LogEntry> Entries => _entries;
@@ -35,20 +37,20 @@ public sealed class LogIndex
 
     /// <summary>Finds a session.</summary>
     /// <param name="reference">What it is called.</param>
-    public FieldResult<FieldSession> Session(string reference) => Of(reference, LogRecordKind.Session, id => _log.Sessions.First(session => session.Id == id));
+    public FieldResult<FieldSession> Session(string reference) => Of(reference, LogRecordKind.Session, id => Log.Sessions.First(session => session.Id == id));
 
     /// <summary>Finds a subject.</summary>
     /// <param name="reference">What it is called.</param>
-    public FieldResult<FieldSubject> Subject(string reference) => Of(reference, LogRecordKind.Subject, id => _log.Subjects.First(subject => subject.Id == id));
+    public FieldResult<FieldSubject> Subject(string reference) => Of(reference, LogRecordKind.Subject, id => Log.Subjects.First(subject => subject.Id == id));
 
     /// <summary>Finds a frame.</summary>
     /// <param name="reference">What it is called.</param>
-    public FieldResult<FieldFrame> Frame(string reference) => Of(reference, LogRecordKind.Frame, id => _log.Frames.First(frame => frame.Id == id));
+    public FieldResult<FieldFrame> Frame(string reference) => Of(reference, LogRecordKind.Frame, id => Log.Frames.First(frame => frame.Id == id));
 
     /// <summary>Finds a measurement.</summary>
     /// <param name="reference">What it is called.</param>
     public FieldResult<FieldMeasurement> Measurement(string reference) =>
-        Of(reference, LogRecordKind.Measurement, id => _log.Measurements.First(measurement => measurement.Id == id));
+        Of(reference, LogRecordKind.Measurement, id => Log.Measurements.First(measurement => measurement.Id == id));
 
     /// <summary>Finds a record.</summary>
     /// <param name="reference">What it is called.</param>

@@ -29,10 +29,11 @@ public sealed record LogSnapshot(
     {
         var sessions = Sessions.Where(session => session.Id == id).ToList();
         var subjects = Subjects.Where(subject => subject.Id == id || sessions.Exists(session => session.Id == subject.SessionId)).ToList();
+        var ids = subjects.Select(subject => subject.Id).ToHashSet(StringComparer.Ordinal);
         return new LogSnapshot(
             sessions,
             subjects,
-            [.. Frames.Where(frame => frame.Id == id || subjects.Exists(subject => subject.Id == frame.SubjectId))],
-            [.. Measurements.Where(measurement => measurement.Id == id || subjects.Exists(subject => subject.Id == measurement.SubjectId))]);
+            [.. Frames.Where(frame => frame.Id == id || ids.Contains(frame.SubjectId))],
+            [.. Measurements.Where(measurement => measurement.Id == id || ids.Contains(measurement.SubjectId))]);
     }
 }

@@ -15,16 +15,17 @@ public sealed record SubjectWindow(FieldSubject Subject, DateTimeOffset From, Da
     public static IReadOnlyList<SubjectWindow> Of(LogSnapshot log, string? sessionId = null)
     {
         ArgumentNullException.ThrowIfNull(log);
-        return [.. log.Sessions.Where(session => sessionId is null || session.Id == sessionId).SelectMany(session => Of(session, log.Subjects))];
+        var tree = new LogTree(log);
+        return [.. log.Sessions.Where(session => sessionId is null || session.Id == sessionId).SelectMany(session => Of(session, tree))];
     }
 
     /// <summary>How far a moment lies outside; zero within.</summary>
     /// <param name="moment">The moment.</param>
     public TimeSpan Gap(DateTimeOffset moment) => moment < From ? From - moment : moment > Until ? moment - Until : TimeSpan.Zero;
 
-    private static IEnumerable<SubjectWindow> Of(FieldSession session, IReadOnlyList<FieldSubject> subjects)
+    private static IEnumerable<SubjectWindow> Of(FieldSession session, LogTree tree)
     {
-        var held = subjects.Where(subject => subject.SessionId == session.Id && subject.HoldStart is not null).OrderBy(subject => subject.HoldStart).ToList();
+        var held = tree.Of(session).Where(subject => subject.HoldStart is not null).OrderBy(subject => subject.HoldStart).ToList();
         return held.Select((subject, place) =>
         {
             var from = subject.HoldStart!.Value;

@@ -31,13 +31,14 @@ public static class RowWriter
         ArgumentNullException.ThrowIfNull(log);
         ArgumentNullException.ThrowIfNull(numbers);
         var (rows, clocks) = (new List<IReadOnlyDictionary<string, string>>(), new Dictionary<(DateOnly, string), RowClock>());
+        var tree = new LogTree(log);
         foreach (var session in log.Sessions)
         {
             var key = (session.Start.Day, session.Locality);
             var clock = clocks.TryGetValue(key, out var known) ? known : clocks[key] = new RowClock(session.Start.Day, zone);
-            foreach (var subject in log.Subjects.Where(subject => subject.SessionId == session.Id))
+            foreach (var subject in tree.Of(session))
             {
-                var made = SubjectRows.Of(log, subject, clock, numbers);
+                var made = SubjectRows.Of(tree, subject, clock, numbers);
                 if (!made.IsSound)
                 {
                     return FieldResult<string>.Refused(made.Diagnostics);

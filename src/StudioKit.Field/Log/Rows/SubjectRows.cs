@@ -6,11 +6,11 @@ namespace StudioKit.Field.Log.Rows;
 /// <summary>The rows of one animal: the first names it, each further one holds another run of its pictures.</summary>
 internal static class SubjectRows
 {
-    public static FieldResult<List<Dictionary<string, string>>> Of(LogSnapshot log, FieldSubject subject, RowClock clock, FrameNumbers numbers)
+    public static FieldResult<List<Dictionary<string, string>>> Of(LogTree log, FieldSubject subject, RowClock clock, FrameNumbers numbers)
     {
         var rows = new List<(DateTimeOffset? Time, Dictionary<string, string> Cells)>();
         rows.AddRange(TimesSeen(log, subject).Select(moment => ((DateTimeOffset?)moment, new Dictionary<string, string>())));
-        foreach (var run in Runs([.. log.Frames.Where(frame => frame.SubjectId == subject.Id)]))
+        foreach (var run in Runs([.. log.Frames(subject)]))
         {
             if (numbers.Write([.. run.Select(frame => frame.FileName)]) is not { } cell)
             {
@@ -25,7 +25,7 @@ internal static class SubjectRows
 
     // In the order in which the times will be read.
     private static List<Dictionary<string, string>> Timed(
-        List<(DateTimeOffset? Time, Dictionary<string, string> Cells)> rows, FieldSubject subject, LogSnapshot log, RowClock clock)
+        List<(DateTimeOffset? Time, Dictionary<string, string> Cells)> rows, FieldSubject subject, LogTree log, RowClock clock)
     {
         for (var i = 0; i < rows.Count; i++)
         {
@@ -39,8 +39,8 @@ internal static class SubjectRows
         return [.. rows.Select(row => row.Cells)];
     }
 
-    private static IEnumerable<DateTimeOffset> TimesSeen(LogSnapshot log, FieldSubject subject) => log.Measurements
-        .Where(measurement => measurement.SubjectId == subject.Id && measurement.Type == RowWriter.TimeSeen)
+    private static IEnumerable<DateTimeOffset> TimesSeen(LogTree log, FieldSubject subject) => log.Measurements(subject)
+        .Where(measurement => measurement.Type == RowWriter.TimeSeen)
         .Select(measurement => Moment(measurement.Value)).OfType<DateTimeOffset>();
 
     private static List<List<FieldFrame>> Runs(List<FieldFrame> frames)
@@ -68,7 +68,7 @@ internal static class SubjectRows
         [RowColumns.Frames] = cell,
     };
 
-    private static void Name(Dictionary<string, string> row, FieldSubject subject, LogSnapshot log, RowClock clock)
+    private static void Name(Dictionary<string, string> row, FieldSubject subject, LogTree log, RowClock clock)
     {
         var everyday = subject.VernacularName == RowWriter.Unknown ? "" : subject.VernacularName;
         row[RowColumns.Animal] = everyday.Length > 0 || subject.ScientificName.Length > 0 ? everyday : RowWriter.Unknown;
@@ -80,7 +80,7 @@ internal static class SubjectRows
         row[RowColumns.Held] = subject.HoldStart is { } start ? clock.Write(start) : "";
         row[RowColumns.Released] = subject.HoldEnd is { } end ? (subject.Released == true ? "" : RowWriter.Kept) + clock.Write(end) : "";
         row[RowColumns.Limit] = Limit(subject.HoldLimit);
-        row[RowColumns.Size] = log.Measurements.FirstOrDefault(measurement => measurement.SubjectId == subject.Id && measurement is { Type: RowWriter.BodyLength, Unit: "mm" }) is { } size
+        row[RowColumns.Size] = log.Measurements(subject).FirstOrDefault(measurement => measurement is { Type: RowWriter.BodyLength, Unit: "mm" }) is { } size
             && SubjectCells.Millimetres(size.Value) is { } millimetres ? RecordText.Of(millimetres) : "";
         row[RowColumns.Sensitive] = subject.Sensitivity == PlaceSensitivity.Open ? "" : subject.Sensitivity.ToString().ToLowerInvariant();
         row[RowColumns.Remarks] = subject.Remarks;
