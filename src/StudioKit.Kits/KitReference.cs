@@ -25,7 +25,7 @@ public static class KitReference
         A number carries its unit, and decimals take a point. Behind a value marked ± may stand how far off it can be, as `± 5 %`, `± 2 mm` or, where it counts light, `± 1/3 stop`.
 
         | Value | For example | Units |
-        | --- | --- | --- |
+        |---|---|---|
 
         """;
 
@@ -50,7 +50,7 @@ public static class KitReference
     {
         var part = section.PartKind is { } kind ? $" It can be a part from `parts/{kind}`." : "";
         text.Append("## ").Append(section.Name).Append("\n\n").Append(section.Doc).Append(part).Append("\n\n")
-            .Append("| Key | What it is for | Takes | Allowed | Left out |\n| --- | --- | --- | --- | --- |\n");
+            .Append("| Key | What it is for | Takes | Allowed | Left out |\n|---|---|---|---|---|\n");
         foreach (var facts in section.Facts)
         {
             var key = facts.IsRequired ? $"**`{facts.Key}`**" : $"`{facts.Key}`";

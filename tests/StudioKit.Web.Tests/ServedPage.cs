@@ -10,6 +10,7 @@ public sealed class ServedPage : IAsyncLifetime
     private IPlaywright? _playwright;
     private IBrowser? _browser;
     private PageServer? _server;
+    private Visit? _same;
 
     /// <summary>Folder of the published page.</summary>
     public static string Folder { get; } = typeof(ServedPage).Assembly.GetCustomAttributes<AssemblyMetadataAttribute>().Single(entry => entry.Key == "PageFolder").Value!;
@@ -48,6 +49,16 @@ public sealed class ServedPage : IAsyncLifetime
         return await Visit.BeginAsync(context, address ?? Address, room, before);
     }
 
+    /// <summary>The one visitor whom tests share that only look at the page; begun by the first of them.</summary>
+    /// <param name="width">Width of the screen in pixels.</param>
+    /// <param name="height">Height of the screen in pixels.</param>
+    public async Task<Visit> SameVisitAsync(int width, int height = 768)
+    {
+        _same ??= await VisitAsync(width, height);
+        await _same.Page.SetViewportSizeAsync(width, height);
+        return _same;
+    }
+
     /// <summary>A visitor whose browser remembers, as a window that leaves no traces installs nothing.</summary>
     /// <param name="folder">Where it keeps what it remembers.</param>
     public async Task<Visit> RememberedVisitAsync(string folder)
@@ -58,6 +69,11 @@ public sealed class ServedPage : IAsyncLifetime
 
     public async Task DisposeAsync()
     {
+        if (_same is not null)
+        {
+            await _same.DisposeAsync();
+        }
+
         if (_browser is not null)
         {
             await _browser.DisposeAsync();
