@@ -7,7 +7,7 @@ using UnitsNet;
 namespace StudioKit.Physics.Tests.Light;
 
 /// <summary>The boxes of light-scenes.json, computed with Radiance, the open lighting simulator of Lawrence Berkeley National Laboratory.</summary>
-internal sealed record ReferenceScene(string Name, LightScene Scene, bool HasSkirts, double[] Exposures)
+internal sealed record ReferenceScene(string Name, LightScene Scene, bool HasSkirts, double[] Exposures, double[]? Traced)
 {
     public static IReadOnlyDictionary<string, ReferenceScene> All { get; } = Load();
 
@@ -49,6 +49,7 @@ internal sealed record ReferenceScene(string Name, LightScene Scene, bool HasSki
             scene.GetProperty("name").GetString()!,
             new LightScene { Panel = panel, Surround = surround, Emitters = [emitter] },
             hasSkirts,
-            Numbers("luminous_exposure_lx_s"));
+            Numbers("luminous_exposure_lx_s"),
+            scene.TryGetProperty("traced_lx_s", out _) ? Numbers("traced_lx_s") : null);
     }
 }
