@@ -60,6 +60,13 @@ internal sealed record Stack(IReadOnlyList<Block> Blocks, double Gap = 2.5) : Bl
         return this with { Blocks = [.. Blocks.Take(first), Blocks[first] is Stack inner ? inner.ReplaceFirst(replacement) : replacement, .. Blocks.Skip(first + 1)] };
     }
 
+    /// <summary>The stack with another ending; none where it does not end so.</summary>
+    public Stack? Ending(Stack end, Stack other)
+    {
+        var before = Blocks.Count - end.Blocks.Count;
+        return before > 0 && Enumerable.Range(0, end.Blocks.Count).All(i => ReferenceEquals(Blocks[before + i], end.Blocks[i])) ? this with { Blocks = [.. Blocks.Take(before), .. other.Blocks] } : null;
+    }
+
     // A heading is only set where something of what it heads comes under it; on an empty page, what it heads is made to fit.
     private Fit FitOne(int index, double width, double room)
     {
