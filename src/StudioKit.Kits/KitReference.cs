@@ -33,7 +33,7 @@ public static class KitReference
     /// <returns>Markdown, made from the same description that the reader goes by; the same for every call.</returns>
     public static string Write()
     {
-        var sections = All(KitSection.Kit).Prepend(KitSection.Kit).DistinctBy(section => section.Name).ToList();
+        var sections = KitSection.Inner.Prepend(KitSection.Kit).ToList();
         var text = new StringBuilder(Opening.ReplaceLineEndings("\n"));
         foreach (var section in sections)
         {
@@ -43,8 +43,6 @@ public static class KitReference
         DescribeValues([.. sections.SelectMany(section => section.Facts).Select(facts => facts.Kind).OfType<ValueKind>().DistinctBy(kind => kind.Noun)], text);
         return text.ToString();
     }
-
-    private static IEnumerable<ISection> All(ISection section) => section.Inner.SelectMany(inner => All(inner).Prepend(inner));
 
     private static void Describe(ISection section, StringBuilder text)
     {

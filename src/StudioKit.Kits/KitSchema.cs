@@ -30,7 +30,7 @@ public static class KitSchema
     private static void WriteDefinitions(Utf8JsonWriter json, SchemaKinds kinds)
     {
         json.WriteStartObject("$defs");
-        foreach (var section in All(KitSection.Kit).DistinctBy(section => section.Name))
+        foreach (var section in KitSection.Inner)
         {
             json.WriteStartObject(section.Name);
             section.WriteDefinition(json, kinds);
@@ -40,6 +40,4 @@ public static class KitSchema
         kinds.WriteDefinitions(json);
         json.WriteEndObject();
     }
-
-    private static IEnumerable<ISection> All(ISection section) => section.Inner.SelectMany(inner => All(inner).Prepend(inner));
 }

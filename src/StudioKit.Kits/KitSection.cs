@@ -47,4 +47,9 @@ internal static class KitSection
         .Within("stock", StockSections.Stock, "Pipe lengths and sheets on hand or to buy.", (kit, value) => kit with { Stock = value }, kit => kit.Stock)
         .Check(UprightCarriers.Check)
         .Check(UprightSections.Held);
+
+    /// <summary>Every section below the kit's own, each once.</summary>
+    public static IEnumerable<ISection> Inner => All(Kit).DistinctBy(section => section.Name);
+
+    private static IEnumerable<ISection> All(ISection section) => section.Inner.SelectMany(inner => All(inner).Prepend(inner));
 }

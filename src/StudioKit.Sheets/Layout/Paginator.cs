@@ -19,7 +19,8 @@ internal static class Paginator
     /// <summary>Fills pages until nothing is left.</summary>
     public static List<Fit> Flow(Stack flow, Bounds room, List<string> problems)
     {
-        var (pages, begun) = (new List<Fit>(), new List<Stack>());
+        var pages = new List<Fit>();
+        Stack? begun = null;
         for (Stack? rest = flow; rest is not null;)
         {
             var fit = rest.Fit(room.Width, room.Height);
@@ -29,20 +30,20 @@ internal static class Paginator
                 // Even an empty page does not hold it: say so on the sheet in its place, and go on.
                 problems.Add(fit.Problem);
                 var told = rest.ReplaceFirst(new Caution(fit.Problem, "Left out: it does not fit on this paper"));
-                rest = begun.Count > 0 && begun[^1].Ending(rest, told) is { } again ? again : told;
-
-                // The few words may have room on the page that what is left out had none on.
-                if (!ReferenceEquals(rest, told))
+                var again = begun?.Ending(rest, told);
+                if (again is not null)
                 {
+                    // The few words may have room on the page that what is left out had none on.
                     pages.RemoveAt(pages.Count - 1);
-                    begun.RemoveAt(begun.Count - 1);
+                    begun = null;
                 }
 
+                rest = again ?? told;
                 continue;
             }
 
             pages.Add(fit);
-            begun.Add(rest);
+            begun = rest;
             rest = (Stack?)fit.Rest;
         }
 

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Text.Json;
-using SkiaSharp;
 using StudioKit.Cli.Commands;
 using StudioKit.Kits;
 using StudioKit.Wording;
@@ -605,12 +604,5 @@ public sealed class FieldCommandsTests : IDisposable
         return _folder.File("kit.yaml");
     }
 
-    private string Picture(string name, byte code)
-    {
-        using var bitmap = new SKBitmap(new SKImageInfo(400, 300, SKColorType.Rgba8888, SKAlphaType.Opaque));
-        bitmap.Erase(new SKColor(code, code, code));
-        using var data = bitmap.Encode(name.EndsWith(".png", StringComparison.Ordinal) ? SKEncodedImageFormat.Png : SKEncodedImageFormat.Jpeg, 95);
-        File.WriteAllBytes(_folder.File(name), data.ToArray());
-        return _folder.File(name);
-    }
+    private string Picture(string name, byte code) => _folder.GreyPicture(name, 400, 300, code);
 }

@@ -1,4 +1,4 @@
-using SkiaSharp;
+using System.CommandLine;
 using StudioKit.Kits;
 
 namespace StudioKit.Cli.Tests.Written;
@@ -8,6 +8,8 @@ public sealed class WrittenCommandsTests : IDisposable
 {
     // Test frames as a camera saves them, evenly grey; what is read off them is another test's matter.
     private static readonly (string Name, byte Code)[] Pictures = [("test.jpg", 240), ("panel-1-32.jpg", 137)];
+
+    private static readonly RootCommand Commands = StudioKitCommand.BuildAll(new CommandHost { Output = TextWriter.Null, Error = TextWriter.Null });
 
     private readonly TemporaryFolder _folder = new();
 
@@ -21,7 +23,7 @@ public sealed class WrittenCommandsTests : IDisposable
 
         foreach (var (name, code) in Pictures)
         {
-            Picture(name, 400, 300, code);
+            _folder.GreyPicture(name, 400, 300, code);
         }
     }
 
@@ -57,7 +59,7 @@ public sealed class WrittenCommandsTests : IDisposable
     {
         File.WriteAllText(_folder.File("readings.csv"), "name,kind,flash,power,distance,reading\nsedge at 1 m,flash-meter,sedge,1/1,1 m,f/22\n");
         var kit = KitReader.Parse(File.ReadAllText(_folder.File("kits/fen-edge.yaml")), "fen-edge.yaml", PartsLibrary.Embedded).Kit!;
-        Picture("spider-1.jpg", kit.Camera.PixelsWide, kit.Camera.PixelsHigh, 240);
+        _folder.GreyPicture("spider-1.jpg", kit.Camera.PixelsWide, kit.Camera.PixelsHigh, 240);
         var page = Page("README.md");
 
         var typed = WrittenPage.Blocks(page).SelectMany(block => WrittenPage.Calls(block.Text)).ToList();
@@ -73,13 +75,11 @@ public sealed class WrittenCommandsTests : IDisposable
     [InlineData("docs/guide.md")]
     public void What_is_named_in_passing_is_a_command_or_an_option_that_there_is(string file)
     {
-        using var root = new StringWriter();
-        var commands = StudioKitCommand.BuildAll(new CommandHost { Output = root, Error = root });
-        var options = commands.Subcommands.SelectMany(command => command.Subcommands.Append(command)).SelectMany(command => command.Options).Select(option => option.Name).ToHashSet(StringComparer.Ordinal);
+        var options = Commands.Subcommands.SelectMany(command => command.Subcommands.Append(command)).SelectMany(command => command.Options).Select(option => option.Name).ToHashSet(StringComparer.Ordinal);
         var spans = WrittenPage.Spans(Page(file)).ToList();
 
         spans.SelectMany(words => words).Where(word => word.StartsWith("--", StringComparison.Ordinal) && word.Length > 2).Should().NotBeEmpty().And.OnlyContain(word => options.Contains(word) || word == "--project" || word == "--version");
-        spans.Where(words => words.Length > 1 && IsCommand(words[0])).SelectMany(words => commands.Parse(words).UnmatchedTokens).Should().BeEmpty();
+        spans.Where(words => words.Length > 1 && IsCommand(words[0])).SelectMany(words => Commands.Parse(words).UnmatchedTokens).Should().BeEmpty();
     }
 
     // A section that is written again takes the place of the one before, as somebody changes it in the file.
@@ -118,15 +118,7 @@ public sealed class WrittenCommandsTests : IDisposable
 
     private bool IsHere(string word) => Path.GetExtension(word) is ".yaml" or ".jpg" && (word.Contains('*', StringComparison.Ordinal) || File.Exists(_folder.File(word)));
 
-    private static bool IsCommand(string word) => StudioKitCommand.BuildAll(new CommandHost { Output = TextWriter.Null, Error = TextWriter.Null }).Subcommands.Any(command => command.Name == word);
-
-    private void Picture(string name, int width, int height, byte code)
-    {
-        using var bitmap = new SKBitmap(new SKImageInfo(width, height, SKColorType.Rgba8888, SKAlphaType.Opaque));
-        bitmap.Erase(new SKColor(code, code, code));
-        using var data = bitmap.Encode(SKEncodedImageFormat.Jpeg, 90);
-        File.WriteAllBytes(_folder.File(name), data.ToArray());
-    }
+    private static bool IsCommand(string word) => Commands.Subcommands.Any(command => command.Name == word);
 
     private static string Page(params string[] path) => File.ReadAllText(Path.Combine([Path.GetDirectoryName(Path.GetDirectoryName(Repository.Kit("fen-edge.yaml")))!, .. path]));
 }
