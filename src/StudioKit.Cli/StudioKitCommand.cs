@@ -55,14 +55,19 @@ internal static class StudioKitCommand
     private static int RunForProgram(string[] args, CommandHost host)
     {
         using var heard = new HeardWriter(host.Error);
-        using var document = new StringWriter();
+        using var document = new HeldDocument();
         var listening = host with { Output = document, OutputIsTerminal = false, Error = heard, Faults = [] };
         var code = RunOne(args, listening);
+        if (code < (int)ExitCode.BadInput)
+        {
+            document.HandOn(host.Output);
+            return code;
+        }
+
         IReadOnlyList<ReportedFault> faults = listening.Faults.Count > 0
             ? [.. listening.Faults]
             : [.. heard.Sentences.Select(sentence => new ReportedFault(UsageCodes.Refused, "error", WithoutName(sentence)))];
-        host.Output.Write(code < (int)ExitCode.BadInput ? document.ToString()
-            : FaultDocument.Completed(document.ToString(), (ExitCode)code, faults) + Environment.NewLine);
+        host.Output.Write(FaultDocument.Completed(document.Whole(), (ExitCode)code, faults) + Environment.NewLine);
         return code;
     }
 

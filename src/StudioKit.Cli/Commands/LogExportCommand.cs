@@ -1,7 +1,7 @@
 using System.CommandLine;
-using System.Text;
 using StudioKit.Cli.Files;
 using StudioKit.Cli.Records;
+using StudioKit.Cli.Running;
 using StudioKit.Cli.Tables;
 using StudioKit.Field.Log;
 using StudioKit.Field.Log.Archive;
@@ -65,7 +65,7 @@ internal sealed class LogExportCommand
             export._licence, export._pictures, export._originals, export._copies, export._force,
         };
         export._release.AddTo(command);
-        command.SetAction(parsed => (int)OpenLog.ToRead(host, parsed.GetRequiredValue(file), log => LogDamage.Told(host, parsed.GetRequiredValue(file), log, export.Run(parsed, parsed.GetRequiredValue(file), log.Read(), log.Index()))));
+        command.SetAction(parsed => (int)OpenLog.ToRead(host, parsed.GetRequiredValue(file), log => LogDamage.Told(host, parsed.GetRequiredValue(file), log, export.Run(parsed, parsed.GetRequiredValue(file), log.Index()))));
         return command;
     }
 
@@ -76,7 +76,7 @@ internal sealed class LogExportCommand
         HelpName = "text",
     };
 
-    private ExitCode Run(ParseResult parsed, string file, LogSnapshot log, LogIndex index)
+    private ExitCode Run(ParseResult parsed, string file, LogIndex index)
     {
         if (_release.Read(parsed, _host, index) is not { } choices)
         {
@@ -90,7 +90,7 @@ internal sealed class LogExportCommand
         }
 
         var folder = parsed.GetRequiredValue(_pictures);
-        var release = LogRelease.Of(log, choices with { PictureFolder = folder, HasCleanPictures = parsed.GetValue(_copies) is not null });
+        var release = LogRelease.Of(index.Log, choices with { PictureFolder = folder, HasCleanPictures = parsed.GetValue(_copies) is not null });
         var description = new DataSetDescription(
             parsed.GetRequiredValue(_title), parsed.GetRequiredValue(_creator), parsed.GetRequiredValue(_abstract), parsed.GetRequiredValue(_licence),
             DateOnly.FromDateTime(_host.Clock.GetLocalNow().Date));
@@ -103,11 +103,12 @@ internal sealed class LogExportCommand
     {
         if (parsed.GetValue(_json))
         {
-            _host.Output.WriteLine(ReleasePreview.Json(release, index));
+            ReleasePreview.Json(_host.Output, release, index);
         }
         else
         {
-            ReleasePreview.Print(_host.Output, release, index);
+            using var lines = new LinesTogether(_host.Output);
+            ReleasePreview.Print(lines, release, index);
         }
 
         return ExitCode.Done;
@@ -115,11 +116,11 @@ internal sealed class LogExportCommand
 
     private ExitCode Write(ParseResult parsed, string file, LogRelease release, DataSetDescription description)
     {
-        var targets = new (string? Path, Func<byte[]> Make)[]
+        var targets = new (string? Path, Action<Stream> Write)[]
         {
-            (parsed.GetValue(_archive), () => Archive(release, description)),
-            (parsed.GetValue(_csv), () => Encoding.UTF8.GetBytes(DarwinCoreArchive.OccurrenceCsv(release))),
-            (parsed.GetValue(_geoJson), () => Encoding.UTF8.GetBytes(OccurrenceGeoJson.Write(release))),
+            (parsed.GetValue(_archive), stream => DarwinCoreArchive.Write(release, description, stream)),
+            (parsed.GetValue(_csv), stream => DarwinCoreArchive.WriteOccurrences(release, stream)),
+            (parsed.GetValue(_geoJson), stream => OccurrenceGeoJson.Write(release, stream)),
         };
         if (Array.TrueForAll(targets, target => target.Path is null))
         {
@@ -127,24 +128,24 @@ internal sealed class LogExportCommand
             return ExitCode.BadInput;
         }
 
-        var made = targets.Where(target => target.Path is not null).Select(target => (Path: target.Path!, Content: target.Make())).ToList();
+        var asked = targets.Where(target => target.Path is not null).Select(target => (Path: target.Path!, target.Write)).ToList();
         var copies = new PictureCopies(release, parsed.GetValue(_originals), parsed.GetValue(_copies));
         using var batch = FileBatch.Open(
             new FileBatchRequest
             {
-                Targets = [.. made.Select(target => target.Path).Concat(copies.Targets).Select(path => new FileTarget(path))],
+                Targets = [.. asked.Select(target => target.Path).Concat(copies.Targets).Select(path => new FileTarget(path))],
                 Inputs = [.. LogCommand.FilesOf(file), .. copies.Originals],
                 Force = parsed.GetValue(_force),
             },
             _host.Stop);
-        made.ForEach(target => batch.Write(target.Path, target.Content));
+        asked.ForEach(target => batch.Write(target.Path, target.Write));
         if (copies.Write(batch) is { } refusal)
         {
             return FieldFaults.Print(_host, [refusal]);
         }
 
         OutputFiles.Committed(_host, batch);
-        made.ForEach(target => _host.Error.WriteLine($"wrote {target.Path}"));
+        asked.ForEach(target => _host.Error.WriteLine($"wrote {target.Path}"));
         Tell(copies, parsed.GetValue(_copies));
         return ExitCode.Done;
     }
@@ -156,12 +157,5 @@ internal sealed class LogExportCommand
             _host.Error.WriteLine($"{copies.Targets.Count} pictures copied to {folder}; put them at the address of --pictures.");
             copies.Missing.ForEach(name => _host.Error.WriteLine($"{name}: its original is not there, so it was not copied."));
         }
-    }
-
-    private static byte[] Archive(LogRelease release, DataSetDescription description)
-    {
-        using var stream = new MemoryStream();
-        DarwinCoreArchive.Write(release, description, stream);
-        return stream.ToArray();
     }
 }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using StudioKit.Cli.Records;
+using StudioKit.Cli.Running;
 using StudioKit.Cli.Usage;
 using StudioKit.Field.Log;
 using StudioKit.Field.Log.Rows;
@@ -43,7 +44,16 @@ internal static class LogListCommand
 
     private static ExitCode Show(CommandHost host, LogSnapshot log, LogIndex index, bool asJson)
     {
-        host.Output.Write(asJson ? Json(log, index) + Environment.NewLine : Lines(log, index));
+        if (asJson)
+        {
+            Json(host.Output, log, index);
+        }
+        else
+        {
+            using var lines = new LinesTogether(host.Output);
+            Lines(lines, log, index);
+        }
+
         if (!log.Records.Any())
         {
             host.Error.WriteLine("The log is empty.");
@@ -52,9 +62,8 @@ internal static class LogListCommand
         return ExitCode.Done;
     }
 
-    private static string Lines(LogSnapshot log, LogIndex index)
+    private static void Lines(TextWriter lines, LogSnapshot log, LogIndex index)
     {
-        var lines = new StringWriter(CultureInfo.InvariantCulture);
         var tree = new LogTree(log);
         foreach (var session in log.Sessions)
         {
@@ -65,11 +74,9 @@ internal static class LogListCommand
                 WriteBelonging(lines, tree, index, subject);
             }
         }
-
-        return lines.ToString();
     }
 
-    private static void WriteBelonging(StringWriter lines, LogTree tree, LogIndex index, FieldSubject subject)
+    private static void WriteBelonging(TextWriter lines, LogTree tree, LogIndex index, FieldSubject subject)
     {
         foreach (var frame in tree.Frames(subject))
         {
@@ -86,7 +93,7 @@ internal static class LogListCommand
 
     private static string When(FieldDate date) => date.Moment is { } moment ? moment.ToString("yyyy-MM-dd HH:mm zzz", CultureInfo.InvariantCulture) : date.ToString();
 
-    private static string Json(LogSnapshot log, LogIndex index) => JsonReport.Document(json => json
+    private static void Json(TextWriter output, LogSnapshot log, LogIndex index) => JsonReport.WriteLine(output, json => json
         .List("sessions", log.Sessions, session => json
             .Text("shortId", index.ShortId(session.Id)).Text("id", session.Id).Text("start", session.Start.ToString()).Text("end", session.End?.ToString())
             .Text("name", session.Name).Text("locality", session.Locality)

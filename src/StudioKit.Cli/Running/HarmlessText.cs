@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Text;
 
@@ -14,10 +15,13 @@ internal static class HarmlessText
     private const int NonJoiner = 0x200C;
     private const int Joiner = 0x200D;
 
+    // What nearly all of a text is, told at a glance: the printing characters of ASCII, line feeds and tabs.
+    private static readonly SearchValues<char> Plain = SearchValues.Create([.. Enumerable.Range(' ', '~' - ' ' + 1).Select(code => (char)code), '\n', '\t']);
+
     /// <summary>The text with every harmful character shown.</summary>
     public static string Of(string text)
     {
-        if (!text.AsSpan().EnumerateRunes().Any(IsHarmful))
+        if (!text.AsSpan().ContainsAnyExcept(Plain) || !text.AsSpan().EnumerateRunes().Any(IsHarmful))
         {
             return text;
         }

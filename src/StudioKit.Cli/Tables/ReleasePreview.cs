@@ -35,8 +35,8 @@ internal static class ReleasePreview
         }
     }
 
-    public static string Json(LogRelease release, LogIndex index) => JsonReport.Document(json => json
-        .List("fields", release.Sessions.SelectMany(Rows).ToList(), row => json
+    public static void Json(TextWriter output, LogRelease release, LogIndex index) => JsonReport.WriteLine(output, json => json
+        .List("fields", release.Sessions.SelectMany(Rows), row => json
             .Text("kind", row.Kind).Text("shortId", index.ShortId(row.Record.Id)).Text("record", row.Record.Id).Text("publishedAs", row.Record.PublishedId).Text("field", row.Field.Term)
             .Text("recorded", row.Field.Recorded).Text("published", row.Field.Published).Text("fate", ReleaseText.Fate(row.Field.Fate).ToLowerInvariant())
             .Text("reason", ReleaseText.Reason(row.Field))));
@@ -67,7 +67,7 @@ internal static class ReleasePreview
     }
 
     // One line a field, whatever it holds.
-    public static string Shown(string text) => string.Concat(text.Select(character => character switch
+    public static string Shown(string text) => !text.AsSpan().ContainsAnyExceptInRange(' ', '~') ? text : string.Concat(text.Select(character => character switch
     {
         '\n' => "\\n",
         '\t' => "\\t",
@@ -75,15 +75,10 @@ internal static class ReleasePreview
         _ => character.ToString(),
     }));
 
-    private static IEnumerable<(string Kind, ReleasedRecord Record, ReleasedField Field)> Rows(SessionRelease session)
-    {
-        (string Kind, ReleasedRecord Record)[] records =
-        [
-            ("session", session.Record),
-            .. session.Subjects.SelectMany(subject => new[] { ("subject", subject.Record), ("subject", subject.Facts) }
-                .Concat(subject.Frames.SelectMany(frame => new[] { ("picture", frame.Record), ("picture", frame.Facts) }))
-                .Concat(subject.Measurements.Select(measurement => ("measurement", measurement)))),
-        ];
-        return records.SelectMany(entry => entry.Record.Fields.Select(value => (entry.Kind, entry.Record, value)));
-    }
+    private static IEnumerable<(string Kind, ReleasedRecord Record, ReleasedField Field)> Rows(SessionRelease session) => session.Subjects
+        .SelectMany(subject => new[] { ("subject", subject.Record), ("subject", subject.Facts) }
+            .Concat(subject.Frames.SelectMany(frame => new[] { ("picture", frame.Record), ("picture", frame.Facts) }))
+            .Concat(subject.Measurements.Select(measurement => ("measurement", measurement))))
+        .Prepend(("session", session.Record))
+        .SelectMany(entry => entry.Item2.Fields.Select(value => (entry.Item1, entry.Item2, value)));
 }

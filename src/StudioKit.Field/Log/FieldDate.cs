@@ -9,6 +9,9 @@ public readonly record struct FieldDate
     // The earliest day on Earth begins 14 hours before it does in Greenwich.
     private static readonly TimeSpan EarliestZone = TimeSpan.FromHours(14);
 
+    // As long as a moment is that is written to the last digit.
+    private const int FullLength = 33;
+
     private static readonly string[] MomentForms =
     [
         "yyyy-MM-dd'T'HH:mm:sszzz", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFFzzz", "yyyy-MM-dd'T'HH:mmzzz", "yyyy-MM-dd HH:mmzzz", "yyyy-MM-dd HH:mm zzz",
@@ -44,7 +47,12 @@ public readonly record struct FieldDate
         ArgumentNullException.ThrowIfNull(zone);
         date = default;
         var culture = CultureInfo.InvariantCulture;
-        if (DateOnly.TryParseExact(text, "yyyy-MM-dd", culture, DateTimeStyles.None, out var day))
+        if (text.Length == FullLength && DateTimeOffset.TryParseExact(text, "O", culture, DateTimeStyles.None, out var full))
+        {
+            // It is what the log keeps by the thousand, and the quickest to tell.
+            date = full;
+        }
+        else if (DateOnly.TryParseExact(text, "yyyy-MM-dd", culture, DateTimeStyles.None, out var day))
         {
             date = OfDay(day);
         }

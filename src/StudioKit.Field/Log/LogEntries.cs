@@ -5,16 +5,13 @@ namespace StudioKit.Field.Log;
 /// <summary>Makes the entries of a log: what each record is called.</summary>
 internal static class LogEntries
 {
+    /// <summary>The entries in the order of their labels.</summary>
+    /// <param name="log">The log.</param>
+    /// <param name="labels">The label of each record that is shown.</param>
     public static IReadOnlyList<LogEntry> Of(LogSnapshot log, IReadOnlyList<ShortLabel> labels)
     {
-        // A record that was moved has two labels in a row; the later one is shown.
-        var order = new Dictionary<string, (int Place, string ShortId)>(StringComparer.Ordinal);
-        foreach (var (label, place) in labels.Select((label, place) => (label, place)))
-        {
-            order[label.RecordId] = (place, label.ShortId);
-        }
-
-        return [.. Unlabelled(log).Where(entry => order.ContainsKey(entry.Id)).OrderBy(entry => order[entry.Id].Place).Select(entry => entry with { ShortId = order[entry.Id].ShortId })];
+        var entries = Unlabelled(log).ToDictionary(entry => entry.Id, StringComparer.Ordinal);
+        return [.. labels.Select(label => entries[label.RecordId] with { ShortId = label.ShortId })];
     }
 
     private static IEnumerable<LogEntry> Unlabelled(LogSnapshot log)

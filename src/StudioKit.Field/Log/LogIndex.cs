@@ -6,34 +6,46 @@ public sealed class LogIndex
     /// <summary>What stands for the record that was put in last.</summary>
     public const string Last = "last";
 
-    private readonly IReadOnlyList<LogEntry> _entries;
-    private readonly Dictionary<string, LogEntry> _byId;
+    private readonly IReadOnlyList<ShortLabel> _labels;
+    private readonly Dictionary<string, int> _places = new(StringComparer.Ordinal);
+    private readonly bool[] _isShown;
+    private readonly Lazy<IReadOnlyList<LogEntry>> _entries;
+    private readonly Lazy<Dictionary<string, LogEntry>> _byId;
 
     /// <summary>An index of a log.</summary>
     /// <param name="log">The log.</param>
     /// <param name="labels">Its short identifiers, in the order in which they were given.</param>
+    /// <exception cref="InvalidOperationException">Two records have one identifier.</exception>
     public LogIndex(LogSnapshot log, IReadOnlyList<ShortLabel> labels)
     {
         ArgumentNullException.ThrowIfNull(log);
         ArgumentNullException.ThrowIfNull(labels);
-        Log = log;
-        _entries = LogEntries.Of(log, labels);
-        _byId = _entries.ToDictionary(entry => entry.Id, StringComparer.Ordinal);
+        (Log, _labels, _isShown) = (log, labels, new bool[labels.Count]);
+
+        // A record that was moved has two labels in a row; the later one is shown.
+        for (var place = 0; place < labels.Count; place++)
+        {
+            _places[labels[place].RecordId] = place;
+        }
+
+        Show();
+        _entries = new(() => LogEntries.Of(log, [.. labels.Where((_, place) => _isShown[place])]));
+        _byId = new(() => Entries.ToDictionary(entry => entry.Id, StringComparer.Ordinal));
     }
 
     /// <summary>The log.</summary>
     public LogSnapshot Log { get; }
 
     /// <summary>Every record, in the order in which they were put in.</summary>
-    public IReadOnlyList<LogEntry> Entries => _entries;
+    public IReadOnlyList<LogEntry> Entries => _entries.Value;
 
     /// <summary>The entry of a record by its full identifier; none where the log has no such record.</summary>
     /// <param name="id">Full identifier.</param>
-    public LogEntry? Entry(string id) => _byId.GetValueOrDefault(id);
+    public LogEntry? Entry(string id) => _byId.Value.GetValueOrDefault(id);
 
     /// <summary>The short identifier of a record; empty where the log has no such record.</summary>
     /// <param name="id">Full identifier.</param>
-    public string ShortId(string id) => Entry(id)?.ShortId ?? "";
+    public string ShortId(string id) => _places.TryGetValue(id, out var place) && _isShown[place] ? _labels[place].ShortId : "";
 
     /// <summary>Finds a session.</summary>
     /// <param name="reference">What it is called.</param>
@@ -59,7 +71,7 @@ public sealed class LogIndex
     public FieldResult<LogEntry> Find(string reference, LogRecordKind? kind = null)
     {
         ArgumentNullException.ThrowIfNull(reference);
-        var (what, candidates) = (KindName(kind), _entries.Where(entry => kind is null || entry.Kind == kind).ToList());
+        var (what, candidates) = (KindName(kind), Entries.Where(entry => kind is null || entry.Kind == kind).ToList());
         if (reference == Last)
         {
             return candidates.Count > 0 ? candidates[^1] : new FieldDiagnostic("FLD471", Last, $"The log has no {what} yet.");
@@ -75,6 +87,18 @@ public sealed class LogIndex
         };
     }
 
+    // What was taken out keeps its label, and is not shown.
+    private void Show()
+    {
+        foreach (var (_, id) in Log.Records)
+        {
+            if (_places.TryGetValue(id, out var place))
+            {
+                _isShown[place] = _isShown[place] ? throw new InvalidOperationException($"two records have the identifier {id}") : true;
+            }
+        }
+    }
+
     internal static string KindName(LogRecordKind? kind) => kind?.ToString().ToLowerInvariant() ?? "record";
 
     private FieldResult<T> Of<T>(string reference, LogRecordKind kind, Func<string, T> get)
@@ -86,7 +110,7 @@ public sealed class LogIndex
 
     private FieldDiagnostic Missing(string reference, string what)
     {
-        var other = _entries.FirstOrDefault(entry => entry.Id == reference || string.Equals(entry.ShortId, reference, StringComparison.OrdinalIgnoreCase) || entry.IsNamed(reference));
+        var other = Entries.FirstOrDefault(entry => entry.Id == reference || string.Equals(entry.ShortId, reference, StringComparison.OrdinalIgnoreCase) || entry.IsNamed(reference));
         return other is not null
             ? new FieldDiagnostic("FLD473", reference, $"This is a {KindName(other.Kind)}, not a {what}: {other}.")
             : new FieldDiagnostic("FLD471", reference, $"The log has no {what} of this name.", "'studiokit log list' shows the short identifiers and names.");

@@ -16,12 +16,10 @@ public sealed record LogSnapshot(
 
     /// <summary>Kind and identifier of every record, those first that others belong to.</summary>
     public IEnumerable<(LogRecordKind Kind, string Id)> Records =>
-    [
-        .. Sessions.Select(session => (LogRecordKind.Session, session.Id)),
-        .. Subjects.Select(subject => (LogRecordKind.Subject, subject.Id)),
-        .. Frames.Select(frame => (LogRecordKind.Frame, frame.Id)),
-        .. Measurements.Select(measurement => (LogRecordKind.Measurement, measurement.Id)),
-    ];
+        Sessions.Select(session => (LogRecordKind.Session, session.Id))
+            .Concat(Subjects.Select(subject => (LogRecordKind.Subject, subject.Id)))
+            .Concat(Frames.Select(frame => (LogRecordKind.Frame, frame.Id)))
+            .Concat(Measurements.Select(measurement => (LogRecordKind.Measurement, measurement.Id)));
 
     /// <summary>A record with everything that belongs to it; nothing where the log has no such record.</summary>
     /// <param name="id">Full identifier of the record.</param>

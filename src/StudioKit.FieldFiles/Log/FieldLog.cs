@@ -20,6 +20,9 @@ public sealed class FieldLog : IDisposable
     private readonly LogHistory _history;
     private readonly LogCopy? _copy;
 
+    // What was found of the rows when they were read last; none since a change.
+    private LogSeals? _seals;
+
     private FieldLog(SqliteConnection connection, string path, TimeProvider time, Func<string> newId, LogCopy? copy)
     {
         (_connection, _path, _time, _newId, _copy) = (connection, path, time, newId, copy);
@@ -213,12 +216,12 @@ public sealed class FieldLog : IDisposable
     /// <returns>What is wrong with it; empty where it was taken in.</returns>
     public IReadOnlyList<FieldDiagnostic> Import(LogSnapshot snapshot) => Save(snapshot, LogAction.Imported);
 
-    /// <summary>What is wrong with the file: SQLite's own check, and rows that are not as they were written. Empty where it is sound.</summary>
+    /// <summary>What is wrong with the file: SQLite's own check, and rows that are not as they were written, those of the last reading if there was one. Empty where it is sound.</summary>
     public IReadOnlyList<string> CheckIntegrity()
     {
         try
         {
-            return [.. LogSql.Texts(_connection, "PRAGMA integrity_check").Where(line => line != "ok"), .. LogSeals.Broken(_connection)];
+            return [.. LogSql.Texts(_connection, "PRAGMA integrity_check").Where(line => line != "ok"), .. (_seals ?? LogSeals.Of(_connection)).Broken];
         }
         catch (Exception error) when (error is SqliteException || LogFaults.IsOfDamage(error))
         {
@@ -244,8 +247,16 @@ public sealed class FieldLog : IDisposable
 
     private bool HasHistory => LogSql.Number(_connection, "PRAGMA user_version") > 1;
 
-    private LogSnapshot Snapshot() => new(
-        LogSchema.Sessions.Read(_connection), LogSchema.Subjects.Read(_connection), LogSchema.Frames.Read(_connection), LogSchema.Measurements.Read(_connection));
+    private LogSnapshot Snapshot()
+    {
+        _seals = null;
+        var seals = new LogSeals();
+        var log = new LogSnapshot(
+            LogSchema.Sessions.Read(_connection, seals), LogSchema.Subjects.Read(_connection, seals), LogSchema.Frames.Read(_connection, seals),
+            LogSchema.Measurements.Read(_connection, seals));
+        _seals = seals;
+        return log;
+    }
 
     private FieldResult<T> Kept<T>(T record, LogSnapshot records)
         where T : class
@@ -264,6 +275,7 @@ public sealed class FieldLog : IDisposable
 
     private IReadOnlyList<FieldDiagnostic> Changed(Func<FieldDiagnostic?> change)
     {
+        _seals = null;
         try
         {
             if (change() is { } refusal)

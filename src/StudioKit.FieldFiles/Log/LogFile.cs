@@ -172,12 +172,14 @@ internal static class LogFile
 
     private static void SealAndLabel(SqliteConnection connection)
     {
+        var labels = new LogLabels(connection);
         foreach (var table in LogSchema.Tables)
         {
-            foreach (var (row, body, _) in table.Rows(connection))
+            // All of them before the first is changed.
+            foreach (var (row, body, _) in table.Rows(connection).ToList())
             {
                 LogSql.Run(connection, $"UPDATE {table.Name} SET seal = $a WHERE rowid = $b", body.Seal, row);
-                LogLabels.Of(connection, table.Kind, body.Id);
+                labels.Of(table.Kind, body.Id);
             }
         }
     }

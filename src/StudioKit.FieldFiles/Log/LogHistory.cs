@@ -12,7 +12,7 @@ internal sealed class LogHistory(SqliteConnection connection, TimeProvider time,
     /// <returns>Why it cannot be made; none where it was made, or nothing was to do.</returns>
     public FieldDiagnostic? Make(LogAction action, IEnumerable<RowEdit> edits) => InOneGo(() =>
     {
-        var changes = new List<StoredChange>();
+        var (changes, labels) = (new List<StoredChange>(), new LogLabels(connection));
         foreach (var edit in edits)
         {
             if (Refusal(edit) is { } refusal)
@@ -20,7 +20,7 @@ internal sealed class LogHistory(SqliteConnection connection, TimeProvider time,
                 return refusal;
             }
 
-            if (Carried(edit) is { } change)
+            if (Carried(edit, labels) is { } change)
             {
                 changes.Add(change);
             }
@@ -96,7 +96,7 @@ internal sealed class LogHistory(SqliteConnection connection, TimeProvider time,
             ? new FieldDiagnostic("FLD476", after.Id, "A frame of this file is already with that subject.")
             : null;
 
-    private StoredChange? Carried(RowEdit edit)
+    private StoredChange? Carried(RowEdit edit, LogLabels labels)
     {
         var table = LogSchema.Of(edit.Kind);
         var found = table.Find(connection, edit.BeforeId ?? edit.After!.Id);
@@ -105,7 +105,7 @@ internal sealed class LogHistory(SqliteConnection connection, TimeProvider time,
             return null;
         }
 
-        var shortId = LogLabels.Of(connection, edit.Kind, found?.Body.Id ?? edit.After!.Id);
+        var shortId = labels.Of(edit.Kind, found?.Body.Id ?? edit.After!.Id);
         var change = new StoredChange(edit.Kind, shortId, found?.RowId ?? 0, found?.Body, edit.After);
         Carry(change);
         return change with { RowId = found?.RowId ?? table.Find(connection, edit.After!.Id)!.Value.RowId };

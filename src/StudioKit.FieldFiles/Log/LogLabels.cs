@@ -4,8 +4,12 @@ using StudioKit.Field.Log;
 namespace StudioKit.FieldFiles.Log;
 
 /// <summary>The short identifiers that a log has given. None is ever taken back: a record that comes back from an undo has its own again.</summary>
-internal static class LogLabels
+/// <param name="connection">Connection to the log.</param>
+internal sealed class LogLabels(SqliteConnection connection)
 {
+    // Place of the last one given, looked for once: nobody else gives any while a change is made.
+    private long? _last;
+
     public static List<ShortLabel> Read(SqliteConnection connection)
     {
         using var command = connection.CreateCommand();
@@ -23,8 +27,8 @@ internal static class LogLabels
         return labels;
     }
 
-    /// <summary>The short identifier of a record, given now where it has none.</summary>
-    public static string Of(SqliteConnection connection, LogRecordKind kind, string record)
+    /// <summary>The short identifier of a record within one change, given now where it has none.</summary>
+    public string Of(LogRecordKind kind, string record)
     {
         if (LogSql.Texts(connection, "SELECT short_id FROM label WHERE record = $a AND kind = $b ORDER BY place DESC LIMIT 1", record, kind.ToString()) is [var known])
         {
@@ -32,9 +36,8 @@ internal static class LogLabels
         }
 
         var given = ShortId.Of(record, candidate => LogSql.Texts(connection, "SELECT short_id FROM label WHERE short_id = $a", candidate).Count > 0);
-        LogSql.Run(
-            connection, "INSERT INTO label (short_id, kind, record, place) VALUES ($a, $b, $c, (SELECT coalesce(max(place), 0) + 1 FROM label))",
-            given, kind.ToString(), record);
+        _last = (_last ?? LogSql.Number(connection, "SELECT coalesce(max(place), 0) FROM label")) + 1;
+        LogSql.Run(connection, "INSERT INTO label (short_id, kind, record, place) VALUES ($a, $b, $c, $d)", given, kind.ToString(), record, _last);
         return given;
     }
 

@@ -17,14 +17,26 @@ internal sealed class LogTable<T>(LogRecordKind kind, (string Column, Func<T, ob
     public T Record(LogBody body) => make(new LogRow(body));
 
     /// <summary>Every record, in the order in which they were put in.</summary>
+    /// <param name="connection">Connection to the log.</param>
+    /// <param name="seals">Notes the rows that are not as they were written.</param>
     /// <exception cref="FormatException">A row holds no record.</exception>
-    public List<T> Read(SqliteConnection connection) => [.. Rows(connection).Select(row => Named(row.RowId, () => Record(row.Body)))];
+    public List<T> Read(SqliteConnection connection, LogSeals seals)
+    {
+        var records = new List<T>();
+        foreach (var row in Rows(connection))
+        {
+            seals.Look(this, row);
+            records.Add(Named(row.RowId, row.Body));
+        }
 
-    private T Named(long row, Func<T> read)
+        return records;
+    }
+
+    private T Named(long row, LogBody body)
     {
         try
         {
-            return read();
+            return Record(body);
         }
         catch (FormatException fault)
         {

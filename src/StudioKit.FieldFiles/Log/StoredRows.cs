@@ -14,12 +14,12 @@ internal class StoredRows(LogRecordKind kind, IReadOnlyList<string> columns)
 
     public IReadOnlyList<string> Columns { get; } = columns;
 
-    /// <summary>Every row in order, with the seal that it was written under; none in a log of an earlier version.</summary>
-    public List<(long RowId, LogBody Body, string? Seal)> Rows(SqliteConnection connection) => Select(connection, "ORDER BY rowid", null);
+    /// <summary>Every row in order, read as it is asked for, with the seal that it was written under; none in a log of an earlier version.</summary>
+    public IEnumerable<(long RowId, LogBody Body, string? Seal)> Rows(SqliteConnection connection) => Select(connection, "ORDER BY rowid", null);
 
     /// <summary>The row of a record; none where there is none.</summary>
     public (long RowId, LogBody Body)? Find(SqliteConnection connection, string id) =>
-        Select(connection, "WHERE id = $id", id) is [var row, ..] ? (row.RowId, row.Body) : null;
+        Select(connection, "WHERE id = $id", id).Take(1).ToList() is [var row] ? (row.RowId, row.Body) : null;
 
     /// <summary>Puts a row in, or in the place of the one with its identifier.</summary>
     /// <param name="connection">Connection to the log.</param>
@@ -52,22 +52,19 @@ internal class StoredRows(LogRecordKind kind, IReadOnlyList<string> columns)
         command.ExecuteNonQuery();
     }
 
-    private List<(long RowId, LogBody Body, string? Seal)> Select(SqliteConnection connection, string which, string? id)
+    private IEnumerable<(long RowId, LogBody Body, string? Seal)> Select(SqliteConnection connection, string which, string? id)
     {
         using var command = connection.CreateCommand();
         command.CommandText = $"SELECT rowid AS row_number, * FROM {Name} {which}";
         command.Parameters.AddWithValue("$id", id ?? "");
         using var reader = command.ExecuteReader();
         var places = Enumerable.Range(1, reader.FieldCount - 1).ToDictionary(reader.GetName, place => place, StringComparer.Ordinal);
-        var rows = new List<(long, LogBody, string?)>();
+        var held = Columns.Where(places.ContainsKey).Select(column => new StoredColumn(column, places[column])).ToArray();
+        var seal = places.TryGetValue(SealColumn, out var place) ? place : (int?)null;
         while (reader.Read())
         {
-            var body = new LogBody([.. Columns.Where(places.ContainsKey).Select(column => KeyValuePair.Create(column, Value(reader, places[column])))]);
-            rows.Add((reader.GetInt64(0), body, places.TryGetValue(SealColumn, out var seal) ? Value(reader, seal) as string : null));
+            var row = reader.Handle!;
+            yield return (reader.GetInt64(0), new LogBody(Array.ConvertAll(held, column => column.Read(row))), seal is { } at ? StoredColumn.Value(row, at) as string : null);
         }
-
-        return rows;
     }
-
-    private static object? Value(SqliteDataReader reader, int place) => reader.IsDBNull(place) ? null : reader.GetValue(place);
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using StudioKit.Physics.Sources;
 
@@ -46,7 +47,33 @@ public static class CsvText
     public static string Write(IEnumerable<IEnumerable<string>> rows, string lineEnd)
     {
         ArgumentNullException.ThrowIfNull(rows);
-        return string.Concat(rows.Select(row => string.Join(',', row.Select(Quoted)) + lineEnd));
+        using var text = new StringWriter(CultureInfo.InvariantCulture);
+        foreach (var row in rows)
+        {
+            Write(text, row, lineEnd);
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>Writes one row, quoted where it must be, so that a long table is never held whole.</summary>
+    /// <param name="output">Where it goes.</param>
+    /// <param name="row">Its fields.</param>
+    /// <param name="lineEnd">What ends it.</param>
+    [Source("Rfc4180", "section 2")]
+    public static void Write(TextWriter output, IEnumerable<string> row, string lineEnd)
+    {
+        ArgumentNullException.ThrowIfNull(output);
+        ArgumentNullException.ThrowIfNull(row);
+        var isFirst = true;
+        foreach (var field in row)
+        {
+            output.Write(isFirst ? "" : ",");
+            output.Write(Quoted(field));
+            isFirst = false;
+        }
+
+        output.Write(lineEnd);
     }
 
     // A cell that begins so is worked out when the table is opened, and may then do what its writer likes (published advice on such "CSV injection",
@@ -58,7 +85,7 @@ public static class CsvText
     }
 
     private static bool IsNumber(string field) =>
-        double.TryParse(field, System.Globalization.NumberStyles.Float, System.Globalization.CultureInfo.InvariantCulture, out var number) && double.IsFinite(number);
+        double.TryParse(field, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number);
 
     // Outer blanks must come back as they went.
     private static string Quoted(string field) => field.AsSpan().ContainsAny(",\"\r\n") || field.AsSpan().Trim().Length < field.Length

@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -9,21 +10,31 @@ namespace StudioKit.Sheets.Json;
 /// <summary>One JSON document with camelCase keys that end in their unit; numbers keep seven significant digits.</summary>
 public sealed class JsonReport : IDisposable
 {
+    private const int Enough = 1 << 15;
     private readonly ArrayBufferWriter<byte> _buffer = new();
     private readonly Utf8JsonWriter _writer;
+    private readonly TextWriter _output;
 
-    private JsonReport() => _writer = new Utf8JsonWriter(
-        _buffer, new JsonWriterOptions { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
+    private JsonReport(TextWriter output)
+    {
+        _output = output;
+        _writer = new Utf8JsonWriter(_buffer, new JsonWriterOptions { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
+    }
 
     /// <summary>Builds a document whose root is an object.</summary>
     public static string Document(Action<JsonReport> fill)
     {
-        using var report = new JsonReport();
-        report._writer.WriteStartObject();
-        fill(report);
-        report._writer.WriteEndObject();
-        report._writer.Flush();
-        return Encoding.UTF8.GetString(report._buffer.WrittenSpan);
+        using var text = new StringWriter(CultureInfo.InvariantCulture);
+        Write(text, fill);
+        return text.ToString();
+    }
+
+    /// <summary>Writes such a document as it is built, so that a long list is never held whole, and ends its last line.</summary>
+    public static void WriteLine(TextWriter output, Action<JsonReport> fill)
+    {
+        ArgumentNullException.ThrowIfNull(output);
+        Write(output, fill);
+        output.WriteLine();
     }
 
     /// <summary>A text; null where there is none.</summary>
@@ -136,6 +147,10 @@ public sealed class JsonReport : IDisposable
             _writer.WriteStartObject();
             fill(item);
             _writer.WriteEndObject();
+            if (_buffer.WrittenCount + _writer.BytesPending > Enough)
+            {
+                HandOn();
+            }
         }
 
         _writer.WriteEndArray();
@@ -144,6 +159,23 @@ public sealed class JsonReport : IDisposable
 
     /// <inheritdoc/>
     public void Dispose() => _writer.Dispose();
+
+    private static void Write(TextWriter output, Action<JsonReport> fill)
+    {
+        using var report = new JsonReport(output);
+        report._writer.WriteStartObject();
+        fill(report);
+        report._writer.WriteEndObject();
+        report.HandOn();
+    }
+
+    // What the JSON writer has finished is whole characters.
+    private void HandOn()
+    {
+        _writer.Flush();
+        _output.Write(Encoding.UTF8.GetString(_buffer.WrittenSpan));
+        _buffer.ResetWrittenCount();
+    }
 
     // Seven digits say more than any of our inputs know, and hide the last bits that differ between processors.
     private static double SevenDigits(double value)

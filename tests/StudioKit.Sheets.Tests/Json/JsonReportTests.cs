@@ -45,5 +45,30 @@ public sealed class JsonReportTests
     public void Money_is_not_rounded() =>
         Read(json => json.Amount("price", 1234567.89m)).GetProperty("price").GetDecimal().Should().Be(1234567.89m);
 
+    /// <summary>The reference is the document of the same items, each list made by itself and held whole.</summary>
+    [Fact]
+    public void A_long_list_is_written_a_portion_at_a_time_and_is_the_same_document()
+    {
+        using var seen = new Portions();
+        JsonReport.WriteLine(seen, json => json.List("moths", Enumerable.Range(0, 3000), number => json.Text("name", $"蛾 {number}").Number("sizeMm", number / 7.0)).Text("place", "fen"));
+
+        var read = JsonDocument.Parse(seen.ToString()).RootElement;
+        read.GetProperty("moths").EnumerateArray().Select(moth => moth.GetProperty("name").GetString()).Should().Equal(Enumerable.Range(0, 3000).Select(number => $"蛾 {number}"));
+        read.GetProperty("place").GetString().Should().Be("fen");
+        seen.ToString().Should().EndWith("}" + Environment.NewLine);
+        seen.Longest.Should().BeLessThan(50_000, "a portion is closed by the item that fills it");
+    }
+
     private static JsonElement Read(Action<JsonReport> fill) => JsonDocument.Parse(JsonReport.Document(fill)).RootElement;
+
+    private sealed class Portions : StringWriter
+    {
+        public int Longest { get; private set; }
+
+        public override void Write(string? value)
+        {
+            Longest = Math.Max(Longest, value?.Length ?? 0);
+            base.Write(value);
+        }
+    }
 }

@@ -48,7 +48,7 @@ public sealed record ArchiveMerge(LogSnapshot New, int Same, LogSnapshot Differe
     [
         .. log.Sessions.Select(session => (Key(session), Text(RecordedFields.Of(session, null)))),
         .. log.Subjects.Select(subject => (Key(subject), subject.SessionId + Text(RecordedFields.Of(subject)) + Text(RecordedFields.FactsOf(subject)))),
-        .. log.Frames.Select(frame => (Key(frame), Text(RecordedFields.Of(frame, "", "")) + Text(RecordedFields.FactsOf(frame)))),
+        .. log.Frames.Select(frame => (Key(frame), Text(RecordedFields.Of(frame, "", () => "")) + Text(RecordedFields.FactsOf(frame)))),
         .. log.Measurements.Select(measurement => (Key(measurement), measurement.SubjectId + Text(RecordedFields.Of(measurement, "")))),
     ];
 

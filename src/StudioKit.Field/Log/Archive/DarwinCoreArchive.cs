@@ -15,6 +15,7 @@ namespace StudioKit.Field.Log.Archive;
 /// </remarks>
 public static class DarwinCoreArchive
 {
+    private const int PortionSize = 1 << 15;
     private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false);
 
     /// <summary>Writes an archive; the same release and description give the same bytes.</summary>
@@ -29,20 +30,22 @@ public static class DarwinCoreArchive
         ArchiveTable[] extensions = [MultimediaTable.Of(release), MeasurementTable.Of(release)];
         using var zip = new ZipArchive(target, ZipArchiveMode.Create, leaveOpen: true);
         var stamp = new DateTimeOffset(description.Published.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero);
-        Add(zip, "meta.xml", Xml(ArchiveMetadata.Meta(core, extensions)), stamp);
-        Add(zip, "eml.xml", Xml(ArchiveMetadata.DataSet(description)), stamp);
+        Add(zip, "meta.xml", stream => stream.Write(Utf8.GetBytes(Xml(ArchiveMetadata.Meta(core, extensions)))), stamp);
+        Add(zip, "eml.xml", stream => stream.Write(Utf8.GetBytes(Xml(ArchiveMetadata.DataSet(description)))), stamp);
         foreach (var table in extensions.Prepend(core))
         {
-            Add(zip, table.FileName, Csv(table), stamp);
+            Add(zip, table.FileName, stream => Csv(table, stream), stamp);
         }
     }
 
-    /// <summary>The occurrences alone, as comma-separated text with a head.</summary>
+    /// <summary>Writes the occurrences alone, as comma-separated text with a head.</summary>
     /// <param name="release">What leaves the log.</param>
-    public static string OccurrenceCsv(LogRelease release)
+    /// <param name="target">Stream for the text, in UTF-8.</param>
+    public static void WriteOccurrences(LogRelease release, Stream target)
     {
         ArgumentNullException.ThrowIfNull(release);
-        return Csv(OccurrenceTable.Of(release));
+        ArgumentNullException.ThrowIfNull(target);
+        Csv(OccurrenceTable.Of(release), target);
     }
 
     /// <summary>Reads an archive.</summary>
@@ -73,16 +76,24 @@ public static class DarwinCoreArchive
         $"{(rows == 1 ? "1 record says" : FormattableString.Invariant($"{rows} records say"))} that something of it was withheld; the log does not keep that, and an export of its own will not say so.",
         "Keep the archive, too.");
 
-    private static string Csv(ArchiveTable table) => CsvText.Write(table.Rows.Prepend([.. table.Terms.Select(ArchiveTable.ShortName)]), "\n");
+    private static void Csv(ArchiveTable table, Stream target)
+    {
+        using var text = new StreamWriter(target, Utf8, PortionSize, leaveOpen: true);
+        CsvText.Write(text, table.Terms.Select(ArchiveTable.ShortName), "\n");
+        foreach (var row in table.Rows)
+        {
+            CsvText.Write(text, row, "\n");
+        }
+    }
 
     private static string Xml(XDocument document) =>
         string.Create(CultureInfo.InvariantCulture, $"<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n{document.ToString().ReplaceLineEndings("\n")}\n");
 
-    private static void Add(ZipArchive zip, string name, string text, DateTimeOffset stamp)
+    private static void Add(ZipArchive zip, string name, Action<Stream> write, DateTimeOffset stamp)
     {
         var entry = zip.CreateEntry(name);
         entry.LastWriteTime = stamp;
         using var stream = entry.Open();
-        stream.Write(Utf8.GetBytes(text));
+        write(stream);
     }
 }

@@ -42,19 +42,18 @@ internal static class MeasurementTable
 
     public static ArchiveTable Of(LogRelease release)
     {
-        var subjects = release.Sessions.SelectMany(session => session.Subjects).ToList();
+        var subjects = release.Sessions.SelectMany(session => session.Subjects);
         return new(
             "measurementorfact.csv",
             D.MeasurementOrFact,
             [D.DarwinCore + "occurrenceID", .. Columns.Select(name => D.DarwinCore + name)],
-            [
-                .. subjects.SelectMany(MeasurementRows),
-                .. subjects.SelectMany(subject => FactRows(subject, subject.Facts, OfSubject.Select(fact => (fact.Type, fact.Unit)), "")),
-                .. from subject in subjects
-                   from frame in subject.Frames
-                   from row in FactRows(subject, frame.Facts, OfFrame.Select(fact => (fact.Type, fact.Unit)), $"of picture {frame.FileName}")
-                   select row,
-            ]);
+            subjects.SelectMany(MeasurementRows)
+                .Concat(subjects.SelectMany(subject => FactRows(subject, subject.Facts, OfSubject.Select(fact => (fact.Type, fact.Unit)), "")))
+                .Concat(
+                    from subject in subjects
+                    from frame in subject.Frames
+                    from row in FactRows(subject, frame.Facts, OfFrame.Select(fact => (fact.Type, fact.Unit)), $"of picture {frame.FileName}")
+                    select row));
     }
 
     public static void Read(ArchiveRow row, ArchiveReading reading)

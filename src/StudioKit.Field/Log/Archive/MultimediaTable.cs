@@ -13,12 +13,10 @@ internal static class MultimediaTable
         "multimedia.csv",
         D.Multimedia,
         [D.DarwinCore + "occurrenceID", .. Columns.Select(term => D.DublinCore + term)],
-        [
-            .. from session in release.Sessions
-               from subject in session.Subjects
-               from frame in subject.Frames
-               select (IReadOnlyList<string>)[subject.Record.PublishedId, .. Columns.Select(term => frame.Record[term])],
-        ]);
+        from session in release.Sessions
+        from subject in session.Subjects
+        from frame in subject.Frames
+        select (IReadOnlyList<string>)[subject.Record.PublishedId, .. Columns.Select(term => frame.Record[term])]);
 
     public static FieldFrame Frame(ArchiveRow row)
     {

@@ -1,4 +1,3 @@
-using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using StudioKit.Field.Log.Release;
@@ -8,16 +7,19 @@ namespace StudioKit.Field.Log.Archive;
 /// <summary>Writes a log's occurrences as GeoJSON (RFC 7946), with the same fields as the archive.</summary>
 public static class OccurrenceGeoJson
 {
+    private const int PortionSize = 1 << 15;
+
     /// <summary>Writes all occurrences as one feature collection; those without a place have no geometry.</summary>
     /// <param name="release">What leaves the log.</param>
-    public static string Write(LogRelease release)
+    /// <param name="target">Stream for the document.</param>
+    public static void Write(LogRelease release, Stream target)
     {
         ArgumentNullException.ThrowIfNull(release);
+        ArgumentNullException.ThrowIfNull(target);
         var table = OccurrenceTable.Of(release);
         string[] names = [.. table.Terms.Select(ArchiveTable.ShortName)];
-        using var stream = new MemoryStream();
         var options = new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-        using (var writer = new Utf8JsonWriter(stream, options))
+        using (var writer = new Utf8JsonWriter(target, options))
         {
             writer.WriteStartObject();
             writer.WriteString("type", "FeatureCollection");
@@ -25,13 +27,17 @@ public static class OccurrenceGeoJson
             foreach (var row in table.Rows)
             {
                 Feature(writer, names, row);
+                if (writer.BytesPending > PortionSize)
+                {
+                    writer.Flush();
+                }
             }
 
             writer.WriteEndArray();
             writer.WriteEndObject();
         }
 
-        return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
+        target.Write("\n"u8);
     }
 
     private static void Feature(Utf8JsonWriter writer, string[] names, IReadOnlyList<string> row)

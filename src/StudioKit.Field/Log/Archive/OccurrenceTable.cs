@@ -19,11 +19,10 @@ internal static class OccurrenceTable
         "occurrence.csv",
         D.Occurrence,
         [.. Columns.Select(term => D.DarwinCore + term)],
-        [
-            .. from session in release.Sessions
-               from subject in session.Subjects
-               select Columns.Select(term => session.Record.Fields.Any(field => field.Term == term) ? session.Record[term] : subject.Record[term]).ToList(),
-        ]);
+        from session in release.Sessions
+        let shared = Array.ConvertAll(Columns, term => session.Record.Fields.FirstOrDefault(field => field.Term == term)?.Published)
+        from subject in session.Subjects
+        select (IReadOnlyList<string>)[.. Columns.Select((term, place) => shared[place] ?? subject.Record[term])]);
 
     /// <summary>Short names of the columns that tell of the session.</summary>
     public static IEnumerable<string> SessionColumns => Columns.Skip(3).Take(14).Append("recordedBy");

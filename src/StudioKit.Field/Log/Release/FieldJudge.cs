@@ -3,7 +3,7 @@ namespace StudioKit.Field.Log.Release;
 /// <summary>Decides for one session what leaves of each field: the only place where that is decided.</summary>
 internal sealed class FieldJudge(FieldSession session, PlaceSensitivity sensitivity, ReleaseChoices choices)
 {
-    private readonly PlaceWords _words = new(session);
+    private readonly Lazy<PlaceWords> _words = new(() => new PlaceWords(session));
 
     /// <summary>The cell that the place is told by; none where it is told exactly or not at all.</summary>
     public PlaceCell? Cell { get; } = (sensitivity, session.Latitude, session.Longitude) switch
@@ -15,8 +15,17 @@ internal sealed class FieldJudge(FieldSession session, PlaceSensitivity sensitiv
 
     public bool IsSensitive => sensitivity != PlaceSensitivity.Open;
 
-    public ReleasedRecord Judge(string id, string publishedId, IEnumerable<RecordedField> fields, params string[] owners) =>
-        new(id, publishedId, [.. fields.Select(field => Judge(field, [id, session.Id, .. owners]))]);
+    public ReleasedRecord Judge(string id, string publishedId, IReadOnlyList<RecordedField> fields, params ReadOnlySpan<string> owners)
+    {
+        string[] all = IsSensitive ? [id, session.Id, .. owners] : [];
+        var judged = new ReleasedField[fields.Count];
+        for (var i = 0; i < judged.Length; i++)
+        {
+            judged[i] = Judge(fields[i], all);
+        }
+
+        return new ReleasedRecord(id, publishedId, judged);
+    }
 
     /// <summary>Whether a field may leave as it was recorded, and why.</summary>
     private ReleasedField Judge(RecordedField field, string[] owners)
@@ -50,14 +59,14 @@ internal sealed class FieldJudge(FieldSession session, PlaceSensitivity sensitiv
         _ => Withheld(field, FieldReason.WordsMayTell),
     };
 
-    private ReleasedField WithoutPlace(RecordedField field, string text) => _words.In(text) is null
+    private ReleasedField WithoutPlace(RecordedField field, string text) => _words.Value.In(text) is null
         ? new(field.Term, field.Text, field.Text, FieldFate.Published, FieldReason.TellsNoPlace)
         : Withheld(field, FieldReason.HoldsPlaceWord);
 
     // What is coarse already, such as a record that came out of an archive, leaves as it is; a place is said to be coarse every time.
-    private static ReleasedField Coarse(RecordedField field, FieldReason reason) => field.Coarse == field.Text && reason != FieldReason.Cell
+    private static ReleasedField Coarse(RecordedField field, FieldReason reason) => field.Coarse() is var coarse && coarse == field.Text && reason != FieldReason.Cell
         ? new(field.Term, field.Text, field.Text, FieldFate.Published, FieldReason.TellsNoPlace)
-        : new(field.Term, field.Text, field.Coarse, FieldFate.Coarsened, reason);
+        : new(field.Term, field.Text, coarse, FieldFate.Coarsened, reason);
 
     private static ReleasedField Withheld(RecordedField field, FieldReason reason) => new(field.Term, field.Text, "", FieldFate.Withheld, reason);
 

@@ -20,13 +20,9 @@ public sealed record LogRelease(IReadOnlyList<SessionRelease> Sessions, IReadOnl
         var records = new LogRecords(log, behind?.Leaving ?? log.Frames);
         var leaving = log.Subjects.Where(subject => !choices.LeavesSensitiveOut || subject.Sensitivity == PlaceSensitivity.Open)
             .ToLookup(subject => subject.SessionId, StringComparer.Ordinal);
-        SessionRelease[] sessions =
-        [
-            .. from session in log.Sessions
-               where leaving.Contains(session.Id)
-               select SessionRelease(session, [.. leaving[session.Id]], records, choices),
-        ];
-        return new LogRelease(sessions, [.. ReleaseNotes.Of(log, sessions, choices), .. behind?.Notes ?? []]) { PicturesLeftOut = behind?.FileNames ?? [] };
+        LeavingSession[] sessions = [.. log.Sessions.Where(session => leaving.Contains(session.Id)).Select(session => new LeavingSession(session, [.. leaving[session.Id]]))];
+        var judged = new JudgedOnVisit<LeavingSession, SessionRelease>(sessions, session => SessionRelease(session, records, choices));
+        return new LogRelease(judged, [.. ReleaseNotes.Of(log, sessions, judged, choices), .. behind?.Notes ?? []]) { PicturesLeftOut = behind?.FileNames ?? [] };
     }
 
     /// <summary>What leaves of a log without anything released.</summary>
@@ -50,14 +46,14 @@ public sealed record LogRelease(IReadOnlyList<SessionRelease> Sessions, IReadOnl
 
     private static IEnumerable<string> FileNames(SessionRelease session) => session.Subjects.SelectMany(subject => subject.Frames).Select(frame => frame.Frame.FileName);
 
-    private static SessionRelease SessionRelease(FieldSession session, IReadOnlyList<FieldSubject> subjects, LogRecords records, ReleaseChoices choices)
+    private static SessionRelease SessionRelease(LeavingSession leaving, LogRecords records, ReleaseChoices choices)
     {
-        var sensitivity = subjects.Max(subject => subject.Sensitivity);
-        var judge = new FieldJudge(session, sensitivity, choices);
-        var fields = RecordedFields.Of(session, judge.Cell);
-        var record = judge.Judge(session.Id, "", fields);
+        var session = leaving.Session;
+        var judge = new FieldJudge(session, leaving.Sensitivity, choices);
+        var record = judge.Judge(session.Id, "", RecordedFields.Of(session, judge.Cell));
+        var subjects = new SubjectJudge(judge, session.Id, choices);
         return new SessionRelease(
-            session, sensitivity, record with { PublishedId = record["eventID"] },
-            [.. subjects.Select(subject => new SubjectJudge(judge, session.Id, choices).Judge(subject, record, records))]);
+            session, leaving.Sensitivity, record with { PublishedId = record["eventID"] },
+            new JudgedOnVisit<FieldSubject, SubjectRelease>(leaving.Subjects, subject => subjects.Judge(subject, record, records)));
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 
 namespace StudioKit.Field.Log.Release;
 
@@ -15,7 +16,7 @@ internal static class PlainLetters
     private static readonly Dictionary<char, char> Plain = Groups.SelectMany(group => group.Skip(1).Select(sign => (sign, group[0]))).ToDictionary();
 
     /// <summary>A word in capitals without accents.</summary>
-    public static string Of(string word) =>
+    public static string Of(string word) => Ascii.IsValid(word) ? word.ToUpperInvariant() :
         string.Concat(word.ToUpperInvariant().Where(sign => !IsMark(sign)).Select(sign => Plain.GetValueOrDefault(sign, sign)));
 
     /// <summary>Whether a sign is an accent by itself.</summary>

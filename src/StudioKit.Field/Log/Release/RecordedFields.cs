@@ -10,8 +10,8 @@ internal static class RecordedFields
 
     public static IReadOnlyList<RecordedField> Of(FieldSession session, PlaceCell? cell) =>
     [
-        new("eventID", session.Id, PlaceClue.Identifier, NeutralName.OfSession(session.Id)),
-        new("eventDate", RecordText.EventDate(session), PlaceClue.Day, RecordText.EventDays(session)),
+        new("eventID", session.Id, PlaceClue.Identifier, () => NeutralName.OfSession(session.Id)),
+        new("eventDate", RecordText.EventDate(session), PlaceClue.Day, () => RecordText.EventDays(session)),
         new("fieldNumber", session.Name, PlaceClue.Words),
         new("habitat", session.Habitat, PlaceClue.Words),
         new("samplingProtocol", session.SamplingProtocol, PlaceClue.Words),
@@ -20,21 +20,21 @@ internal static class RecordedFields
         new("locality", session.Locality, PlaceClue.Place),
         new("minimumElevationInMeters", RecordText.Of(session.Elevation), PlaceClue.Place),
         new("maximumElevationInMeters", RecordText.Of(session.Elevation), PlaceClue.Place),
-        new("decimalLatitude", RecordText.Of(session.Latitude), PlaceClue.Coordinate, cell is null ? "" : RecordText.Of(cell.Latitude)),
-        new("decimalLongitude", RecordText.Of(session.Longitude), PlaceClue.Coordinate, cell is null ? "" : RecordText.Of(cell.Longitude)),
-        new("geodeticDatum", session.Latitude is null ? "" : "EPSG:4326", PlaceClue.Coordinate, "EPSG:4326"),
+        new("decimalLatitude", RecordText.Of(session.Latitude), PlaceClue.Coordinate, () => cell is null ? "" : RecordText.Of(cell.Latitude)),
+        new("decimalLongitude", RecordText.Of(session.Longitude), PlaceClue.Coordinate, () => cell is null ? "" : RecordText.Of(cell.Longitude)),
+        new("geodeticDatum", session.Latitude is null ? "" : "EPSG:4326", PlaceClue.Coordinate, () => "EPSG:4326"),
 
         // A cell has a radius whether or not the place had an uncertainty.
         new(
             "coordinateUncertaintyInMeters",
             session.CoordinateUncertainty is null && cell is not null ? "unknown" : RecordText.Of(session.CoordinateUncertainty),
-            PlaceClue.Coordinate, cell?.Radius.ToString(CultureInfo.InvariantCulture) ?? ""),
+            PlaceClue.Coordinate, () => cell?.Radius.ToString(CultureInfo.InvariantCulture) ?? ""),
         new("recordedBy", RecordText.Of(session.RecordedBy), PlaceClue.Names),
     ];
 
     public static IReadOnlyList<RecordedField> Of(FieldSubject subject) =>
     [
-        new("occurrenceID", subject.Id, PlaceClue.Identifier, NeutralName.Of(subject.Id, subject.SessionId)),
+        new("occurrenceID", subject.Id, PlaceClue.Identifier, () => NeutralName.Of(subject.Id, subject.SessionId)),
         new("basisOfRecord", subject.BasisOfRecord),
         new("occurrenceStatus", "detected"),
         new("scientificName", subject.ScientificName, PlaceClue.Taxon),
@@ -59,7 +59,7 @@ internal static class RecordedFields
         new(SubjectFacts.Sensitivity, subject.Sensitivity == PlaceSensitivity.Open ? "" : subject.Sensitivity.ToString()),
     ];
 
-    public static IReadOnlyList<RecordedField> Of(FieldFrame frame, string folder, string publishedAddress) =>
+    public static IReadOnlyList<RecordedField> Of(FieldFrame frame, string folder, Func<string> publishedAddress) =>
     [
         new("identifier", folder + frame.FileName, PlaceClue.Identifier, publishedAddress),
         new("type", "StillImage"),
@@ -84,7 +84,7 @@ internal static class RecordedFields
 
     public static IReadOnlyList<RecordedField> Of(FieldMeasurement measurement, string sessionId) =>
     [
-        new("measurementID", measurement.Id, PlaceClue.Identifier, NeutralName.Of(measurement.Id, sessionId)),
+        new("measurementID", measurement.Id, PlaceClue.Identifier, () => NeutralName.Of(measurement.Id, sessionId)),
         new("measurementType", measurement.Type, PlaceClue.Words),
         new("measurementValue", measurement.Value, PlaceClue.Words),
         new("measurementUnit", measurement.Unit, PlaceClue.Words),

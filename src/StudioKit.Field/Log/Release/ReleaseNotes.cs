@@ -5,24 +5,20 @@ namespace StudioKit.Field.Log.Release;
 /// <summary>Finds what a user should know before a release leaves.</summary>
 internal static class ReleaseNotes
 {
-    // Within this of a place of which only the country is told, another's exact place says too much (common practice, no source): the widest of the
-    // usual cells, a tenth of a degree.
-    private const double NearDegrees = 0.1;
-
-    public static IReadOnlyList<ReleaseNote> Of(LogSnapshot log, IReadOnlyList<SessionRelease> sessions, ReleaseChoices choices) =>
+    public static IReadOnlyList<ReleaseNote> Of(LogSnapshot log, IReadOnlyList<LeavingSession> leaving, IReadOnlyList<SessionRelease> sessions, ReleaseChoices choices) =>
     [
-        .. sessions.Where(session => session.IsSensitive).SelectMany(session => OthersFollow(session)),
+        .. leaving.Where(session => session.IsSensitive).SelectMany(OthersFollow),
         .. LeftOut(log, choices),
         .. NothingToExport(log),
-        .. sessions.Where(session => session.IsSensitive).SelectMany(session => Neighbours(session, sessions)),
+        .. Neighbours(leaving),
         .. sessions.Where(session => session.IsSensitive).SelectMany(TellingNames),
         .. Formulas(sessions),
     ];
 
-    private static IEnumerable<ReleaseNote> OthersFollow(SessionRelease session)
+    private static IEnumerable<ReleaseNote> OthersFollow(LeavingSession session)
     {
-        var cause = session.Subjects.First(subject => subject.Subject.Sensitivity == session.Sensitivity).Subject;
-        var others = session.Subjects.Count(subject => subject.Subject.Sensitivity == PlaceSensitivity.Open);
+        var cause = session.Subjects.First(subject => subject.Sensitivity == session.Sensitivity);
+        var others = session.Subjects.Count(subject => subject.Sensitivity == PlaceSensitivity.Open);
         return others > 0 ? [new ReleaseNote(ReleaseNoteKind.OthersFollow, session.Session.Id, cause.Id, others)] : [];
     }
 
@@ -44,23 +40,32 @@ internal static class ReleaseNotes
         return names.Count > 0 ? [new ReleaseNote(ReleaseNoteKind.PictureNameHoldsPlaceWord, session.Session.Id, names[0], names.Count)] : [];
     }
 
-    private static IEnumerable<ReleaseNote> Neighbours(SessionRelease sensitive, IReadOnlyList<SessionRelease> sessions)
+    private static IEnumerable<ReleaseNote> Neighbours(IReadOnlyList<LeavingSession> sessions)
     {
-        var near = sessions.Where(other => !other.IsSensitive && other.Session.Latitude is not null && IsNear(sensitive.Session, other.Session)).ToList();
-        return near.Count > 0 ? [new ReleaseNote(ReleaseNoteKind.NeighbourToldExactly, sensitive.Session.Id, near[0].Session.Id, near.Count)] : [];
+        var others = new NearSessions(sessions.Where(session => !session.IsSensitive).Select(session => session.Session));
+        foreach (var sensitive in sessions.Where(session => session.IsSensitive).Select(session => session.Session))
+        {
+            if (others.Of(sensitive) is var (first, count))
+            {
+                yield return new ReleaseNote(ReleaseNoteKind.NeighbourToldExactly, sensitive.Id, first.Id, count);
+            }
+        }
     }
 
-    private static bool IsNear(FieldSession sensitive, FieldSession other) =>
-        RecordText.EventDays(sensitive) == RecordText.EventDays(other)
-        || (sensitive.Latitude is { } latitude && sensitive.Longitude is { } longitude
-            && Math.Abs(latitude - other.Latitude!.Value) < NearDegrees && Math.Abs(longitude - other.Longitude!.Value) < NearDegrees);
+    private static List<ReleaseNote> Formulas(IReadOnlyList<SessionRelease> sessions)
+    {
+        var notes = new OrderedDictionary<string, ReleaseNote>(StringComparer.Ordinal);
+        foreach (var record in sessions.SelectMany(Records))
+        {
+            foreach (var term in record.Fields.Where(field => LooksLikeFormula(field.Published)).Select(field => field.Term))
+            {
+                var known = notes.GetValueOrDefault(term) ?? new ReleaseNote(ReleaseNoteKind.LooksLikeFormula, record.Id, term);
+                notes[term] = known with { Count = known.Count + 1 };
+            }
+        }
 
-    private static IEnumerable<ReleaseNote> Formulas(IReadOnlyList<SessionRelease> sessions) =>
-        from record in sessions.SelectMany(Records)
-        from field in record.Fields
-        where LooksLikeFormula(field.Published)
-        group record by field.Term into found
-        select new ReleaseNote(ReleaseNoteKind.LooksLikeFormula, found.First().Id, found.Key, found.Count());
+        return [.. notes.Values];
+    }
 
     private static IEnumerable<ReleasedRecord> Records(SessionRelease session) => session.Subjects.SelectMany(subject =>
         new[] { subject.Record }.Concat(subject.Frames.Select(frame => frame.Record)).Concat(subject.Measurements)).Prepend(session.Record);

@@ -8,22 +8,27 @@ internal sealed class SubjectJudge(FieldJudge judge, string sessionId, ReleaseCh
         var record = judge.Judge(subject.Id, "", RecordedFields.Of(subject));
         var published = record["occurrenceID"];
         var facts = judge.Judge(subject.Id, published, RecordedFields.FactsOf(subject));
-        var frames = records.FramesOf(subject).Select(frame => Frame(frame, published)).ToList();
-        var measurements = records.MeasurementsOf(subject).Select(Measurement).ToList();
-        List<ReleasedField> all =
-            [.. session.Fields, .. record.Fields, .. facts.Fields, .. frames.SelectMany(frame => frame.Record.Fields), .. measurements.SelectMany(m => m.Fields)];
+        IReadOnlyList<FrameRelease> frames = new JudgedOnVisit<FieldFrame, FrameRelease>([.. records.FramesOf(subject)], frame => Frame(frame, published));
+        IReadOnlyList<ReleasedRecord> measurements = new JudgedOnVisit<FieldMeasurement, ReleasedRecord>([.. records.MeasurementsOf(subject)], Measurement);
+        List<ReleasedField> all = [];
+        if (judge.IsSensitive)
+        {
+            // Elsewhere all of it leaves, and there is nothing to account for.
+            (frames, measurements) = ([.. frames], [.. measurements]);
+            all = [.. session.Fields, .. record.Fields, .. facts.Fields, .. frames.SelectMany(frame => frame.Record.Fields), .. measurements.SelectMany(m => m.Fields)];
+        }
+
         record = record with { PublishedId = published, Fields = [.. record.Fields, .. Accounts(all)] };
         return new SubjectRelease(subject, record, facts, frames, measurements);
     }
 
     private FrameRelease Frame(FieldFrame frame, string publishedSubject)
     {
-        var neutral = NeutralName.OfFile(frame, sessionId);
-        var address = (choices.HasCleanPictures ? choices.PictureFolder : "") + neutral;
-        var record = judge.Judge(frame.Id, "", RecordedFields.Of(frame, choices.PictureFolder, address), frame.SubjectId);
+        string Address() => (choices.HasCleanPictures ? choices.PictureFolder : "") + NeutralName.OfFile(frame, sessionId);
+        var record = judge.Judge(frame.Id, "", RecordedFields.Of(frame, choices.PictureFolder, Address), frame.SubjectId);
         var name = record["identifier"][(record["identifier"].LastIndexOf('/') + 1)..];
         record = record with { PublishedId = $"{publishedSubject}:{name}" };
-        return new FrameRelease(frame, name, record, judge.Judge(frame.Id, record.PublishedId, RecordedFields.FactsOf(frame), frame.SubjectId));
+        return new FrameRelease(frame, name, record, () => judge.Judge(frame.Id, record.PublishedId, RecordedFields.FactsOf(frame), frame.SubjectId));
     }
 
     private ReleasedRecord Measurement(FieldMeasurement measurement)

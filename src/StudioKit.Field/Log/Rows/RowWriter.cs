@@ -15,6 +15,8 @@ public static class RowWriter
     /// <summary>Stands before the time at which an animal was no longer held but not released either.</summary>
     internal const string Kept = "kept ";
 
+    private const string LineEnd = "\r\n";
+
     internal const string BodyLength = "body length";
     internal const string TimeSeen = "time seen";
 
@@ -30,7 +32,9 @@ public static class RowWriter
     {
         ArgumentNullException.ThrowIfNull(log);
         ArgumentNullException.ThrowIfNull(numbers);
-        var (rows, clocks) = (new List<IReadOnlyDictionary<string, string>>(), new Dictionary<(DateOnly, string), RowClock>());
+        using var text = new StringWriter(CultureInfo.InvariantCulture);
+        CsvText.Write(text, RowColumns.All, LineEnd);
+        var clocks = new Dictionary<(DateOnly, string), RowClock>();
         var tree = new LogTree(log);
         foreach (var session in log.Sessions)
         {
@@ -44,16 +48,17 @@ public static class RowWriter
                     return FieldResult<string>.Refused(made.Diagnostics);
                 }
 
-                rows.AddRange(made.Value.Select(row => WithSession(row, session)));
+                made.Value.ForEach(row => Write(text, row, session));
             }
         }
 
-        return CsvText.Write(rows.Select(row => RowColumns.All.Select(column => SpreadsheetGuard.On(row.GetValueOrDefault(column, "")))).Prepend(RowColumns.All), "\r\n");
+        return text.ToString();
     }
 
-    private static Dictionary<string, string> WithSession(IReadOnlyDictionary<string, string> row, FieldSession session) => new(row)
+    private static void Write(StringWriter text, Dictionary<string, string> row, FieldSession session)
     {
-        [RowColumns.Date] = session.Start.Day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
-        [RowColumns.Place] = session.Locality.Length > 0 ? session.Locality : Nothing,
-    };
+        row[RowColumns.Date] = session.Start.Day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        row[RowColumns.Place] = session.Locality.Length > 0 ? session.Locality : Nothing;
+        CsvText.Write(text, RowColumns.All.Select(column => SpreadsheetGuard.On(row.GetValueOrDefault(column, ""))), LineEnd);
+    }
 }

@@ -23,10 +23,11 @@ internal static class RescueWriter
             using var transaction = connection.BeginTransaction(deferred: false);
             CopyHistory(connection, rescued);
             LogSql.Run(connection, "INSERT INTO change (at, action) VALUES ($a, $b)", time.GetLocalNow().ToString("O", CultureInfo.InvariantCulture), nameof(LogAction.Rescued));
+            var labels = new LogLabels(connection);
             foreach (var edit in LogEdits.Puts(rescued.Log))
             {
                 LogSchema.Of(edit.Kind).Put(connection, edit.After!, null);
-                LogLabels.Of(connection, edit.Kind, edit.After!.Id);
+                labels.Of(edit.Kind, edit.After!.Id);
             }
 
             transaction.Commit();

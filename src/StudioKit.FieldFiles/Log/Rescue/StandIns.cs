@@ -11,7 +11,7 @@ internal static class StandIns
     /// <summary>The same log, with nothing in it that belongs to nothing.</summary>
     public static LogSnapshot For(LogSnapshot log, List<RescueNote> notes)
     {
-        var subjects = log.Subjects.ToList();
+        var (subjects, tree) = (log.Subjects.ToList(), new LogTree(log));
         foreach (var lost in log.Frames.Select(frame => frame.SubjectId).Concat(log.Measurements.Select(measurement => measurement.SubjectId)).Distinct(StringComparer.Ordinal)
             .Except(log.Subjects.Select(subject => subject.Id), StringComparer.Ordinal).ToList())
         {
@@ -20,10 +20,10 @@ internal static class StandIns
             notes.Add(new RescueNote(RescueNoteKind.StandIn, lost, ""));
         }
 
-        var sessions = log.Sessions.ToList();
-        foreach (var group in subjects.GroupBy(subject => subject.SessionId, StringComparer.Ordinal).Where(group => !log.Sessions.Any(session => session.Id == group.Key)))
+        var (sessions, left) = (log.Sessions.ToList(), log.Sessions.Select(session => session.Id).ToHashSet(StringComparer.Ordinal));
+        foreach (var group in subjects.GroupBy(subject => subject.SessionId, StringComparer.Ordinal).Where(group => !left.Contains(group.Key)))
         {
-            sessions.Add(new FieldSession { Id = group.Key, Start = Start([.. group], log) });
+            sessions.Add(new FieldSession { Id = group.Key, Start = Start([.. group], tree) });
             notes.Add(new RescueNote(RescueNoteKind.StandIn, group.Key, ""));
         }
 
@@ -40,10 +40,10 @@ internal static class StandIns
             : FieldDate.OfDay(DateOnly.MinValue);
     }
 
-    private static FieldDate Start(IReadOnlyList<FieldSubject> subjects, LogSnapshot log)
+    private static FieldDate Start(IReadOnlyList<FieldSubject> subjects, LogTree log)
     {
         var held = subjects.Select(subject => subject.HoldStart).OfType<DateTimeOffset>().Order().ToList();
-        var taken = log.Frames.Where(frame => subjects.Any(subject => subject.Id == frame.SubjectId)).Select(frame => frame.Taken).OfType<FieldDate>().OrderBy(date => date.Day).ToList();
-        return held.Count > 0 ? held[0] : taken.Count > 0 ? FieldDate.OfDay(taken[0].Day) : Day(subjects[0].SessionId);
+        var taken = subjects.SelectMany(log.Frames).Select(frame => frame.Taken).OfType<FieldDate>().Select(date => date.Day).Order().ToList();
+        return held.Count > 0 ? held[0] : taken.Count > 0 ? FieldDate.OfDay(taken[0]) : Day(subjects[0].SessionId);
     }
 }

@@ -136,7 +136,7 @@ public sealed class DarwinCoreArchiveTests
             reader.ReadToEnd().Should().NotContain("52.61").And.NotContain("Boardwalk");
         }
 
-        OccurrenceGeoJson.Write(LogRelease.Of(log)).Should().NotContain("52.61");
+        Written.GeoJson(LogRelease.Of(log)).Should().NotContain("52.61");
     }
 
     [Fact]
@@ -162,7 +162,7 @@ public sealed class DarwinCoreArchiveTests
     [Fact]
     public void GeoJSON_gives_points_with_the_longitude_first()
     {
-        using var json = JsonDocument.Parse(OccurrenceGeoJson.Write(LogRelease.Of(LogSamples.Snapshot)));
+        using var json = JsonDocument.Parse(Written.GeoJson(LogRelease.Of(LogSamples.Snapshot)));
 
         var feature = json.RootElement.GetProperty("features")[0];
         feature.GetProperty("geometry").GetProperty("coordinates").EnumerateArray().Select(number => number.GetDouble())
@@ -220,7 +220,7 @@ public sealed class DarwinCoreArchiveTests
 
     private static Dictionary<string, string> Occurrence(LogSnapshot log)
     {
-        var rows = CsvText.Read(DarwinCoreArchive.OccurrenceCsv(LogRelease.Of(log)));
+        var rows = CsvText.Read(Written.Csv(LogRelease.Of(log)));
         return rows[0].Zip(rows[1]).ToDictionary(pair => pair.First.Text, pair => pair.Second.Text);
     }
 

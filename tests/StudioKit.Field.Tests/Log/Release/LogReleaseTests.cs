@@ -5,6 +5,7 @@ using StudioKit.Field.Log.Archive;
 using StudioKit.Field.Log.Release;
 using StudioKit.Field.Pictures;
 using StudioKit.Field.Plates;
+using StudioKit.Field.Tests.Log.Archive;
 
 namespace StudioKit.Field.Tests.Log.Release;
 
@@ -252,7 +253,7 @@ public sealed class LogReleaseTests
 
     private static string Everything(LogRelease release)
     {
-        var text = new StringBuilder(OccurrenceGeoJson.Write(release)).Append(DarwinCoreArchive.OccurrenceCsv(release));
+        var text = new StringBuilder(Written.GeoJson(release)).Append(Written.Csv(release));
         using var stream = new MemoryStream();
         DarwinCoreArchive.Write(release, Description, stream);
         using var zip = new ZipArchive(stream);

@@ -1,6 +1,6 @@
 using StudioKit.Field.Log;
-using StudioKit.Field.Log.Archive;
 using StudioKit.Field.Log.Release;
+using StudioKit.Field.Tests.Log.Archive;
 
 namespace StudioKit.Field.Tests.Log.Release;
 
@@ -82,7 +82,7 @@ public sealed class PlaceCellTests
             Sessions = [LogSamples.Session with { Latitude = latitude, Longitude = longitude, CoordinateUncertainty = uncertainty }],
             Subjects = [LogSamples.Subject with { Sensitivity = sensitivity }],
         };
-        return DarwinCoreArchive.OccurrenceCsv(LogRelease.Of(log));
+        return Written.Csv(LogRelease.Of(log));
     }
 
     // Lambert's formula for the spheroid of WGS 84 (a = 6,378,137 m, f = 1/298.257); it is good to some ten metres over thousands of kilometres.
