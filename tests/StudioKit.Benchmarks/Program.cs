@@ -1,3 +1,4 @@
+using System.Globalization;
 using BenchmarkDotNet.Running;
 using StudioKit.Benchmarks;
 
@@ -22,6 +23,18 @@ if (args is ["light-reuse"])
 if (args is ["plan-session"])
 {
     PlanSessionRatios.Print(Console.Out);
+    return;
+}
+
+if (args is ["cost-growth"])
+{
+    CostGrowth.Print(Console.Out);
+    return;
+}
+
+if (args is ["invented-log", var records, var path])
+{
+    InventedLog.Write(int.Parse(records, CultureInfo.InvariantCulture), path);
     return;
 }
 

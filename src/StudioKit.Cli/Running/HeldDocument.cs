@@ -1,61 +1,64 @@
+using System.Globalization;
 using System.IO.Compression;
 using System.Text;
 
 namespace StudioKit.Cli.Running;
 
-/// <summary>Keeps a document until it is known whether it is the one to be printed; packed, as the list of a long log is far larger than the log.</summary>
-internal sealed class HeldDocument : TextWriter
+/// <summary>Keeps a document until it is known whether it is the one to be printed; a long one packed, as the list of a long log is far larger than the log.</summary>
+internal sealed class HeldDocument() : TextWriter(CultureInfo.InvariantCulture)
 {
-    private readonly MemoryStream _packed = new();
-    private readonly StreamWriter _text;
-
-    public HeldDocument() => _text = new StreamWriter(new DeflateStream(_packed, CompressionLevel.Fastest, leaveOpen: true), new UTF8Encoding(false), 1 << 14);
+    private const int Enough = 1 << 20;
+    private readonly List<byte[]> _packed = [];
+    private readonly StringBuilder _waiting = new();
 
     public override Encoding Encoding => Encoding.UTF8;
 
-    public override void Write(char value) => _text.Write(value);
+    public override void Write(char value) => Write([value]);
 
-    public override void Write(string? value) => _text.Write(value);
+    public override void Write(string? value) => Write(value.AsSpan());
 
-    public override void Write(char[] buffer, int index, int count) => _text.Write(buffer, index, count);
+    public override void Write(char[] buffer, int index, int count) => Write(buffer.AsSpan(index, count));
 
-    public override void Write(ReadOnlySpan<char> buffer) => _text.Write(buffer);
+    public override void Write(ReadOnlySpan<char> buffer)
+    {
+        _waiting.Append(buffer);
+        if (_waiting.Length >= Enough)
+        {
+            Pack();
+        }
+    }
 
-    /// <summary>Ends the document and hands it on, a portion at a time.</summary>
+    /// <summary>Hands the document on, a portion at a time.</summary>
     public void HandOn(TextWriter target)
     {
-        using var text = Reader();
-        var (portion, waiting) = (new char[1 << 15], 0);
-        for (var count = text.Read(portion, 0, portion.Length); count > 0; count = text.Read(portion, waiting, portion.Length - waiting))
+        foreach (var portion in Portions())
         {
-            // What belongs together is looked at together: a pair of code units, the end of a line.
-            var whole = waiting + count;
-            waiting = char.IsHighSurrogate(portion[whole - 1]) || portion[whole - 1] == '\r' ? 1 : 0;
-            target.Write(portion, 0, whole - waiting);
-            portion[0] = portion[whole - 1];
+            target.Write(portion);
+        }
+    }
+
+    /// <summary>All of the document.</summary>
+    public string Whole() => string.Concat(Portions());
+
+    private IEnumerable<string> Portions() => _packed.Select(Unpacked).Append(_waiting.ToString());
+
+    // What belongs together is looked at together: a pair of code units, the end of a line.
+    private void Pack()
+    {
+        var count = _waiting.Length - (char.IsHighSurrogate(_waiting[^1]) || _waiting[^1] == '\r' ? 1 : 0);
+        using var target = new MemoryStream();
+        using (var text = new StreamWriter(new DeflateStream(target, CompressionLevel.Fastest, leaveOpen: true), new UTF8Encoding(false)))
+        {
+            text.Write(_waiting.ToString(0, count));
         }
 
-        target.Write(portion, 0, waiting);
+        _packed.Add(target.ToArray());
+        _waiting.Remove(0, count);
     }
 
-    /// <summary>Ends the document and gives all of it.</summary>
-    public string Whole()
+    private static string Unpacked(byte[] packed)
     {
-        using var text = Reader();
+        using var text = new StreamReader(new DeflateStream(new MemoryStream(packed), CompressionMode.Decompress), Encoding.UTF8);
         return text.ReadToEnd();
-    }
-
-    protected override void Dispose(bool disposing)
-    {
-        _text.Dispose();
-        _packed.Dispose();
-        base.Dispose(disposing);
-    }
-
-    private StreamReader Reader()
-    {
-        _text.Dispose();
-        _packed.Position = 0;
-        return new StreamReader(new DeflateStream(_packed, CompressionMode.Decompress, leaveOpen: true), Encoding.UTF8);
     }
 }

@@ -8,6 +8,7 @@ namespace StudioKit.FieldFiles.Log;
 internal sealed class LogBody(IReadOnlyList<KeyValuePair<string, object?>> values)
 {
     private string? _text;
+    private int _place;
 
     public IReadOnlyList<KeyValuePair<string, object?>> Values { get; } = values;
 
@@ -24,12 +25,14 @@ internal sealed class LogBody(IReadOnlyList<KeyValuePair<string, object?>> value
     {
         get
         {
-            // A row has too few columns for a table of them to be worth its memory.
+            // A row has too few columns for a table of them to be worth its memory, and they are asked for in order: it is this one or the next.
             for (var i = 0; i < Values.Count; i++)
             {
-                if (Values[i].Key == column)
+                var place = _place + i < Values.Count ? _place + i : _place + i - Values.Count;
+                if (Values[place].Key == column)
                 {
-                    return Values[i].Value;
+                    _place = place;
+                    return Values[place].Value;
                 }
             }
 

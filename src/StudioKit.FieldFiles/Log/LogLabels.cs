@@ -18,14 +18,17 @@ internal sealed class LogLabels(SqliteConnection connection)
         var labels = new List<ShortLabel>();
         while (reader.Read())
         {
-            if (Enum.TryParse<LogRecordKind>(reader.GetString(1), out var kind) && Enum.IsDefined(kind))
+            if (Enum.TryParse<LogRecordKind>(Text(reader, 1), out var kind) && Enum.IsDefined(kind))
             {
-                labels.Add(new ShortLabel(reader.GetString(0), kind, reader.GetString(2)));
+                labels.Add(new ShortLabel(Text(reader, 0), kind, Text(reader, 2)));
             }
         }
 
         return labels;
     }
+
+    // What is no text is the reader's to judge.
+    private static string Text(SqliteDataReader reader, int place) => StoredColumn.Value(reader.Handle!, place) as string ?? reader.GetString(place);
 
     /// <summary>The short identifier of a record within one change, given now where it has none.</summary>
     public string Of(LogRecordKind kind, string record)

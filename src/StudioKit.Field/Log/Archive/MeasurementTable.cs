@@ -98,7 +98,7 @@ internal static class MeasurementTable
     private static IEnumerable<IReadOnlyList<string>> MeasurementRows(SubjectRelease subject) =>
         from measurement in subject.Measurements
         where measurement["measurementType"].Length > 0 && measurement["measurementValue"].Length > 0
-        select (IReadOnlyList<string>)[subject.Record.PublishedId, .. Columns.Select(term => measurement[term])];
+        select (IReadOnlyList<string>)[subject.PublishedId, .. Columns.Select(term => measurement[term])];
 
     private static IEnumerable<IReadOnlyList<string>> FactRows(
         SubjectRelease subject, ReleasedRecord facts, IEnumerable<(string Type, string Unit)> kinds, string remarks) =>
@@ -106,7 +106,7 @@ internal static class MeasurementTable
         let value = facts[kind.Type]
         where value.Length > 0
         select (IReadOnlyList<string>)
-            [subject.Record.PublishedId, $"{facts.PublishedId}{Mark}{kind.Type}", kind.Type, value, kind.Unit, "", "", remarks];
+            [subject.PublishedId, $"{facts.PublishedId}{Mark}{kind.Type}", kind.Type, value, kind.Unit, "", "", remarks];
 
     // A number is no name, though it parses as one.
     private static PlaceSensitivity SensitivityOf(ArchiveRow row) =>

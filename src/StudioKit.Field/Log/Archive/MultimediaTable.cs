@@ -16,7 +16,7 @@ internal static class MultimediaTable
         from session in release.Sessions
         from subject in session.Subjects
         from frame in subject.Frames
-        select (IReadOnlyList<string>)[subject.Record.PublishedId, .. Columns.Select(term => frame.Record[term])]);
+        select (IReadOnlyList<string>)[subject.PublishedId, .. Columns.Select(term => frame.Record[term])]);
 
     public static FieldFrame Frame(ArchiveRow row)
     {

@@ -20,7 +20,7 @@ internal static class OccurrenceTable
         D.Occurrence,
         [.. Columns.Select(term => D.DarwinCore + term)],
         from session in release.Sessions
-        let shared = Array.ConvertAll(Columns, term => session.Record.Fields.FirstOrDefault(field => field.Term == term)?.Published)
+        let shared = Array.ConvertAll(Columns, term => session.Record.Of(term)?.Published)
         from subject in session.Subjects
         select (IReadOnlyList<string>)[.. Columns.Select((term, place) => shared[place] ?? subject.Record[term])]);
 

@@ -3,7 +3,7 @@ namespace StudioKit.Field.Log.Release;
 /// <summary>Decides for one session what leaves of each field: the only place where that is decided.</summary>
 internal sealed class FieldJudge(FieldSession session, PlaceSensitivity sensitivity, ReleaseChoices choices)
 {
-    private readonly Lazy<PlaceWords> _words = new(() => new PlaceWords(session));
+    private readonly Lazy<PlaceWords> _words = new(() => new PlaceWords(session), isThreadSafe: false);
 
     /// <summary>The cell that the place is told by; none where it is told exactly or not at all.</summary>
     public PlaceCell? Cell { get; } = (sensitivity, session.Latitude, session.Longitude) switch

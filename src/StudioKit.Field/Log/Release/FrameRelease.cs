@@ -11,7 +11,7 @@ public sealed class FrameRelease
     /// <param name="record">Its fields.</param>
     /// <param name="facts">Judges its settings.</param>
     internal FrameRelease(FieldFrame frame, string fileName, ReleasedRecord record, Func<ReleasedRecord> facts) =>
-        (Frame, FileName, Record, _facts) = (frame, fileName, record, new(facts));
+        (Frame, FileName, Record, _facts) = (frame, fileName, record, new(facts, isThreadSafe: false));
 
     /// <summary>The frame as the log has it.</summary>
     public FieldFrame Frame { get; }

@@ -32,9 +32,12 @@ internal static class RecordedFields
         new("recordedBy", RecordText.Of(session.RecordedBy), PlaceClue.Names),
     ];
 
+    /// <summary>What a subject is called.</summary>
+    public static RecordedField IdentifierOf(FieldSubject subject) => new("occurrenceID", subject.Id, PlaceClue.Identifier, () => NeutralName.Of(subject.Id, subject.SessionId));
+
     public static IReadOnlyList<RecordedField> Of(FieldSubject subject) =>
     [
-        new("occurrenceID", subject.Id, PlaceClue.Identifier, () => NeutralName.Of(subject.Id, subject.SessionId)),
+        IdentifierOf(subject),
         new("basisOfRecord", subject.BasisOfRecord),
         new("occurrenceStatus", "detected"),
         new("scientificName", subject.ScientificName, PlaceClue.Taxon),

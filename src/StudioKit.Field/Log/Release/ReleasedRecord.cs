@@ -8,5 +8,21 @@ public sealed record ReleasedRecord(string Id, string PublishedId, IReadOnlyList
 {
     /// <summary>What leaves of a field; empty where it is withheld, was never recorded or is none of this record.</summary>
     /// <param name="term">Short name of its term.</param>
-    public string this[string term] => Fields.FirstOrDefault(field => field.Term == term)?.Published ?? "";
+    public string this[string term] => Of(term)?.Published ?? "";
+
+    /// <summary>What became of a field; none where it is none of this record.</summary>
+    /// <param name="term">Short name of its term.</param>
+    internal ReleasedField? Of(string term)
+    {
+        // Asked of every column of every row: a loop, as nothing is made for it.
+        for (var i = 0; i < Fields.Count; i++)
+        {
+            if (Fields[i].Term == term)
+            {
+                return Fields[i];
+            }
+        }
+
+        return null;
+    }
 }

@@ -5,21 +5,32 @@ internal sealed class SubjectJudge(FieldJudge judge, string sessionId, ReleaseCh
 {
     public SubjectRelease Judge(FieldSubject subject, ReleasedRecord session, LogRecords records)
     {
-        var record = judge.Judge(subject.Id, "", RecordedFields.Of(subject));
-        var published = record["occurrenceID"];
-        var facts = judge.Judge(subject.Id, published, RecordedFields.FactsOf(subject));
-        IReadOnlyList<FrameRelease> frames = new JudgedOnVisit<FieldFrame, FrameRelease>([.. records.FramesOf(subject)], frame => Frame(frame, published));
-        IReadOnlyList<ReleasedRecord> measurements = new JudgedOnVisit<FieldMeasurement, ReleasedRecord>([.. records.MeasurementsOf(subject)], Measurement);
-        List<ReleasedField> all = [];
+        var published = judge.Judge(subject.Id, "", [RecordedFields.IdentifierOf(subject)]).Fields[0].Published;
+        return new SubjectRelease(
+            subject, published, judged => Record(judged, session), () => judge.Judge(subject.Id, published, RecordedFields.FactsOf(subject)))
+        {
+            Frames = new JudgedOnVisit<FieldFrame, FrameRelease>([.. records.FramesOf(subject)], frame => Frame(frame, published)),
+            Measurements = new JudgedOnVisit<FieldMeasurement, ReleasedRecord>([.. records.MeasurementsOf(subject)], Measurement),
+        };
+    }
+
+    private ReleasedRecord Record(SubjectRelease judged, ReleasedRecord session)
+    {
+        var record = judge.Judge(judged.Subject.Id, judged.PublishedId, RecordedFields.Of(judged.Subject));
+        var accounts = new FieldAccounts();
         if (judge.IsSensitive)
         {
             // Elsewhere all of it leaves, and there is nothing to account for.
-            (frames, measurements) = ([.. frames], [.. measurements]);
-            all = [.. session.Fields, .. record.Fields, .. facts.Fields, .. frames.SelectMany(frame => frame.Record.Fields), .. measurements.SelectMany(m => m.Fields)];
+            foreach (var one in new[] { session, record, judged.Facts }.Concat(judged.Frames.Select(frame => frame.Record)).Concat(judged.Measurements))
+            {
+                accounts.Add(one.Fields);
+            }
         }
 
-        record = record with { PublishedId = published, Fields = [.. record.Fields, .. Accounts(all)] };
-        return new SubjectRelease(subject, record, facts, frames, measurements);
+        return record with
+        {
+            Fields = [.. record.Fields, Account("dataGeneralizations", accounts.Generalised(judge.Cell)), Account("informationWithheld", accounts.Withheld())],
+        };
     }
 
     private FrameRelease Frame(FieldFrame frame, string publishedSubject)
@@ -35,23 +46,6 @@ internal sealed class SubjectJudge(FieldJudge judge, string sessionId, ReleaseCh
     {
         var record = judge.Judge(measurement.Id, "", RecordedFields.Of(measurement, sessionId), measurement.SubjectId);
         return record with { PublishedId = record["measurementID"] };
-    }
-
-    // Darwin Core asks for both: what was made coarser, and what there is that was not told.
-    private IEnumerable<ReleasedField> Accounts(List<ReleasedField> all)
-    {
-        yield return Account("dataGeneralizations", all.Exists(field => field.Fate == FieldFate.Coarsened) ? Generalised(all) : "");
-        var withheld = all.Where(field => field.Fate == FieldFate.Withheld).Select(field => field.Term).Distinct(StringComparer.Ordinal).ToList();
-        yield return Account("informationWithheld", withheld.Count > 0 ? $"withheld: {string.Join(", ", withheld)}; ask the recorder" : "");
-    }
-
-    private string Generalised(List<ReleasedField> all)
-    {
-        var cell = judge.Cell is { } used && all.Exists(field => field.Reason == FieldReason.Cell)
-            ? $"place told as the middle of a cell of {RecordText.Of(used.Step)} degree"
-            : "";
-        var rest = all.Where(field => field.Fate == FieldFate.Coarsened && field.Reason != FieldReason.Cell).Select(field => field.Term).Distinct(StringComparer.Ordinal);
-        return string.Join("; ", new[] { cell, "coarser: " + string.Join(", ", rest) }.Where(part => part.Length > 0 && part != "coarser: "));
     }
 
     private ReleasedField Account(string term, string text) =>
