@@ -25,6 +25,26 @@ public sealed class LongOutputTests
             },
             iter: 30);
 
+    /// <summary>Signs come one code unit at a time, wherever what is held becomes enough to be packed.</summary>
+    [Theory]
+    [InlineData(-5)]
+    [InlineData(-4)]
+    [InlineData(-3)]
+    [InlineData(-2)]
+    [InlineData(-1)]
+    public void A_pair_of_code_units_or_a_line_end_is_never_packed_in_two(int more)
+    {
+        using var document = new HeldDocument();
+        document.Write(new string('y', (1 << 20) + more));
+        "🦋\r\n🦋".ToList().ForEach(document.Write);
+        using var seen = new Portions();
+
+        document.HandOn(seen);
+
+        seen.ToString()[^7..].Should().Be("y🦋\r\n🦋");
+        string.Join('|', seen.Seen).Should().NotContain("\r|").And.NotContain("\uD83E|");
+    }
+
     [Fact]
     public void A_held_document_that_is_not_printed_is_there_whole()
     {

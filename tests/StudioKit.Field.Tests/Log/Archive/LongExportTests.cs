@@ -76,7 +76,7 @@ public sealed class LongExportTests
         (Cost(form, 4 * Sessions) / (double)Cost(form, Sessions)).Should().BeInRange(3, 5);
     }
 
-    /// <summary>A session of ten thousand fields has them judged when they are asked for; all sessions kept would hold the log many times over.</summary>
+    /// <summary>Kept, what leaves would hold the log many times over: a record has a score of fields, each as recorded and as published.</summary>
     [Fact]
     public void What_leaves_is_judged_when_it_is_looked_at_and_not_kept()
     {

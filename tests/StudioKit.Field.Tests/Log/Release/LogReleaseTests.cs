@@ -15,6 +15,12 @@ public sealed class LogReleaseTests
 
     private static LogSnapshot Sensitive => LogSamples.Snapshot with { Subjects = [LogSamples.Subject with { Sensitivity = PlaceSensitivity.Tenth }] };
 
+    /// <summary>Darwin Core's term informationWithheld tells of everything that exists and is not shared, and a picture or measurement has no such term of its own.</summary>
+    [Fact]
+    public void What_is_withheld_of_pictures_and_measurements_is_accounted_for_with_their_subject() =>
+        LogRelease.Of(Sensitive).Sessions[0].Subjects[0].Record["informationWithheld"].Split([": ", ", ", "; "], StringSplitOptions.None)
+            .Should().Contain(["locality", "behavior", "created", "title", "measurementMethod"]);
+
     [Theory]
     [InlineData("habitat", "alkaline fen")]
     [InlineData("fieldNumber", "Wisplow Fen, evening")]
