@@ -68,7 +68,11 @@ public static class CsvText
         var isFirst = true;
         foreach (var field in row)
         {
-            output.Write(isFirst ? "" : ",");
+            if (!isFirst)
+            {
+                output.Write(',');
+            }
+
             output.Write(Quoted(field));
             isFirst = false;
         }
