@@ -7,8 +7,9 @@ namespace StudioKit.Cutting;
 /// </remarks>
 /// <param name="ProofWork">For the least cost and its proof [units]; &gt; 0.</param>
 /// <param name="TidyingWork">For fewer distinct patterns once the cost is settled [units]; ≥ 0.</param>
-public sealed record CutEffort(double ProofWork, double TidyingWork)
+/// <param name="DirectWork">For settling a small job of bars by trying all, before a solver is loaded [units]; ≥ 0.</param>
+public sealed record CutEffort(double ProofWork, double TidyingWork, double DirectWork)
 {
     /// <summary>Enough for a workshop's batch within ten seconds.</summary>
-    public static CutEffort Usual { get; } = new(2, 0.05);
+    public static CutEffort Usual { get; } = new(2, 0.05, 0.3);
 }

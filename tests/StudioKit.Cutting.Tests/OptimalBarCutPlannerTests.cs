@@ -133,6 +133,51 @@ public sealed class OptimalBarCutPlannerTests
     }
 
     [Fact]
+    public void Forty_pieces_of_eight_lengths_from_three_stocks_are_proven_by_trying_all()
+    {
+        for (var seed = 0; seed < 25; seed++)
+        {
+            var job = FortyPieces(new Random(seed));
+            var plan = Planner.Plan(job);
+
+            plan.Proof.ProvenOptimal.Should().BeTrue();
+            plan.Proof.Method.Should().Be("trying all ways that could cost less");
+            CutPlanChecks.Holds(job, plan).Should().BeTrue();
+        }
+    }
+
+    /// <summary>Against the branch-and-cut and constraint solvers of OR-Tools, a general-purpose library.</summary>
+    [Fact]
+    public void Trying_all_costs_what_the_solvers_prove() =>
+        Gen.OneOf(FortyPieceJobs, CutJobs.Bars, SmallBars).Sample(
+            job =>
+            {
+                var (direct, solved) = (Planner.Plan(job), new OptimalBarCutPlanner(CutEffort.Usual with { DirectWork = 0 }).Plan(job));
+                return !direct.Proof.ProvenOptimal || !solved.Proof.ProvenOptimal || direct.TotalCost == solved.TotalCost;
+            },
+            iter: 15);
+
+    /// <summary>Hand arithmetic: longest first gives a bar of 500s and a bar of the rest; one bar cut 500, 300, 200 twice does the same.</summary>
+    [Fact]
+    public void Two_ways_of_cutting_become_one_where_one_does()
+    {
+        var job = PublishedBarJobs.Job(1000, Parsed("500x2 300x2 200x2"), 0);
+
+        new OptimalBarCutPlanner(CutEffort.Usual with { TidyingWork = 0 }).Plan(job).DistinctPatterns.Should().Be(2);
+        Planner.Plan(job).DistinctPatterns.Should().Be(1);
+    }
+
+    [Fact]
+    public void Tidying_makes_no_plan_dearer_and_no_more_patterns() =>
+        Gen.OneOf(FortyPieceJobs, CutJobs.Bars).Sample(
+            job =>
+            {
+                var (plan, untidied) = (Planner.Plan(job), new OptimalBarCutPlanner(CutEffort.Usual with { TidyingWork = 0 }).Plan(job));
+                return CutPlanChecks.Holds(job, plan) && plan.TotalCost <= untidied.TotalCost && plan.DistinctPatterns <= untidied.DistinctPatterns;
+            },
+            iter: 20);
+
+    [Fact]
     public void The_same_job_gives_the_same_plan()
     {
         var first = Planner.Plan(PublishedBarJobs.TinyU020);
@@ -153,6 +198,8 @@ public sealed class OptimalBarCutPlannerTests
         plan.Proof.Gap.Should().BePositive();
     }
 
+    private static readonly Gen<BarCutRequest> FortyPieceJobs = Gen.Int[0, 1_000_000].Select(seed => FortyPieces(new Random(seed)));
+
     private static readonly Gen<BarCutRequest> SmallBars =
         from lengths in Gen.Int[2, 12].Array[1, 7]
         from stock in Gen.Select(Gen.Int[8, 20], Gen.Int[0, 9], Gen.Int[0, 3]).Array[1, 3]
@@ -168,6 +215,24 @@ public sealed class OptimalBarCutPlannerTests
             ],
             Kerf = Length.FromMillimeters(kerf),
         };
+
+    private static BarCutRequest FortyPieces(Random random)
+    {
+        var counts = Enumerable.Repeat(1, 8).ToArray();
+        for (var more = 0; more < 32; more++)
+        {
+            counts[random.Next(counts.Length)]++;
+        }
+
+        return new BarCutRequest
+        {
+            Pieces = [.. counts.Select((count, i) => new BarPiece($"P{i}", Length.FromMillimeters(random.Next(1500, 14_000) / 10.0), count))],
+            Stock = [.. Enumerable.Range(0, 3).Select(i => Bar(random.Next(30, 121), random.Next(90, 111), i))],
+            Kerf = Length.FromMillimeters(random.Next(4)),
+        };
+
+        static StockBar Bar(int steps, int price, int i) => new($"S{i}", Length.FromMillimeters(50 * steps), Math.Round(steps * price / 1000m, 2));
+    }
 
     private static (double Length, int Count)[] Parsed(string pieces) =>
         [.. pieces.Split(' ').Select(piece => piece.Split('x')).Select(parts => (double.Parse(parts[0], null), int.Parse(parts[1], null)))];

@@ -8,10 +8,16 @@ internal sealed class BarSearch(BarJob job, CutEffort effort, IProgress<CutProgr
 {
     private const int LongestCatalogue = 20_000;
     private const int LongestTidyingCatalogue = 2_000;
+    private const int MostPiecesOfSmallJob = 100;
+
+    // Steps of trying all, or of looking for patterns that merge, that take about a second.
+    private const double StepsPerUnit = 100_000_000;
 
     private readonly CoverJob _cover = CoverJob.From(job);
     private readonly long _penalty = CoverJob.From(job).Penalty;
+    private readonly Lazy<PiecePrices> _prices = new(() => PiecePrices.Of(job));
     private IReadOnlyList<BarPattern> _best = [];
+    private bool _solverUsed;
     private long _bestCost = long.MaxValue;
 
     public IReadOnlyList<BarPattern> Bars => _best;
@@ -25,12 +31,19 @@ internal sealed class BarSearch(BarJob job, CutEffort effort, IProgress<CutProgr
 
     private bool Open => Bound < _bestCost && !cancellationToken.IsCancellationRequested;
 
+    private bool Small => job.Demand.Sum() <= MostPiecesOfSmallJob;
+
     private bool AllCut => _bestCost < _penalty;
 
     public void Run()
     {
         Offer(FirstFitDecreasing.Best(job), "first fit");
         Raise(job.QuickBound(), "bounds");
+        if (Open && AllCut && Small)
+        {
+            Decide();
+        }
+
         if (Open && job.Stock.Length > 0)
         {
             Relax();
@@ -42,8 +55,36 @@ internal sealed class BarSearch(BarJob job, CutEffort effort, IProgress<CutProgr
         }
     }
 
+    /// <summary>Settles a small job by asking for ever cheaper plans until there is none.</summary>
+    private void Decide()
+    {
+        if (DirectPacking.For(job, _prices.Value, _bestCost - 1, (long)(effort.DirectWork * StepsPerUnit)) is not { } packing)
+        {
+            return;
+        }
+
+        Method = "trying all ways that could cost less";
+        while (Open)
+        {
+            var answer = packing.Within(_bestCost - 1, cancellationToken);
+            if (answer.Bars is not null)
+            {
+                Offer(answer.Bars, "trying all");
+            }
+            else if (answer.ProvenImpossible)
+            {
+                Raise(_bestCost, "trying all");
+            }
+            else
+            {
+                return;
+            }
+        }
+    }
+
     private void Relax()
     {
+        _solverUsed = true;
         using var relaxation = new PatternRelaxation(job, _penalty, _best);
         var prices = relaxation.Solve(effort.ProofWork / 2, cancellationToken);
         Method = "column generation";
@@ -115,6 +156,12 @@ internal sealed class BarSearch(BarJob job, CutEffort effort, IProgress<CutProgr
 
     private void Tidy()
     {
+        if (!_solverUsed && Small)
+        {
+            _best = PatternMerging.Merged(job, _prices.Value, _best, (long)(effort.TidyingWork * StepsPerUnit), cancellationToken);
+            return;
+        }
+
         var free = new PatternPrices(new long[job.Lengths.Length], new long[job.Stock.Length], 0);
         var all = PatternCatalogue.List(job, free, decimal.MaxValue / 2, fullOnly: false, LongestTidyingCatalogue);
         if (all is not null)
