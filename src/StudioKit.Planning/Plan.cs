@@ -42,20 +42,15 @@ public sealed record Plan
     public required IReadOnlyList<ExposurePlan> Exposures { get; init; }
 
     /// <summary>The exposures that work, in the order in which their cards hang on the ring: by magnification, and within one in the order of the set-ups.</summary>
-    public IReadOnlyList<ExposurePlan> Ring => [.. Exposures.Where(exposure => exposure.IsUsable).OrderBy(exposure => exposure.Framing.Magnification.Value)];
+    public IReadOnlyList<ExposurePlan> Ring => CardRing.Of(Exposures).On;
 
     /// <summary>The exposures that cannot work, in the same order; a ring that has them all the same has them at its end.</summary>
-    public IReadOnlyList<ExposurePlan> OffRing => [.. Exposures.Where(exposure => !exposure.IsUsable).OrderBy(exposure => exposure.Framing.Magnification.Value)];
+    public IReadOnlyList<ExposurePlan> OffRing => CardRing.Of(Exposures).Off;
 
     /// <summary>Number of a card on the ring, counted from 1; none where there is no such card.</summary>
     /// <param name="setUp">Name of its set-up.</param>
     /// <param name="framing">Name of its framing.</param>
-    public int? CardNumber(string setUp, string framing)
-    {
-        var ring = Ring.Concat(OffRing).ToList();
-        var place = ring.FindIndex(exposure => exposure.SetUp == setUp && exposure.Framing.Name == framing);
-        return place < 0 ? null : place + 1;
-    }
+    public int? CardNumber(string setUp, string framing) => CardRing.Of(Exposures).Number(setUp, framing);
 
     /// <summary>Where the lights about the subject stand, in each exposure.</summary>
     public IReadOnlyList<LightStandPlan> LightStands { get; init; } = [];

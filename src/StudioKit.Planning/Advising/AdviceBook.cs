@@ -1,4 +1,5 @@
 using StudioKit.Planning.Changes;
+using StudioKit.Planning.Standing;
 
 namespace StudioKit.Planning.Advising;
 
@@ -7,10 +8,12 @@ public sealed class AdviceBook
 {
     private readonly Replanner? _replanner;
     private readonly IReadOnlyList<ExposurePlan> _exposures;
+    private readonly Lazy<StandSearch>? _stands;
     private readonly Dictionary<(string SetUp, string Framing), CardAdvice> _kept = [];
     private readonly Dictionary<(string SetUp, string Framing), IReadOnlyList<Advice>> _mending = [];
 
-    internal AdviceBook(Replanner replanner, IReadOnlyList<ExposurePlan> exposures) => (_replanner, _exposures) = (replanner, exposures);
+    internal AdviceBook(Replanner replanner, IReadOnlyList<ExposurePlan> exposures) =>
+        (_replanner, _exposures, _stands) = (replanner, exposures, new(() => replanner.Stands(exposures)));
 
     /// <summary>Advice written by hand; none for a card that is not in it.</summary>
     /// <param name="cards">Cards by set-up and framing.</param>
@@ -30,7 +33,7 @@ public sealed class AdviceBook
             var card = (exposure.SetUp, exposure.Framing.Name);
             if (!_kept.TryGetValue(card, out var advice))
             {
-                advice = _replanner is null ? CardAdvice.None : new CardAdviser(_replanner, exposure, _exposures).Advise();
+                advice = _replanner is null ? CardAdvice.None : new CardAdviser(_replanner, exposure, _exposures, _stands!).Advise();
                 _kept.Add(card, advice);
             }
 
@@ -90,7 +93,7 @@ public sealed class AdviceBook
         {
             return _kept.TryGetValue((exposure.SetUp, exposure.Framing.Name), out var card) ? read(card)
                 : _replanner is null ? read(CardAdvice.None)
-                : work(new CardAdviser(_replanner, exposure, _exposures));
+                : work(new CardAdviser(_replanner, exposure, _exposures, _stands!));
         }
     }
 }

@@ -3,11 +3,12 @@ using StudioKit.Physics;
 using StudioKit.Planning.Changes;
 using StudioKit.Planning.SetUps;
 using StudioKit.Planning.SetUps.WhiteBackground;
+using StudioKit.Planning.Standing;
 
 namespace StudioKit.Planning.Advising;
 
 /// <summary>Works out the advice for one exposure.</summary>
-internal sealed class CardAdviser(Replanner replanner, ExposurePlan now, IReadOnlyList<ExposurePlan> all)
+internal sealed class CardAdviser(Replanner replanner, ExposurePlan now, IReadOnlyList<ExposurePlan> all, Lazy<StandSearch> stands)
 {
     // The nearest that is clear does it, unless something else of the exposure suffers.
     private const int TurnsTried = 2;
@@ -42,7 +43,7 @@ internal sealed class CardAdviser(Replanner replanner, ExposurePlan now, IReadOn
             .Concat(CommonSymptoms.LensShadow(now, all, Turned));
     }
 
-    private IEnumerable<KitChange> Turned(LightPlan hidden) => replanner.Stands(all).Directions(now.SetUp, hidden.Place)
+    private IEnumerable<KitChange> Turned(LightPlan hidden) => stands.Value.Directions(now.SetUp, hidden.Place)
         .Where(to => replanner.HiddenFrom(now, hidden.Place, to).Value <= hidden.LensLoss.Value / 2).Take(TurnsTried).Select(to => new KitChange.Turn(now.SetUp, hidden.Place, to));
 
     private SymptomAdvice Of(SymptomRule rule) => new(rule.Seen, First(rule) ?? (rule.Instead is { } other ? new Advice([], other) : null))

@@ -19,6 +19,9 @@ internal sealed class StandSearch(KitSpec kit, IReadOnlyList<ExposurePlan> expos
     private const double HalfTurn = 180;
     private static readonly double[] Elevations = [10, 20, 30, 45, 60, 75];
 
+    private readonly Dictionary<string, List<(StandScene Scene, ExposurePlan Exposure)>> _scenes = new(StringComparer.Ordinal);
+    private readonly Dictionary<(string SetUp, int Place), Remembered<LightDirection>> _directions = [];
+
     /// <summary>Looks in a plan.</summary>
     /// <param name="plan">The plan.</param>
     public StandSearch(Plan plan)
@@ -36,8 +39,15 @@ internal sealed class StandSearch(KitSpec kit, IReadOnlyList<ExposurePlan> expos
             return [];
         }
 
-        var scenes = Scenes(spec);
-        return Around(now).Where(to => AllClear(scenes, place, spec.Lights[place] with { Azimuth = to.Azimuth, Elevation = to.Elevation }));
+        // Every card of a set-up asks, and each answer looks at all its framings.
+        if (!_directions.TryGetValue((setUp, place), out var directions))
+        {
+            var scenes = Scenes(spec);
+            directions = new(Around(now).Where(to => AllClear(scenes, place, spec.Lights[place] with { Azimuth = to.Azimuth, Elevation = to.Elevation })));
+            _directions.Add((setUp, place), directions);
+        }
+
+        return directions;
     }
 
     /// <summary>Holders of the kit that hold it where it stands with nothing wrong at any framing; last no holder at all, which is a hand.</summary>
@@ -55,14 +65,24 @@ internal sealed class StandSearch(KitSpec kit, IReadOnlyList<ExposurePlan> expos
 
     private SetUpSpec? SetUpOf(string name) => kit.SetUps.FirstOrDefault(setUp => setUp.Name == name);
 
-    private List<(StandScene Scene, ExposurePlan Exposure)> Scenes(SetUpSpec setUp) =>
-    [
-        .. from exposure in exposures
-           where exposure.SetUp == setUp.Name
-           let framing = framings.FirstOrDefault(framing => framing.Plan.Name == exposure.Framing.Name)
-           where framing is not null && (light is not null || !SetUpPlanners.Of(setUp).LightsPanel)
-           select (StandScene.Of(kit, setUp, framing, light), exposure),
-    ];
+    private List<(StandScene Scene, ExposurePlan Exposure)> Scenes(SetUpSpec setUp)
+    {
+        if (!_scenes.TryGetValue(setUp.Name, out var scenes))
+        {
+            var named = framings.ToLookup(framing => framing.Plan.Name);
+            scenes =
+            [
+                .. from exposure in exposures
+                   where exposure.SetUp == setUp.Name
+                   let framing = named[exposure.Framing.Name].FirstOrDefault()
+                   where framing is not null && (light is not null || !SetUpPlanners.Of(setUp).LightsPanel)
+                   select (StandScene.Of(kit, setUp, framing, light), exposure),
+            ];
+            _scenes.Add(setUp.Name, scenes);
+        }
+
+        return scenes;
+    }
 
     private static bool AllClear(List<(StandScene Scene, ExposurePlan Exposure)> scenes, int place, LightSpec light) =>
         scenes.TrueForAll(pair => LightStandPlanner.IsClear(pair.Scene, pair.Exposure, place, light));

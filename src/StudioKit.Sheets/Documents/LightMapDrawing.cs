@@ -42,14 +42,15 @@ internal sealed class LightMapDrawing
         TakeSpots();
         var bands = Bands().ToList();
         var lines = _shown.Grid.ContourLevels.SelectMany(Contours).ToList();
-        var patches = _light.Framings.SelectMany(Patch).ToList();
+        var seen = SeenOutlines.Of(_light.Framings);
+        var patches = seen.SelectMany((outline, index) => Patch(outline.Widest, index)).ToList();
         return new Drawing(
             FormattableString.Invariant($"White margin{(_light.Upright is null ? "" : " of the upright sheet")} at {_shown.Mark.Nominal} power for {_shown.Framing}, scale 1:{_scale:0}"),
             $"Stops above clipping over {(_light.Upright is { } upright ? $"the {upright}" : "the panel")} of the set-up {_light.SetUp}, from {_shown.Darkest.Margin} to {_shown.Brightest.Margin} where {_shown.Framing} looks, with the outline of what each framing sees",
             [
                 .. bands, .. lines.Where(mark => mark is Polyline), .. patches.Where(mark => mark is Polygon), .. Covered(), .. Flashes(), .. Foot(),
                 .. lines.Where(mark => mark is not Polyline), .. patches.Where(mark => mark is not Polygon), .. Spots(), .. Frame(),
-                .. new LightMapLegend(_light, _shown).Marks(Sheet.Right / 2, Sheet.Bottom + 17),
+                .. new LightMapLegend(_light, _shown, seen).Marks(Sheet.Right / 2, Sheet.Bottom + 17),
             ]);
     }
 

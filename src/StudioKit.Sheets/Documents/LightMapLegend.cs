@@ -8,7 +8,7 @@ using StudioKit.Wording;
 namespace StudioKit.Sheets.Documents;
 
 /// <summary>Signs of a light map and what they mean.</summary>
-internal sealed class LightMapLegend(PanelLightPlan light, FramingLightPlan shown)
+internal sealed class LightMapLegend(PanelLightPlan light, FramingLightPlan shown, IReadOnlyList<SeenOutlines> seen)
 {
     /// <summary>Radius of a framing's number [mm].</summary>
     public const double NumberRadius = 1.8;
@@ -68,8 +68,8 @@ internal sealed class LightMapLegend(PanelLightPlan light, FramingLightPlan show
         }
     }
 
-    private IEnumerable<(Func<Point, IEnumerable<Primitive>> Sign, string Text)> Framings() => light.Framings.Select((framing, index) =>
-        ((Func<Point, IEnumerable<Primitive>>)(at => Outline(at, index)), $"seen by {framing.Framing}"));
+    private IEnumerable<(Func<Point, IEnumerable<Primitive>> Sign, string Text)> Framings() => seen.Select((outline, index) =>
+        ((Func<Point, IEnumerable<Primitive>>)(at => Outline(at, index)), outline.Says));
 
     private IEnumerable<(Func<Point, IEnumerable<Primitive>> Sign, string Text)> Signs()
     {

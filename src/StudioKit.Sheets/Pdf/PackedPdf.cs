@@ -2,10 +2,11 @@ using System.Buffers.Text;
 using System.Globalization;
 using System.IO.Compression;
 using System.Text;
+using PdfSharp.Pdf;
 
 namespace StudioKit.Sheets.Pdf;
 
-/// <summary>Compresses the streams of a file that PDFsharp wrote plain, and lays the cross-reference table anew.</summary>
+/// <summary>Compresses the streams of a file that PDFsharp wrote plain, adds the structure of its text, and lays the cross-reference table anew.</summary>
 /// <remarks>
 /// PDFsharp's own compressed streams end without the checksum that RFC 1950 asks for; viewers forgive that, checkers do not.
 /// </remarks>
@@ -13,29 +14,49 @@ internal static class PackedPdf
 {
     private const int TableRow = 20;
 
-    public static byte[] Pack(byte[] file)
+    /// <summary>Compresses what was drawn on a page as soon as it is finished: a book's pages are ten times as long plain.</summary>
+    public static void PackContent(PdfPage page)
+    {
+        foreach (var content in page.Contents)
+        {
+            content.Stream.Value = Deflate(content.Stream.Value);
+            content.Elements.SetName("/Filter", "/FlateDecode");
+        }
+    }
+
+    /// <summary>Packs a file.</summary>
+    /// <param name="file">The file as PDFsharp saved it.</param>
+    /// <param name="structure">The structure of its text.</param>
+    public static byte[] Pack(ArraySegment<byte> file, PdfStructure structure)
     {
         var startKey = file.AsSpan().LastIndexOf("startxref"u8);
         var table = Number(file.AsSpan(startKey + "startxref\n".Length), out _);
         var trailer = table + file.AsSpan(table).IndexOf("trailer"u8);
         var offsets = ObjectOffsets(file, table, trailer);
-        var starts = offsets.Order().ToArray();
+        int[] order = [.. Enumerable.Range(0, offsets.Count).OrderBy(i => offsets[i])];
 
-        using var packed = new MemoryStream();
-        packed.Write(file, 0, starts[0]);
-        var moved = new Dictionary<int, long>();
-        for (var i = 0; i < starts.Length; i++)
+        using var packed = new MemoryStream(file.Count);
+        packed.Write(file.AsSpan(0, offsets[order[0]]));
+        var moved = new long[offsets.Count];
+        for (var i = 0; i < order.Length; i++)
         {
-            moved[starts[i]] = packed.Position;
-            var end = i + 1 < starts.Length ? starts[i + 1] : table;
-            PackObject(packed, file.AsSpan(starts[i], end - starts[i]));
+            moved[order[i]] = packed.Position;
+            var end = i + 1 < order.Length ? offsets[order[i + 1]] : table;
+            if (order[i] != structure.RootNumber - 1)
+            {
+                PackObject(packed, file.AsSpan(offsets[order[i]], end - offsets[order[i]]));
+            }
         }
 
-        WriteTable(packed, [.. offsets.Select(offset => moved[offset])], Encoding.Latin1.GetString(file, trailer, startKey - trailer));
+        var added = new AddedObjects(packed, offsets.Count + 1);
+        var root = structure.Write(added);
+        moved[structure.RootNumber - 1] = packed.Position;
+        Write(packed, $"{structure.RootNumber} 0 obj\n{root}\nendobj\n");
+        WriteTable(packed, [.. moved, .. added.Offsets], Encoding.Latin1.GetString(file.AsSpan(trailer, startKey - trailer)));
         return packed.ToArray();
     }
 
-    private static List<int> ObjectOffsets(byte[] file, int table, int trailer)
+    private static List<int> ObjectOffsets(ArraySegment<byte> file, int table, int trailer)
     {
         // Two lines of head and the free entry of object 0, then rows of twenty bytes.
         var rows = (trailer - table) / TableRow;
@@ -85,8 +106,17 @@ internal static class PackedPdf
             table.Append(CultureInfo.InvariantCulture, $"{offset:D10} 00000 n \n");
         }
 
-        table.Append(CultureInfo.InvariantCulture, $"{trailer}startxref\n{start}\n%%EOF\n");
+        table.Append(CultureInfo.InvariantCulture, $"{WithSize(trailer, offsets.Length + 1)}startxref\n{start}\n%%EOF\n");
         Write(packed, table.ToString());
+    }
+
+    /// <summary>The trailer, with how many objects there are now.</summary>
+    private static string WithSize(string trailer, int size)
+    {
+        const string Key = "/Size ";
+        var at = trailer.IndexOf(Key, StringComparison.Ordinal) + Key.Length;
+        _ = Number(Encoding.Latin1.GetBytes(trailer[at..]), out var digits);
+        return string.Create(CultureInfo.InvariantCulture, $"{trailer[..at]}{size}{trailer[(at + digits)..]}");
     }
 
     private static int Number(ReadOnlySpan<byte> text, out int digits) =>

@@ -1,5 +1,4 @@
 using System.Globalization;
-using PdfSharp.Pdf;
 using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Layout;
 using StudioKit.Sheets.Tagging;
@@ -11,10 +10,9 @@ internal static class PageMarks
 {
     /// <summary>Draws a page.</summary>
     /// <param name="page">The page as data.</param>
-    /// <param name="target">The page of the file.</param>
     /// <param name="canvas">What it is drawn on.</param>
-    /// <param name="structure">The document's structure, which the page is added to.</param>
-    public static void Draw(Page page, PdfPage target, PdfCanvas canvas, PdfStructure structure)
+    /// <param name="structure">The document's structure, at this page.</param>
+    public static void Draw(Page page, PdfCanvas canvas, PdfStructure structure)
     {
         var figures = new Dictionary<Tag, Bounds>(ReferenceEqualityComparer.Instance);
         var open = (Tag?)null;
@@ -24,7 +22,7 @@ internal static class PageMarks
             if (tag != open)
             {
                 Close(canvas, open);
-                canvas.Mark(Opening(tag, target, structure));
+                canvas.Mark(Opening(tag, structure));
                 open = tag;
             }
 
@@ -58,12 +56,12 @@ internal static class PageMarks
         }
     }
 
-    private static string Opening(Tag tag, PdfPage target, PdfStructure structure) => tag.Kind switch
+    private static string Opening(Tag tag, PdfStructure structure) => tag.Kind switch
     {
         TagKind.Ornament => "/Artifact <</Type/Layout>> BDC\n",
         TagKind.Header => "/Artifact <</Type/Pagination/Subtype/Header>> BDC\n",
         TagKind.Footer => "/Artifact <</Type/Pagination/Subtype/Footer>> BDC\n",
         TagKind.CutMark => "/Artifact <</Type/Page>> BDC\n",
-        _ => string.Create(CultureInfo.InvariantCulture, $"/{PdfStructure.NameOf(tag)} <</MCID {structure.Add(tag, target)}>> BDC\n"),
+        _ => string.Create(CultureInfo.InvariantCulture, $"/{PdfStructure.NameOf(tag)} <</MCID {structure.Add(tag)}>> BDC\n"),
     };
 }

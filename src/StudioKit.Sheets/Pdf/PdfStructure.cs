@@ -6,32 +6,34 @@ using StudioKit.Sheets.Tagging;
 namespace StudioKit.Sheets.Pdf;
 
 /// <summary>The structure tree of a file (ISO 32000-1, 14.7): headings, paragraphs, lists, tables and figures in the order in which they are read.</summary>
-/// <remarks>It is written by us, as PDFsharp's own builder searches its list of parents anew for every mark.</remarks>
+/// <remarks>
+/// It is kept and written by us: a book has a hundred elements on each page, and as PDFsharp's objects they took more time and memory than all that is drawn.
+/// PDFsharp's file only holds the place of its root.
+/// </remarks>
 internal sealed class PdfStructure
 {
     private const double PointsPerMillimetre = 72 / 25.4;
 
-    private readonly PdfDocument _file;
+    private readonly List<StructureElement> _elements = [new("Document", null)];
+    private readonly Dictionary<Tag, StructureElement> _byTag = new(ReferenceEqualityComparer.Instance);
+    private readonly List<(PdfPage Page, List<StructureElement> Parents)> _pages = [];
+    private readonly List<StructureElement> _links = [];
     private readonly PdfDictionary _root;
-    private readonly PdfDictionary _document;
-    private readonly Dictionary<Tag, Element> _elements = new(ReferenceEqualityComparer.Instance);
-    private readonly Dictionary<PdfPage, PdfArray> _parents = [];
-    private readonly List<PdfItem> _links = [];
     private int _lastLevel;
 
     public PdfStructure(PdfDocument file)
     {
-        _file = file;
-        _root = Indirect(new PdfDictionary(file));
+        _root = new PdfDictionary(file);
         _root.Elements.SetName("/Type", "/StructTreeRoot");
-        _document = NewElement("Document", _root);
-        _root.Elements["/K"] = new PdfArray(file, _document.Reference!);
+        file.Internals.AddObject(_root);
         file.Internals.Catalog.Elements["/StructTreeRoot"] = _root.Reference;
         var marked = new PdfDictionary(file);
         marked.Elements.SetBoolean("/Marked", true);
         file.Internals.Catalog.Elements["/MarkInfo"] = marked;
-        Kids(_document);
     }
+
+    /// <summary>Number of the object whose place the root takes; known once PDFsharp has saved the file.</summary>
+    public int RootNumber => _root.Reference!.ObjectNumber;
 
     /// <summary>The standard structure type of a tag, a heading without its level.</summary>
     public static string NameOf(Tag tag) => tag.Kind switch
@@ -54,84 +56,103 @@ internal sealed class PdfStructure
         _ => "P",
     };
 
-    /// <summary>Adds a stretch of a page's content to its element.</summary>
-    /// <returns>Its number on the page.</returns>
-    public int Add(Tag tag, PdfPage page)
+    /// <summary>Goes on to the next page.</summary>
+    public void Begin(PdfPage page)
     {
-        var element = Of(tag);
-        var parents = ParentsOn(page);
-        var number = parents.Elements.Count;
-        parents.Elements.Add(element.Dictionary.Reference!);
-        if (element.Page is null)
-        {
-            element.Page = page;
-            element.Dictionary.Elements["/Pg"] = page.Reference;
-        }
+        page.Elements.SetName("/Tabs", "/S");
+        page.Elements.SetInteger("/StructParents", _pages.Count);
+        _pages.Add((page, []));
+    }
 
-        element.Kids.Elements.Add(element.Page == page ? new PdfInteger(number) : OnAnotherPage(page, number));
-        return number;
+    /// <summary>Adds a stretch of the page's content to its element.</summary>
+    /// <returns>Its number on the page.</returns>
+    public int Add(Tag tag)
+    {
+        var (page, parents) = _pages[^1];
+        var element = Of(tag);
+        parents.Add(element);
+        element.Page ??= page;
+        element.Kids.Add(new StructureKid { Number = parents.Count - 1, Page = page });
+        return parents.Count - 1;
     }
 
     /// <summary>Says where on its page a figure stands.</summary>
-    public void Place(Tag figure, Bounds covered, double pageHeight)
-    {
-        var attributes = Attributes("/Layout");
-        attributes.Elements.SetName("/Placement", "/Block");
-        attributes.Elements["/BBox"] = new PdfArray(
-            _file, Points(covered.Left), Points(pageHeight - covered.Bottom), Points(covered.Right), Points(pageHeight - covered.Top));
-        _elements[figure].Dictionary.Elements["/A"] = attributes;
-    }
+    public void Place(Tag figure, Bounds covered, double pageHeight) => _byTag[figure].Attributes += FormattableString.Invariant(
+        $"/A<</O/Layout/Placement/Block/BBox[{Points(covered.Left)} {Points(pageHeight - covered.Bottom)} {Points(covered.Right)} {Points(pageHeight - covered.Top)}]>>");
 
-    /// <summary>Ties what may be clicked to the text that it lies over.</summary>
+    /// <summary>Ties what may be clicked to the text that it lies over; after the last page.</summary>
     public void Tie(PdfAnnotation annotation, PdfPage page, Tag link)
     {
-        var reference = new PdfDictionary(_file);
-        reference.Elements.SetName("/Type", "/OBJR");
-        reference.Elements["/Obj"] = annotation.Reference;
-        reference.Elements["/Pg"] = page.Reference;
         var element = Of(link);
-        element.Kids.Elements.Add(reference);
-        annotation.Elements.SetInteger("/StructParent", _file.PageCount + _links.Count);
-        _links.Add(element.Dictionary.Reference!);
+        element.Kids.Add(new StructureKid { Link = annotation, Page = page });
+        annotation.Elements.SetInteger("/StructParent", _pages.Count + _links.Count);
+        _links.Add(element);
+    }
+
+    /// <summary>Writes all of it behind the objects of a file that PDFsharp has saved.</summary>
+    /// <param name="objects">Where it is written.</param>
+    /// <returns>The root, which takes its place among PDFsharp's objects.</returns>
+    public string Write(AddedObjects objects)
+    {
+        var first = objects.NextNumber;
+        for (var i = 0; i < _elements.Count; i++)
+        {
+            _elements[i].Number = first + i;
+        }
+
+        foreach (var element in _elements)
+        {
+            element.Write(objects, RootNumber);
+        }
+
+        var tree = WriteParents(objects);
+        return FormattableString.Invariant(
+            $"<</Type/StructTreeRoot/K[{first} 0 R]/ParentTree {tree} 0 R/ParentTreeNextKey {_pages.Count + _links.Count}>>");
     }
 
     /// <summary>Writes what leads from each page's content back to its elements.</summary>
-    public void Finish()
+    private int WriteParents(AddedObjects objects)
     {
-        var numbers = new PdfArray(_file);
-        for (var i = 0; i < _file.PageCount; i++)
+        var firstOfPages = objects.NextNumber;
+        foreach (var (_, parents) in _pages)
         {
-            var page = _file.Pages[i];
-            page.Elements.SetName("/Tabs", "/S");
-            page.Elements.SetInteger("/StructParents", i);
-            numbers.Elements.Add(new PdfInteger(i));
-            numbers.Elements.Add(Indirect(ParentsOn(page)).Reference!);
+            objects.Begin().Add("[");
+            foreach (var element in parents)
+            {
+                objects.AddReference(element.Number);
+            }
+
+            objects.Add("]").End();
+        }
+
+        var tree = objects.NextNumber;
+        objects.Begin().Add("<</Nums[");
+        for (var i = 0; i < _pages.Count; i++)
+        {
+            objects.Add(i).Add(" ").AddReference(firstOfPages + i);
         }
 
         for (var i = 0; i < _links.Count; i++)
         {
-            numbers.Elements.Add(new PdfInteger(_file.PageCount + i));
-            numbers.Elements.Add(_links[i]);
+            objects.Add(_pages.Count + i).Add(" ").AddReference(_links[i].Number);
         }
 
-        var tree = Indirect(new PdfDictionary(_file));
-        tree.Elements["/Nums"] = numbers;
-        _root.Elements["/ParentTree"] = tree.Reference;
-        _root.Elements.SetInteger("/ParentTreeNextKey", _file.PageCount + _links.Count);
+        objects.Add("]>>").End();
+        return tree;
     }
 
-    private static PdfReal Points(double millimetres) => new(Math.Round(millimetres * PointsPerMillimetre, 2));
+    private static double Points(double millimetres) => Math.Round(millimetres * PointsPerMillimetre, 2);
 
-    private Element Of(Tag tag)
+    private StructureElement Of(Tag tag)
     {
-        if (_elements.TryGetValue(tag, out var known))
+        if (_byTag.TryGetValue(tag, out var known))
         {
             return known;
         }
 
         // A part stands in its place among the others, so it is made with the whole that it belongs to.
-        var parent = tag.Parent is { } above ? Of(above) : null;
-        if (_elements.TryGetValue(tag, out known))
+        var parent = tag.Parent is { } above ? Of(above) : _elements[0];
+        if (_byTag.TryGetValue(tag, out known))
         {
             return known;
         }
@@ -145,14 +166,12 @@ internal sealed class PdfStructure
         return element;
     }
 
-    private Element New(Tag tag, Element? parent)
+    private StructureElement New(Tag tag, StructureElement parent)
     {
-        var (above, kids) = parent is null ? (_document, Kids(_document)) : (parent.Dictionary, parent.Kids);
-        var dictionary = NewElement(tag.Kind == TagKind.Heading ? Heading(tag) : NameOf(tag), above);
-        kids.Elements.Add(dictionary.Reference!);
-        Describe(dictionary, tag);
-        var element = new Element(dictionary, Kids(dictionary));
-        _elements.Add(tag, element);
+        var element = new StructureElement(tag.Kind == TagKind.Heading ? Heading(tag) : NameOf(tag), parent) { Attributes = AttributesOf(tag) };
+        parent.Kids.Add(new StructureKid { Part = element });
+        _elements.Add(element);
+        _byTag.Add(tag, element);
         return element;
     }
 
@@ -163,90 +182,12 @@ internal sealed class PdfStructure
         return FormattableString.Invariant($"H{_lastLevel}");
     }
 
-    private void Describe(PdfDictionary dictionary, Tag tag)
+    private static string AttributesOf(Tag tag) => tag.Kind switch
     {
-        switch (tag.Kind)
-        {
-            case TagKind.Figure:
-                dictionary.Elements.SetString("/Alt", tag.Says);
-                break;
-            case TagKind.ColumnHead:
-                dictionary.Elements["/A"] = Attributes("/Table", "/Scope", "/Column");
-                break;
-            case TagKind.List:
-                dictionary.Elements["/A"] = Attributes("/List", "/ListNumbering", tag.Numbered ? "/Decimal" : "/Disc");
-                break;
-            case TagKind.ItemMarker or TagKind.Sign when tag.Says.Length > 0:
-                dictionary.Elements.SetString("/ActualText", tag.Says);
-                break;
-            default:
-                break;
-        }
-    }
-
-    private PdfDictionary Attributes(string owner, string? key = null, string? value = null)
-    {
-        var attributes = new PdfDictionary(_file);
-        attributes.Elements.SetName("/O", owner);
-        if (key is not null)
-        {
-            attributes.Elements.SetName(key, value!);
-        }
-
-        return attributes;
-    }
-
-    private PdfDictionary NewElement(string name, PdfDictionary parent)
-    {
-        var element = Indirect(new PdfDictionary(_file));
-        element.Elements.SetName("/Type", "/StructElem");
-        element.Elements.SetName("/S", "/" + name);
-        element.Elements["/P"] = parent.Reference;
-        return element;
-    }
-
-    private PdfDictionary OnAnotherPage(PdfPage page, int number)
-    {
-        var content = new PdfDictionary(_file);
-        content.Elements.SetName("/Type", "/MCR");
-        content.Elements["/Pg"] = page.Reference;
-        content.Elements.SetInteger("/MCID", number);
-        return content;
-    }
-
-    private PdfArray ParentsOn(PdfPage page)
-    {
-        if (!_parents.TryGetValue(page, out var parents))
-        {
-            _parents.Add(page, parents = new PdfArray(_file));
-        }
-
-        return parents;
-    }
-
-    private PdfArray Kids(PdfDictionary element)
-    {
-        if (element.Elements["/K"] is not PdfArray kids)
-        {
-            element.Elements["/K"] = kids = new PdfArray(_file);
-        }
-
-        return kids;
-    }
-
-    private T Indirect<T>(T made)
-        where T : PdfObject
-    {
-        _file.Internals.AddObject(made);
-        return made;
-    }
-
-    private sealed class Element(PdfDictionary dictionary, PdfArray kids)
-    {
-        public PdfDictionary Dictionary => dictionary;
-
-        public PdfArray Kids => kids;
-
-        public PdfPage? Page { get; set; }
-    }
+        TagKind.Figure => "/Alt" + AddedObjects.Text(tag.Says),
+        TagKind.ColumnHead => "/A<</O/Table/Scope/Column>>",
+        TagKind.List => $"/A<</O/List/ListNumbering/{(tag.Numbered ? "Decimal" : "Disc")}>>",
+        TagKind.ItemMarker or TagKind.Sign when tag.Says.Length > 0 => "/ActualText" + AddedObjects.Text(tag.Says),
+        _ => "",
+    };
 }

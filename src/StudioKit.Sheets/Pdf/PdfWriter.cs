@@ -32,12 +32,11 @@ internal static class PdfWriter
         }
 
         AddLinks(document, paged.Pages, structure);
-        structure.Finish();
         using var stream = new MemoryStream();
         document.Save(stream, closeStream: false);
-        var file = stream.ToArray();
+        var file = new ArraySegment<byte>(stream.GetBuffer(), 0, (int)stream.Length);
         StablePdf.Stabilise(file);
-        return PackedPdf.Pack(file);
+        return PackedPdf.Pack(file, structure);
     }
 
     private static void Describe(PdfDocument document, PagedDocument paged)
@@ -51,7 +50,7 @@ internal static class PdfWriter
         document.Language = paged.Language;
         Prefer(document.ViewerPreferences, paged.Sides);
 
-        // Streams are compressed after the file has been made stable.
+        // Streams are compressed by us, see PackedPdf.
         document.Options.NoCompression = true;
         document.Options.CompressContentStreams = false;
     }
@@ -75,8 +74,13 @@ internal static class PdfWriter
         var target = document.AddPage();
         target.Width = XUnit.FromMillimeter(page.WidthMm);
         target.Height = XUnit.FromMillimeter(page.HeightMm);
-        using var canvas = new PdfCanvas(target, fonts);
-        PageMarks.Draw(page, target, canvas, structure);
+        structure.Begin(target);
+        using (var canvas = new PdfCanvas(target, fonts))
+        {
+            PageMarks.Draw(page, canvas, structure);
+        }
+
+        PackedPdf.PackContent(target);
     }
 
     private static void AddOutline(PdfDocument document, IReadOnlyList<Page> pages)

@@ -6,7 +6,7 @@ namespace StudioKit.Sheets.Pdf;
 /// <summary>Replaces what PDFsharp draws at random in a file by a hash of all the rest, so that equal pages give equal bytes.</summary>
 /// <remarks>
 /// Random are the six-letter tags before the names of subset fonts, two UUIDs in the XMP packet and the two file
-/// identifiers of the trailer. All have a fixed length, so nothing moves. The file must not be compressed yet.
+/// identifiers of the trailer. All have a fixed length, so nothing moves. Of the file, only the content of pages may be compressed yet.
 /// </remarks>
 internal static class StablePdf
 {
@@ -18,7 +18,7 @@ internal static class StablePdf
     private static readonly byte[][] UuidKeys = ["ID>uuid:"u8.ToArray()];
     private static readonly byte[][] IdentifierKeys = ["<</ID[<"u8.ToArray(), "><"u8.ToArray()];
 
-    public static void Stabilise(byte[] file)
+    public static void Stabilise(ArraySegment<byte> file)
     {
         var tags = TagPlaces(file);
         var uuids = Places(file, 0, UuidKeys);
@@ -30,17 +30,17 @@ internal static class StablePdf
         uuids.ForEach(place => Put(file, place, new string('0', UuidLength)));
         identifiers.ForEach(place => Put(file, place, new string('0', IdentifierLength)));
 
-        var hash = SHA256.HashData(file);
+        var hash = SHA256.HashData(file.AsSpan());
         tags.ForEach(place => Put(file, place, Tag(nameOf[place], hash)));
         uuids.ForEach(place => Put(file, place, new Guid(hash.AsSpan(0, 16)).ToString()));
         identifiers.ForEach(place => Put(file, place, Convert.ToHexString(hash.AsSpan(0, IdentifierLength / 2))));
     }
 
     // Only a name followed by a plus sign is a tag: Helvetica and its like have none.
-    private static List<int> TagPlaces(byte[] file) =>
+    private static List<int> TagPlaces(ArraySegment<byte> file) =>
         [.. Places(file, 0, TagKeys).Where(place => file[place + TagLength] == '+')];
 
-    private static List<int> Places(byte[] file, int from, byte[][] keys)
+    private static List<int> Places(ArraySegment<byte> file, int from, byte[][] keys)
     {
         var places = new List<int>();
         foreach (var key in keys)
@@ -55,15 +55,15 @@ internal static class StablePdf
     }
 
     /// <summary>Place just behind the next occurrence of the key.</summary>
-    private static int Find(byte[] file, int from, byte[] key)
+    private static int Find(ArraySegment<byte> file, int from, byte[] key)
     {
         var found = file.AsSpan(from).IndexOf(key);
         return found < 0 ? -1 : from + found + key.Length;
     }
 
-    private static string Text(byte[] file, int place, int length) => Encoding.ASCII.GetString(file, place, length);
+    private static string Text(ArraySegment<byte> file, int place, int length) => Encoding.ASCII.GetString(file.AsSpan(place, length));
 
-    private static void Put(byte[] file, int place, string text) => Encoding.ASCII.GetBytes(text, file.AsSpan(place));
+    private static void Put(ArraySegment<byte> file, int place, string text) => Encoding.ASCII.GetBytes(text, file.AsSpan(place));
 
     private static string Tag(int index, ReadOnlySpan<byte> hash)
     {

@@ -1,5 +1,6 @@
 using StudioKit.Kits;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Light;
 using StudioKit.Planning;
 using StudioKit.Planning.Studio.Lights;
 using StudioKit.Sheets.Documents;
@@ -58,6 +59,25 @@ public sealed class LightDrawingsTests
         drawing.Marks.OfType<Polyline>().Should().OnlyContain(line => Within(line.Bounds, sheet));
         drawing.Marks.OfType<Polyline>().Should().NotBeEmpty();
         Dimensions(drawing).Should().BeEquivalentTo("400 mm", "300 mm");
+    }
+
+    [Theory]
+    [InlineData(9)]
+    [InlineData(10)]
+    [InlineData(240)]
+    public void A_map_of_many_framings_draws_no_more_outlines_than_can_be_told_apart(int count)
+    {
+        var framings = Enumerable.Range(0, count).Select(i => Light.Framings[0] with
+        {
+            Framing = $"lens {i}",
+            Outline = [.. Light.Framings[0].Outline.Select(place => new PanelPlace(place.Across * (1 + (i * 0.7 / count)), place.AlongSheet))],
+        }).ToList();
+        var outlines = SeenOutlines.Of(framings);
+
+        outlines.Should().HaveCountLessThanOrEqualTo(9);
+        outlines.Sum(outline => 1 + outline.Others).Should().Be(count);
+        outlines[0].Widest.Should().Be(count > 9 ? framings[^1] : framings[0]);
+        Texts(LightMapDrawing.Of(Light with { Framings = framings })!).Count(text => text.StartsWith("seen by", StringComparison.Ordinal)).Should().Be(outlines.Count);
     }
 
     /// <summary>
