@@ -10,7 +10,8 @@ internal static class CostGrowth
     public static void Print(TextWriter output)
     {
         using var logs = new LogCosts();
-        foreach (var cost in logs.All)
+        using var sheets = new SheetCosts();
+        foreach (var cost in logs.All.Concat(sheets.All))
         {
             Print(cost, output);
         }
