@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using StudioKit.Cli.Files;
+using StudioKit.Cli.Running;
 using StudioKit.Cli.Usage;
 using StudioKit.Kits;
 using StudioKit.Kits.Cards;
@@ -74,7 +75,7 @@ internal static class SheetsCommand
                 Units = parsed.GetValue(units),
                 EvenIfFailing = parsed.GetValue(evenIfFailing),
             };
-            var files = parsed.GetValue(book) ? SheetSet.WriteBook(plan, options) : SheetSet.Write(plan, options);
+            var files = parsed.GetValue(book) ? SheetSet.WriteBook(plan, options) : SheetsAbreast.Write(SheetSet.Groups(plan, options), Environment.ProcessorCount);
             string[] inputs = [parsed.GetRequiredValue(kit), .. parsed.GetValue(templates) ?? []];
             var targets = OutputFiles.In(parsed.GetRequiredValue(output), files.Select(file => (file.Name, file.Content)));
             Tell(host, files, OutputFiles.Write(host, parsed.GetValue(force), inputs, targets));
