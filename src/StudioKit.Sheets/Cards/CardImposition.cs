@@ -23,18 +23,16 @@ internal static class CardImposition
 
         var sheets = cards.Chunk(grid.PerPage).ToList();
         var duplex = cards.Any(card => card.Back is not null);
-        return new Chapter(
-            title, sheets.Count * (duplex ? 2 : 1), run => [.. sheets.SelectMany((sheet, i) => Leaf(grid, template, sheet, i, duplex, stamp, run))], []);
+        var pages = sheets.Count * (duplex ? 2 : 1);
+        return new Chapter(title, pages, run => new MadePages(pages, i => Side(grid, template, sheets, i, duplex, stamp, run)), []);
     }
 
-    private static IEnumerable<Page> Leaf(CardGrid grid, CardTemplate template, Card[] cards, int index, bool duplex, Stamp stamp, PageRun run)
+    private static Page Side(CardGrid grid, CardTemplate template, List<Card[]> sheets, int index, bool duplex, Stamp stamp, PageRun run)
     {
-        var number = duplex ? 2 * index : index;
-        yield return FrontPage(grid, cards, Foot(grid, template, duplex, stamp, run.Says(number)));
-        if (duplex)
-        {
-            yield return BackPage(grid, cards, Foot(grid, template, duplex, stamp, run.Says(number + 1)));
-        }
+        var foot = Foot(grid, template, duplex, stamp, run.Says(index));
+        return !duplex ? FrontPage(grid, sheets[index], foot)
+            : index % 2 == 0 ? FrontPage(grid, sheets[index / 2], foot)
+            : BackPage(grid, sheets[index / 2], foot);
     }
 
     private static Page FrontPage(CardGrid grid, Card[] cards, Label foot) => new(

@@ -20,18 +20,20 @@ internal static class PdfWriter
         Describe(document, paged);
         var structure = new PdfStructure(document);
         var fonts = new Dictionary<(FontFace Face, double Size, bool Slanted), XFont>();
+        var pages = new List<Page>();
         foreach (var page in paged.Pages)
         {
             AddPage(document, page, fonts, structure);
+            pages.Add(page with { Marks = [] });
         }
 
-        if (paged.Pages.Any(page => page.Bookmarks.Count > 0))
+        if (pages.Exists(page => page.Bookmarks.Count > 0))
         {
             // PDFsharp leaves a hole in the file for an outline that is asked for and stays empty.
-            AddOutline(document, paged.Pages);
+            AddOutline(document, pages);
         }
 
-        AddLinks(document, paged.Pages, structure);
+        AddLinks(document, pages, structure);
         using var stream = new MemoryStream();
         document.Save(stream, closeStream: false);
         var file = new ArraySegment<byte>(stream.GetBuffer(), 0, (int)stream.Length);
@@ -83,7 +85,7 @@ internal static class PdfWriter
         PackedPdf.PackContent(target);
     }
 
-    private static void AddOutline(PdfDocument document, IReadOnlyList<Page> pages)
+    private static void AddOutline(PdfDocument document, List<Page> pages)
     {
         var open = new List<(int Level, PdfOutlineCollection Children)> { (0, document.Outlines) };
         foreach (var (page, index) in pages.Select((page, index) => (page, index)))
@@ -98,7 +100,7 @@ internal static class PdfWriter
         }
     }
 
-    private static void AddLinks(PdfDocument document, IReadOnlyList<Page> pages, PdfStructure structure)
+    private static void AddLinks(PdfDocument document, List<Page> pages, PdfStructure structure)
     {
         foreach (var (page, index) in pages.Select((page, index) => (page, index)))
         {
