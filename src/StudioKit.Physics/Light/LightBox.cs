@@ -18,10 +18,12 @@ public sealed class LightBox
     private readonly BareBox? _bare;
     private readonly Dictionary<Obstacle, ShadowSet> _shadows = [];
     private readonly FormFactors? _factors;
+    private readonly Lazy<SettledBox?> _settled;
 
     private LightBox(LightPanel panel, LightSurround surround, ReceiverSet points, BareBox? bare, Dictionary<Obstacle, ShadowSet> known)
     {
         (Panel, Surround, _points, _bare) = (panel, surround, points, bare);
+        _settled = new(() => _factors is null ? null : new SettledBox(_bare!.Mesh, _factors));
         if (bare is not null)
         {
             _shadows = Shadows(bare.Rays, surround.Frame, known);
@@ -89,8 +91,9 @@ public sealed class LightBox
         return exact.Panel == Panel && exact.Grid == Points ? new LightPreview(this, exact) : throw new ArgumentException("The light is another sheet's.", nameof(exact));
     }
 
-    internal PointLight Shine(IReadOnlyList<Emitter> emitters) =>
-        PointLight.Of(Flashes(emitters, Shaded(emitters)), [.. emitters.Select(emitter => emitter.AxialIntensityTime)]);
+    /// <summary>A flash without a body as one of many that are tried in this box.</summary>
+    internal FlashInBox Try(Emitter emitter) =>
+        new(new DirectLight(emitter, Surround.Frame, NearestSurface(emitter)), _points, _settled.Value, Samples);
 
     internal Interreflection? Reflections => _factors is null ? null : new Interreflection(_bare!.Mesh, _factors);
 

@@ -52,6 +52,26 @@ internal static class VectorMath
         };
     }
 
+    /// <summary>Multiplies a row, padded as <see cref="PaddedRow"/> says, by a number.</summary>
+    public static void Scale(Span<double> row, double factor)
+    {
+        foreach (ref var value in MemoryMarshal.Cast<double, Vector<double>>(row))
+        {
+            value *= factor;
+        }
+    }
+
+    /// <summary>Takes so many times another row from a row, both padded as <see cref="PaddedRow"/> says.</summary>
+    public static void Subtract(Span<double> row, double factor, ReadOnlySpan<double> other)
+    {
+        var values = MemoryMarshal.Cast<double, Vector<double>>(row);
+        var others = MemoryMarshal.Cast<double, Vector<double>>(other);
+        for (var i = 0; i < values.Length; i++)
+        {
+            values[i] -= factor * others[i];
+        }
+    }
+
     private static double ByFours(ReadOnlySpan<Vector<double>> a, ReadOnlySpan<Vector<double>> b)
     {
         var (low, high) = (Vector<double>.Zero, Vector<double>.Zero);

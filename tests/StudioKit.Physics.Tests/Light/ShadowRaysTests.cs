@@ -22,6 +22,30 @@ public sealed class ShadowRaysTests
 
     private static readonly Gen<Obstacle> AnyObstacle = Gen.OneOf(AnyPipe, AnyBox);
 
+    /// <summary>The sum over the window's Gauss points is written out here, each ray asked of the pipe by itself.</summary>
+    [Fact]
+    public void A_pipe_that_hides_a_part_of_a_window_takes_the_light_of_that_part_alone() => AnyPipe.Array[1, 4].Sample(
+        pipes =>
+        {
+            var flash = Studio.Flash(z: 0.02, size: 0.15);
+            (Position Place, Direction Normal)[] points = [.. from x in Enumerable.Range(-4, 9) from y in Enumerable.Range(-3, 7) select (new Position(x * 0.07, y * 0.07, 0.6), -Direction.Up)];
+            var exposure = new double[VectorMath.Padded(points.Length)];
+
+            new DirectLight(flash, pipes, 0.58).AddTo(new ReceiverSet(points), exposure);
+
+            var rule = GaussLegendre.About(3, 0.075);
+            for (var i = 0; i < points.Length; i++)
+            {
+                var expected = (from u in rule
+                                from v in rule
+                                let spot = new Position(u.Place, v.Place, 0.02)
+                                where !pipes.Any(pipe => pipe.Blocks(spot, points[i].Place))
+                                select u.Weight * v.Weight / (0.15 * 0.15) * 0.58 * 0.58 / Math.Pow(spot.SquareTo(points[i].Place), 2)).Sum();
+                exposure[i].Should().BeApproximately(expected, 1e-9 * (1 + expected));
+            }
+        },
+        iter: 60);
+
     [Fact]
     public void A_glance_hides_no_ray_that_meets_the_obstacle_and_lets_none_through_that_does_not() =>
         Gen.Select(AnyObstacle, AnyPlace.Array[40]).Sample((obstacle, places) =>

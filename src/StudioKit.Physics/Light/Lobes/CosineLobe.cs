@@ -40,7 +40,7 @@ public sealed record CosineLobe : LightLobe
     internal override Vector<double> Relative(Vector<double> across, Vector<double> along, Vector<double> axial)
     {
         var lit = Vector.GreaterThan(axial, Vector<double>.Zero);
-        return Vector.ConditionalSelect(lit, Power(across, along, axial), Vector<double>.Zero);
+        return Vector.EqualsAll(lit, Vector<long>.Zero) ? Vector<double>.Zero : Vector.ConditionalSelect(lit, Power(across, along, axial), Vector<double>.Zero);
     }
 
     private Vector<double> Power(Vector<double> across, Vector<double> along, Vector<double> axial)

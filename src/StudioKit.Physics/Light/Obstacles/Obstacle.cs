@@ -34,6 +34,9 @@ public abstract record Obstacle
         && Math.Max(place.Y, most.Y) >= _least.Y && Math.Min(place.Y, least.Y) <= _most.Y
         && Math.Max(place.Z, most.Z) >= _least.Z && Math.Min(place.Z, least.Z) <= _most.Z;
 
+    /// <summary>Whether it may come nearer to a straight way than a distance [m]; one that does not blocks no ray whose ends lie so near to that way's ends.</summary>
+    internal virtual bool MayComeWithin(double distance, Position from, Position to) => true;
+
     /// <summary>The same body with its places moved apart or together about the middle of the studio's ground, as a frame is that grows with its sheet.</summary>
     /// <param name="across">Factor across the view [1]; &gt; 0.</param>
     /// <param name="along">Factor along the view [1]; &gt; 0.</param>

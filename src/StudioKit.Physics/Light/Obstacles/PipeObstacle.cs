@@ -42,6 +42,8 @@ public sealed record PipeObstacle : Obstacle
     internal override Obstacle Spread(double across, double along) => new PipeObstacle(
         Start with { X = Start.X * across, Y = Start.Y * along }, End with { X = End.X * across, Y = End.Y * along }, Diameter);
 
+    internal override bool MayComeWithin(double distance, Position from, Position to) => SquareBetween(from, to) < (_radius + distance) * (_radius + distance);
+
     // A pipe blocks a ray that passes its centre line nearer than its radius (round ends included).
     private protected override bool Cuts(Position from, Position to) => SquareBetween(from, to) < _radius * _radius;
 

@@ -10,7 +10,7 @@ internal static class CompassSearch
 
     private static readonly (int Right, int Back, int Distance)[] Ways = [(1, 0, 0), (-1, 0, 0), (0, 1, 0), (0, -1, 0), (0, 0, 1), (0, 0, -1)];
 
-    public static Placement From(Placement start, PlacementJudge judge, PlacementCase search, CancellationToken cancellation)
+    public static Placement From(Placement start, PlacementSurvey survey, PlacementCase search, CancellationToken cancellation)
     {
         var best = start;
         foreach (var step in Steps)
@@ -18,10 +18,8 @@ internal static class CompassSearch
             for (var isBetter = true; isBetter;)
             {
                 cancellation.ThrowIfCancellationRequested();
-                var next = Ways
-                    .Select(way => Moved(best.Candidate, way, step))
-                    .Where(candidate => IsWithin(candidate, search))
-                    .Select(judge.Judge)
+                PlacementCandidate[] moved = [.. Ways.Select(way => Moved(best.Candidate, way, step)).Where(candidate => IsWithin(candidate, search))];
+                var next = survey.Cheaper(moved, best)
                     .Where(placement => placement.Limit == PlacementLimit.None)
                     .MinBy(placement => placement.MeanEnergy.Joules);
                 isBetter = next is not null && next.MeanEnergy.Joules < best.MeanEnergy.Joules * (1 - 1e-6);

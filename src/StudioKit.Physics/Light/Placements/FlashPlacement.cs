@@ -1,17 +1,16 @@
 using StudioKit.Physics.Light.Checks;
-using StudioKit.Physics.Light.Solving;
 using StudioKit.Physics.Sources;
 
 namespace StudioKit.Physics.Light.Placements;
 
 /// <summary>Searches the place of the flash below that needs the least energy while every framing stays white enough and not too white.</summary>
 /// <remarks>
-/// Every combination of the case's lists is worked out, then the best is moved in ever smaller steps while that saves energy. The answer
-/// does not depend on the number of processors. Flash bodies are left out: solve the chosen placement once more with them.
+/// Every combination of the case's lists is weighed: worked out, or shown by a bound to be beaten by another. Then the best is moved in ever smaller steps
+/// while that saves energy. The answer is that of working all of them out, and does not depend on the number of processors. Flash bodies are left out: solve the chosen placement once more with them.
 /// </remarks>
 public static class FlashPlacement
 {
-    /// <summary>Works out every candidate and picks from them.</summary>
+    /// <summary>Weighs every candidate and picks from them.</summary>
     /// <param name="search">What the flash must do and what may be tried.</param>
     /// <param name="progress">Told about every hundredth of the work; none where nobody watches.</param>
     /// <param name="cancellation">Stops the search.</param>
@@ -20,42 +19,40 @@ public static class FlashPlacement
     /// <exception cref="OperationCanceledException">The search was stopped.</exception>
     [Source("Derived", "full search on a grid, then compass search; power from the darkest visible point by linearity")]
     public static PlacementResult Search(
-        PlacementCase search, IProgress<PlacementProgress>? progress = null, CancellationToken cancellation = default)
+        PlacementCase search, IProgress<PlacementProgress>? progress = null, CancellationToken cancellation = default) =>
+        Search(search, isAlone: false, progress, cancellation);
+
+    /// <summary>The same, on one processor alone where that is asked for.</summary>
+    internal static PlacementResult Search(PlacementCase search, bool isAlone, IProgress<PlacementProgress>? progress, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(search);
         Refuse(search);
         var judge = new PlacementJudge(search);
         var candidates = PlacementGrid.Candidates(search, judge.Target);
-        var placements = Judged(judge, candidates, progress, cancellation);
+        var survey = new PlacementSurvey(judge, isAlone, cancellation);
+        var placements = survey.Of(candidates, Counting(candidates.Count, progress));
         var best = placements.Where(placement => placement.Limit == PlacementLimit.None).MinBy(placement => placement.MeanEnergy.Joules);
         if (best is null)
         {
             var nearest = placements.OrderBy(placement => placement.Limit).ThenBy(placement => PlacementJudge.Excess(search, placement)).FirstOrDefault();
-            return new PlacementResult(null, [], nearest, PlacementAdvice.For(search, nearest), placements.Length);
+            return new PlacementResult(null, [], nearest, PlacementAdvice.For(search, nearest), candidates.Count);
         }
 
-        var refined = CompassSearch.From(best, judge, search, cancellation);
-        return new PlacementResult(refined, Frontier([.. placements, refined]), null, null, placements.Length);
+        var refined = CompassSearch.From(best, survey, search, cancellation);
+        return new PlacementResult(refined, Frontier([.. placements, refined]), null, null, candidates.Count);
     }
 
-    private static Placement[] Judged(
-        PlacementJudge judge, IReadOnlyList<PlacementCandidate> candidates, IProgress<PlacementProgress>? progress, CancellationToken cancellation)
+    private static Action Counting(int count, IProgress<PlacementProgress>? progress)
     {
-        var placements = new Placement[candidates.Count];
-        var (done, step) = (0, Math.Max(1, candidates.Count / 100));
-        ParallelWork.For(
-            candidates.Count,
-            i =>
+        var (done, step) = (0, Math.Max(1, count / 100));
+        return () =>
+        {
+            var now = Interlocked.Increment(ref done);
+            if (now % step == 0 || now == count)
             {
-                placements[i] = judge.Judge(candidates[i]);
-                var now = Interlocked.Increment(ref done);
-                if (now % step == 0 || now == candidates.Count)
-                {
-                    progress?.Report(new PlacementProgress(now, candidates.Count));
-                }
-            },
-            cancellation);
-        return placements;
+                progress?.Report(new PlacementProgress(now, count));
+            }
+        };
     }
 
     private static List<Placement> Frontier(IReadOnlyList<Placement> placements)

@@ -1,4 +1,3 @@
-using StudioKit.Physics.Light.Solving;
 using StudioKit.Physics.Light.Views;
 
 namespace StudioKit.Physics.Light.Placements;
@@ -9,9 +8,14 @@ internal sealed class FrameSamples
     private const int Across = 13;
     private const int Upright = 9;
 
-    private readonly List<(double X, double S, Direction Towards)> _points = [];
+    // Every third point across and every fourth up: corners, edges and middle, a seventh of all.
+    private const int OutlineAcross = 3;
+    private const int OutlineUpright = 4;
+
+    private readonly List<PanelSight> _outline = [];
+    private readonly List<PanelSight> _others = [];
     private readonly double _perLuminanceTime;
-    private readonly int _others;
+    private readonly int _elsewhere;
 
     public FrameSamples(LightPanel panel, PlacementFraming framing)
     {
@@ -24,47 +28,29 @@ internal sealed class FrameSamples
             var (right, up) = (((double)column / (Across - 1)) - 0.5, ((double)row / (Upright - 1)) - 0.5);
             if (shown.TryMeet(right, up, out var place))
             {
-                _points.Add((place.X, place.S, -shown.Through(right, up)));
+                var isOutline = column % OutlineAcross == 0 && row % OutlineUpright == 0;
+                (isOutline ? _outline : _others).Add(new PanelSight(place.X, place.S, -shown.Through(right, up)));
             }
             else if (shown.IsOthers(right, up))
             {
-                _others++;
+                _elsewhere++;
             }
         }
     }
 
     public PlacementFraming Framing { get; }
 
-    public int Count => _points.Count;
+    public int Count => _outline.Count + _others.Count;
 
-    public bool FillsFrame => Count + _others == Across * Upright;
+    public bool FillsFrame => Count + _elsewhere == Across * Upright;
 
     /// <summary>Sums of the places, for the middle of what all framings see.</summary>
-    public (double X, double S) Sum => (_points.Sum(point => point.X), _points.Sum(point => point.S));
+    public (double X, double S) Sum => (_outline.Concat(_others).Sum(point => point.X), _outline.Concat(_others).Sum(point => point.S));
 
-    /// <summary>The points of the underside, each with the way it faces.</summary>
-    public IEnumerable<(Position Place, Direction Normal)> Underside(PanelSurface surface) =>
-        _points.Select(point => (surface.At(point.X, point.S), -surface.NormalAt(point.S)));
+    /// <summary>Corners, edges and middle of the frame, or all that is between them.</summary>
+    public IReadOnlyList<PanelSight> Points(bool isOutline) => isOutline ? _outline : _others;
 
-    /// <summary>Margins of the darkest and the brightest point [stops], from light whose points of this framing begin at an index.</summary>
-    public (double Darkest, double Brightest) Margins(
-        PointLight light, int first, IReadOnlyList<Emitter> emitters, PanelSurface surface, PanelExit exit)
-    {
-        var (least, most) = (double.PositiveInfinity, 0.0);
-        for (var i = 0; i < Count; i++)
-        {
-            var (x, s, towards) = _points[i];
-            var luminance = exit.Even(light.Interreflected[first + i]);
-            for (var flash = 0; flash < emitters.Count; flash++)
-            {
-                luminance += exit.Straight(
-                    light.Direct[flash][first + i], emitters[flash].Centre, surface.At(x, s), surface.NormalAt(s), towards);
-            }
-
-            least = Math.Min(least, luminance);
-            most = Math.Max(most, luminance);
-        }
-
-        return (WhiteMarginMap.MarginOf(least * _perLuminanceTime), WhiteMarginMap.MarginOf(most * _perLuminanceTime));
-    }
+    /// <summary>Margins of the darkest and the brightest luminance·time [stops].</summary>
+    public (double Darkest, double Brightest) Margins((double Least, double Most) luminanceTimes) =>
+        (WhiteMarginMap.MarginOf(luminanceTimes.Least * _perLuminanceTime), WhiteMarginMap.MarginOf(luminanceTimes.Most * _perLuminanceTime));
 }

@@ -1,48 +1,39 @@
 using System.Collections.Concurrent;
 using StudioKit.Physics.Exposure;
-using StudioKit.Physics.Light.Checks;
-using StudioKit.Physics.Light.Solving;
 using UnitsNet;
 
 namespace StudioKit.Physics.Light.Placements;
 
-/// <summary>Works out what one candidate gives; the boxes and the framings' points are made ready once for all of them.</summary>
+/// <summary>Works out what one candidate gives; the boxes, the framings' points and each flash's light are made ready once for all of them.</summary>
 internal sealed class PlacementJudge
 {
     private readonly PlacementCase _search;
-    private readonly FrameSamples[] _framings;
-    private readonly int[] _starts;
-    private readonly PanelExit _exit;
-    private readonly ConcurrentDictionary<(Length Height, LightSurround Surround), Lazy<LightBox>> _boxes = new();
+    private readonly FrameSampleSet _views;
+    private readonly ConcurrentDictionary<(Length Height, LightSurround Surround), Lazy<PlacementBox>> _boxes = new();
 
-    public PlacementJudge(PlacementCase search)
-    {
-        _search = search;
-        _framings = [.. search.Framings.Select(framing => new FrameSamples(search.Panel, framing))];
-        _starts = [.. _framings.Select((_, index) => _framings.Take(index).Sum(framing => framing.Count))];
-        _exit = new PanelExit(search.Panel);
-    }
+    public PlacementJudge(PlacementCase search) => (_search, _views) = (search, new FrameSampleSet(search));
 
     /// <summary>The middle of what all framings see, on a sheet of some height.</summary>
     public Position Target(Length height)
     {
-        var sums = _framings.Select(framing => framing.Sum).ToArray();
-        var count = Math.Max(1, _framings.Sum(framing => framing.Count));
-        return new PanelSurface(_search.Panel with { Height = height }).At(sums.Sum(sum => sum.X) / count, sums.Sum(sum => sum.S) / count);
+        var (x, s) = _views.Middle;
+        return new PanelSurface(_search.Panel with { Height = height }).At(x, s);
     }
 
-    public Placement Judge(PlacementCandidate candidate)
+    public Placement Judge(PlacementCandidate candidate) => Of(candidate, isWhole: true);
+
+    /// <summary>The same from the outlines of the framings alone: the other points can only bring darker and brighter ones, so energy and spread are the least that they may be, and no limit is named that does not hold.</summary>
+    public Placement Bound(PlacementCandidate candidate) => Of(candidate, isWhole: false);
+
+    private Placement Of(PlacementCandidate candidate, bool isWhole)
     {
-        var panel = _search.Panel with { Height = candidate.PanelHeight };
-        var emitters = candidate.Emitters(1);
-        if (SceneCheck.Problems(panel, candidate.Surround, emitters).Count > 0)
+        var margins = BoxFor(candidate).Margins(candidate.Emitters(1), isWhole);
+        if (margins is null)
         {
             return new Placement(candidate, [], Energy.Zero, default, PlacementLimit.Geometry);
         }
 
-        var (light, surface) = (BoxFor(panel, candidate.Surround).Shine(emitters), new PanelSurface(panel));
-        FramingLight[] framings = [.. _framings.Select((framing, index) => Lit(
-            candidate, framing, framing.Margins(light, _starts[index], emitters, surface, _exit)))];
+        FramingLight[] framings = [.. _views.Framings.Select((framing, index) => Lit(candidate, framing, margins[index]))];
         var energy = candidate.Count * candidate.Flash.FullPowerEnergy * framings.Average(framing => framing.Power);
         return new Placement(candidate, framings, energy, new Stops(framings.Max(framing => framing.Spread.Value)), Limit(framings));
     }
@@ -66,7 +57,7 @@ internal sealed class PlacementJudge
 
     private PlacementLimit Limit(FramingLight[] framings)
     {
-        if (_framings.Any(framing => !framing.FillsFrame))
+        if (!_views.FillsFrames)
         {
             return PlacementLimit.PanelTooSmall;
         }
@@ -79,8 +70,7 @@ internal sealed class PlacementJudge
         return framings.Any(framing => framing.Brightest.Value > framing.Framing.HighestMargin.Value) ? PlacementLimit.Veil : PlacementLimit.None;
     }
 
-    private LightBox BoxFor(LightPanel panel, LightSurround surround) => _boxes.GetOrAdd(
-        (panel.Height, surround),
-        _ => new Lazy<LightBox>(() => LightBox.At(
-            panel, surround, [.. _framings.SelectMany(framing => framing.Underside(new PanelSurface(panel)))]))).Value;
+    private PlacementBox BoxFor(PlacementCandidate candidate) => _boxes.GetOrAdd(
+        (candidate.PanelHeight, candidate.Surround),
+        _ => new(() => new PlacementBox(_search.Panel with { Height = candidate.PanelHeight }, candidate.Surround, _views))).Value;
 }

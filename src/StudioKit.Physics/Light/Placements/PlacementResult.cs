@@ -5,6 +5,6 @@ namespace StudioKit.Physics.Light.Placements;
 /// <param name="Frontier">Placements that serve every framing and that no other beats in both energy and evenness, least energy first.</param>
 /// <param name="Nearest">Where none serves every framing: the one that comes nearest.</param>
 /// <param name="Advice">Where none serves every framing: what stands in the way of the nearest, and what would help.</param>
-/// <param name="Evaluated">Candidates worked out [1].</param>
+/// <param name="Evaluated">Candidates weighed: worked out, or shown to be beaten [1].</param>
 public sealed record PlacementResult(
     Placement? Recommended, IReadOnlyList<Placement> Frontier, Placement? Nearest, string? Advice, int Evaluated);

@@ -9,11 +9,15 @@ namespace StudioKit.Physics.Light.Solving;
 [Source("Walsh1958", "inverse square and cosine laws of illumination")]
 internal sealed class DirectLight
 {
+    // Far over what rounding adds to a distance [m], so that no ray that grazes a body is passed over.
+    private const double Rounding = 1e-6;
+
     private readonly Emitter _emitter;
     private readonly Position[] _places;
     private readonly double[] _weights;
     private readonly Obstacle[] _obstacles;
     private readonly (Position Least, Position Most) _box;
+    private readonly double _reach;
 
     /// <summary>Cuts a window into enough points for surfaces no nearer than a distance [m].</summary>
     public DirectLight(Emitter emitter, IReadOnlyList<Obstacle> obstacles, double nearest)
@@ -30,6 +34,7 @@ internal sealed class DirectLight
         _places = [.. points.Select(point => point.Place)];
         _weights = [.. points.Select(point => point.Weight)];
         _box = BoxOf(_places);
+        _reach = Rounding + _places.Max(emitter.Centre.DistanceTo);
     }
 
     // Whatever the window's size, all of it from its middle, and nothing in the way.
@@ -46,20 +51,35 @@ internal sealed class DirectLight
     public (Position Place, Direction Axis) Window => (_emitter.Centre, _emitter.Orientation.Axis);
 
     /// <summary>Adds this flash's luminous exposure at every receiver [lx·s a cd·s].</summary>
-    public void AddTo(ReceiverSet receivers, Span<double> exposure)
+    public void AddTo(ReceiverSet receivers, Span<double> exposure) => AddTo(receivers, receivers.PaddedCount, exposure);
+
+    /// <summary>Adds it at the first receivers, up to the next whole vector.</summary>
+    public void AddTo(ReceiverSet receivers, int end, Span<double> exposure)
     {
         var inTheWay = new Obstacle[_obstacles.Length];
-        for (var start = 0; start < receivers.PaddedCount; start += VectorMath.Lanes)
+        for (var start = 0; start < end; start += VectorMath.Lanes)
         {
-            var count = InTheWay(receivers, start, inTheWay);
-            var sum = new Vector<double>(exposure[start..]);
-            for (var s = 0; s < _places.Length; s++)
+            (new Vector<double>(exposure[start..]) + Arriving(receivers, start, inTheWay)).CopyTo(exposure[start..]);
+        }
+    }
+
+    // What stands in the way is looked for where light comes at all, which it does not behind a window.
+    private Vector<double> Arriving(ReceiverSet receivers, int start, Obstacle[] inTheWay)
+    {
+        var (sum, count) = (Vector<double>.Zero, -1);
+        for (var s = 0; s < _places.Length; s++)
+        {
+            var arriving = Arriving(receivers, start, s);
+            if (Vector.EqualsAll(arriving, Vector<double>.Zero))
             {
-                sum += Arriving(receivers, start, s, inTheWay.AsSpan(0, count));
+                continue;
             }
 
-            sum.CopyTo(exposure[start..]);
+            count = count < 0 ? InTheWay(receivers, start, inTheWay) : count;
+            sum += count == 0 ? arriving : arriving * Visible(receivers, start, _places[s], inTheWay.AsSpan(0, count));
         }
+
+        return sum;
     }
 
     // Most bodies stand nowhere near the way to a receiver, which is seen once for the whole window.
@@ -70,7 +90,8 @@ internal sealed class DirectLight
         {
             for (var lane = 0; lane < VectorMath.Lanes; lane++)
             {
-                if (obstacle.MayStandBetween(receivers.Place(start + lane), _box.Least, _box.Most))
+                var place = receivers.Place(start + lane);
+                if (obstacle.MayStandBetween(place, _box.Least, _box.Most) && obstacle.MayComeWithin(_reach, _emitter.Centre, place))
                 {
                     into[count++] = obstacle;
                     break;
@@ -85,7 +106,7 @@ internal sealed class DirectLight
         new Position(places.Min(place => place.X), places.Min(place => place.Y), places.Min(place => place.Z)),
         new Position(places.Max(place => place.X), places.Max(place => place.Y), places.Max(place => place.Z)));
 
-    private Vector<double> Arriving(ReceiverSet receivers, int start, int sample, ReadOnlySpan<Obstacle> inTheWay)
+    private Vector<double> Arriving(ReceiverSet receivers, int start, int sample)
     {
         var (place, frame) = (_places[sample], _emitter.Orientation);
         var dx = ReceiverSet.Load(receivers.X, start) - new Vector<double>(place.X);
@@ -100,8 +121,7 @@ internal sealed class DirectLight
             + (ReceiverSet.Load(receivers.NormalZ, start) * dz)) * inverse);
         var intensity = _emitter.Lobe.Relative(
             Cosine(frame.Across, dx, dy, dz) * inverse, Cosine(frame.Along, dx, dy, dz) * inverse, Cosine(frame.Axis, dx, dy, dz) * inverse);
-        var arriving = _weights[sample] * intensity * facing / square;
-        return inTheWay.IsEmpty ? arriving : arriving * Visible(receivers, start, place, inTheWay);
+        return _weights[sample] * intensity * facing / square;
     }
 
     private static Vector<double> Cosine(Direction direction, Vector<double> dx, Vector<double> dy, Vector<double> dz) =>

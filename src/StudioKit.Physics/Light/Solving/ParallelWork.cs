@@ -3,9 +3,12 @@ namespace StudioKit.Physics.Light.Solving;
 /// <summary>Spreads independent pieces of work over the processors; one after another where there is only one, as in a browser.</summary>
 internal static class ParallelWork
 {
-    public static void For(int count, Action<int> piece, CancellationToken cancellation = default)
+    public static void For(int count, Action<int> piece, CancellationToken cancellation = default) => For(count, piece, isAlone: false, cancellation);
+
+    /// <summary>The same, one after another too where only one processor is to work.</summary>
+    public static void For(int count, Action<int> piece, bool isAlone, CancellationToken cancellation)
     {
-        if (OperatingSystem.IsBrowser() || Environment.ProcessorCount == 1)
+        if (isAlone || OperatingSystem.IsBrowser() || Environment.ProcessorCount == 1)
         {
             for (var i = 0; i < count; i++)
             {
