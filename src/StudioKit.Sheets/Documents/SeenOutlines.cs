@@ -1,18 +1,21 @@
+using StudioKit.Planning;
 using StudioKit.Planning.Studio.Lights;
 using StudioKit.Sheets.Drawings;
+using UnitsNet;
 
 namespace StudioKit.Sheets.Documents;
 
-/// <summary>What framings see of a sheet, few enough to tell apart: where there are many, the outline of one stands for those that see hardly less.</summary>
+/// <summary>What framings see of a sheet, few enough to tell apart: where there are many, the outline of one stands for those that see nearly the same.</summary>
 /// <param name="Widest">The framing whose outline is drawn.</param>
 /// <param name="Others">How many more it stands for.</param>
-internal sealed record SeenOutlines(FramingLightPlan Widest, int Others)
+/// <param name="Within">By how much their outlines differ from it at most, on any side.</param>
+internal sealed record SeenOutlines(FramingLightPlan Widest, int Others, Length Within)
 {
     private const int Most = 9;
     private const double LeastTolerance = 2;
 
     /// <summary>In words of the legend.</summary>
-    public string Says => Others == 0 ? $"seen by {Widest.Framing}" : FormattableString.Invariant($"seen by {Widest.Framing}, hardly less by {Others} {(Others == 1 ? "other" : "others")}");
+    public string Says => Others == 0 ? $"seen by {Widest.Framing}" : FormattableString.Invariant($"seen by {Widest.Framing}, within {PlanFormat.Millimetres(Within)} by {Others} {(Others == 1 ? "other" : "others")}");
 
     /// <summary>The outlines to draw.</summary>
     /// <param name="framings">All framings.</param>
@@ -21,7 +24,7 @@ internal sealed record SeenOutlines(FramingLightPlan Widest, int Others)
     {
         if (framings.Count <= Most)
         {
-            return [.. framings.Select(framing => new SeenOutlines(framing, 0))];
+            return [.. framings.Select(framing => new SeenOutlines(framing, 0, Length.Zero))];
         }
 
         List<(FramingLightPlan Framing, Bounds Bounds)> bySize =
@@ -47,7 +50,7 @@ internal sealed record SeenOutlines(FramingLightPlan Widest, int Others)
         {
             var widest = rest[0];
             var like = rest.ToLookup(seen => IsLike(widest.Bounds, seen.Bounds, tolerance));
-            outlines.Add(new SeenOutlines(widest.Framing, like[true].Count() - 1));
+            outlines.Add(new SeenOutlines(widest.Framing, like[true].Count() - 1, Length.FromMillimeters(tolerance)));
             rest = [.. like[false]];
         }
 
