@@ -15,7 +15,7 @@ internal sealed record SeenOutlines(FramingLightPlan Widest, int Others, Length 
     private const double LeastTolerance = 2;
 
     /// <summary>In words of the legend.</summary>
-    public string Says => Others == 0 ? $"seen by {Widest.Framing}" : FormattableString.Invariant($"seen by {Widest.Framing}, within {PlanFormat.Millimetres(Within)} by {Others} {(Others == 1 ? "other" : "others")}");
+    public string Says => Others == 0 ? $"seen by {Widest.Framing}" : FormattableString.Invariant($"seen by {Widest.Framing}, {Others} more ±{PlanFormat.Millimetres(Within)}");
 
     /// <summary>The outlines to draw.</summary>
     /// <param name="framings">All framings.</param>
