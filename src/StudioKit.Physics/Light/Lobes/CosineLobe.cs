@@ -49,11 +49,11 @@ public sealed record CosineLobe : LightLobe
         var (wide, high) = (Shape.ExponentAcross, Shape.ExponentUp);
         if (wide == high)
         {
-            return wide == 1 ? cosine : Vector.Exp(wide * Vector.Log(cosine));
+            return wide == 1 ? cosine : VectorMath.Exp(wide * VectorMath.Log(cosine));
         }
 
         var (a, b) = (across * across, along * along);
         var exponent = ((wide * a) + (high * b)) / Vector.Max(a + b, new Vector<double>(double.Epsilon * 1e16));
-        return Vector.Exp(exponent * Vector.Log(cosine));
+        return VectorMath.Exp(exponent * VectorMath.Log(cosine));
     }
 }
