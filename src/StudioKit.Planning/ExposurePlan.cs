@@ -1,6 +1,7 @@
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics;
 using StudioKit.Physics.Exposure;
+using StudioKit.Planning.Advising;
 using StudioKit.Planning.Framing;
 using UnitsNet;
 
@@ -134,9 +135,12 @@ public sealed record ExposurePlan
     public bool IsSetLike(ExposurePlan other)
     {
         ArgumentNullException.ThrowIfNull(other);
-        return Aperture == other.Aperture && Shutter == other.Shutter && Iso == other.Iso && Filter == other.Filter && Framing.Name == other.Framing.Name
-            && Lights.Select(light => (light.Power, light.Distance)).SequenceEqual(other.Lights.Select(light => (light.Power, light.Distance)));
+        return IsSetLike(Promise.Of(other));
     }
+
+    /// <summary>Whether a promise is set just like this exposure: camera, distances and powers.</summary>
+    /// <param name="promise">The promise.</param>
+    public bool IsSetLike(Promise promise) => Promise.Of(this).IsSetLike(promise);
 
     /// <summary>Limits of the theory that the reader must know.</summary>
     public IReadOnlyList<string> Caveats { get; init; } = [];

@@ -51,7 +51,7 @@ public static class AdviceText
     private static string Before(ExposurePlan now, SymptomAdvice symptom) => symptom switch
     {
         { Wait: { } wait } => $"wait {MeasureFormat.Wait(wait)} between frames",
-        { Seen: Symptom.NothingBlinks } => $"is the {(now.Lights.FirstOrDefault(light => light.Role.IsBackground()) is { } sheet ? Name(sheet) : "flash")} on, charged and triggered? Then ",
+        { Seen: Symptom.NothingBlinks } => $"is the {(now.Lights.FirstOrDefault(light => light.Role.IsBackground()) is { } sheet ? Name(sheet.Role) : "flash")} on, charged and triggered? Then ",
         _ => "",
     };
 
@@ -85,12 +85,12 @@ public static class AdviceText
         _ => null,
     };
 
-    private static string Placed(ExposurePlan now, int place) => now.Lights.FirstOrDefault(light => light.Place == place) is { } light ? Name(light) : "flash";
+    private static string Placed(ExposurePlan now, int place) => now.Lights.FirstOrDefault(light => light.Place == place) is { } light ? Name(light.Role) : "flash";
 
     private static string Moved(LightPlan? light, KitChange.Move move) =>
-        $"{(light is null ? "flash" : Name(light))} {(light is not null && move.Distance < light.Distance ? "nearer" : "further off")}, to {DistanceFormat.Centimetres(move.Distance)}";
+        $"{(light is null ? "flash" : Name(light.Role))} {(light is not null && move.Distance < light.Distance ? "nearer" : "further off")}, to {DistanceFormat.Centimetres(move.Distance)}";
 
-    private static IEnumerable<string> Set(ExposurePlan now, ExposurePlan then, bool inShort)
+    private static IEnumerable<string> Set(ExposurePlan now, Promise then, bool inShort)
     {
         if (then.Aperture != now.Aperture)
         {
@@ -108,7 +108,7 @@ public static class AdviceText
         }
 
         foreach (var alike in then.Lights.Where(light => now.Lights.FirstOrDefault(before => before.Place == light.Place)?.Power != light.Power)
-            .GroupBy(light => $"{(inShort && HasTwoSheets(now) ? Role(light.Role) : Name(light))} to {(inShort ? light.PowerMark : light.PowerText)}"))
+            .GroupBy(light => $"{(inShort && HasTwoSheets(now) ? Role(light.Role) : Name(light.Role))} to {(inShort ? light.Mark.AsOneFraction : light.Mark.Nominal)}"))
         {
             yield return alike.Count() == 1 ? alike.Key : "each " + alike.Key;
         }
@@ -117,7 +117,7 @@ public static class AdviceText
     // With two sheets nearly every line names two flashes: a card has room for their places alone.
     private static bool HasTwoSheets(ExposurePlan now) => now.Lights.Any(light => light.Role == LightRole.Below) && now.Lights.Any(light => light.Role == LightRole.Behind);
 
-    private static string Name(LightPlan light) => light.Role is LightRole.Below or LightRole.Above or LightRole.Behind ? $"flash {Role(light.Role)}" : Role(light.Role);
+    private static string Name(LightRole role) => role is LightRole.Below or LightRole.Above or LightRole.Behind ? $"flash {Role(role)}" : Role(role);
 
     private static string Role(LightRole role) => MemberText.Of(role);
 }

@@ -36,7 +36,7 @@ public static class WarningText
         ? "Nothing in the kit helps at this framing."
         : $"Against it: {AdviceText.Of(exposure, advice)}{(Left(against.Seen, advice.Promise) is { } left ? $", which leaves {Tenths(left)}" : "")}.";
 
-    private static Stops? Left(Symptom seen, ExposurePlan promise) => seen == Symptom.EatenEdges ? promise.EdgeSpill?.Strongest.AgainstKey : promise.Uplight;
+    private static Stops? Left(Symptom seen, Promise promise) => seen == Symptom.EatenEdges ? promise.EdgeSpill : promise.Uplight;
 
     private static string Tenths(Stops stops) => FormattableString.Invariant($"{stops.Value:+0.0;-0.0;0.0}");
 }

@@ -1,7 +1,6 @@
 using StudioKit.Field.Advice;
 using StudioKit.Kits;
 using StudioKit.Kits.SetUps;
-using StudioKit.Planning;
 using StudioKit.Planning.Advising;
 using StudioKit.Planning.Changes;
 using StudioKit.Sheets.Json;
@@ -60,5 +59,5 @@ internal static class PhotoReport
             .Texts("advice", sentences);
     }
 
-    private static bool IsOfSheet(LightPlan light) => light.Role.IsBackground();
+    private static bool IsOfSheet(PromisedLight light) => light.Role.IsBackground();
 }

@@ -89,9 +89,10 @@ internal sealed class FrameAdviser(Replanner replanner, ExposurePlan now)
             yield break;
         }
 
-        if (IsRight(here))
+        var asItIs = Promise.Of(here);
+        if (IsRight(asItIs))
         {
-            yield return new Advice(given, Seen(here, lessEven));
+            yield return new Advice(given, Seen(asItIs, lessEven));
         }
 
         var others = here.Verdict.Verdict == Verdict.Works ? Kept(state, here, below, shot) : [.. JustWhite(state, here), .. new MendingLadders(state, here).Cheapest()];
@@ -113,7 +114,7 @@ internal sealed class FrameAdviser(Replanner replanner, ExposurePlan now)
         ? [new KitChange.VeilLimit(now.SetUp, Veil.LimitWithRoom(replanner.SetUpOf(now).VeilLimit, lessEven))]
         : [];
 
-    private static ExposurePlan Seen(ExposurePlan promise, Stops lessEven) => lessEven.Value > 0
+    private static Promise Seen(Promise promise, Stops lessEven) => lessEven.Value > 0
         ? promise with { BrightestMargin = promise.BrightestMargin + lessEven, HighestMargin = promise.HighestMargin + lessEven }
         : promise;
 
@@ -123,9 +124,9 @@ internal sealed class FrameAdviser(Replanner replanner, ExposurePlan now)
         var (set, asked) = (PowerOf(shot, below.Place), PowerOf(here, below.Place));
         return set == asked || here.Iso != shot.Iso ? [] : Places(new DistanceTable(state, here).Of(here.Lights.First(light => light.Place == below.Place)).ToList(), set)
             .Select(distance => (ValueList<KitChange>)[new KitChange.Move(here.SetUp, below.Place, distance)])
-            .Select(changes => (Changes: changes, Promise: state.Plan(here, changes)))
-            .Where(tried => tried.Promise is { } promise && promise.Iso == here.Iso && PowerOf(promise, below.Place) == set && IsRight(promise))
-            .Select(tried => new Advice(tried.Changes, tried.Promise!)).Take(1);
+            .Select(changes => state.Plan(here, changes) is { } planned ? new Advice(changes, planned) : null).OfType<Advice>()
+            .Where(tried => tried.Promise is var promise && promise.Iso == here.Iso && promise.Lights.First(light => light.Place == below.Place).Power == set && IsRight(promise))
+            .Take(1);
     }
 
     // Between two planned distances the light changes evenly in stops; a little nearer first, since a little too much light does not show.
@@ -140,7 +141,7 @@ internal sealed class FrameAdviser(Replanner replanner, ExposurePlan now)
     private static FlashPower PowerOf(ExposurePlan exposure, int place) => exposure.Lights.First(light => light.Place == place).Power;
 
     // White all over, and no brighter anywhere than the veil allows.
-    private static bool IsRight(ExposurePlan promise) =>
+    private static bool IsRight(Promise promise) =>
         promise is { IsUsable: true, WhiteMargin: { } darkest, BrightestMargin: { } brightest, HighestMargin: { } highest }
         && darkest.Value >= -Same && brightest.Value <= highest.Value + Same;
 }

@@ -94,5 +94,5 @@ internal sealed class LightTable(Replanner replanner, ExposurePlan now)
             ? new Stops(step.Brightest.AtIso100 - works.Brightest.AtIso100)
             : null;
 
-    private static bool AsksForTheSame(ExposurePlan one, ExposurePlan other) => one.Verdict.Verdict == other.Verdict.Verdict && one.IsSetLike(other);
+    private static bool AsksForTheSame(Promise one, Promise other) => one.Verdict.Verdict == other.Verdict.Verdict && one.IsSetLike(other);
 }

@@ -45,7 +45,7 @@ internal sealed class MendingLadders(Replanner replanner, ExposurePlan now)
     }
 
     // Two ways to the same settings are one piece of advice; a steadier camera leaves the settings and takes the smear.
-    private static bool ComesToTheSame(ExposurePlan one, ExposurePlan other) => one.IsSetLike(other) && one.Sharpness.SmearPixels == other.Sharpness.SmearPixels;
+    private static bool ComesToTheSame(Promise one, Promise other) => one.IsSetLike(other) && one.SmearPixels == other.SmearPixels;
 
     // The smallest step that works; where none of the kind does, the smallest that brings it to the edge.
     private Advice? First(IEnumerable<ValueList<KitChange>> ladder)

@@ -66,8 +66,8 @@ internal static class AdviceJson
             .Stops("ambientLevel", promise.AmbientLevel)
             .Stops("backgroundLevel", promise.BackgroundLevel)
             .Stops("uplightAgainstKey", promise.Uplight)
-            .Stops("edgeSpillAgainstKey", promise.EdgeSpill?.Strongest.AgainstKey)
-            .Number("smearPixels", promise.Sharpness.SmearPixels)
+            .Stops("edgeSpillAgainstKey", promise.EdgeSpill)
+            .Number("smearPixels", promise.SmearPixels)
             .Number("firstFrameRight", promise.Verdict.FirstFrame));
     }
 }

@@ -108,7 +108,7 @@ public sealed class EdgeSpillPlanTests
         var (now, advice) = Advice("width: 400 mm, height: 400 mm", "background-distance: 2 cm", "2/3 stop");
 
         advice.Changes.Should().AllBeOfType<KitChange.TargetMargin>();
-        (now.EdgeSpill!.Strongest.AgainstKey - advice.Promise.EdgeSpill!.Strongest.AgainstKey).Value.Should().BeApproximately(1.0 / 3, 1e-6, "a click of the dial");
+        (now.EdgeSpill!.Strongest.AgainstKey - advice.Promise.EdgeSpill!.Value).Value.Should().BeApproximately(1.0 / 3, 1e-6, "a click of the dial");
         advice.Promise.WhiteMargin!.Value.Value.Should().BeGreaterThanOrEqualTo(-Same);
     }
 
@@ -123,7 +123,7 @@ public sealed class EdgeSpillPlanTests
 
         advice.Changes[0].Should().BeOfType<KitChange.Background>().Which.Distance.Centimeters.Should().BeGreaterThan(2);
         advice.Changes.OfType<KitChange.RecutUpright>().Select(cut => cut.Width.Millimeters > 110 && cut.Height.Millimeters >= 250).Should().Equal(larger ? [true] : []);
-        advice.Promise.EdgeSpill!.Strongest.AgainstKey.Value.Should().BeLessThan(now.EdgeSpill!.Strongest.AgainstKey.Value - 0.3);
+        advice.Promise.EdgeSpill!.Value.Value.Should().BeLessThan(now.EdgeSpill!.Strongest.AgainstKey.Value - 0.3);
     }
 
     // A sheet of 40 cm × 40 cm where 17 cm × 27 cm would do.

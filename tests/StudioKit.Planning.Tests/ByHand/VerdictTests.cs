@@ -64,7 +64,7 @@ public sealed class VerdictTests
         exposure.Sharpness.FinestDetail.Should().BeGreaterThan(exposure.Sharpness.StillDetail * 3);
         var mending = plan.Advice.Of(exposure).Mending;
         mending.Should().Contain(change => change.Changes.OfType<Changes.KitChange.Rest>().Any(), "a tripod is in the bag");
-        mending.Should().OnlyContain(change => change.Promise.Verdict.Verdict < Verdict.DoesNotWork && change.Promise.Sharpness.SmearPixels < exposure.Sharpness.SmearPixels / 2);
+        mending.Should().OnlyContain(change => change.Promise.Verdict.Verdict < Verdict.DoesNotWork && change.Promise.SmearPixels < exposure.Sharpness.SmearPixels / 2);
     }
 
     // At its lowest power the flash is too strong from so near, and the hand smears: neither a shorter time nor a step back is enough alone.

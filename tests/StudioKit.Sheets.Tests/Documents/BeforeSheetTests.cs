@@ -58,7 +58,7 @@ public sealed class BeforeSheetTests
     [Fact]
     public void A_warning_of_eaten_edges_says_what_the_plan_turns_against_it()
     {
-        var left = Close.Advice.Against(Exposure, Symptom.EatenEdges)!.Advice!.Promise.EdgeSpill!.Strongest.AgainstKey;
+        var left = Close.Advice.Against(Exposure, Symptom.EatenEdges)!.Advice!.Promise.EdgeSpill!.Value;
 
         Wording.WarningText.Of(Exposure, Close.Advice).Should().ContainSingle().Which.Should().Contain("it eats edges (common practice). Against it: ")
             .And.Contain(FormattableString.Invariant($"which leaves {left.Value:+0.0;-0.0}"));

@@ -46,7 +46,7 @@ public sealed class LightStatedTests
         white.Warnings.Should().ContainSingle();
         var less = Glowing.Advice.Of(white).Symptoms.Single(symptom => symptom.Seen == Planning.Changes.Symptom.EatenLegs).Advice!.Promise;
 
-        Text(LightSheet.Make(Glowing, Pages.Stamp, new PageSetup(Paper.A4))).Should().Contain("it eats legs and hairs (common practice). Against it: flash below to " + less.Lights[0].PowerText)
+        Text(LightSheet.Make(Glowing, Pages.Stamp, new PageSetup(Paper.A4))).Should().Contain("it eats legs and hairs (common practice). Against it: flash below to " + less.Lights[0].Mark.Nominal)
             .And.Contain(FormattableString.Invariant($"which leaves {less.Uplight!.Value.Value:+0.0}"));
     }
 

@@ -11,7 +11,7 @@ internal static class CardTelling
         exposure.SetUp, exposure.Framing.Name, string.Join(" + ", exposure.Framing.Accessories),
         exposure.Aperture.Nominal, exposure.Shutter.Nominal, exposure.Iso.Nominal,
         [.. exposure.Lights.Select(Light)],
-        StandingOf(exposure), VerdictText.FirstFrame(exposure), VerdictText.Missed(exposure),
+        StandingOf(exposure.Verdict), VerdictText.FirstFrame(exposure), VerdictText.Missed(exposure),
         exposure is { WhiteMargin: { } darkest, BrightestMargin: { } brightest } ? StopText.Of(darkest, brightest) : "",
         Math.Round(exposure.Framing.LongestWhole.Millimeters, 1), exposure.Subjects,
         PlanFormat.GiveOrTake(exposure.Framing.WorkingDistance, exposure.Framing.WorkingDistanceUncertainty), [.. exposure.TestSteps.Select(step => TestStepText.Of([step]))]);
@@ -19,7 +19,7 @@ internal static class CardTelling
     private static CardLight Light(LightPlan light) => new(light.Flash, RoleText.Word(light.Role), light.PowerText, DistanceFormat.Centimetres(light.Distance), light.Modifier ?? "");
 
     /// <summary>Whether an exposure holds.</summary>
-    public static Standing StandingOf(ExposurePlan exposure) => exposure.Verdict.Verdict switch
+    public static Standing StandingOf(ExposureVerdict verdict) => verdict.Verdict switch
     {
         Verdict.Works => Standing.Stands,
         Verdict.AtTheEdge => Standing.AtTheEdge,

@@ -20,7 +20,7 @@ internal static class SceneLightTelling
            let there = now.Ambient.AtIso100 + stops
            let step = steps.FirstOrDefault(step => step.Darkest.AtIso100 <= there + Same && there <= step.Brightest.AtIso100 + Same)
            where step is not null
-           select new SceneLightStep(stops, Words(stops, new ExposureValue(there)), Reads(now, step), LightStepText.Then(now, step), CardTelling.StandingOf(step.Advice.Promise)),
+           select new SceneLightStep(stops, Words(stops, new ExposureValue(there)), Reads(now, step), LightStepText.Then(now, step), CardTelling.StandingOf(step.Advice.Promise.Verdict)),
     ];
 
     private static string Words(int stops, ExposureValue light)
