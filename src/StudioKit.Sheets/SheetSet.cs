@@ -73,11 +73,16 @@ public static class SheetSet
 
     private static Stamp StampOf(Plan plan, SheetOptions options) => new(plan.Kit.Name, plan.ContentHash, options.Date) { Corrected = plan.Corrections?.Date };
 
-    private static SheetFile Pdf(string name, LaidDocument laid) => new(name, PdfWriter.Write(laid.Document), [.. laid.Problems, .. MissingLetters.In(laid.Document)])
+    private static SheetFile Pdf(string name, LaidDocument laid)
     {
-        Pages = laid.Document.Pages.Count,
-        BothSides = laid.Document.Sides != PrintedSides.One,
-    };
+        var missing = new MissingLetters();
+        var content = PdfWriter.Write(laid.Document, missing);
+        return new SheetFile(name, content, [.. laid.Problems, .. missing.Told])
+        {
+            Pages = laid.Document.Pages.Count,
+            BothSides = laid.Document.Sides != PrintedSides.One,
+        };
+    }
 
     private static IReadOnlyList<SheetFile> Pages(NamedChapter named, Stamp stamp) =>
         [.. named.Chapter.Alone(stamp).Document.Pages.Select((page, i) => new SheetFile(FormattableString.Invariant($"{named.FileName}-{i + 1}.svg"), SvgWriter.Write(page), []))];

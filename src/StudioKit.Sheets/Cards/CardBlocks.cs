@@ -14,6 +14,9 @@ namespace StudioKit.Sheets.Cards;
 /// <summary>What each block of a card's template becomes for one exposure.</summary>
 internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, CardPlace Place, Stamp Stamp)
 {
+    // A card is laid out several times to find its type size; the code stays the same.
+    private readonly Lazy<SettingsCode> _code = new(() => new SettingsCode(SettingsText.Of(Exposure, Stamp)));
+
     /// <summary>Whether the features that decide what its subjects are can be seen.</summary>
     public IReadOnlyList<FeaturePlan> Features { get; init; } = [];
 
@@ -109,7 +112,7 @@ internal sealed record CardBlocks(ExposurePlan Exposure, CardAdvice Advice, Card
             : [new DistancePowerTable(Advice.Distances[0], type.Small), new Paragraph("The other flashes' powers at other distances: plots of the plan report.", Math.Max(type.Small, TypeScale.Smallest))],
         CardBlock.LightChanges => Advice.WhenLightChanges.Count == 0 ? [] : [LightChanges.Of(Exposure, Advice.WhenLightChanges, type.Small)],
         CardBlock.Patches => [new ScalePatches()],
-        CardBlock.SettingsCode => [new SettingsCode(SettingsText.Of(Exposure, Stamp))],
+        CardBlock.SettingsCode => [_code.Value],
         _ => [],
     };
 

@@ -24,7 +24,7 @@ internal static class CardImposition
         var sheets = cards.Chunk(grid.PerPage).ToList();
         var duplex = cards.Any(card => card.Back is not null);
         var pages = sheets.Count * (duplex ? 2 : 1);
-        return new Chapter(title, pages, run => new MadePages(pages, i => Side(grid, template, sheets, i, duplex, stamp, run)), []);
+        return new Chapter(title, pages, run => [.. Enumerable.Range(0, pages).Select(i => Side(grid, template, sheets, i, duplex, stamp, run))], []);
     }
 
     private static Page Side(CardGrid grid, CardTemplate template, List<Card[]> sheets, int index, bool duplex, Stamp stamp, PageRun run)
@@ -38,11 +38,12 @@ internal static class CardImposition
     private static Page FrontPage(CardGrid grid, Card[] cards, Label foot) => new(
         grid.Page.Width,
         grid.Page.Height,
+        new DrawnAnew(() =>
         [
             .. cards.SelectMany((card, i) => card.Front.Under(grid.Front(i)).Marks),
             .. cards.SelectMany((_, i) => CropMarks(grid.Slot(i)).Select(mark => mark with { Tag = Tag.CutMark })),
             foot,
-        ])
+        ]))
     {
         Bookmarks = [.. cards.Select((card, i) => new Bookmark(card.Front.Title, 1, grid.Slot(i).Top))],
     };
@@ -50,11 +51,12 @@ internal static class CardImposition
     private static Page BackPage(CardGrid grid, Card[] cards, Label foot) => new(
         grid.Page.Width,
         grid.Page.Height,
+        new DrawnAnew(() =>
         [
             .. cards.SelectMany((card, i) => card.Back is null ? [] : card.Back.Under(grid.Back(i)).Marks),
             .. cards.SelectMany((_, i) => CropMarks(grid.BackSlot(i)).Select(mark => mark with { Tag = Tag.CutMark })),
             foot,
-        ]);
+        ]));
 
     private static IEnumerable<Line> CropMarks(Bounds card)
     {

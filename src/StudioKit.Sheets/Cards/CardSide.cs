@@ -71,7 +71,7 @@ internal sealed record CardSide(CardTemplate Template, Stamp Stamp, bool IsBack,
     public Drawing Finish(string title, string description, IReadOnlyList<Primitive> marks) => new(
         title,
         description,
-        [.. HasRule ? MillimetreRule.Marks(Width, Height, atRight: IsBack) : [], .. TabMarks(), .. HoleMarks(), .. marks, Foot()]);
+        new DrawnAnew(() => [.. HasRule ? MillimetreRule.Marks(Width, Height, atRight: IsBack) : [], .. TabMarks(), .. HoleMarks(), .. marks, Foot()]));
 
     private IEnumerable<Primitive> TabMarks() =>
         Tab?.Marks(IsBack ? 0 : Width, IsBack ? -1 : 1, Margin, Math.Max(BelowHole, Margin), Height - Margin - FootHeight) ?? [];

@@ -204,27 +204,30 @@ internal sealed class ExposureCard
     }
 
     // Where a flash shows in a cover is said where nothing has to leave the side for it.
-    private static IReadOnlyList<Primitive>? InSomeWords(CardBlocks blocks, Func<CardBlocks, IReadOnlyList<Primitive>?> fitting) =>
+    private static DrawnAnew? InSomeWords(CardBlocks blocks, Func<CardBlocks, DrawnAnew?> fitting) =>
         fitting(blocks) ?? (blocks.Cover is null ? null : fitting(blocks with { SaysWhatShows = false }));
 
     // At the largest size of type that the side has room for.
-    private IReadOnlyList<Primitive>? Fitting(CardSide side, Func<CardType, IReadOnlyList<Block>> blocks)
+    private DrawnAnew? Fitting(CardSide side, Func<CardType, IReadOnlyList<Block>> blocks)
     {
         // What does not fit at the least size fits at none; between them the largest that fits is found by halving.
-        var (marks, low, high) = (At(Shares.Length - 1), 0, Shares.Length - 1);
-        while (marks is not null && low < high)
+        var (low, high) = (0, Shares.Length - 1);
+        if (!FitsAt(high))
+        {
+            return null;
+        }
+
+        while (low < high)
         {
             var middle = (low + high) / 2;
-            (marks, low, high) = At(middle) is { } larger ? (larger, low, middle) : (marks, middle + 1, high);
+            (low, high) = FitsAt(middle) ? (low, middle) : (middle + 1, high);
         }
 
-        return marks;
+        return new DrawnAnew(() => At(high).Marks);
 
-        IReadOnlyList<Primitive>? At(int share)
-        {
-            var (bottom, drawn) = side.Stack(blocks(Type(Shares[share])));
-            return side.Holds(bottom) ? drawn : null;
-        }
+        bool FitsAt(int share) => side.Holds(At(share).Bottom);
+
+        (double Bottom, IReadOnlyList<Primitive> Marks) At(int share) => side.Stack(blocks(Type(Shares[share])));
     }
 
     private CardSide Side(bool isBack, IReadOnlyList<CardBlock> blocks) => new(_template, _stamp, isBack, blocks.Contains(CardBlock.Rule)) { Tab = _tab };

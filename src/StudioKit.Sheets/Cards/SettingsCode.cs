@@ -10,11 +10,7 @@ internal sealed record SettingsCode(string Text) : Block
     /// <summary>Side of a module, which an office printer and a telephone both resolve [mm].</summary>
     public const double Module = 0.4;
 
-    // A card is laid out several times to find its type size; the code stays the same.
-    private readonly Lazy<List<System.Collections.BitArray>> _matrix = new(() => KnownMatrix(Text));
-
-    [ThreadStatic]
-    private static (string Text, List<System.Collections.BitArray> Matrix)? _last;
+    private readonly Lazy<List<System.Collections.BitArray>> _matrix = new(() => MatrixOf(Text));
 
     /// <summary>Width and height, quiet zone included [mm].</summary>
     public double Side => _matrix.Value.Count * Module;
@@ -25,16 +21,6 @@ internal sealed record SettingsCode(string Text) : Block
     {
         var left = Math.Max(0, width - Side);
         return Layout.Fit.WholeOrNothing(this, "The code", Side, height, () => [.. new Drawing("A square code", "It holds the settings of this card as text", [.. _matrix.Value.SelectMany((row, y) => Runs(row, y, left))]).AsFigure()]);
-    }
-
-    private static List<System.Collections.BitArray> KnownMatrix(string text)
-    {
-        if (_last is not { } last || last.Text != text)
-        {
-            _last = last = (text, MatrixOf(text));
-        }
-
-        return last.Matrix;
     }
 
     // QRCoder's matrix brings the quiet zone along.

@@ -1,25 +1,17 @@
-using StudioKit.Sheets.Drawings;
 using StudioKit.Sheets.Fonts;
-using StudioKit.Sheets.Layout;
 
 namespace StudioKit.Sheets.Pdf;
 
-/// <summary>Tells which letters of a document are printed as a sign for a missing letter.</summary>
-internal static class MissingLetters
+/// <summary>Notes, while a document is written, which of its letters are printed as a sign for a missing letter.</summary>
+internal sealed class MissingLetters
 {
-    /// <summary>One sentence for a document, none where all letters are printed.</summary>
-    public static IReadOnlyList<string> In(PagedDocument document)
-    {
-        var missing = document.Pages.SelectMany(page => page.Marks).Select(TextOf).SelectMany(PrintableText.Missing).Distinct().ToList();
-        return missing.Count == 0
-            ? []
-            : [$"No bundled font prints {string.Join(", ", missing.Select(PrintableText.Name))}; {TextMeter.Replacement} stands in the place of each."];
-    }
+    private readonly List<string> _missing = [];
 
-    private static string TextOf(Primitive mark) => mark switch
-    {
-        Label label => label.Text,
-        Dimension dimension => dimension.Text,
-        _ => "",
-    };
+    /// <summary>One sentence for all that was noted, none where all letters are printed.</summary>
+    public IReadOnlyList<string> Told => _missing.Count == 0
+        ? []
+        : [$"No bundled font prints {string.Join(", ", _missing.Select(PrintableText.Name))}; {TextMeter.Replacement} stands in the place of each."];
+
+    /// <summary>Looks at a text that is printed.</summary>
+    public void Note(string text) => _missing.AddRange(PrintableText.Missing(text).Where(letter => !_missing.Contains(letter)));
 }

@@ -13,11 +13,10 @@ internal sealed class PdfCanvas : IDisposable
     private readonly XGraphics _graphics;
     private readonly Dictionary<(FontFace Face, double Size, bool Slanted), XFont> _fonts;
 
-    public PdfCanvas(PdfPage page, Dictionary<(FontFace Face, double Size, bool Slanted), XFont> fonts)
-    {
-        _graphics = XGraphics.FromPdfPage(page);
-        _fonts = fonts;
-    }
+    private readonly MissingLetters? _missing;
+
+    public PdfCanvas(PdfPage page, Dictionary<(FontFace Face, double Size, bool Slanted), XFont> fonts, MissingLetters? missing) =>
+        (_graphics, _fonts, _missing) = (XGraphics.FromPdfPage(page), fonts, missing);
 
     public void Dispose() => _graphics.Dispose();
 
@@ -126,6 +125,7 @@ internal sealed class PdfCanvas : IDisposable
 
     private void DrawLabel(Label label)
     {
+        _missing?.Note(label.Text);
         var start = label.Baseline();
         var state = label.Turn == 0 ? null : _graphics.Save();
         if (state is not null)

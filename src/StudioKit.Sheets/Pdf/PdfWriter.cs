@@ -13,7 +13,10 @@ internal static class PdfWriter
 
     private const double PointsPerMillimetre = 72 / 25.4;
 
-    public static byte[] Write(PagedDocument paged)
+    /// <summary>Writes a document.</summary>
+    /// <param name="paged">Its pages; the marks of each are asked for once.</param>
+    /// <param name="missing">Where letters are noted that no bundled font prints; nowhere where left out.</param>
+    public static byte[] Write(PagedDocument paged, MissingLetters? missing = null)
     {
         BundledFontResolver.Install();
         using var document = new PdfDocument();
@@ -23,7 +26,7 @@ internal static class PdfWriter
         var pages = new List<Page>();
         foreach (var page in paged.Pages)
         {
-            AddPage(document, page, fonts, structure);
+            AddPage(document, page, fonts, missing, structure);
             pages.Add(page with { Marks = [] });
         }
 
@@ -71,13 +74,13 @@ internal static class PdfWriter
         preferences.Elements.SetBoolean("/PickTrayByPDFSize", true);
     }
 
-    private static void AddPage(PdfDocument document, Page page, Dictionary<(FontFace Face, double Size, bool Slanted), XFont> fonts, PdfStructure structure)
+    private static void AddPage(PdfDocument document, Page page, Dictionary<(FontFace Face, double Size, bool Slanted), XFont> fonts, MissingLetters? missing, PdfStructure structure)
     {
         var target = document.AddPage();
         target.Width = XUnit.FromMillimeter(page.WidthMm);
         target.Height = XUnit.FromMillimeter(page.HeightMm);
         structure.Begin(target);
-        using (var canvas = new PdfCanvas(target, fonts))
+        using (var canvas = new PdfCanvas(target, fonts, missing))
         {
             PageMarks.Draw(page, canvas, structure);
         }
