@@ -10,7 +10,7 @@ namespace StudioKit.Cli;
 internal static class Planner
 {
     // Planning itself knows only a quick first fit, as it must run without native libraries.
-    private static readonly PlanningServices Services = new()
+    public static PlanningServices Services { get; } = new()
     {
         Bars = new FirstFitThenSearchBars(new OptimalBarCutPlanner()),
         Sheets = new FirstFitThenSearchSheets(new OptimalSheetCutPlanner()),

@@ -25,6 +25,7 @@ internal static class StudioKitCommand
         ("words", WordsCommand.Create),
         ("plan", PlanCommand.Create),
         ("sheets", SheetsCommand.Create),
+        ("explore", ExploreCommand.Create),
         ("optics", OpticsCommand.Create),
         ("exposure", ExposureCommand.Create),
         ("light", LightCommand.Create),

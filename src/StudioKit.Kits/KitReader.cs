@@ -9,6 +9,9 @@ namespace StudioKit.Kits;
 /// <summary>Reads kit files, and says everything that is wrong with one at once.</summary>
 public static class KitReader
 {
+    /// <summary>Most bytes that a kit's text may have [1].</summary>
+    public const int MostBytes = KitLimits.Bytes;
+
     /// <summary>Reads a kit file; a folder <c>parts</c> beside it wins over the parts that come with StudioKit.</summary>
     /// <param name="path">Path of the file.</param>
     /// <returns>The kit, or the diagnostics that stand in its way.</returns>

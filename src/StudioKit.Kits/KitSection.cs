@@ -2,6 +2,7 @@ using StudioKit.Kits.Cameras;
 using StudioKit.Kits.Carrying;
 using StudioKit.Kits.Covers;
 using StudioKit.Kits.Description;
+using StudioKit.Kits.Exploring;
 using StudioKit.Kits.Lighting;
 using StudioKit.Kits.Session;
 using StudioKit.Kits.SetUps;
@@ -45,6 +46,7 @@ internal static class KitSection
         .Within("session", SessionSections.Session, "How long the steps of a session take.", (kit, value) => kit with { Session = value }, kit => kit.Session)
         .Within("site", SessionSections.Site, "Light, wind and ground of the place.", (kit, value) => kit with { Site = value }, kit => kit.Site)
         .Within("stock", StockSections.Stock, "Pipe lengths and sheets on hand or to buy.", (kit, value) => kit with { Stock = value }, kit => kit.Stock)
+        .Within("explore", ExploreSections.Explore, "What the kit leaves open, and how its designs are compared.", (kit, value) => kit with { Explore = value })
         .Check(UprightCarriers.Check)
         .Check(UprightSections.Held);
 

@@ -1,6 +1,7 @@
 using StudioKit.Kits.Cameras;
 using StudioKit.Kits.Carrying;
 using StudioKit.Kits.Covers;
+using StudioKit.Kits.Exploring;
 using StudioKit.Kits.Lighting;
 using StudioKit.Kits.Session;
 using StudioKit.Kits.SetUps;
@@ -88,6 +89,9 @@ public sealed record KitSpec
 
     /// <summary>Pipe lengths and sheets on hand or to buy.</summary>
     public StockSpec Stock { get; init; } = new();
+
+    /// <summary>What is left open, and how designs are compared; none where the kit does not say.</summary>
+    public ExploreSpec? Explore { get; init; }
 
     /// <summary>Subjects of a set-up.</summary>
     /// <param name="setUp">The set-up.</param>

@@ -1,3 +1,4 @@
+using StudioKit.Physics;
 using StudioKit.Planning;
 using StudioKit.Planning.Checks;
 
@@ -11,6 +12,15 @@ public static class CheckText
     {
         ArgumentNullException.ThrowIfNull(check);
         return CheckNames.Of(check);
+    }
+
+    /// <summary>What is checked by a check of a kind, e.g. "Panel size".</summary>
+    /// <param name="kind">The kind.</param>
+    /// <param name="parts">What it is about.</param>
+    public static string Name(PlanCheckKind kind, ValueList<string> parts)
+    {
+        ArgumentNullException.ThrowIfNull(parts);
+        return CheckNames.Of(kind, parts);
     }
 
     /// <summary>What is asked, with its unit.</summary>

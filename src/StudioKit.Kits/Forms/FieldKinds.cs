@@ -1,4 +1,5 @@
 using StudioKit.Kits.Description;
+using StudioKit.Kits.Exploring;
 using StudioKit.Kits.Quantities;
 
 namespace StudioKit.Kits.Forms;
@@ -6,13 +7,13 @@ namespace StudioKit.Kits.Forms;
 /// <summary>Sorts the kinds of values by what a form does with them.</summary>
 internal static class FieldKinds
 {
-    private static readonly ValueKind[] Texts = [Kinds.Name, Kinds.Distribution, Kinds.Sentence, Kinds.Currency, Kinds.RadioGroup, DayText.Date];
+    private static readonly ValueKind[] Texts = [Kinds.Name, Kinds.Distribution, Kinds.Sentence, Kinds.Currency, Kinds.RadioGroup, DayText.Date, ExploreSections.KeyPath, ExploreSections.Written];
     private static readonly ValueKind[] Numbers = [Kinds.Ratio, Kinds.Factor, Kinds.Plain, Kinds.Price];
     private static readonly ValueKind[] Sizes = [Kinds.Size, Kinds.SensorSize, Kinds.SheetSize, Kinds.Box, Kinds.Pixels];
     private static readonly ValueKind[] Ranges = [Kinds.Apertures, Kinds.Isos, Kinds.Lights, Kinds.Hours, DayText.Active];
 
     private static readonly ValueKind[] Settings =
-        [DayText.Latitude, DayText.Longitude, DownhillText.Kind, Kinds.Stops, Kinds.FNumber, Kinds.FNumberOrBest, Kinds.Shutter, Kinds.Iso, Kinds.Power, Kinds.GuideNumber, Kinds.ExposureValue, Kinds.Magnification];
+        [DayText.Latitude, DayText.Longitude, DownhillText.Kind, Kinds.Stops, Kinds.FNumber, Kinds.FNumberOrBest, Kinds.Shutter, Kinds.Iso, Kinds.Power, Kinds.GuideNumber, Kinds.ExposureValue, Kinds.Magnification, ExploreSections.Limit];
 
     public static FieldKind Of(KeyFacts facts) => facts.Kind is not { } kind ? FieldKind.Group
         : facts.RefersTo is not null ? FieldKind.Name

@@ -67,12 +67,20 @@ internal static class PlotDrawing
     /// <param name="model">The plot.</param>
     /// <param name="title">What it shows, in a few words.</param>
     /// <param name="description">The same for someone who cannot see it.</param>
-    public static Drawing Of(PlotModel model, string title, string description)
+    public static Drawing Of(PlotModel model, string title, string description) => Of(model, title, description, WidthMm, HeightMm);
+
+    /// <summary>Paints the plot into a drawing of a size.</summary>
+    /// <param name="model">The plot.</param>
+    /// <param name="title">What it shows, in a few words.</param>
+    /// <param name="description">The same for someone who cannot see it.</param>
+    /// <param name="widthMm">Width [mm].</param>
+    /// <param name="heightMm">Height [mm].</param>
+    public static Drawing Of(PlotModel model, string title, string description, double widthMm, double heightMm)
     {
         var context = new DrawingRenderContext();
         var plot = (IPlotModel)model;
         plot.Update(updateData: true);
-        plot.Render(context, new OxyRect(0, 0, WidthMm / DrawingRenderContext.MillimetresPerUnit, HeightMm / DrawingRenderContext.MillimetresPerUnit));
+        plot.Render(context, new OxyRect(0, 0, widthMm / DrawingRenderContext.MillimetresPerUnit, heightMm / DrawingRenderContext.MillimetresPerUnit));
         return new Drawing(title, description, context.Marks);
     }
 }

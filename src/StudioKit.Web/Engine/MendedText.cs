@@ -33,18 +33,10 @@ internal static class MendedText
         return text;
     }
 
+    // A quantity is written in the unit that stands there.
     private static KitEditResult Written(KitText text, KitSetting setting) => (setting.Value, text.Find(setting.Path)) switch
     {
-        (null, null) => new KitEditResult(text, text, TextEdit.None, null),
-        (null, _) => text.Remove(setting.Path),
         (KitValue.Scalar to, { Value: KitValue.Scalar now }) => text.Set(setting.Path, WrittenQuantity.Like(now.Text, to.Text)),
-        (KitValue.Section entry, null) when setting.Path.EndsWith(']') => Added(text, setting.Path, entry),
-        _ => text.Set(setting.Path, setting.Value),
+        _ => SettingWriter.Write(text, setting),
     };
-
-    private static KitEditResult Added(KitText text, string path, KitValue entry)
-    {
-        var bracket = path.LastIndexOf('[');
-        return text.Insert(path[..bracket], int.Parse(path[(bracket + 1)..^1], System.Globalization.CultureInfo.InvariantCulture), entry);
-    }
 }

@@ -1,0 +1,146 @@
+using System.Text.Json;
+using StudioKit.Kits;
+using StudioKit.Planning;
+using StudioKit.Planning.Tables;
+
+namespace StudioKit.Cli.Tests.Commands;
+
+public sealed class ExploreCommandTests : IDisposable
+{
+    private const string Kit =
+        """
+        kit: Cottongrass mire
+        camera: {name: body, sensor: 36 mm x 24 mm, flash-sync: 1/200 s, iso: 100 to 6400, mass: 700 g}   # its strap left out
+        lenses:
+          - {name: rush 60, focal-length: 60 mm, aperture: f/2.8 to f/32, largest-magnification: 1:1, magnifications: [1:2], mass: 300 g, front-diameter: 5 mm}
+        flashes:
+          - {name: one, guide-number: "32 m @ ISO 100, 35 mm", head: 10 mm x 10 mm, mass: 300 g}
+          - {name: two, guide-number: "32 m @ ISO 100, 35 mm", head: 10 mm x 10 mm, mass: 300 g}
+        panel: {transmittance: 0.5, underside-reflectance: 0, width: 500 mm, depth: 400 mm}
+        frame: {height: 500 mm}
+        site: {ground-reflectance: 0, outdoor-correction: 0 stops, ambient: EV 0, hand-speed: 0 m/s, wind: Beaufort 2}
+        set-ups:
+          - name: white
+            kind: white-background
+            aperture: f/16
+            shutter: 1/200 s
+            iso: 400
+            camera-pitch: 90°
+            lights:
+              - {flash: one, role: below, distance: 45 cm}
+              - {flash: two, role: above, distance: 40 cm}
+        explore:
+          measures: [mass, wind]
+          choices:
+            - {name: width, key: panel.width, values: [460 mm, 500 mm]}
+            - {name: thickness, key: panel.thickness, values: [3 mm, 5 mm]}
+
+        """;
+
+    private readonly TemporaryFolder _folder = new();
+
+    public ExploreCommandTests() => File.WriteAllText(_folder.File("kit.yaml"), Kit);
+
+    public void Dispose() => _folder.Dispose();
+
+    [Fact]
+    public void A_kit_that_is_taken_is_written_with_its_comments_and_plans_to_the_figures_that_were_shown()
+    {
+        var shown = Json("--json").GetProperty("designs").EnumerateArray().ToList();
+
+        var run = Explore("--take", "2", "--out", _folder.File("taken.yaml"));
+
+        run.ExitCode.Should().Be(0, run.Error);
+        var text = File.ReadAllText(_folder.File("taken.yaml"));
+        text.Should().Contain("# its strap left out");
+        var plan = KitPlanner.Plan(KitReader.Parse(text, "taken.yaml", PartsLibrary.Embedded));
+        plan.Pack.Total.Grams.Should().BeApproximately(shown[1].GetProperty("massG").GetDouble(), 0.5);
+        Explore("--take", shown[1].GetProperty("design").GetString()!, "--out", _folder.File("again.yaml")).ExitCode.Should().Be(0);
+        File.ReadAllText(_folder.File("again.yaml")).Should().Be(text);
+    }
+
+    [Fact]
+    public void The_kit_that_is_explored_is_never_replaced_and_another_file_only_when_asked()
+    {
+        Explore("--take", "1", "--out", _folder.File("kit.yaml"), "--force").ExitCode.Should().Be(3);
+        File.ReadAllText(_folder.File("kit.yaml")).Should().Be(Kit);
+
+        File.WriteAllText(_folder.File("mine.yaml"), "mine");
+        Explore("--take", "1", "--out", _folder.File("mine.yaml")).ExitCode.Should().Be(3);
+        File.ReadAllText(_folder.File("mine.yaml")).Should().Be("mine");
+    }
+
+    [Fact]
+    public void Table_csv_and_json_show_the_same_designs()
+    {
+        var document = Json("--json");
+        var rows = CsvText.Read(Explore("--csv").Output);
+        var table = Explore().Output;
+
+        var codes = document.GetProperty("designs").EnumerateArray().Select(design => design.GetProperty("design").GetString()).ToList();
+        codes.Should().HaveCountGreaterThan(1);
+        rows.Skip(2).Select(row => row[1].Text).Should().Equal(codes);
+        table.Should().ContainAll(codes).And.Contain("saves").And.Contain("4 of 4 designs were tried").And.Contain("Which choice matters");
+        document.GetProperty("search").GetProperty("complete").GetBoolean().Should().BeTrue();
+    }
+
+    [Fact]
+    public void The_lightest_is_one_line_and_a_limit_that_none_keeps_ends_with_one()
+    {
+        var lightest = Explore("--lightest");
+        var none = Explore("--lightest", "--limit", "mass 1 kg");
+
+        lightest.ExitCode.Should().Be(0, lightest.Error);
+        lightest.Output.Trim().Split('\n').Should().ContainSingle().Which.Should().StartWith("3.72 kg: width: 460 mm");
+        none.ExitCode.Should().Be(1);
+        none.Output.Should().BeEmpty();
+        none.Error.Should().Contain("The best that stand, each by itself: mass carried 3.72 kg");
+    }
+
+    [Fact]
+    public void Designs_are_drawn_as_a_picture()
+    {
+        var run = Explore("--plot", _folder.File("designs.svg"));
+
+        run.ExitCode.Should().Be(0, run.Error);
+        File.ReadAllText(_folder.File("designs.svg")).Should().Contain("mass carried, kg").And.Contain("wind, m/s");
+    }
+
+    [Theory]
+    [InlineData("Did you mean 'mass'?", "--compare", "mas,wind")]
+    [InlineData("two to four measures", "--compare", "mass")]
+    [InlineData("no unit", "--limit", "mass 3")]
+    [InlineData("each ask for one design", "--lightest", "--cheapest")]
+    [InlineData("say where with --out", "--take", "1")]
+    [InlineData("say which design", "--out", "x.yaml")]
+    [InlineData("no figure for 'price'", "--cheapest")]
+    [InlineData("there is no design '77'", "--take", "77", "--out", "x.yaml")]
+    [InlineData("whole number from 1", "--most", "0")]
+    public void What_makes_no_sense_is_refused_with_what_would(string why, params string[] options)
+    {
+        var run = Explore(options);
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain(why);
+    }
+
+    [Fact]
+    public void A_choice_of_what_the_kit_has_not_is_told_with_its_line()
+    {
+        File.WriteAllText(_folder.File("kit.yaml"), Kit.Replace("panel.thickness", "panel.thick", StringComparison.Ordinal));
+
+        var run = Explore();
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain($"kit.yaml({Array.FindIndex(Kit.Split('\n'), line => line.Contains("name: thickness")) + 1},").And.Contain("'thick' is not a key of 'panel'");
+    }
+
+    private JsonElement Json(params string[] options)
+    {
+        var run = Explore(options);
+        run.ExitCode.Should().Be(0, run.Error);
+        return JsonDocument.Parse(run.Output).RootElement;
+    }
+
+    private CommandRun Explore(params string[] options) => CommandRun.Of(["explore", _folder.File("kit.yaml"), .. options]);
+}
