@@ -105,7 +105,7 @@ internal static class UsualChoices
             {
                 yield return Lengths($"{spec.Flash} below, {setUp.Name}", $"{path}.distance", spec.Distance, DistanceStep, LeastDistance);
             }
-            else if (kit.Modifiers.Count > 0 && setUp.Kind == SetUpKind.WhiteBackground)
+            else if (kit.Modifiers.Count > 0 && spec.Role == LightRole.Above)
             {
                 yield return new DesignChoiceSpec
                 {
