@@ -45,7 +45,7 @@ internal static class HandlingCardSides
         for (var i = 0; i < sides.Count && placed < blocks.Count; i++)
         {
             Block[] head = [Head(card, i, size, place), new DividingLine(Stroke.Thin)];
-            var count = Enumerable.Range(0, blocks.Count - placed + 1).Last(count => Holds(sides[i], [.. head, .. blocks.Skip(placed).Take(count)]));
+            var count = Enumerable.Range(0, blocks.Count - placed + 1).TakeWhile(count => count == 0 || Holds(sides[i], [.. head, .. blocks.Skip(placed).Take(count)])).Last();
             filled.Add(Side(card, sides[i], [.. head, .. blocks.Skip(placed).Take(count)]));
             placed += count;
         }

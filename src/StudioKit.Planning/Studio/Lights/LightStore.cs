@@ -9,9 +9,12 @@ internal sealed class LightStore
 {
     private static readonly PanelGrid Grid = new(24, 24);
 
-    private readonly Kept<(LightPanel Panel, LightSurround Bare), LightBox> _bare = new();
-    private readonly Kept<(LightPanel Panel, LightSurround Surround), LightBox> _boxes = new();
-    private readonly Kept<(LightBox Box, ValueList<Emitter> Flashes), LightMap> _maps = new();
+    // A box is megabytes of form factors, the light in it a few kilobytes: advice that moves a flash asks for the light of many boxes, and for hardly a box again.
+    private const int MostBoxes = 4;
+
+    private readonly Kept<(LightPanel Panel, LightSurround Bare), LatestBox> _latest = new(MostBoxes);
+    private readonly Kept<(LightPanel Panel, LightSurround Surround), LightBox> _boxes = new(MostBoxes);
+    private readonly Kept<(LightPanel Panel, LightSurround Surround, ValueList<Emitter> Flashes), LightMap> _maps = new();
     private readonly Kept<(LightMap Map, CameraView View), SeenPanel> _seen = new(512);
     private readonly Kept<LightScene, LitPanel> _lit = new();
     private readonly Func<LightScene, LightMap> _light;
@@ -30,15 +33,25 @@ internal sealed class LightStore
     public LightMap UnitMapOf(LightScene scene) => _light(scene);
 
     /// <summary>The box of a scene without problems, before a flash is put there.</summary>
-    public LightBox BoxOf(LightScene scene) => _boxes.Get((scene.Panel, scene.Surround), Framed);
+    public LightBox BoxOf(LightScene scene) => BoxOf(scene.Panel, scene.Surround);
 
     /// <summary>What a possible view sees of it.</summary>
     public SeenPanel SeenIn(LightMap unitMap, CameraView view) => _seen.Get((unitMap, view), static of => SeenPanel.Of(of.Map, of.View));
 
-    private LightMap Exact(LightScene scene) =>
-        _maps.Get((BoxOf(scene), [.. scene.Emitters.Select(flash => flash with { AxialIntensityTime = 1 })]), static of => of.Box.Illuminate(of.Flashes));
+    private LightBox BoxOf(LightPanel panel, LightSurround surround) => _boxes.Get((panel, surround), Framed);
 
-    // Another frame in the same box: only the pipes that were not there before are worked out.
-    private LightBox Framed((LightPanel Panel, LightSurround Surround) of) =>
-        _bare.Get((of.Panel, of.Surround with { Frame = [] }), static bare => LightBox.Prepare(bare.Panel, bare.Bare, Grid)).WithFrame(of.Surround.Frame);
+    private LightMap Exact(LightScene scene) =>
+        _maps.Get((scene.Panel, scene.Surround, [.. scene.Emitters.Select(flash => flash with { AxialIntensityTime = 1 })]), of => BoxOf(of.Panel, of.Surround).Illuminate(of.Flashes));
+
+    // Another frame in the same box: only the pipes that were not in the one before are worked out.
+    private LightBox Framed((LightPanel Panel, LightSurround Surround) of)
+    {
+        var latest = _latest.Get((of.Panel, of.Surround with { Frame = [] }), static bare => new LatestBox(LightBox.Prepare(bare.Panel, bare.Bare, Grid)));
+        return latest.Box = latest.Box.WithFrame(of.Surround.Frame);
+    }
+
+    private sealed class LatestBox(LightBox bare)
+    {
+        public LightBox Box { get; set; } = bare;
+    }
 }
