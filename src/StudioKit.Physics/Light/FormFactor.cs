@@ -20,40 +20,25 @@ public static class FormFactor
         return 4 / (2 * Math.PI) * ((a / p * Math.Atan(b / p)) + (b / q * Math.Atan(a / q)));
     }
 
-    /// <summary>Exchange area A₁·F₁₂ of any two rectangles in parallel planes with parallel sides [m²].</summary>
+    /// <summary>What one pair of corners gives to the exchange area A₁·F₁₂ of two rectangles in parallel planes with parallel sides [m²].</summary>
+    /// <param name="x">How far the corners are apart along one side [m].</param>
+    /// <param name="y">And along the other [m].</param>
+    /// <param name="c">Distance of the planes [m]; &gt; 0.</param>
     [Source("Howell", "configuration C-13, sum over sixteen corner pairs")]
-    internal static double ParallelExchange(
-        double x1, double x2, double y1, double y2, double u1, double u2, double v1, double v2, double distance)
-    {
-        double Column(double u, double v) =>
-            ParallelCorner(x2 - u, y2 - v, distance) - ParallelCorner(x1 - u, y2 - v, distance)
-            - ParallelCorner(x2 - u, y1 - v, distance) + ParallelCorner(x1 - u, y1 - v, distance);
-
-        return Column(u1, v1) - Column(u2, v1) - Column(u1, v2) + Column(u2, v2);
-    }
-
-    /// <summary>Exchange area of two rectangles in planes at right angles; x runs along the planes' common line [m²].</summary>
-    /// <remarks>The first spans y1 to y2 from the common line, the second z1 to z2.</remarks>
-    [Source("Howell", "configuration C-15, sum over sixteen corner pairs")]
-    internal static double PerpendicularExchange(
-        double x1, double x2, double y1, double y2, double u1, double u2, double z1, double z2)
-    {
-        double Column(double y, double z) =>
-            PerpendicularCorner(x2 - u1, y, z) - PerpendicularCorner(x1 - u1, y, z)
-            - PerpendicularCorner(x2 - u2, y, z) + PerpendicularCorner(x1 - u2, y, z);
-
-        return Column(y1, z1) - Column(y2, z1) - Column(y1, z2) + Column(y2, z2);
-    }
-
-    private static double ParallelCorner(double x, double y, double c)
+    internal static double ParallelCorner(double x, double y, double c)
     {
         var (p, q) = (Math.Sqrt((x * x) + (c * c)), Math.Sqrt((y * y) + (c * c)));
-        var sum = (y * p * Math.Atan(y / p)) + (x * q * Math.Atan(x / q))
-            - (c * c / 2 * Math.Log((x * x) + (y * y) + (c * c)));
+        var sum = (y * p * VectorMath.Atan(y / p)) + (x * q * VectorMath.Atan(x / q))
+            - (c * c / 2 * VectorMath.Log((x * x) + (y * y) + (c * c)));
         return sum / (2 * Math.PI);
     }
 
-    private static double PerpendicularCorner(double x, double y, double z)
+    /// <summary>The same of two rectangles in planes at right angles [m²].</summary>
+    /// <param name="x">How far the corners are apart along the planes' common line [m].</param>
+    /// <param name="y">How far the one is from that line [m].</param>
+    /// <param name="z">How far the other is [m].</param>
+    [Source("Howell", "configuration C-15, sum over sixteen corner pairs")]
+    internal static double PerpendicularCorner(double x, double y, double z)
     {
         var square = (y * y) + (z * z);
         var all = square + (x * x);
@@ -63,7 +48,7 @@ public static class FormFactor
         }
 
         var root = Math.Sqrt(square);
-        var angle = root > 0 ? x * root * Math.Atan(x / root) : 0;
-        return (angle + (((x * x) - square) / 4 * Math.Log(all))) / -(2 * Math.PI);
+        var angle = root > 0 ? x * root * VectorMath.Atan(x / root) : 0;
+        return (angle + (((x * x) - square) / 4 * VectorMath.Log(all))) / -(2 * Math.PI);
     }
 }

@@ -68,7 +68,11 @@ public sealed class LightBox
     public LightBox WithFrame(IReadOnlyList<Obstacle> frame)
     {
         ArgumentNullException.ThrowIfNull(frame);
-        return new LightBox(Panel, Surround with { Frame = [.. frame] }, _points, _bare, _shadows) { Grid = Grid };
+        var surround = Surround with { Frame = [.. frame] };
+
+        return PatchMesh.HasPipes(surround) == PatchMesh.HasPipes(Surround)
+            ? new LightBox(Panel, surround, _points, _bare, _shadows) { Grid = Grid }
+            : new LightBox(Panel, surround, _points, Bare(Panel, surround, _points), []) { Grid = Grid };
     }
 
     /// <summary>Lights the panel with flashes; their bodies shade straight and interreflected light alike.</summary>

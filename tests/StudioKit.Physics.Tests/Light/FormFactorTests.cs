@@ -69,11 +69,17 @@ public sealed class FormFactorTests
         Gen.Double[-1e3, 1e3].Sample(x =>
             Math.Abs(VectorMath.Atan(new System.Numerics.Vector<double>(x))[0] - Math.Atan(x)) < 2e-11);
 
-    // Equal rectangles face to face, one apart.
-    private static double Opposed(double width, double depth) =>
-        FormFactor.ParallelExchange(0, width, 0, depth, 0, width, 0, depth, 1) / (width * depth);
+    // Equal rectangles face to face, one apart: of the sixteen pairs of corners all that differ in neither way are alike, and so on.
+    private static double Opposed(double width, double depth)
+    {
+        double Corner(double x, double y) => FormFactor.ParallelCorner(x, y, 1);
+        return 4 * (Corner(width, depth) - Corner(0, depth) - Corner(width, 0) + Corner(0, 0)) / (width * depth);
+    }
 
     // From one rectangle onto another that stands on their common edge of one.
-    private static double Perpendicular(double depth, double height) =>
-        FormFactor.PerpendicularExchange(0, 1, 0, depth, 0, 1, 0, height) / depth;
+    private static double Perpendicular(double depth, double height)
+    {
+        double Ends(double y, double z) => 2 * (FormFactor.PerpendicularCorner(1, y, z) - FormFactor.PerpendicularCorner(0, y, z));
+        return (Ends(0, 0) - Ends(depth, 0) - Ends(0, height) + Ends(depth, height)) / depth;
+    }
 }

@@ -148,6 +148,18 @@ public sealed class LightLawsTests
             Math.Abs((mesh.Patches[i].Area * factors[(i * stride) + j]) - (mesh.Patches[j].Area * factors[(j * stride) + i])) < 1e-12);
     }
 
+    /// <summary>A panel nine patches wide and seven deep has a patch right under its middle, whose middle is that of the window.</summary>
+    [Fact]
+    public void A_window_that_lies_on_the_ground_lights_the_sheet_and_not_itself()
+    {
+        var (panel, surround) = (Studio.Panel(0.16, 0.13, 0.5), new LightSurround { FloorReflectance = 0.3 });
+
+        var lying = LightSolver.Solve(Studio.Scene(panel, surround, Studio.Flash(z: 0)), new PanelGrid(6, 5));
+        var raised = LightSolver.Solve(Studio.Scene(panel, surround, Studio.Flash(z: 1e-6)), new PanelGrid(6, 5));
+
+        Studio.All(lying).Zip(Studio.All(raised)).Should().AllSatisfy(pair => pair.First.Should().BeApproximately(pair.Second, 1e-4 * pair.Second));
+    }
+
     [Fact]
     public void Two_flashes_give_the_sum_of_what_each_gives() =>
         AnyFlash.Select(AnyFlash).Sample(

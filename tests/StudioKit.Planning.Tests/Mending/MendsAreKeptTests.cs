@@ -85,7 +85,7 @@ public sealed class MendsAreKeptTests(ITestOutputHelper output)
     [Fact]
     public void A_card_at_the_edge_is_offered_what_makes_it_hold()
     {
-        var kit = Fen.Kit! with { SetUps = [.. Fen.Kit!.SetUps.Select(setUp => setUp with { Iso = new(100) })], Flashes = [.. Fen.Kit.Flashes.Select(flash => flash with { GuideNumber = new(flash.GuideNumber.AtIso100 / 2.8, flash.GuideNumber.Zoom), Zooms = [] })] };
+        var kit = Fen.Kit! with { SetUps = [.. Fen.Kit!.SetUps.Select(setUp => setUp with { Iso = new(100) })], Flashes = [.. Fen.Kit.Flashes.Select(flash => flash with { GuideNumber = new(flash.GuideNumber.AtIso100 / 2.84, flash.GuideNumber.Zoom), Zooms = [] })] };
         var plan = Plan(Fen with { Kit = kit });
         var edge = plan.Checks.Where(check => check is { Kind: PlanCheckKind.Exposure, Passed: true, Findings.Count: > 0 }).ToList();
 

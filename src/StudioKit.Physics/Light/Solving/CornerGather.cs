@@ -23,15 +23,13 @@ internal sealed class CornerGather
 
     public CornerGather(PatchMesh mesh, LightPanel panel)
     {
+        var lattice = new PatchLattice(mesh);
         _mesh = mesh;
         _height = panel.Height.Meters;
         _half = (panel.Width.Meters / 2, panel.Depth.Meters / 2);
-        var (cellX, cellY) = (panel.Width.Meters / mesh.Columns, panel.Depth.Meters / mesh.Rows);
-        _floorX = Edges(-_half.Width - (mesh.FloorOverlap * cellX), cellX, mesh.Columns + (2 * mesh.FloorOverlap));
-        _floorY = Edges(-_half.Depth - (mesh.FloorOverlapRows * cellY), cellY, mesh.Rows + (2 * mesh.FloorOverlapRows));
-        _alongX = Edges(-_half.Width, cellX, mesh.Columns);
-        _alongY = Edges(-_half.Depth, cellY, mesh.Rows);
-        _under = Edges(_height, -_height / mesh.Levels, mesh.Levels);
+        (_floorX, _floorY) = (Padded(lattice.FloorColumns), Padded(lattice.FloorRows));
+        (_alongX, _alongY) = (Padded(lattice.EdgesOf(BoxFace.Panel).Across), Padded(lattice.EdgesOf(BoxFace.Panel).Along));
+        _under = lattice.DistancesFrom(BoxFace.Panel);
     }
 
     /// <summary>Fills one point's row: the factor of every floor and skirt patch.</summary>
@@ -113,14 +111,11 @@ internal sealed class CornerGather
         }
     }
 
-    private static double[] Edges(double start, double step, int count)
+    // What fills the last vector up counts for nothing.
+    private static double[] Padded(double[] edges)
     {
-        var edges = new double[VectorMath.Padded(count + 1)];
-        for (var i = 0; i < edges.Length; i++)
-        {
-            edges[i] = start + (i * step);
-        }
-
-        return edges;
+        var padded = new double[VectorMath.Padded(edges.Length)];
+        edges.CopyTo(padded, 0);
+        return padded;
     }
 }

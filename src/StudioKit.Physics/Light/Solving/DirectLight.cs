@@ -12,6 +12,9 @@ internal sealed class DirectLight
     // Far over what rounding adds to a distance [m], so that no ray that grazes a body is passed over.
     private const double Rounding = 1e-6;
 
+    // Stands for the square of no distance [m²], so that a point of the ground under a window that lies on it gets nothing, and not nothing by nothing.
+    private const double Nowhere = 1e-200;
+
     private readonly Emitter _emitter;
     private readonly Position[] _places;
     private readonly double[] _weights;
@@ -112,7 +115,7 @@ internal sealed class DirectLight
         var dx = ReceiverSet.Load(receivers.X, start) - new Vector<double>(place.X);
         var dy = ReceiverSet.Load(receivers.Y, start) - new Vector<double>(place.Y);
         var dz = ReceiverSet.Load(receivers.Z, start) - new Vector<double>(place.Z);
-        var square = (dx * dx) + (dy * dy) + (dz * dz);
+        var square = Vector.Max((dx * dx) + (dy * dy) + (dz * dz), new Vector<double>(Nowhere));
         var inverse = Vector<double>.One / Vector.SquareRoot(square);
         var facing = Vector.Max(
             Vector<double>.Zero,

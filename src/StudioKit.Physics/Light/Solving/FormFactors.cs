@@ -6,7 +6,7 @@ namespace StudioKit.Physics.Light.Solving;
 internal sealed record FormFactors(double[] Exchange, double[] Gather)
 {
     /// <summary>Closed forms where all is flat and square, Lambert's polygon sum elsewhere.</summary>
-    public static FormFactors Of(PatchMesh mesh, LightPanel panel, ReceiverSet points) => new(Between(mesh, panel), FromPoints(mesh, panel, points));
+    public static FormFactors Of(PatchMesh mesh, LightPanel panel, ReceiverSet points) => new(Between(mesh), FromPoints(mesh, panel, points));
 
     /// <summary>The same without what obstacles block.</summary>
     public FormFactors Without(IReadOnlyCollection<ShadowSet> shadows)
@@ -25,13 +25,13 @@ internal sealed record FormFactors(double[] Exchange, double[] Gather)
         return shaded;
     }
 
-    private static double[] Between(PatchMesh mesh, LightPanel panel)
+    private static double[] Between(PatchMesh mesh)
     {
         var stride = VectorMath.PaddedRow(mesh.Patches.Length);
         var factors = new double[mesh.Patches.Length * stride];
         if (mesh.IsSquare)
         {
-            new LatticeExchange(mesh, panel).Fill(factors, stride);
+            LatticeExchange.Fill(mesh, factors, stride);
         }
         else
         {

@@ -1,23 +1,40 @@
+using StudioKit.Physics.Light.Obstacles;
+
 namespace StudioKit.Physics.Light.Solving;
 
-/// <summary>The surfaces round the light cut into patches, in a number that does not depend on the points asked for.</summary>
+/// <summary>The surfaces round the light cut into patches, in a number that hardly depends on the box's shape and not at all on the points asked for.</summary>
+/// <remarks>
+/// Patches are as near to squares as whole numbers let them be: light that reaches one end of a long patch leaves it all along, and so would creep down a long low box.
+/// Where there is a frame, whose pipes mostly lie along the box's edges, patches are narrower there: what a pipe hides of a surface is what it keeps dark too, and a patch
+/// much wider than a pipe would lose the light twice, arriving and leaving.
+/// </remarks>
 internal sealed class PatchMesh
 {
     // Ground further off than this many patches sees next to nothing of the panel, and the matrix grows with their square.
     private const int MostOverlap = 10;
 
+    // A side shorter than this many patches leaves light no room to fall off along it; a longer one than the greatest number would make the matrix grow with the box's length.
+    private const int LeastPerSide = 3;
+    private const int MostPerSide = 24;
+
+    // How far patches are moved towards the edges, from 0 for equal ones; found by tracing paths in a framed studio.
+    private const double Crowding = 0.8;
+
     private readonly PanelSurface _surface;
+    private readonly bool _isCrowded;
     private readonly List<Patch> _patches = [];
     private readonly int[] _starts = new int[Enum.GetValues<BoxFace>().Length + 1];
 
+    /// <summary>Cuts the surfaces into about as many patches as a cube has with so many a side.</summary>
     public PatchMesh(LightPanel panel, LightSurround surround, int perSide)
     {
         _surface = new PanelSurface(panel);
         HasGround = surround.Ground is not null;
         HasSkirts = surround.SkirtReflectance is not null;
         IsSwept = panel.IsSwept;
-        (Columns, Levels) = (perSide, perSide);
-        Rows = IsSwept ? perSide * 3 / 2 : perSide;
+        _isCrowded = IsSquare && HasSkirts && HasPipes(surround);
+        (Columns, Rows, Levels) = HasGround ? (perSide, perSide, perSide) : Counts(PatchSide(perSide));
+        Rows = IsSwept ? Rows * 3 / 2 : Rows;
         Add(BoxFace.Floor, () => AddFloor(surround));
         Add(BoxFace.Ground, () => AddGround(surround.Ground));
         foreach (var face in new[] { BoxFace.Left, BoxFace.Right, BoxFace.Front, BoxFace.Back })
@@ -28,6 +45,9 @@ internal sealed class PatchMesh
         Add(BoxFace.Panel, () => AddPanel(panel.UndersideReflectance));
         Patches = [.. _patches];
     }
+
+    /// <summary>Whether a surround has pipes, and the box is therefore cut otherwise than a bare one.</summary>
+    public static bool HasPipes(LightSurround surround) => surround.Frame.Any(obstacle => obstacle is PipeObstacle);
 
     /// <summary>Patches across, along and up [1].</summary>
     public int Columns { get; }
@@ -55,6 +75,20 @@ internal sealed class PatchMesh
     /// <summary>Patches other than the panel's, which come first [1].</summary>
     public int SenderCount => Start(BoxFace.Panel);
 
+    /// <summary>Place of an edge between columns of patches, and beyond them on an open floor [m].</summary>
+    public double EdgeX(int column) => (Share(column, Columns) - 0.5) * _surface.Width;
+
+    /// <summary>Place of an edge between rows; beyond the panel they go on at the mean spacing [m].</summary>
+    public double EdgeY(int row) => row switch
+    {
+        < 0 => _surface.FrontY + (row * _surface.Depth / Rows),
+        _ when row > Rows => _surface.BackY + ((row - Rows) * _surface.Depth / Rows),
+        _ => Edge(row).Y,
+    };
+
+    /// <summary>Height of an edge between the levels of a flat box [m].</summary>
+    public double EdgeZ(int level) => _surface.Height * Share(level, Levels);
+
     /// <summary>Index of a face's first patch.</summary>
     public int Start(BoxFace face) => _starts[(int)face];
 
@@ -68,9 +102,26 @@ internal sealed class PatchMesh
         _starts[(int)face + 1] = _patches.Count;
     }
 
-    private double EdgeX(int column) => (((double)column / Columns) - 0.5) * _surface.Width;
+    // Of the square that as many times over covers the closed box, or the panel where only that and the ground count [m].
+    private double PatchSide(int perSide)
+    {
+        var (width, depth, height) = (_surface.Width, _surface.Depth, _surface.Height);
+        var covered = HasSkirts ? ((width * depth) + (depth * height) + (height * width)) / 3 : width * depth;
+        return Math.Sqrt(covered) / perSide;
+    }
 
-    private Position Edge(int row) => _surface.At(0, _surface.Depth * row / Rows);
+    private (int Columns, int Rows, int Levels) Counts(double side) => (Count(_surface.Width, side), Count(_surface.Depth, side), Count(_surface.Height, side));
+
+    private static int Count(double length, double side) => (int)Math.Clamp(Math.Round(length / side), LeastPerSide, MostPerSide);
+
+    // By a polynomial, which every processor rounds alike.
+    private double Share(int edge, int count)
+    {
+        var even = (double)edge / count;
+        return _isCrowded ? even + (Crowding * ((even * even * (3 - (2 * even))) - even)) : even;
+    }
+
+    private Position Edge(int row) => _surface.At(0, _surface.Depth * Share(row, Rows));
 
     private void AddFloor(LightSurround surround)
     {
@@ -90,7 +141,7 @@ internal sealed class PatchMesh
 
         for (var row = -FloorOverlapRows; row < Rows + FloorOverlapRows; row++)
         {
-            var (near, far) = (FloorY(row), FloorY(row + 1));
+            var (near, far) = (EdgeY(row), EdgeY(row + 1));
             for (var column = -FloorOverlap; column < Columns + FloorOverlap; column++)
             {
                 var (left, right) = (EdgeX(column), EdgeX(column + 1));
@@ -101,14 +152,6 @@ internal sealed class PatchMesh
     }
 
     private static int Overlap(double cells) => (int)Math.Ceiling(Math.Min(MostOverlap, cells));
-
-    // Beyond the panel the rows go on at the mean spacing.
-    private double FloorY(int row) => row switch
-    {
-        < 0 => _surface.FrontY + (row * _surface.Depth / Rows),
-        _ when row > Rows => _surface.BackY + ((row - Rows) * _surface.Depth / Rows),
-        _ => Edge(row).Y,
-    };
 
     // From where the sheet's plane meets it, behind the sheet to the end of the box; facing up, as people stand.
     private void AddGround(GroundBeside? ground)
@@ -163,7 +206,7 @@ internal sealed class PatchMesh
             BoxFace.Front => Edge(0) with { X = EdgeX(along) },
             _ => Edge(Rows) with { X = EdgeX(along) },
         };
-        return edge with { Z = edge.Z * level / Levels };
+        return edge with { Z = edge.Z * Share(level, Levels) };
     }
 
     private void AddPanel(double reflectance)
