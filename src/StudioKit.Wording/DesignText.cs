@@ -41,7 +41,7 @@ public static class DesignText
         DesignMeasure.Flashes => "flashes of a set of cells at the session's powers, of the flash that gives fewest",
         DesignMeasure.Energy => "what the session takes out of the cells",
         DesignMeasure.PackedLength => "longest part of the studio as it is carried",
-        DesignMeasure.Pieces => "parts of the studio to be put together",
+        DesignMeasure.Pieces => "pipes, fittings, sheets and small parts of the studio to be put together",
         DesignMeasure.Smear => "smear at the subject, of the feature that smears most in its best card",
         DesignMeasure.Depth => "depth that one frame resolves, of the feature that has least in its best card",
         DesignMeasure.Wind => "highest mean wind that all that is built stands",

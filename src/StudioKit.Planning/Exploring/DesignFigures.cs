@@ -37,7 +37,7 @@ public sealed record DesignFigures(ValueList<double?> Amounts)
 
         // A limit of a third of a stop is kept by what is told as 0.33.
         var half = StepOf(limit.Measure) / 2;
-        return this[limit.Measure] is { } amount && (MoreIsBetter(limit.Measure) ? amount >= limit.Amount - half : amount <= limit.Amount + half);
+        return this[limit.Measure] is { } amount && (MoreIsBetter(limit.Measure) ? amount > limit.Amount - half : amount < limit.Amount + half);
     }
 
     /// <summary>Whether no other figure of some measures is worse than another plan's, and one at least is better.</summary>

@@ -1,5 +1,6 @@
 using StudioKit.Kits.Exploring;
 using StudioKit.Planning.Features;
+using StudioKit.Planning.Packing;
 
 namespace StudioKit.Planning.Exploring;
 
@@ -25,7 +26,8 @@ public static class FigureReader
         DesignMeasure.Flashes => plan.Session is null ? null : Least(plan.Session.Flashes.Select(use => (double?)use.FlashesCarried / use.SetsCarried)),
         DesignMeasure.Energy => Energy(plan),
         DesignMeasure.PackedLength => Most(plan.Pack.Items.Where(item => item is { Part: not null, LongestSide: not null }).Select(item => item.LongestSide?.Millimeters)),
-        DesignMeasure.Pieces => plan.Pack.Items.Where(item => item.Part is not null).Sum(item => item.Count),
+        DesignMeasure.Pieces => (plan.Frame is { } frame ? frame.Geometry.Members.Count + frame.Fittings.Sum(fitting => fitting.Count) : 0)
+            + plan.Pack.Items.Where(item => item.Part is not (null or StudioPart.Frame)).Sum(item => item.Count),
         DesignMeasure.Smear => Most(plan.Features.Select(FeatureOf).Distinct().Select(feature => Least(Smears(plan, feature)))),
         DesignMeasure.Depth => Least(plan.Features.GroupBy(FeatureOf).Select(feature => Most(feature.Where(seen => seen.ShownWhole).Select(seen => (double?)(seen.Depth?.Millimeters ?? 0))))),
         DesignMeasure.Wind => HighestWind.Of(plan)?.MetersPerSecond,
