@@ -132,6 +132,17 @@ public sealed class DesignSearchTests
     }
 
     [Fact]
+    public void What_a_choice_does_is_measured_between_designs_that_stand()
+    {
+        var (space, result) = (OpenKits.OfSmall, OpenKits.SmallSearched);
+        double MassOf(int thickness) => KitPlanner.Plan(space.Read(space.Own.With(1, thickness))!).Pack.Total.Grams;
+        var effect = result.Effects.Single(effect => effect.Choice.Name == "thickness");
+
+        effect.Largest[0].Should().BeApproximately(MassOf(2) - MassOf(1), 1, "the sheet of 1 mm, lighter still, does not stand");
+        effect.Spoils.Should().BePositive();
+    }
+
+    [Fact]
     public void A_body_that_an_option_buys_counts_with_its_price()
     {
         var space = OpenKits.OfLarge;

@@ -101,6 +101,19 @@ public sealed class DesignSpaceTests
         space.Read(new([0, 1]))!.Kit!.Uprights.Select(upright => upright.Name).Should().Equal("back");
     }
 
+    [Fact]
+    public void Both_entries_of_a_list_can_go_where_a_comment_stands_between_them() =>
+        Open("- {name: a, leave-out: [\"uprights[back]\"]}\n    - {name: b, leave-out: [\"uprights[side]\"]}", "uprights:\n  - {name: back, width: 50 cm, height: 40 cm}\n  # for plants\n  - {name: side, width: 50 cm, height: 40 cm}\n")
+            .Space!.Read(new([1, 1]))!.Kit!.Uprights.Should().BeEmpty();
+
+    [Fact]
+    public void Two_keys_that_are_new_in_one_section_are_both_written()
+    {
+        var kit = Open("- {name: thickness, key: panel.thickness, values: [4 mm]}\n    - {name: margin, key: panel.margin, values: [25 mm]}").Space!.Read(new([1, 1]))!.Kit!;
+
+        (kit.Panel.Thickness.Millimeters, kit.Panel.Margin.Millimeters, kit.Panel.Width!.Value.Millimeters).Should().Be((4, 25, 500));
+    }
+
     private static DesignSpaceReading Open(string choices, string more = "") =>
         OpenKits.Reading(OpenKits.Small[..OpenKits.Small.IndexOf("explore:", StringComparison.Ordinal)] + $"explore:\n  choices:\n    {choices}\n{more}");
 }
