@@ -8,7 +8,9 @@ using StudioKit.Field.Calibration;
 using StudioKit.Kits;
 using StudioKit.Kits.Exploring;
 using StudioKit.Physics;
+using StudioKit.Planning;
 using StudioKit.Planning.Exploring;
+using StudioKit.Planning.Stations;
 using StudioKit.Sheets.Json;
 using StudioKit.Sheets.Plots;
 using StudioKit.Sheets.Svg;
@@ -26,14 +28,17 @@ internal sealed class ExploreCommand
         kit's 'explore' section; where there is none, what usually is open is varied. Every design is planned as its written kit would be, and
         counts only where its plan passes all checks. Where there are too many to try all, what was tried is said, and what is proven of it.
 
-        With --take it writes the kit of one design as a new file, comments kept.
+        With --take it writes the kit of one design as a new file, comments kept. Of several kits it shows what their studios, used side by
+        side, can share: stock cut together, tools, spare parts that fit them all, and radio channels that they must not share.
+
         Exit code 1 says that no design stands within the limits.
 
         Example: studiokit explore kits/fen-edge.yaml --lightest --limit "white-margin 1/3 stop"
+        Example: studiokit explore kits/fen-edge.yaml kits/pond-edge.yaml
         """;
 
     private readonly CommandHost _host;
-    private readonly Argument<string> _kit = KitInput.Argument();
+    private readonly Argument<string[]> _kits = KitInput.Arguments();
     private readonly Option<string[]> _compare = new("--compare")
     {
         Description = $"Measures to compare by, two to four, e.g. mass,white-margin, of {string.Join(", ", DesignFigures.Measures.Select(measure => MemberText.Of(measure)))}; the kit's where left out, else mass, white-margin and price.",
@@ -78,7 +83,7 @@ internal sealed class ExploreCommand
         var explore = new ExploreCommand(host);
         var command = new Command("explore", Text)
         {
-            explore._kit, explore._compare, explore._limits, explore._lightest, explore._cheapest, explore._whitest, explore._most, explore._seed, explore._timeLimit,
+            explore._kits, explore._compare, explore._limits, explore._lightest, explore._cheapest, explore._whitest, explore._most, explore._seed, explore._timeLimit,
             explore._take, explore._out, explore._plot, explore._csv, explore._json, explore._force,
         };
 
@@ -89,7 +94,12 @@ internal sealed class ExploreCommand
 
     private ExitCode Run(ParseResult parsed, CancellationToken stop)
     {
-        if (!IsSound(parsed) || DesignInput.Read(parsed.GetRequiredValue(_kit), _host) is not { } input || SpaceOf(input) is not { Space: { } space } reading)
+        if (parsed.GetRequiredValue(_kits) is { Length: > 1 } stations)
+        {
+            return Shared(parsed, stations);
+        }
+
+        if (!IsSound(parsed) || DesignInput.Read(parsed.GetRequiredValue(_kits)[0], _host) is not { } input || SpaceOf(input) is not { Space: { } space } reading)
         {
             return ExitCode.BadInput;
         }
@@ -120,6 +130,38 @@ internal sealed class ExploreCommand
         }
 
         return Verdict(result);
+    }
+
+    private ExitCode Shared(ParseResult parsed, string[] kits)
+    {
+        if (new Option[] { _compare, _limits, _lightest, _cheapest, _whitest, _take, _out, _plot, _csv }.FirstOrDefault(option => parsed.GetResult(option) is { Implicit: false }) is { } single)
+        {
+            _host.Report(UsageCodes.BadUsage, $"{single.Name} is about the designs of one kit; of several kits 'explore' shows what their studios share.");
+            return ExitCode.BadInput;
+        }
+
+        var plans = new List<Plan>();
+        foreach (var kit in kits)
+        {
+            if (KitInput.Read(kit, _host) is not { HasErrors: false } read)
+            {
+                return ExitCode.BadInput;
+            }
+
+            plans.Add(Planner.Plan(read));
+        }
+
+        var shared = StationsPlanner.Of(plans, Planner.Services);
+        if (parsed.GetValue(_json))
+        {
+            _host.Output.WriteLine(JsonReport.Document(json => StationsJson.Write(json, shared)));
+        }
+        else
+        {
+            StationsTables.Write(shared, _host);
+        }
+
+        return ExitCode.Done;
     }
 
     private bool IsSound(ParseResult parsed)

@@ -71,7 +71,7 @@ internal sealed class SpotFinder(string text, int position, LineMap lines, Holde
         var needsBlank = isItem && text[at - 1] == '-';
         return top.IsItem && top.Facts is { Kind: not null } facts ? (isItem ? Value(line, at, place, facts, null) with { Before = needsBlank ? " " : "" } : null)
             : top.IsList && top.Facts!.Inner is { } entry ? Entry(line, at, place, top, entry)
-            : top.Section is { } section ? Key(line, at, place, isItem, section) with { Before = needsBlank ? " " : Before(line, at, isItem) }
+            : top.Section is { } section && Key(line, at, place, isItem, section) is { } key ? key with { Before = needsBlank ? " " : Before(line, at, isItem) }
             : null;
     }
 
@@ -89,10 +89,10 @@ internal sealed class SpotFinder(string text, int position, LineMap lines, Holde
         };
     }
 
-    private Spot Key(int line, int at, int place, bool isItem, ISection section)
+    private Spot? Key(int line, int at, int place, bool isItem, ISection section)
     {
         var column = isItem ? at - lines.Start(line) : Column(line, at);
-        return Bare(line, at, place) with
+        return !isItem && LooseLine.Colon(text, at, lines.End(line)) is null && PartsKeyFromValue(line, column) ? null : Bare(line, at, place) with
         {
             Section = section,
             PartKind = isItem ? section.PartKind : null,
@@ -101,6 +101,27 @@ internal sealed class SpotFinder(string text, int position, LineMap lines, Holde
             Taken = [.. Siblings.Of(text, lines, line, column, isItem)],
         };
     }
+
+    // Amid what stands deeper below a key that says nothing on its own line, a key of its section would take the rest of that away.
+    private bool PartsKeyFromValue(int line, int column)
+    {
+        var below = Enumerable.Range(line + 1, lines.Count - line - 1).FirstOrDefault(HasContent, -1);
+        var above = Enumerable.Range(0, line).LastOrDefault(before => HasContent(before) && lines.Indent(before) <= column, -1);
+        if (below < 0 || above < 0 || lines.Indent(below) <= column)
+        {
+            return false;
+        }
+
+        var (at, end) = (LooseLine.Skip(text, lines.Start(above), lines.End(above)), lines.End(above));
+        while (LooseLine.IsDash(text, at, end))
+        {
+            at = LooseLine.Skip(text, at + 1, end);
+        }
+
+        return at - lines.Start(above) == column && LooseLine.Colon(text, at, end) is { } colon && LooseLine.Skip(text, colon + 1, end) is var value && (value >= end || text[value] == '#');
+    }
+
+    private bool HasContent(int line) => !lines.IsBlank(line) && text[LooseLine.Skip(text, lines.Start(line), lines.End(line))] != '#';
 
     private Spot Bare(int line, int at, int place)
     {

@@ -135,6 +135,23 @@ public sealed class ExploreCommandTests : IDisposable
         run.Error.Should().Contain($"kit.yaml({Array.FindIndex(Kit.Split('\n'), line => line.Contains("name: thickness")) + 1},").And.Contain("'thick' is not a key of 'panel'");
     }
 
+    [Fact]
+    public void Of_several_kits_it_tells_what_their_studios_share_and_refuses_what_is_about_one()
+    {
+        var kit = _folder.File("kit.yaml");
+
+        var run = CommandRun.Of("explore", kit, kit, "--json");
+
+        run.ExitCode.Should().Be(0, run.Error);
+        var document = JsonDocument.Parse(run.Output).RootElement;
+        document.GetProperty("stations").EnumerateArray().Select(name => name.GetString()).Should().Equal("Cottongrass mire", "Cottongrass mire (2)");
+        document.GetProperty("alike").GetArrayLength().Should().BePositive();
+        CommandRun.Of("explore", kit, kit).Output.Should().Contain("Alike, so that a spare fits them all").And.Contain("One of each does for all who take turns");
+        var refused = CommandRun.Of("explore", kit, kit, "--take", "1", "--out", _folder.File("x.yaml"));
+        refused.ExitCode.Should().Be(2);
+        refused.Error.Should().Contain("--take is about the designs of one kit");
+    }
+
     private JsonElement Json(params string[] options)
     {
         var run = Explore(options);

@@ -15,7 +15,7 @@ public sealed class KitFormsTests
         var gear = Form(FormRoom.Gear).Sections.Select(section => section.Path).ToList();
         var animals = Form(FormRoom.Animals).Sections.Select(section => section.Path).ToList();
 
-        gear.Should().Equal("camera", "lenses", "accessories", "supports", "flashes", "modifiers", "covers", "uprights", "holders", "triggers", "shelters", "panel", "frame", "pack", "stock");
+        gear.Should().Equal("camera", "lenses", "accessories", "supports", "flashes", "modifiers", "covers", "uprights", "holders", "triggers", "shelters", "panel", "frame", "pack", "stock", "explore");
         animals.Should().Equal("subjects", "set-ups", "session", "site");
         Form(FormRoom.Gear).Lines.Select(line => line.Path).Should().Equal("kit", "description");
         Form(FormRoom.Animals).Lines.Should().BeEmpty();

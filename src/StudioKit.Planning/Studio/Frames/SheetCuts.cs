@@ -11,6 +11,13 @@ internal static class SheetCuts
     public static SheetCutPlan Plan(KitSpec kit, PanelPlan panel, IReadOnlyList<SheetPart> parts, ISheetCutPlanner planner) =>
         Join([.. parts.GroupBy(part => part.Material).SelectMany(alike => Requests(kit, panel, [.. alike])).Select(request => planner.Plan(request))]);
 
+    /// <summary>What is cut from stock sheets, material by material.</summary>
+    public static IEnumerable<(string Material, SheetCutRequest Request)> FromStock(KitSpec kit, PanelPlan panel, IReadOnlyList<SheetPart> parts) =>
+        from alike in parts.GroupBy(part => part.Material)
+        where StockOf(kit, panel, alike.First()).Count > 0
+        from request in Requests(kit, panel, [.. alike])
+        select (alike.Key, request);
+
     /// <summary>Stock of a part's material; none where it is bought cut to size.</summary>
     public static IReadOnlyList<StockSheet> StockOf(KitSpec kit, PanelPlan panel, string material)
     {

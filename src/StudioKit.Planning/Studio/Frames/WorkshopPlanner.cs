@@ -50,7 +50,11 @@ internal static class WorkshopPlanner
             : null;
     }
 
-    private static BarCutRequest BarRequest(KitSpec kit, IReadOnlyList<CutListEntry> pieces, ValueList<UprightStandPlan> uprights) => new()
+    /// <summary>What is cut of a kit's pipe.</summary>
+    /// <param name="kit">The kit.</param>
+    /// <param name="pieces">Pieces of the frame's pipe; none where no frame is built.</param>
+    /// <param name="uprights">What holds the upright sheets.</param>
+    public static BarCutRequest BarRequest(KitSpec kit, IReadOnlyList<CutListEntry> pieces, ValueList<UprightStandPlan> uprights) => new()
     {
         // A frame with no room for a pipe says so among its problems; there is nothing to cut for it.
         Pieces =

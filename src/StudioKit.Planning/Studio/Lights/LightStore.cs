@@ -46,12 +46,12 @@ internal sealed class LightStore
     // Another frame in the same box: only the pipes that were not in the one before are worked out.
     private LightBox Framed((LightPanel Panel, LightSurround Surround) of)
     {
-        var latest = _latest.Get((of.Panel, of.Surround with { Frame = [] }), static bare => new LatestBox(LightBox.Prepare(bare.Panel, bare.Bare, Grid)));
-        return latest.Box = latest.Box.WithFrame(of.Surround.Frame);
+        var latest = _latest.Get((of.Panel, of.Surround with { Frame = [] }), static _ => new LatestBox());
+        return latest.Box = latest.Box?.WithFrame(of.Surround.Frame) ?? LightBox.Prepare(of.Panel, of.Surround, Grid);
     }
 
-    private sealed class LatestBox(LightBox bare)
+    private sealed class LatestBox
     {
-        public LightBox Box { get; set; } = bare;
+        public LightBox? Box { get; set; }
     }
 }
