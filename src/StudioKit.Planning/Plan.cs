@@ -97,6 +97,9 @@ public sealed record Plan
     /// <summary>Everything that was checked; the plan stands when all of them pass.</summary>
     public required IReadOnlyList<PlanCheck> Checks { get; init; }
 
+    /// <summary>Whether failing checks say nothing of what would mend them, as nobody reads it of a design among thousands and looking for it takes a third of the time.</summary>
+    internal bool IsWithoutRemedies { get; init; }
+
     /// <summary>Defaults that stood in for what the kit does not say, as "key: value".</summary>
     public required IReadOnlyList<PlanDefault> Defaults { get; init; }
 

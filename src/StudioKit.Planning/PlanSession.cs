@@ -55,7 +55,12 @@ public sealed class PlanSession
     /// <param name="cancellation">Stops between two stages or two set-ups; what was worked out until then is kept.</param>
     /// <exception cref="ArgumentException">The reading holds no kit.</exception>
     /// <exception cref="OperationCanceledException">The plan was stopped.</exception>
-    public Plan Plan(KitReadResult read, IProgress<PlanStage>? progress = null, CancellationToken cancellation = default)
+    public Plan Plan(KitReadResult read, IProgress<PlanStage>? progress = null, CancellationToken cancellation = default) => Plan(read, progress, isWithoutRemedies: false, cancellation);
+
+    /// <summary>The same plan, but that failing checks do not say what would mend them.</summary>
+    internal Plan PlanWithoutRemedies(KitReadResult read, CancellationToken cancellation) => Plan(read, null, isWithoutRemedies: true, cancellation);
+
+    private Plan Plan(KitReadResult read, IProgress<PlanStage>? progress, bool isWithoutRemedies, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(read);
         if (read.Kit is null)
@@ -66,7 +71,7 @@ public sealed class PlanSession
         var draft = Draft(read, progress, cancellation);
         cancellation.ThrowIfCancellationRequested();
         progress?.Report(PlanStage.Checks);
-        var lighter = new LighterSearch(changed => Draft(read with { Kit = changed }, null, cancellation)).Of(draft);
+        var lighter = new LighterSearch(changed => Draft(read with { Kit = changed }, null, cancellation)).Of(draft) with { IsWithoutRemedies = isWithoutRemedies };
         return lighter with { Checks = PlanStages.Checks(lighter), Cautions = PlanStages.Cautions(lighter) };
     }
 

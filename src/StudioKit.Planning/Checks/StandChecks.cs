@@ -43,7 +43,7 @@ internal static class StandChecks
             SourceKey = kind == PlanCheckKind.LightOnSheet ? "BornWolf1999" : "Derived",
             SourceLocator = kind == PlanCheckKind.LightOnSheet ? "law of reflection and Fresnel formulae, §1.5; cosine law on the matt sheet" : "geometry about the subject",
             Findings = [.. findings],
-            Remedy = findings.Count == 0 ? null : RemedyOf(plan, findings[0]),
+            Remedy = findings.Count == 0 || plan.IsWithoutRemedies ? null : RemedyOf(plan, findings[0]),
         };
     }
 

@@ -21,7 +21,7 @@ internal static class StructureChecks
             Loads = check.Loads,
             SourceKey = check.SourceKey,
             SourceLocator = check.Locator,
-            Remedy = check.Holds ? null : StructureRemedies.Of(retrial.For(check), check),
+            Remedy = check.Holds || plan.IsWithoutRemedies ? null : StructureRemedies.Of(retrial.For(check), check),
             Caveats = [.. check.Caveats.Select(caveat => new CheckCaveat.OfStructure(caveat))],
         });
     }

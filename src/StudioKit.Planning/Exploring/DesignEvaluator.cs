@@ -17,7 +17,7 @@ internal sealed class DesignEvaluator(DesignSpace space, DesignAim aim, Planning
             return new(code, DesignVerdict.CannotBe, null, [], read?.Diagnostics.FirstOrDefault(diagnostic => diagnostic.Severity == DiagnosticSeverity.Error)?.Message);
         }
 
-        var plan = _session.Plan(read, cancellation: cancellation);
+        var plan = _session.PlanWithoutRemedies(read, cancellation);
         var figures = FigureReader.Of(plan, space.PriceOf(code));
         return new(
             code, plan.Stands ? aim.VerdictOf(figures) : DesignVerdict.Fails, figures,
