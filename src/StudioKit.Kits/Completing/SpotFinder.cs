@@ -140,7 +140,7 @@ internal sealed class SpotFinder(string text, int position, LineMap lines, Holde
     {
         for (var next = line + 1; next < lines.Count; next++)
         {
-            if (!lines.IsBlank(next) && text[lines.Start(next) + lines.Indent(next)] != '#')
+            if (HasContent(next))
             {
                 return lines.Indent(next) > holders.Top.Column ? lines.Indent(next) : null;
             }

@@ -31,6 +31,7 @@ public static class DesignSearch
 
         // The kit as it is written is always known, however soon it is stopped.
         var own = new DesignEvaluator(space, aim, options.Services).Try(space.Own, CancellationToken.None);
+        trials.Keep(own);
         var stopped = false;
         try
         {
@@ -55,7 +56,7 @@ public static class DesignSearch
     {
         var chance = new Random(options.Seed);
         var closed = new HashSet<DesignCode>();
-        trials.Try(space.BesideOf(space.Own).Prepend(space.Own));
+        trials.Try(space.BesideOf(space.Own));
         while (true)
         {
             if (trials.Frontier.Shown.Select(design => design.Code).FirstOrDefault(code => !closed.Contains(code)) is { } open)

@@ -67,7 +67,7 @@ internal sealed class DesignSearchSummary(DesignSpace space, DesignAim aim, Desi
         return new(choice, [.. largest], share, pairs.Count(pair => !Stands(pair.To!)), pairs.Count);
     }
 
-    private TriedDesign? Known(DesignCode code) => code == own.Code ? own : trials.Tried.GetValueOrDefault(code);
+    private TriedDesign? Known(DesignCode code) => trials.Tried.GetValueOrDefault(code);
 
     private static double? Change(TriedDesign from, TriedDesign to, DesignMeasure measure) =>
         Stands(from) && Stands(to) && from.Figures![measure] is { } before && to.Figures![measure] is { } after ? Math.Abs(after - before) : null;

@@ -25,6 +25,13 @@ internal sealed class DesignTrials
     /// <summary>All that were tried.</summary>
     public IReadOnlyDictionary<DesignCode, TriedDesign> Tried => _tried;
 
+    /// <summary>Counts a design among those tried.</summary>
+    public void Keep(TriedDesign design)
+    {
+        _tried.Add(design.Code, design);
+        Frontier.Add(design);
+    }
+
     /// <summary>Tries those that were not tried yet.</summary>
     /// <exception cref="OperationCanceledException">It was stopped; what was tried until then is kept.</exception>
     public void Try(IEnumerable<DesignCode> designs)
@@ -42,7 +49,11 @@ internal sealed class DesignTrials
                 Parallel.ForEach(_workers, new ParallelOptions { MaxDegreeOfParallelism = _workers.Count }, Work);
             }
 
-            Keep(found);
+            foreach (var design in found.OfType<TriedDesign>())
+            {
+                Keep(design);
+            }
+
             _stop.ThrowIfCancellationRequested();
             _told();
 
@@ -68,15 +79,6 @@ internal sealed class DesignTrials
         catch (OperationCanceledException) when (_stop.IsCancellationRequested)
         {
             return null;
-        }
-    }
-
-    private void Keep(IEnumerable<TriedDesign?> found)
-    {
-        foreach (var design in found.OfType<TriedDesign>())
-        {
-            _tried.Add(design.Code, design);
-            Frontier.Add(design);
         }
     }
 }
