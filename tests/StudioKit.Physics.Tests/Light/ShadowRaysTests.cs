@@ -1,4 +1,5 @@
 using StudioKit.Physics.Light;
+using StudioKit.Physics.Light.Lobes;
 using StudioKit.Physics.Light.Obstacles;
 using StudioKit.Physics.Light.Solving;
 using UnitsNet;
@@ -19,6 +20,9 @@ public sealed class ShadowRaysTests
 
     private static readonly Gen<Obstacle> AnyBox = Gen.Select(TwoPlaces, Gen.Double[0.01, 0.3], (places, size) =>
         (Obstacle)new BoxObstacle(places.From, Orientation.AimedAt(places.From, places.To), Length.FromMeters(size), Length.FromMeters(size / 2), Length.FromMeters(size / 3)));
+
+    private static readonly Gen<Obstacle> AnyBarrel = Gen.Select(TwoPlaces, Gen.Double[0.01, 0.2], (ends, diameter) =>
+        (Obstacle)new BarrelObstacle(ends.From, ends.To, Length.FromMeters(diameter)));
 
     private static readonly Gen<Obstacle> AnyObstacle = Gen.OneOf(AnyPipe, AnyBox);
 
@@ -56,6 +60,35 @@ public sealed class ShadowRaysTests
         });
 
     [Fact]
+    public void Rays_that_are_asked_of_an_obstacle_together_are_answered_as_one_by_one() =>
+        Gen.Select(Gen.OneOf(AnyObstacle, AnyBarrel), AnyPlace, AnyPlace.Array[16]).Sample((obstacle, from, places) =>
+        {
+            var receivers = new ReceiverSet([.. places.Append(from).Select(place => (place, Direction.Up))]);
+            for (var start = 0; start < receivers.PaddedCount; start += VectorMath.Lanes)
+            {
+                var blocked = obstacle.Blocks(from, receivers.Places(start));
+                for (var lane = 0; lane < VectorMath.Lanes; lane++)
+                {
+                    (blocked[lane] != 0).Should().Be(obstacle.Blocks(from, receivers.Place(start + lane)));
+                }
+            }
+        });
+
+    /// <summary>A receiver by itself has no neighbours for whose sake an obstacle, or the light, could be passed over.</summary>
+    [Fact]
+    public void A_receiver_among_others_gets_what_it_gets_by_itself() =>
+        Gen.Select(Gen.OneOf(AnyObstacle, AnyBarrel).Array[0, 12], TwoPlaces, Gen.Bool.Select(isBeam => isBeam ? (LightLobe)new CosineLobe(3, 3) : new DomeLobe()), AnyPlace, Gen.Double[0.01, 1], Gen.Double[0, 1].Array[210])
+            .Sample((obstacles, aimed, lobe, corner, size, shares) =>
+            {
+                var flash = Studio.Flash() with { Centre = aimed.From, Orientation = Orientation.AimedAt(aimed.From, aimed.To), Lobe = lobe };
+                // Clouds of any size, so that some lie wholly beside, behind or in the shadow of something.
+                (Position, Direction)[] points = [.. shares.Chunk(3).Select(at => (new Position(corner.X + (size * at[0]), corner.Y + (size * at[1]), corner.Z + (size * at[2])), Direction.From(corner, aimed.From)))];
+                var light = new DirectLight(flash, obstacles, 0.5);
+
+                Exposure(light, points).Should().Equal(points.SelectMany(point => Exposure(light, [point])));
+            });
+
+    [Fact]
     public void A_ray_along_a_pipe_or_touching_its_round_end_is_judged_by_the_pipe_itself()
     {
         var pipe = new PipeObstacle(new(0, 0, 0.1), new(0, 0, 0.4), Length.FromMillimeters(20));
@@ -83,6 +116,14 @@ public sealed class ShadowRaysTests
                 shadow.Gather.Order().Should().Equal(Gather(mesh, points, obstacle).Order());
             },
             iter: 30);
+    }
+
+    private static IEnumerable<double> Exposure(DirectLight light, (Position Place, Direction Normal)[] points)
+    {
+        var receivers = new ReceiverSet(points);
+        var exposure = new double[receivers.PaddedCount];
+        light.AddTo(receivers, exposure);
+        return exposure.Take(points.Length);
     }
 
     private static IEnumerable<int> Exchange(PatchMesh mesh, Obstacle obstacle)

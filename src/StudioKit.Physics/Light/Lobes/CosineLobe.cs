@@ -37,6 +37,8 @@ public sealed record CosineLobe : LightLobe
     [Source("AshikhminShirley2000", "normalisation of the two-exponent lobe")]
     public override double FluxOverAxialIntensity => Shape.FluxPerAxialIntensity;
 
+    internal override bool LightsBehind => false;
+
     internal override Vector<double> Relative(Vector<double> across, Vector<double> along, Vector<double> axial)
     {
         var lit = Vector.GreaterThan(axial, Vector<double>.Zero);

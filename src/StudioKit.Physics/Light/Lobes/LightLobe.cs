@@ -18,6 +18,9 @@ public abstract record LightLobe
     public double RelativeIntensity(double across, double along, double axial) =>
         Relative(new Vector<double>(across), new Vector<double>(along), new Vector<double>(axial))[0];
 
+    /// <summary>Whether any light may go to where the axial cosine is below zero.</summary>
+    internal virtual bool LightsBehind => true;
+
     // The same for as many directions as the machine's vectors hold; the solver's inner loops call this one.
     internal abstract Vector<double> Relative(Vector<double> across, Vector<double> along, Vector<double> axial);
 }

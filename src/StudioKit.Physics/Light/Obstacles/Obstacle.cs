@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace StudioKit.Physics.Light.Obstacles;
 
 /// <summary>A black body in the light's way: a frame member or the body of a flash.</summary>
@@ -15,24 +17,18 @@ public abstract record Obstacle
 
     internal bool Blocks(Position from, Position to) => Near(from, to) && Cuts(from, to);
 
-    internal static bool AnyBlocks(ReadOnlySpan<Obstacle> obstacles, Position from, Position to)
+    /// <summary>The same for rays from one place to several: a lane of ones for each that is blocked.</summary>
+    internal Vector<long> Blocks(Position from, in PositionVector to)
     {
-        foreach (var obstacle in obstacles)
-        {
-            if (obstacle.Blocks(from, to))
-            {
-                return true;
-            }
-        }
-
-        return false;
+        var near = Near(from, to);
+        return Vector.EqualsAll(near, Vector<long>.Zero) ? near : near & Cuts(from, to);
     }
 
-    /// <summary>Whether it may stand between a place and any point of a box; one that does not blocks no ray from there to the box.</summary>
-    internal bool MayStandBetween(Position place, Position least, Position most) =>
-        Math.Max(place.X, most.X) >= _least.X && Math.Min(place.X, least.X) <= _most.X
-        && Math.Max(place.Y, most.Y) >= _least.Y && Math.Min(place.Y, least.Y) <= _most.Y
-        && Math.Max(place.Z, most.Z) >= _least.Z && Math.Min(place.Z, least.Z) <= _most.Z;
+    /// <summary>Whether it may stand between any points of two boxes; one that does not blocks no ray from the one to the other.</summary>
+    internal bool MayStandBetween(Position least, Position most, Position otherLeast, Position otherMost) =>
+        Math.Max(most.X, otherMost.X) >= _least.X && Math.Min(least.X, otherLeast.X) <= _most.X
+        && Math.Max(most.Y, otherMost.Y) >= _least.Y && Math.Min(least.Y, otherLeast.Y) <= _most.Y
+        && Math.Max(most.Z, otherMost.Z) >= _least.Z && Math.Min(least.Z, otherLeast.Z) <= _most.Z;
 
     /// <summary>Whether it may come nearer to a straight way than a distance [m]; one that does not blocks no ray whose ends lie so near to that way's ends.</summary>
     internal virtual bool MayComeWithin(double distance, Position from, Position to) => true;
@@ -44,10 +40,31 @@ public abstract record Obstacle
 
     private protected abstract bool Cuts(Position from, Position to);
 
+    private protected virtual Vector<long> Cuts(Position from, in PositionVector to)
+    {
+        var cut = Vector<long>.Zero;
+        for (var lane = 0; lane < VectorMath.Lanes; lane++)
+        {
+            cut = Cuts(from, to[lane]) ? cut.WithElement(lane, -1) : cut;
+        }
+
+        return cut;
+    }
+
     // Most rays pass a body's bounding box by, which is quicker to see than whether they meet the body.
     private bool Near(Position from, Position to) =>
         Overlaps(from.X, to.X, _least.X, _most.X) && Overlaps(from.Y, to.Y, _least.Y, _most.Y) && Overlaps(from.Z, to.Z, _least.Z, _most.Z);
 
     private static bool Overlaps(double from, double to, double least, double most) =>
         (from >= least || to >= least) && (from <= most || to <= most);
+
+    private Vector<long> Near(Position from, in PositionVector to) =>
+        Overlaps(from.X, to.X, _least.X, _most.X) & Overlaps(from.Y, to.Y, _least.Y, _most.Y) & Overlaps(from.Z, to.Z, _least.Z, _most.Z);
+
+    private static Vector<long> Overlaps(double from, Vector<double> to, double least, double most)
+    {
+        var all = Vector<long>.AllBitsSet;
+        var above = from >= least ? all : Vector.GreaterThanOrEqual(to, new Vector<double>(least));
+        return above & (from <= most ? all : Vector.LessThanOrEqual(to, new Vector<double>(most)));
+    }
 }

@@ -59,15 +59,47 @@ internal sealed class DirectLight
     /// <summary>Adds it at the first receivers, up to the next whole vector.</summary>
     public void AddTo(ReceiverSet receivers, int end, Span<double> exposure)
     {
-        var inTheWay = new Obstacle[_obstacles.Length];
-        for (var start = 0; start < end; start += VectorMath.Lanes)
+        var (nearBlock, inTheWay) = (new Obstacle[_obstacles.Length], new Obstacle[_obstacles.Length]);
+        foreach (var block in receivers.Blocks)
         {
-            (new Vector<double>(exposure[start..]) + Arriving(receivers, start, inTheWay)).CopyTo(exposure[start..]);
+            if (block.Start >= end)
+            {
+                return;
+            }
+
+            if (LightsNothingOf(block))
+            {
+                continue;
+            }
+
+            var near = nearBlock.AsSpan(0, Near(block, nearBlock));
+            for (var start = block.Start; start < Math.Min(block.End, end); start += VectorMath.Lanes)
+            {
+                (new Vector<double>(exposure[start..]) + Arriving(receivers, start, near, inTheWay)).CopyTo(exposure[start..]);
+            }
         }
     }
 
+    private bool LightsNothingOf(in ReceiverBlock block) =>
+        !_emitter.Lobe.LightsBehind && block.Ahead(_emitter.Centre, _emitter.Orientation.Axis) < -Rounding;
+
+    // A way from the window to the block lies no further from the way between their middles than their ends do.
+    private int Near(in ReceiverBlock block, Obstacle[] into)
+    {
+        var (count, middle, reach) = (0, block.Middle, Math.Max(_reach, Rounding + block.Reach));
+        foreach (var obstacle in _obstacles)
+        {
+            if (obstacle.MayStandBetween(block.Least, block.Most, _box.Least, _box.Most) && obstacle.MayComeWithin(reach, _emitter.Centre, middle))
+            {
+                into[count++] = obstacle;
+            }
+        }
+
+        return count;
+    }
+
     // What stands in the way is looked for where light comes at all, which it does not behind a window.
-    private Vector<double> Arriving(ReceiverSet receivers, int start, Obstacle[] inTheWay)
+    private Vector<double> Arriving(ReceiverSet receivers, int start, ReadOnlySpan<Obstacle> near, Obstacle[] inTheWay)
     {
         var (sum, count) = (Vector<double>.Zero, -1);
         for (var s = 0; s < _places.Length; s++)
@@ -78,7 +110,7 @@ internal sealed class DirectLight
                 continue;
             }
 
-            count = count < 0 ? InTheWay(receivers, start, inTheWay) : count;
+            count = count < 0 ? InTheWay(receivers, start, near, inTheWay) : count;
             sum += count == 0 ? arriving : arriving * Visible(receivers, start, _places[s], inTheWay.AsSpan(0, count));
         }
 
@@ -86,15 +118,15 @@ internal sealed class DirectLight
     }
 
     // Most bodies stand nowhere near the way to a receiver, which is seen once for the whole window.
-    private int InTheWay(ReceiverSet receivers, int start, Obstacle[] into)
+    private int InTheWay(ReceiverSet receivers, int start, ReadOnlySpan<Obstacle> near, Obstacle[] into)
     {
         var count = 0;
-        foreach (var obstacle in _obstacles)
+        foreach (var obstacle in near)
         {
             for (var lane = 0; lane < VectorMath.Lanes; lane++)
             {
                 var place = receivers.Place(start + lane);
-                if (obstacle.MayStandBetween(place, _box.Least, _box.Most) && obstacle.MayComeWithin(_reach, _emitter.Centre, place))
+                if (obstacle.MayStandBetween(place, place, _box.Least, _box.Most) && obstacle.MayComeWithin(_reach, _emitter.Centre, place))
                 {
                     into[count++] = obstacle;
                     break;
@@ -132,16 +164,14 @@ internal sealed class DirectLight
 
     private static Vector<double> Visible(ReceiverSet receivers, int start, Position from, ReadOnlySpan<Obstacle> inTheWay)
     {
-        var visible = Vector<double>.One;
-        for (var lane = 0; lane < VectorMath.Lanes; lane++)
+        var to = receivers.Places(start);
+        var hidden = Vector<long>.Zero;
+        foreach (var obstacle in inTheWay)
         {
-            if (Obstacle.AnyBlocks(inTheWay, from, receivers.Place(start + lane)))
-            {
-                visible = visible.WithElement(lane, 0);
-            }
+            hidden |= obstacle.Blocks(from, to);
         }
 
-        return visible;
+        return Vector.ConditionalSelect(hidden, Vector<double>.Zero, Vector<double>.One);
     }
 
     // Three points a side at one window size away, more when nearer.

@@ -17,7 +17,13 @@ internal sealed class PatchSamples
     public PatchSamples(Patch[] patches)
     {
         _patches = patches;
-        _points = new ReceiverSet([.. patches.SelectMany(patch => Points(patch, patch.Normal))]);
+        var points = new (Position Place, Direction Normal)[patches.Length * PointsPerPatch];
+        for (var i = 0; i < patches.Length; i++)
+        {
+            Fill(points.AsSpan(i * PointsPerPatch, PointsPerPatch), patches[i], patches[i].Normal);
+        }
+
+        _points = new ReceiverSet(points);
     }
 
     /// <summary>Mean luminous exposure of every patch by one flash [lx·s].</summary>
@@ -32,20 +38,27 @@ internal sealed class PatchSamples
     private void AverageCutPatches(DirectLight flash, double[] exposures)
     {
         var (place, axis) = flash.Window;
-        (int Patch, Patch Piece)[] pieces =
-        [
-            .. from i in Enumerable.Range(0, _patches.Length)
-               where PatchPieces.IsCut(_patches[i], place, axis)
-               from piece in PatchPieces.Of(_patches[i], place, axis)
-               select (i, piece),
-        ];
-        foreach (var (patch, _) in pieces)
+        List<(int Patch, Patch Piece)> pieces = [];
+        for (var i = 0; i < _patches.Length; i++)
         {
-            exposures[patch] = 0;
+            if (PatchPieces.IsCut(_patches[i], place, axis))
+            {
+                exposures[i] = 0;
+                foreach (var piece in PatchPieces.Of(_patches[i], place, axis))
+                {
+                    pieces.Add((i, piece));
+                }
+            }
         }
 
-        var arriving = Arriving(flash, new ReceiverSet([.. pieces.SelectMany(piece => Points(piece.Piece, _patches[piece.Patch].Normal))]));
-        for (var k = 0; k < pieces.Length; k++)
+        var points = new (Position Place, Direction Normal)[pieces.Count * PointsPerPatch];
+        for (var k = 0; k < pieces.Count; k++)
+        {
+            Fill(points.AsSpan(k * PointsPerPatch, PointsPerPatch), pieces[k].Piece, _patches[pieces[k].Patch].Normal);
+        }
+
+        var arriving = Arriving(flash, new ReceiverSet(points));
+        for (var k = 0; k < pieces.Count; k++)
         {
             var (patch, piece) = pieces[k];
             exposures[patch] += Mean(arriving, k, isTriangle: true) * piece.Area / _patches[patch].Area;
@@ -59,8 +72,14 @@ internal sealed class PatchSamples
         return arriving;
     }
 
-    private static IEnumerable<(Position Place, Direction Normal)> Points(Patch patch, Direction normal) =>
-        from t in Nodes from s in Nodes select (patch.At(s, t), normal);
+    private static void Fill(Span<(Position Place, Direction Normal)> points, in Patch patch, Direction normal)
+    {
+        for (var i = 0; i < PointsPerPatch; i++)
+        {
+            var (row, column) = Math.DivRem(i, Nodes.Length);
+            points[i] = (patch.At(Nodes[column], Nodes[row]), normal);
+        }
+    }
 
     // A triangle narrows to its last corner, so that a row of points counts by the width that is left there.
     private static double Mean(double[] arriving, int patch, bool isTriangle)
