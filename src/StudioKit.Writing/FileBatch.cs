@@ -5,7 +5,8 @@ namespace StudioKit.Writing;
 /// </summary>
 /// <remarks>
 /// <para>
-/// Opening a batch checks every target before the first byte is written. Names are followed to the files that they lead to, links and all: a file that the run
+/// Opening a batch checks every target that is known by then before the first byte is written; one that turns up while the run is at work is checked when it is added, and where it must
+/// not be written, neither is anything else. Names are followed to the files that they lead to, links and all: a file that the run
 /// reads, a photograph and a sidecar are never replaced; any other file that StudioKit did not write, or that was changed since, only where
 /// <see cref="FileBatchRequest.Force"/> says so. Two targets that would be one file are refused.
 /// </para>
@@ -25,7 +26,9 @@ public sealed class FileBatch : IDisposable
 {
     private readonly Lock _turn = new();
     private readonly Dictionary<string, StagedFile> _files = new(StringComparer.Ordinal);
+    private readonly List<string> _added = [];
     private readonly Staging _staging = new();
+    private readonly TargetCheck _check;
     private CancellationTokenRegistration _stopping;
     private CancellationToken _stop;
     private bool _isClosed;
@@ -33,9 +36,7 @@ public sealed class FileBatch : IDisposable
     /// <summary>Called in the moment between noting the files and naming them.</summary>
     internal Action BeforeNaming { get; set; } = () => { };
 
-    private FileBatch()
-    {
-    }
+    private FileBatch(TargetCheck check) => _check = check;
 
     /// <summary>Whether a name is free, or holds what StudioKit wrote there; for a file that may have one of several names.</summary>
     /// <param name="path">The name.</param>
@@ -53,8 +54,8 @@ public sealed class FileBatch : IDisposable
         ArgumentNullException.ThrowIfNull(request);
         stop.ThrowIfCancellationRequested();
         var targets = request.Targets.Select(target => new NamedTarget(target, TargetCheck.FullName(target))).ToList();
-        new TargetCheck(request).Refuse(targets);
-        var batch = new FileBatch { _stop = stop };
+        var batch = new FileBatch(new TargetCheck(request)) { _stop = stop };
+        batch._check.Refuse(targets);
         try
         {
             targets.ForEach(target => batch._files[target.Target.Path] = batch._staging.Reserve(target));
@@ -79,7 +80,7 @@ public sealed class FileBatch : IDisposable
         ThrowIfStopped();
         try
         {
-            _files[target].Write(write);
+            Waiting(target).Write(write);
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
@@ -93,16 +94,42 @@ public sealed class FileBatch : IDisposable
     /// <param name="contents">All of its bytes.</param>
     public void Write(string target, ReadOnlyMemory<byte> contents) => Write(target, stream => stream.Write(contents.Span));
 
+    /// <summary>Writes one more file, which the request did not name; it waits as the others do. Files may be added at the same time.</summary>
+    /// <param name="target">The file; where it must not be written, <see cref="Commit"/> says so together with all others that must not.</param>
+    /// <param name="contents">All of its bytes.</param>
+    /// <exception cref="FileWritingException">Its folder cannot be written into, or another target is the same file.</exception>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public void Add(FileTarget target, ReadOnlyMemory<byte> contents)
+    {
+        ArgumentNullException.ThrowIfNull(target);
+        var named = new NamedTarget(target, TargetCheck.FullName(target));
+        lock (_turn)
+        {
+            ThrowIfStopped();
+            if (!_check.Admits(named))
+            {
+                return;
+            }
+
+            _files[target.Path] = _staging.Reserve(named);
+            _added.Add(target.Path);
+        }
+
+        Write(target.Path, contents);
+    }
+
     /// <summary>Gives all files that were written their names, and ends the batch. A target that was not written stays as it was.</summary>
-    /// <returns>The names of the files written, in the request's order.</returns>
-    /// <exception cref="FileWritingException">A file cannot be given its name; the message says what was written.</exception>
+    /// <returns>The names of the files written: the request's in its order, then those that were added, by name.</returns>
+    /// <exception cref="FileWritingException">An added target must not be written, and nothing was; or a file cannot be given its name, and the message says what was written.</exception>
     /// <exception cref="OperationCanceledException">The run was stopped; nothing was written.</exception>
     public IReadOnlyList<string> Commit()
     {
         lock (_turn)
         {
             ThrowIfStopped();
-            var ready = _files.Values.Where(file => file.Hash is not null).ToList();
+            _check.RefuseAdded();
+            _added.Sort(StringComparer.Ordinal);
+            var ready = _files.Keys.Except(_added).Concat(_added).Select(path => _files[path]).Where(file => file.Hash is not null).ToList();
             var named = 0;
             try
             {
@@ -132,6 +159,14 @@ public sealed class FileBatch : IDisposable
     {
         _stopping.Dispose();
         Abandon();
+    }
+
+    private StagedFile Waiting(string target)
+    {
+        lock (_turn)
+        {
+            return _files[target];
+        }
     }
 
     // Comes on another thread where the run is stopped; a commit at work is waited for.

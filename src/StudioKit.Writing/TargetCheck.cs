@@ -6,6 +6,7 @@ internal sealed class TargetCheck(FileBatchRequest request)
     private const int MostNamed = 5;
     private readonly HashSet<FileIdentity> _inputs = [.. request.Inputs.Select(FilePlace.At).Where(place => place.Kind != FileKind.Nothing).Select(place => place.Identity)];
     private readonly Dictionary<string, WrittenList> _lists = new(StringComparer.Ordinal);
+    private readonly SortedDictionary<string, Refusal> _refused = new(StringComparer.Ordinal);
 
     /// <summary>The full name of a target.</summary>
     /// <exception cref="FileWritingException">It is no name for a file.</exception>
@@ -26,9 +27,26 @@ internal sealed class TargetCheck(FileBatchRequest request)
 
     /// <summary>Refuses the run where one of its targets must not be written.</summary>
     /// <exception cref="FileWritingException">Which targets, and why.</exception>
-    public void Refuse(IReadOnlyList<NamedTarget> targets)
+    public void Refuse(IReadOnlyList<NamedTarget> targets) => RefuseFor([.. targets.Select(target => GuardedRefusalOf(target.Target.Path, target.Full)).OfType<Refusal>()]);
+
+    /// <summary>Whether a target may be written; one that must not be is remembered for <see cref="RefuseAdded"/>.</summary>
+    public bool Admits(NamedTarget target)
     {
-        var refusals = targets.Select(target => GuardedRefusalOf(target.Target.Path, target.Full)).OfType<Refusal>().ToList();
+        if (GuardedRefusalOf(target.Target.Path, target.Full) is not { } refusal)
+        {
+            return true;
+        }
+
+        _refused[target.Target.Path] = refusal;
+        return false;
+    }
+
+    /// <summary>Refuses the run where a target was not admitted.</summary>
+    /// <exception cref="FileWritingException">Which targets, by name, and why.</exception>
+    public void RefuseAdded() => RefuseFor([.. _refused.Values]);
+
+    private void RefuseFor(List<Refusal> refusals)
+    {
         if (refusals.Count == 0)
         {
             return;

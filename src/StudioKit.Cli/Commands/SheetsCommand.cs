@@ -8,6 +8,7 @@ using StudioKit.Kits.Cards;
 using StudioKit.Planning;
 using StudioKit.Sheets;
 using StudioKit.Sheets.Cards;
+using StudioKit.Writing;
 
 namespace StudioKit.Cli.Commands;
 
@@ -75,11 +76,22 @@ internal static class SheetsCommand
                 Units = parsed.GetValue(units),
                 EvenIfFailing = parsed.GetValue(evenIfFailing),
             };
-            var files = parsed.GetValue(book) ? SheetSet.WriteBook(plan, options) : SheetsAbreast.Write(SheetSet.Groups(plan, options), Environment.ProcessorCount);
             string[] inputs = [parsed.GetRequiredValue(kit), .. parsed.GetValue(templates) ?? []];
-            var targets = OutputFiles.In(parsed.GetRequiredValue(output), files.Select(file => (file.Name, file.Content)));
-            Tell(host, files, OutputFiles.Write(host, parsed.GetValue(force), inputs, targets));
+            var folder = parsed.GetRequiredValue(output);
+            using var batch = OutputFiles.Open(host, parsed.GetValue(force), inputs);
+            var files = parsed.GetValue(book)
+                ? [.. SheetSet.WriteBook(plan, options).Select(Waiting)]
+                : SheetsAbreast.Write(SheetSet.Groups(plan, options), Environment.ProcessorCount, Waiting);
+            OutputFiles.Committed(host, batch);
+            Tell(host, files, folder);
             return (int)Verdict(Planner.Verdict(plan, host), files);
+
+            // What waits on the disk needs no room in memory.
+            SheetFile Waiting(SheetFile file)
+            {
+                batch.Add(new FileTarget(OutputFiles.In(folder, file.Name)), file.Content);
+                return file with { Content = default };
+            }
         });
         return command;
     }
@@ -98,16 +110,16 @@ internal static class SheetsCommand
     private static ExitCode Verdict(ExitCode plan, IReadOnlyList<SheetFile> files) =>
         plan == ExitCode.Done && files.Any(file => file.Problems.Count > 0) ? ExitCode.PlanFails : plan;
 
-    private static void Tell(CommandHost host, IReadOnlyList<SheetFile> files, IReadOnlyList<string> written)
+    private static void Tell(CommandHost host, IReadOnlyList<SheetFile> files, string folder)
     {
         foreach (var problem in files.SelectMany(file => file.Problems.Select(problem => $"{file.Name}: {problem}")))
         {
             host.Error.WriteLine($"does not fit: {problem}");
         }
 
-        foreach (var path in written)
+        foreach (var file in files)
         {
-            host.Output.WriteLine(path);
+            host.Output.WriteLine(OutputFiles.In(folder, file.Name));
         }
 
         foreach (var line in PrintFirst.Of(files))

@@ -25,6 +25,13 @@ internal static class OutputFiles
         return Committed(host, batch);
     }
 
+    /// <summary>A batch for files whose names turn up as they are made.</summary>
+    /// <param name="host">Whose stop is heeded.</param>
+    /// <param name="force">Whether files that are not ours may be replaced.</param>
+    /// <param name="inputs">What the command reads, none of which is ever replaced.</param>
+    public static FileBatch Open(CommandHost host, bool force, IReadOnlyList<string> inputs) =>
+        FileBatch.Open(new FileBatchRequest { Targets = [], Inputs = inputs, Force = force }, host.Stop);
+
     /// <summary>Gives a batch's files their names, and notes that they are written.</summary>
     public static IReadOnlyList<string> Committed(CommandHost host, FileBatch batch)
     {
@@ -40,7 +47,10 @@ internal static class OutputFiles
     /// <summary>Paths of files in a folder.</summary>
     /// <exception cref="FileTroubleException">The folder has no name.</exception>
     public static IReadOnlyList<(string Path, ReadOnlyMemory<byte> Content)> In(string folder, IEnumerable<(string Name, ReadOnlyMemory<byte> Content)> files) =>
-        folder.Length == 0
-            ? throw new FileTroubleException("--out names no folder; give one, e.g. --out out/fen-edge.")
-            : [.. files.Select(file => (Path.Combine(folder, file.Name), file.Content))];
+        [.. files.Select(file => (In(folder, file.Name), file.Content))];
+
+    /// <summary>Path of a file in a folder.</summary>
+    /// <exception cref="FileTroubleException">The folder has no name.</exception>
+    public static string In(string folder, string name) =>
+        folder.Length == 0 ? throw new FileTroubleException("--out names no folder; give one, e.g. --out out/fen-edge.") : Path.Combine(folder, name);
 }

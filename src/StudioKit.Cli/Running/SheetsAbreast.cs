@@ -10,10 +10,11 @@ internal static class SheetsAbreast
     /// <summary>Makes all files.</summary>
     /// <param name="groups">The groups of files.</param>
     /// <param name="abreast">How many groups may be made at a time; ≥ 1.</param>
-    /// <returns>The files in the order of the groups, the same however many are made at a time.</returns>
-    public static IReadOnlyList<SheetFile> Write(IReadOnlyList<SheetGroup> groups, int abreast)
+    /// <param name="finish">What is done with each file as soon as it is made, on whatever thread made it.</param>
+    /// <returns>What that gave, in the order of the groups, the same however many are made at a time.</returns>
+    public static IReadOnlyList<T> Write<T>(IReadOnlyList<SheetGroup> groups, int abreast, Func<SheetFile, T> finish)
     {
-        var made = new IReadOnlyList<SheetFile>[groups.Count];
+        var made = new IReadOnlyList<T>[groups.Count];
 
         // Cards take longest; what is begun last should be short, so that no processor waits for another.
         var order = Enumerable.Range(0, groups.Count).OrderBy(i => groups[i].Kind != SheetGroupKind.Cards);
@@ -22,7 +23,7 @@ internal static class SheetsAbreast
             Parallel.ForEach(
                 Partitioner.Create(order, EnumerablePartitionerOptions.NoBuffering),
                 new ParallelOptions { MaxDegreeOfParallelism = abreast },
-                i => made[i] = groups[i].Write());
+                i => made[i] = [.. groups[i].Write().Select(finish)]);
         }
         catch (AggregateException several)
         {
