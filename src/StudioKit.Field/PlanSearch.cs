@@ -143,7 +143,10 @@ public sealed class PlanSearch(Plan plan, string place)
         return Named("framing", framing, fitting.Count == 0 ? planned : fitting, candidate => candidate.Name, out fault)?.Name;
     }
 
-    private bool Fits(FramingPlan framing, Length focalLength) =>
+    /// <summary>Whether a picture of a focal length can be of a framing.</summary>
+    /// <param name="framing">The framing.</param>
+    /// <param name="focalLength">Focal length that the file names.</param>
+    public bool Fits(FramingPlan framing, Length focalLength) =>
         plan.Kit.Lenses.Any(lens => lens.Name == framing.Lens && Math.Abs((lens.FocalLength / focalLength) - 1) <= FocalLengthTolerance);
 
     private FieldResult<PlanPlace> WithPitch(PlanPlace found, Angle? pitch)

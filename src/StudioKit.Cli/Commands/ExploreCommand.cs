@@ -31,10 +31,14 @@ internal sealed class ExploreCommand
         With --take it writes the kit of one design as a new file, comments kept. Of several kits it shows what their studios, used side by
         side, can share: stock cut together, tools, spare parts that fit them all, and radio channels that they must not share.
 
-        Exit code 1 says that no design stands within the limits.
+        With --ladder, a power ladder of each of several kits, it tells what brings the white of all to one margin, as near as the flashes'
+        dials go and planned with what was measured, and whether each is then within --tolerance for all that the measurement leaves open.
+
+        Exit code 1 says that no design stands within the limits, or that a station is not shown to be within the tolerance.
 
         Example: studiokit explore kits/fen-edge.yaml --lightest --limit "white-margin 1/3 stop"
         Example: studiokit explore kits/fen-edge.yaml kits/pond-edge.yaml
+        Example: studiokit explore kits/fen-edge.yaml kits/pond-edge.yaml --ladder ladders/fen --ladder ladders/pond --set-up white --set-up "bee under the tub" --framing "reed 55 at 1:2" --framing "rush 105 at 1:1" --pitch 60°
         """;
 
     private readonly CommandHost _host;
@@ -61,10 +65,11 @@ internal sealed class ExploreCommand
     private readonly Option<bool> _csv = new("--csv") { Description = "Print the designs as comma-separated text." };
     private readonly Option<bool> _json = JsonOption.Create();
     private readonly Option<bool> _force = ForceOption.Create();
+    private readonly StationsLadders _stations;
 
     private ExploreCommand(CommandHost host)
     {
-        _host = host;
+        (_host, _stations) = (host, new StationsLadders(host));
         _compare.AllowMultipleArgumentsPerToken = true;
         foreach (var number in new[] { _most, _seed })
         {
@@ -87,18 +92,38 @@ internal sealed class ExploreCommand
             explore._take, explore._out, explore._plot, explore._csv, explore._json, explore._force,
         };
 
+        explore._stations.AddTo(command);
+
         // On a thread of its own, so that an interrupt reaches the search while it runs.
-        command.SetAction((parsed, stop) => Task.Run(() => (int)explore.Run(parsed, stop), CancellationToken.None));
+        command.SetAction((parsed, stop) => Task.Run(async () => (int)await explore.RunAsync(parsed, stop), CancellationToken.None));
         return command;
+    }
+
+    private async Task<ExitCode> RunAsync(ParseResult parsed, CancellationToken stop)
+    {
+        var kits = parsed.GetRequiredValue(_kits);
+        if (_stations.Asked(parsed) is not null)
+        {
+            return IsAboutSeveral(parsed, _csv) ? await _stations.RunAsync(parsed, kits, parsed.GetValue(_csv), parsed.GetValue(_json)) : ExitCode.BadInput;
+        }
+
+        return kits.Length == 1 ? Run(parsed, stop) : IsAboutSeveral(parsed) ? Shared(parsed, kits) : ExitCode.BadInput;
+    }
+
+    private bool IsAboutSeveral(ParseResult parsed, params Option[] allowed)
+    {
+        Option[] single = [_compare, _limits, _lightest, _cheapest, _whitest, _most, _seed, _timeLimit, _take, _out, _plot, _csv];
+        if (single.Except(allowed).FirstOrDefault(option => parsed.GetResult(option) is { Implicit: false }) is { } named)
+        {
+            _host.Report(UsageCodes.BadUsage, $"{named.Name} is about the designs of one kit; of several kits 'explore' shows what their studios share, or with --ladder what makes them one white.");
+            return false;
+        }
+
+        return true;
     }
 
     private ExitCode Run(ParseResult parsed, CancellationToken stop)
     {
-        if (parsed.GetRequiredValue(_kits) is { Length: > 1 } stations)
-        {
-            return Shared(parsed, stations);
-        }
-
         if (!IsSound(parsed) || DesignInput.Read(parsed.GetRequiredValue(_kits)[0], _host) is not { } input || SpaceOf(input) is not { Space: { } space } reading)
         {
             return ExitCode.BadInput;
@@ -134,12 +159,6 @@ internal sealed class ExploreCommand
 
     private ExitCode Shared(ParseResult parsed, string[] kits)
     {
-        if (new Option[] { _compare, _limits, _lightest, _cheapest, _whitest, _take, _out, _plot, _csv }.FirstOrDefault(option => parsed.GetResult(option) is { Implicit: false }) is { } single)
-        {
-            _host.Report(UsageCodes.BadUsage, $"{single.Name} is about the designs of one kit; of several kits 'explore' shows what their studios share.");
-            return ExitCode.BadInput;
-        }
-
         var plans = new List<Plan>();
         foreach (var kit in kits)
         {

@@ -73,12 +73,20 @@ public sealed record TestFramePlan(Plan Plan, ExpectedLight Expected, string Set
     /// <param name="darkest">Margin of its darkest background; none where all is white.</param>
     /// <param name="spread">Brightest less darkest background, or the least that this is; none where nothing of it is seen.</param>
     /// <param name="target">Margin to aim for; the set-up's own where there is none.</param>
-    public FrameAdvice? Advice(PlanPlace place, FrameSettings settings, BeneathFlash flash, Stops? darkest, Stops? spread, Stops? target)
+    public FrameAdvice? Advice(PlanPlace place, FrameSettings settings, BeneathFlash flash, Stops? darkest, Stops? spread, Stops? target) =>
+        Plan.Advice.AfterFrame(ExposureAt(place), Tested(place, settings, flash, darkest) with { Spread = spread, Target = target });
+
+    /// <summary>How a frame was taken, and what it showed.</summary>
+    /// <param name="place">Set-up and framing; the camera pitch counts where it was named.</param>
+    /// <param name="settings">What its file says.</param>
+    /// <param name="flash">How the flash below stood.</param>
+    /// <param name="darkest">Margin of its darkest background; none where all is white.</param>
+    public TestedFrame Tested(PlanPlace place, FrameSettings settings, BeneathFlash flash, Stops? darkest)
     {
+        ArgumentNullException.ThrowIfNull(settings);
         ArgumentNullException.ThrowIfNull(flash);
-        var exposure = ExposureAt(place);
-        var shot = new ShotSettings(flash.Power, flash.Distance, SettingsDifference.ApertureOf(settings, exposure), settings.MarkedIso);
-        return Plan.Advice.AfterFrame(exposure, new TestedFrame(shot, darkest) { Spread = spread, Target = target, ViewAboveDarkest = ViewAboveDarkest(place, shot) });
+        var shot = new ShotSettings(flash.Power, flash.Distance, SettingsDifference.ApertureOf(settings, ExposureAt(place)), settings.MarkedIso);
+        return new TestedFrame(shot, darkest) { ViewAboveDarkest = ViewAboveDarkest(place, shot) };
     }
 
     // Corners of another view than the darkest are brighter by so much in the plan too.

@@ -1,5 +1,6 @@
 using StudioKit.Field.Pictures;
 using StudioKit.Physics.Exposure;
+using StudioKit.Physics.Sources;
 
 namespace StudioKit.Field.Ladders;
 
@@ -30,6 +31,23 @@ public sealed record MeasuredMarginMap(
     public (double Stops, bool IsLeast)? DarkestAt(FlashPower power) => WholeFrameClipsAtStops is { } clips
         ? (-power.StopsBelowFull - clips, Cells.Any(cell => cell.Kind == LadderCellKind.AtMost && cell.ClipPowerStops >= clips))
         : null;
+
+    /// <summary>Standard uncertainty of the margin of the darkest known cell; none where nothing is known of it, or only the least.</summary>
+    /// <remarks>
+    /// What the rungs were trusted with or how far they scatter, whichever is more, and the doubt about the tone curve: a curve ends at clipping by its
+    /// nature, so what is wrong with it counts the less the nearer to clipping the cell was seen, and from a stop under it on in full. A curve that was learnt
+    /// here is only assumed where no cell was seen so near to clipping.
+    /// </remarks>
+    [Source("CommonPractice", "the larger of the uncertainty from within and from scatter; a tone curve ends at clipping")]
+    public Stops? DarkestUncertainty => WholeFrameClipsAtStops is { } clips && Cells.First(cell => cell.ClipPowerStops == clips) is { Kind: not LadderCellKind.AtMost } darkest
+        ? new Stops(Math.Sqrt(Squared(Math.Max(darkest.UncertaintyStops, darkest.ScatterStops)) + Squared(Curve.PlusMinus * Math.Min(1, darkest.DepthStops)) + Squared(Unseen)))
+        : null;
+
+    private double Unseen => IsCurveLearnt && !Curve.IsStandard
+        ? ToneCurve.Standard.PlusMinus * Math.Min(1, Cells.Select(cell => cell.NearestStops).Where(double.IsFinite).DefaultIfEmpty(0).Min())
+        : 0;
+
+    private static double Squared(double value) => value * value;
 
     /// <summary>Margin of the brightest known cell less that of the darkest, or the least that this is; none where nothing is known.</summary>
     public Stops? Spread => Cells.Where(cell => cell.Kind != LadderCellKind.Unknown).Select(cell => cell.ClipPowerStops).ToList() is { Count: > 0 } known

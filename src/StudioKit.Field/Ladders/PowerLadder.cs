@@ -84,7 +84,7 @@ public static class PowerLadder
 
     private static LadderCell Locate(List<LadderFrame> rungs, int index, ToneCurve curve)
     {
-        var (weights, sum, dark) = (0.0, 0.0, true);
+        var (seen, dark) = (new List<(double Depth, double Clips, double Weight)>(), true);
         double? lowestWhite = null;
         foreach (var rung in rungs)
         {
@@ -92,22 +92,34 @@ public static class PowerLadder
             if (IsUsable(cell))
             {
                 var depth = curve.StopsUnder(-Math.Log2(cell.Light));
-                var weight = 1 / Math.Pow(Uncertainty(depth), 2);
-                weights += weight;
-                sum += weight * (depth - rung.Power.StopsBelowFull);
+                seen.Add((depth, depth - rung.Power.StopsBelowFull, 1 / Math.Pow(Uncertainty(depth), 2)));
             }
 
             dark &= cell.Light <= LowestLight;
             lowestWhite ??= cell.ClippedShare > 0.5 ? -rung.Power.StopsBelowFull : null;
         }
 
-        return (weights, lowestWhite) switch
+        return (seen.Count, lowestWhite) switch
         {
-            ( > 0, _) => new LadderCell(
-                lowestWhite is null ? LadderCellKind.Extrapolated : LadderCellKind.Bracketed, sum / weights, 1 / Math.Sqrt(weights)),
+            ( > 0, _) => Seen(seen, lowestWhite is null ? LadderCellKind.Extrapolated : LadderCellKind.Bracketed),
             (_, { } power) => new LadderCell(LadderCellKind.AtMost, power, double.PositiveInfinity),
             _ when !dark => new LadderCell(LadderCellKind.Bracketed, -rungs[0].Power.StopsBelowFull, 0.2),
             _ => new LadderCell(LadderCellKind.Unknown, double.NaN, double.PositiveInfinity),
+        };
+    }
+
+    // The weighted mean of what the rungs say, and how far they scatter about it.
+    [Source("NistHandbook", "section 4.4.3.2, weighted least squares, of a constant")]
+    private static LadderCell Seen(List<(double Depth, double Clips, double Weight)> rungs, LadderCellKind kind)
+    {
+        var weights = rungs.Sum(rung => rung.Weight);
+        var clips = rungs.Sum(rung => rung.Weight * rung.Clips) / weights;
+        var left = rungs.Sum(rung => rung.Weight * Math.Pow(rung.Clips - clips, 2));
+        return new LadderCell(kind, clips, 1 / Math.Sqrt(weights))
+        {
+            ScatterStops = rungs.Count > 1 ? Math.Sqrt(left / (rungs.Count - 1) / weights) : 0,
+            DepthStops = rungs.Sum(rung => rung.Weight * rung.Depth) / weights,
+            NearestStops = rungs.Min(rung => rung.Depth),
         };
     }
 

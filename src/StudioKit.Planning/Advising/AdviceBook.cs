@@ -1,3 +1,5 @@
+using StudioKit.Physics;
+using StudioKit.Physics.Exposure;
 using StudioKit.Planning.Changes;
 using StudioKit.Planning.Standing;
 
@@ -63,6 +65,35 @@ public sealed class AdviceBook
         lock (_kept)
         {
             return _replanner is null ? null : new FrameAdviser(_replanner, exposure).After(frame);
+        }
+    }
+
+    /// <summary>What a test frame of a white background shows of the light, before anything is turned.</summary>
+    /// <param name="exposure">The exposure that it was a test of.</param>
+    /// <param name="frame">What it showed.</param>
+    /// <returns>What it shows; none where it is white all over, the exposure has no flash below, or the plan finds no light there.</returns>
+    public MeasuredLight? Measured(ExposurePlan exposure, TestedFrame frame)
+    {
+        ArgumentNullException.ThrowIfNull(exposure);
+        ArgumentNullException.ThrowIfNull(frame);
+        lock (_kept)
+        {
+            return _replanner is null ? null : new MarginAdviser(_replanner, exposure).Measured(frame);
+        }
+    }
+
+    /// <summary>What brings the darkest visible place to one margin, as near as the flash's dial goes, with the light that a test frame shows.</summary>
+    /// <param name="exposure">The exposure that it was a test of.</param>
+    /// <param name="frame">What it showed.</param>
+    /// <param name="margin">The margin; 0 stops or more.</param>
+    public MarginAdvice ToMargin(ExposurePlan exposure, TestedFrame frame, Stops margin)
+    {
+        ArgumentNullException.ThrowIfNull(exposure);
+        ArgumentNullException.ThrowIfNull(frame);
+        Guard.NonNegative(margin.Value, nameof(margin));
+        lock (_kept)
+        {
+            return _replanner is null ? new MarginAdvice(null, []) : new MarginAdviser(_replanner, exposure).To(frame, margin);
         }
     }
 

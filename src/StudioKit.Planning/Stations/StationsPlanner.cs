@@ -1,4 +1,3 @@
-using System.Globalization;
 using StudioKit.Physics;
 using StudioKit.Planning.Cutting;
 using StudioKit.Planning.Studio;
@@ -26,7 +25,7 @@ public static class StationsPlanner
             throw new ArgumentException("One studio shares with nobody.", nameof(plans));
         }
 
-        List<Station> stations = [.. plans.Select((plan, place) => new Station(NameOf(plans, place), plan))];
+        List<Station> stations = [.. plans.Select((plan, place) => new Station(StationNames.Of(plans, place), plan))];
         var currencies = plans.Select(plan => plan.Kit.Stock.Currency).Distinct(StringComparer.Ordinal).ToList();
         return new StationsPlan
         {
@@ -37,13 +36,6 @@ public static class StationsPlanner
             Alike = [.. AlikePipes(stations), .. AlikeSheets(stations)],
             Channels = [.. Channels(stations)],
         };
-    }
-
-    // A kit that is built several times goes by its name with a number.
-    private static string NameOf(IReadOnlyList<Plan> plans, int place)
-    {
-        var before = plans.Take(place).Count(plan => plan.Kit.Name == plans[place].Kit.Name);
-        return before == 0 ? plans[place].Kit.Name : string.Create(CultureInfo.InvariantCulture, $"{plans[place].Kit.Name} ({before + 1})");
     }
 
     private static ValueList<string> Names(IEnumerable<Station> stations) => [.. stations.Select(station => station.Name)];

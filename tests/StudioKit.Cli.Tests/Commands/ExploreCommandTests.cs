@@ -152,6 +152,91 @@ public sealed class ExploreCommandTests : IDisposable
         refused.Error.Should().Contain("--take is about the designs of one kit");
     }
 
+    /// <summary>
+    /// Codes 99, 137 and 188 are an eighth, a quarter and a half of saturation (IEC 61966-2-1), so each ladder clips evenly a stop over its highest power: one at 1/4, the
+    /// other at 1/8. So as one kit they lie a stop apart, and a stop of power, three clicks, makes them one.
+    /// </summary>
+    [Fact]
+    public void Ladders_of_two_stations_are_brought_to_one_white_in_table_csv_and_json()
+    {
+        var kit = _folder.File("kit.yaml");
+        string[] start = ["explore", kit, kit, "--ladder", Ladder("near", "1-8", "1-16", "1-32"), "--ladder", Ladder("far", "1-16", "1-32", "1-64"), "--target", "2/3"];
+
+        var run = CommandRun.Of([.. start, "--json"]);
+
+        run.ExitCode.Should().Be(0, run.Error + run.Output);
+        var white = JsonDocument.Parse(run.Output).RootElement;
+        var stations = white.GetProperty("stations").EnumerateArray().ToList();
+        stations.Select(station => station.GetProperty("station").GetString()).Should().Equal("Cottongrass mire", "Cottongrass mire (2)");
+        stations.Select(station => station.GetProperty("measured").GetProperty("whiteMarginStops").GetDouble()).Should().OnlyContain(margin => Math.Abs(margin + 1) < 0.05);
+        (Before(stations[1]) - Before(stations[0])).Should().BeApproximately(1, 0.05);
+        (After(stations[0], "powerFraction") / After(stations[1], "powerFraction")).Should().BeApproximately(2, 1e-6);
+        After(stations[0], "whiteMarginStops").Should().BeApproximately(2.0 / 3, (1.0 / 6) + 1e-6, "thirds of a stop are what the dial has");
+        white.GetProperty("spreadBefore").GetProperty("rangeStops").GetDouble().Should().BeApproximately(1, 0.05);
+        white.GetProperty("spreadAfter").GetProperty("rangeStops").GetDouble().Should().BeLessThan(0.05);
+        white.GetProperty("oneWhite").GetBoolean().Should().BeTrue();
+
+        CommandRun.Of(start).Output.Should().Contain("One white: 0.67 stop over clipping at the darkest place, as asked for, ± 0.33").And.Contain("ISO 14253-1");
+        var table = CsvText.Read(CommandRun.Of([.. start, "--csv"]).Output);
+        table.Should().HaveCount(3);
+        table[2][^1].Text.Should().Be("within");
+        table[1].Count.Should().Be(table[0].Count);
+
+        var strict = CommandRun.Of([.. start, "--tolerance", "0.05 stop"]);
+        strict.ExitCode.Should().Be(1);
+        strict.Error.Should().Contain("check fails: not shown to be one white: Cottongrass mire, Cottongrass mire (2).");
+
+        double Before(JsonElement station) => station.GetProperty("before").GetProperty("whiteMarginStops").GetDouble();
+        double After(JsonElement station, string key) => station.GetProperty("after").GetProperty(key).GetDouble();
+    }
+
+    [Theory]
+    [InlineData("kit.yaml has no ladder: 2 kits but 1 ladder", 2, true, "--ladder near")]
+    [InlineData("There is no kit for", 2, true, "--ladder near --ladder near --ladder near")]
+    [InlineData("Of one kit 'studiokit photo --ladder'", 2, false, "--ladder near")]
+    [InlineData("--tolerance is about measured stations", 2, true, "--tolerance 1/3")]
+    [InlineData("2 kits but 3 of --framing", 2, true, "--ladder near --ladder near --framing a --framing b --framing c")]
+    [InlineData("--pitch: ", 2, true, "--ladder near --ladder near --pitch steep")]
+    [InlineData("--take is about the designs of one kit", 2, true, "--ladder near --ladder near --take 1")]
+    [InlineData("FLD236: There is no picture in it", 2, true, "--ladder near --ladder empty")]
+    [InlineData("there is no such folder", 3, true, "--ladder near --ladder gone")]
+    [InlineData("white: FLD234: The darkest place is white in every picture", 2, true, "--ladder near --ladder white")]
+    [InlineData("FLD107", 2, true, "--ladder near --ladder unnamed")]
+    [InlineData("has no framing 'rush 60 at 9:1'", 2, true, "--ladder near --ladder near --framing \"rush 60 at 9:1\"")]
+    [InlineData("far: FLD235: It lies", 2, true, "--ladder near --ladder far")]
+    public void Ladders_that_do_not_go_with_their_kits_are_refused_with_what_would(string said, int code, bool areTwo, string options)
+    {
+        Ladder("near", "1-8", "1-16", "1-32");
+        Ladder("far", "1-1", "1-2", "1-4");
+        Ladder("unnamed", "a", "b", "c");
+        Directory.CreateDirectory(_folder.File("empty"));
+        foreach (var name in new[] { "1-4", "1-8", "1-16" })
+        {
+            _folder.GreyPicture($"white/panel-{name}.png", 480, 320, 255);
+        }
+
+        var kit = _folder.File("kit.yaml");
+        string[] folders = ["near", "far", "unnamed", "empty", "white", "gone"];
+        var run = CommandRun.Of(["explore", kit, .. areTwo ? [kit] : Array.Empty<string>(), .. Words(options).Select(word => folders.Contains(word) ? _folder.File(word) : word)]);
+
+        run.ExitCode.Should().Be(code, run.Error);
+        run.Error.Should().Contain(said);
+        run.Output.Should().BeEmpty();
+    }
+
+    private static IEnumerable<string> Words(string line) => line.Split('"').SelectMany((part, i) => i % 2 == 1 ? [part] : part.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+
+    // Half, a quarter and an eighth of saturation, at the powers named.
+    private string Ladder(string folder, params string[] powers)
+    {
+        foreach (var (power, code) in powers.Zip<string, byte>([188, 137, 99]))
+        {
+            _folder.GreyPicture($"{folder}/panel-{power}.png", 480, 320, code);
+        }
+
+        return _folder.File(folder);
+    }
+
     private JsonElement Json(params string[] options)
     {
         var run = Explore(options);

@@ -6,8 +6,13 @@ namespace StudioKit.Cli.Tests.Written;
 /// <summary>Whoever types what README and guide say gets what they say; no line of theirs goes stale.</summary>
 public sealed class WrittenCommandsTests : IDisposable
 {
-    // Test frames as a camera saves them, evenly grey; what is read off them is another test's matter.
-    private static readonly (string Name, byte Code)[] Pictures = [("test.jpg", 240), ("panel-1-32.jpg", 137)];
+    // Test frames as a camera saves them, evenly grey; what is read off them is another test's matter. The ladders lie within half a stop of their kits' plans.
+    private static readonly (string Name, byte Code)[] Pictures =
+    [
+        ("test.jpg", 240), ("panel-1-32.jpg", 137),
+        ("ladders/fen/panel-1-8.jpg", 221), ("ladders/fen/panel-1-16.jpg", 162), ("ladders/fen/panel-1-32.jpg", 118),
+        ("ladders/pond/panel-1-16.jpg", 225), ("ladders/pond/panel-1-32.jpg", 165), ("ladders/pond/panel-1-64.jpg", 120),
+    ];
 
     private static readonly RootCommand Commands = StudioKitCommand.BuildAll(new CommandHost { Output = TextWriter.Null, Error = TextWriter.Null });
 
@@ -23,7 +28,7 @@ public sealed class WrittenCommandsTests : IDisposable
 
         foreach (var (name, code) in Pictures)
         {
-            _folder.GreyPicture(name, 400, 300, code);
+            _folder.GreyPicture(name, 480, 320, code);
         }
     }
 
@@ -110,7 +115,7 @@ public sealed class WrittenCommandsTests : IDisposable
     // Files are those of the folder, and a star stands for all that there are, as in a shell.
     private IEnumerable<string> Placed(string word, string before)
     {
-        var isPath = before is "--out" or "--pictures" || Path.GetExtension(word) is ".yaml" or ".jpg" or ".csv" or ".pdf";
+        var isPath = before is "--out" or "--pictures" || word.StartsWith("ladders/", StringComparison.Ordinal) || Path.GetExtension(word) is ".yaml" or ".jpg" or ".csv" or ".pdf";
         return !isPath ? [word]
             : word.Contains('*', StringComparison.Ordinal) ? Directory.GetFiles(_folder.File(Path.GetDirectoryName(word)!), Path.GetFileName(word)).Order(StringComparer.Ordinal)
             : [_folder.File(word)];

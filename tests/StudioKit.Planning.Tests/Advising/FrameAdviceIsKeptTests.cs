@@ -1,13 +1,11 @@
 using System.Globalization;
 using StudioKit.Kits;
-using StudioKit.Kits.Lighting;
 using StudioKit.Kits.SetUps;
 using StudioKit.Physics.Exposure;
 using StudioKit.Planning.Advising;
 using StudioKit.Planning.Changes;
 using StudioKit.Planning.Expected;
 using StudioKit.Planning.Tests.Plans;
-using UnitsNet;
 using Xunit.Abstractions;
 
 namespace StudioKit.Planning.Tests.Advising;
@@ -32,10 +30,10 @@ public sealed class FrameAdviceIsKeptTests(ITestOutputHelper output)
     public void Advice_after_a_test_frame_is_kept_on_random_kits_and_states()
     {
         var followed = 0;
-        Gen.Select(LikelyKits.Any, Gen.Select(Gen.Bool, Gen.Double[120, 450], Gen.Double[0.25, 0.8]), AnyState).Sample(
+        Gen.Select(LikelyKits.Any, WhiteFrames.AnyPanel, AnyState).Sample(
             (likely, panel, state) =>
             {
-                var read = new KitReadResult(OnWhite(likely, panel), [], [], new());
+                var read = new KitReadResult(WhiteFrames.OnWhite(likely, panel), [], [], new());
                 followed += Follow(read, KitPlanner.Plan(read), state);
             },
             iter: Kits,
@@ -122,22 +120,6 @@ public sealed class FrameAdviceIsKeptTests(ITestOutputHelper output)
         return (plan, exposure, new ShotSettings(exposure.Lights[0].Power));
     }
 
-    // A flash close under the sheet lights it unevenly, so that a strict veil limit leaves little room between grey corners and a washed-out subject.
-    private static KitSpec OnWhite(KitSpec kit, (bool WithSpare, double Millimetres, double Veil) panel) => kit with
-    {
-        Flashes = panel.WithSpare ? [.. kit.Flashes, kit.Flashes[0] with { Name = "three" }] : kit.Flashes,
-        Modifiers = [new ModifierSpec { Name = "dome", Kind = ModifierKind.Dome }],
-        SetUps =
-        [
-            .. kit.SetUps.Select(setUp => setUp with
-            {
-                Kind = SetUpKind.WhiteBackground,
-                VeilLimit = new Stops(panel.Veil),
-                Lights = [new LightSpec { Flash = "one", Role = setUp.Upright is null ? LightRole.Below : LightRole.Behind, Distance = Length.FromMillimeters(panel.Millimetres) }, new LightSpec { Flash = "two", Role = LightRole.Above, Distance = Length.FromMillimeters(400) }],
-            }),
-        ],
-    };
-
     // How many pieces were followed, over the first exposure that there is light for.
     private static int Follow(KitReadResult read, Plan plan, State state)
     {
@@ -153,12 +135,12 @@ public sealed class FrameAdviceIsKeptTests(ITestOutputHelper output)
         var distance = below.Distance * state.Nearer;
         var truth = new KitChange.Gives(below.Flash, state.Gives);
         KitChange[] shot = state.Nearer == 1 ? [truth] : [truth, new KitChange.Move(exposure.SetUp, below.Place, distance)];
-        if (Planned(read, shot, exposure) is not { WhiteMargin: not null } seen)
+        if (WhiteFrames.Planned(read, shot, exposure) is not { WhiteMargin: not null } seen)
         {
             return 0;
         }
 
-        var darkest = MarginAt(seen, state.Power, iso, aperture);
+        var darkest = WhiteFrames.MarginAt(seen, state.Power, iso, aperture);
         var advice = plan.Advice.AfterFrame(exposure, new TestedFrame(new ShotSettings(state.Power, distance, aperture, iso), darkest));
         if (advice is null)
         {
@@ -176,29 +158,17 @@ public sealed class FrameAdviceIsKeptTests(ITestOutputHelper output)
 
     private static void IsKept(KitReadResult read, ExposurePlan exposure, Advice piece, KitChange.Gives truth)
     {
-        var planned = Planned(read, [.. piece.Changes], exposure)!;
+        var planned = WhiteFrames.Planned(read, [.. piece.Changes], exposure)!;
         planned.IsSetLike(piece.Promise).Should().BeTrue("the settings are those of the advice");
         planned.WhiteMargin!.Value.Value.Should().BeApproximately(piece.Promise.WhiteMargin!.Value.Value, Same);
         planned.BrightestMargin!.Value.Value.Should().BeApproximately(piece.Promise.BrightestMargin!.Value.Value, Same);
 
-        var real = Planned(read, [truth, .. piece.Changes.Where(change => change is not KitChange.Gives)], exposure)!;
+        var real = WhiteFrames.Planned(read, [truth, .. piece.Changes.Where(change => change is not KitChange.Gives)], exposure)!;
         var below = piece.Promise.Lights.First(light => light.Role.IsBackground());
-        var darkest = MarginAt(real, below.Power, piece.Promise.Iso, piece.Promise.Aperture).Value;
+        var darkest = WhiteFrames.MarginAt(real, below.Power, piece.Promise.Iso, piece.Promise.Aperture).Value;
         darkest.Should().BeGreaterThan(-1e-4, "it is white all over");
         (darkest + (real.BrightestMargin!.Value - real.WhiteMargin!.Value).Value).Should().BeLessThan(real.HighestMargin!.Value.Value + 1e-4, "it veils no more than allowed");
     }
-
-    // What was set against what is planned: power and speed count once, the f-number twice.
-    private static Stops MarginAt(ExposurePlan planned, FlashPower power, IsoSpeed iso, FNumber aperture)
-    {
-        var below = planned.Lights.First(light => light.Role.IsBackground());
-        return new Stops(planned.WhiteMargin!.Value.Value + below.Power.StopsBelowFull - power.StopsBelowFull
-            + Math.Log2(iso.Value / planned.Iso.Value) - (2 * Math.Log2(aperture.Value / planned.Aperture.Value)));
-    }
-
-    private static ExposurePlan? Planned(KitReadResult read, IEnumerable<KitChange> changes, ExposurePlan exposure) =>
-        KitPlanner.Plan(read with { Kit = changes.Aggregate(read.Kit!, (kit, change) => change.Apply(kit)) })
-            .Exposures.SingleOrDefault(then => then.SetUp == exposure.SetUp && then.Framing.Name == exposure.Framing.Name);
 
     private sealed record State(Stops Gives, FlashPower Power, double Iso, double Opening, double Nearer);
 }
