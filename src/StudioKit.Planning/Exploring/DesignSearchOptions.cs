@@ -12,6 +12,9 @@ public sealed record DesignSearchOptions
     /// <summary>How many are planned at once [1]; ≥ 1. It changes no answer.</summary>
     public int AtOnce { get; init; } = 1;
 
+    /// <summary>How many are tried in a step, after which progress is told [1]; ≥ 1. It changes no answer.</summary>
+    public int InAStep { get; init; } = 64;
+
     /// <summary>Cut planners; the plain ones where none are given.</summary>
     public PlanningServices Services { get; init; } = new();
 }

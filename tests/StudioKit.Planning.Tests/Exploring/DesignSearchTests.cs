@@ -94,6 +94,41 @@ public sealed class DesignSearchTests
         OpenKits.Search(OpenKits.OfLarge, 150, atOnce: 3).Shown.Should().Equal(OpenKits.Search(OpenKits.OfLarge, 150).Shown);
 
     [Fact]
+    public void A_search_taken_one_design_at_a_time_gives_the_answer_of_one_in_long_steps()
+    {
+        var (space, aim) = (OpenKits.OfLarge, OpenKits.AimOf(OpenKits.OfLarge));
+        var steps = new DesignSearchSteps(space, aim, new DesignSearchOptions { Most = 150, InAStep = 1 });
+        var told = new List<int> { steps.Progress.Tried };
+        while (steps.Next())
+        {
+            told.Add(steps.Progress.Tried);
+        }
+
+        var (one, whole) = (steps.Result(), OpenKits.Search(space, 150));
+
+        told.Should().Equal(Enumerable.Range(1, told.Count), "each step tries one more");
+        one.Shown.Should().Equal(whole.Shown);
+        one.Effects.Should().Equal(whole.Effects);
+        one.Tried.Should().Equal(whole.Tried);
+        one.IsStopped.Should().BeFalse();
+    }
+
+    [Fact]
+    public void A_search_that_is_left_between_two_steps_has_what_was_found_until_then()
+    {
+        var steps = new DesignSearchSteps(OpenKits.OfSmall, OpenKits.AimOf(OpenKits.OfSmall), new DesignSearchOptions { InAStep = 1 });
+        var early = steps.Result();
+        steps.Next().Should().BeTrue();
+        steps.Next().Should().BeTrue();
+
+        var left = steps.Result();
+
+        (early.Count, left.Count).Should().Be((1, 3), "the kit as it is written comes first");
+        left.IsStopped.Should().BeTrue();
+        left.Own.Should().Be(OpenKits.SmallSearched.Own);
+    }
+
+    [Fact]
     public void A_search_that_is_stopped_gives_what_there_is_and_says_so()
     {
         using var stop = new CancellationTokenSource();
