@@ -33,4 +33,6 @@ builder.Services.AddSingleton<Corrections>();
 builder.Services.AddSingleton<FormDesk>();
 builder.Services.AddSingleton<Pins>();
 builder.Services.AddSingleton<MendDesk>();
+builder.Services.AddSingleton<DesignDesk>();
+builder.Services.AddSingleton<TakenDesigns>();
 await builder.Build().RunAsync();

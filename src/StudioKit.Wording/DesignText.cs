@@ -185,6 +185,10 @@ public static class DesignText
         _ => "",
     };
 
+    /// <summary>A number of designs, e.g. "1,250" or "31 million".</summary>
+    /// <param name="count">How many.</param>
+    public static string Number(double count) => count < 1e7 ? count.ToString("#,0", CultureInfo.InvariantCulture) : $"{(count / 1e6).ToString("#,0", CultureInfo.InvariantCulture)} million";
+
     private static string VerdictWords(DesignVerdict verdict) => verdict switch
     {
         DesignVerdict.Good => "stand",
@@ -215,6 +219,4 @@ public static class DesignText
     private static string StopOrStops(double amount) => Math.Abs(amount) > 1 ? "stops" : "stop";
 
     private static string Text(double amount, string format, string unit) => $"{amount.ToString(format, CultureInfo.InvariantCulture)} {unit}";
-
-    private static string Number(double count) => count < 1e7 ? count.ToString("#,0", CultureInfo.InvariantCulture) : $"{(count / 1e6).ToString("#,0", CultureInfo.InvariantCulture)} million";
 }

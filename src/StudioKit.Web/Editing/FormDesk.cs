@@ -100,6 +100,14 @@ public sealed class FormDesk
         Called?.Invoke(this, EventArgs.Empty);
     }
 
+    /// <summary>Goes to a place of the text, wherever somebody is.</summary>
+    /// <param name="place">The place.</param>
+    public void GoToText(Fault place)
+    {
+        ShowText(place);
+        Called?.Invoke(this, EventArgs.Empty);
+    }
+
     /// <summary>Shows the first thing that keeps the kit from being read, or the first that is wrong.</summary>
     /// <returns>What it is; none where nothing is wrong.</returns>
     public async Task<FormFault?> ShowFirstFaultAsync()

@@ -12,7 +12,12 @@ public sealed class Pins(Desk desk, KitKeeper keeper)
 
     /// <summary>Pins the kit as it stands.</summary>
     /// <param name="figures">What to know it by.</param>
-    public Task AddAsync(string figures)
+    public Task AddAsync(string figures) => AddAsync(figures, desk.Kit?.Text ?? "");
+
+    /// <summary>Pins a state of the kit in hand.</summary>
+    /// <param name="figures">What to know it by.</param>
+    /// <param name="text">The kit's text in that state.</param>
+    public Task AddAsync(string figures, string text)
     {
         if (desk.Kit is not { } kit)
         {
@@ -20,7 +25,7 @@ public sealed class Pins(Desk desk, KitKeeper keeper)
         }
 
         var number = States.Count == 0 ? 1 : States[^1].Number + 1;
-        return KeepAsync(kit, [.. States, new PinnedState(FormattableString.Invariant($"Pin {number}: {figures}"), kit.Text, number)]);
+        return KeepAsync(kit, [.. States, new PinnedState(FormattableString.Invariant($"Pin {number}: {figures}"), text, number)]);
     }
 
     /// <summary>Takes a pin out.</summary>

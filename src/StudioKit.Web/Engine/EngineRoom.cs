@@ -12,6 +12,7 @@ internal sealed class EngineRoom
 
     private readonly Dictionary<string, Func<string, string>> _answers = new(StringComparer.Ordinal);
     private readonly PrintedKits _prints;
+    private readonly ExploredKits _explored;
     private readonly Lazy<FrameDesk> _frames;
 
     /// <param name="progress">Told each step of a longer answer.</param>
@@ -21,6 +22,7 @@ internal sealed class EngineRoom
         var parts = new OwnParts();
         var plans = new PlannedKits(progress, parts);
         _prints = new PrintedKits(plans);
+        _explored = new ExploredKits(plans);
         Answers(EngineQuestions.Plan, plans.Answer);
         Answers(EngineQuestions.Offers, _prints.Offers);
         Answers(EngineQuestions.MakeSheets, _prints.Make);
@@ -50,6 +52,7 @@ internal sealed class EngineRoom
         Answers(EngineQuestions.Correct, request =>
         {
             _prints.Forget();
+            _explored.End();
             return _frames.Value.Correct(request);
         });
         Answers(EngineQuestions.Open, OpenedKits.Answer);
@@ -61,6 +64,9 @@ internal sealed class EngineRoom
         Answers(EngineQuestions.Parts, new PartSearch(parts).Answer);
         Answers(EngineQuestions.Complete, new Completions(parts).Answer);
         Answers(EngineQuestions.Compare, new Comparisons(plans).Answer);
+        Answers(EngineQuestions.Designs, _explored.Open);
+        Answers(EngineQuestions.Search, _explored.Step);
+        Answers(EngineQuestions.Design, _explored.Kit);
     }
 
     /// <summary>Answers a question.</summary>
@@ -74,7 +80,9 @@ internal sealed class EngineRoom
     /// <summary>Hands over a file that was made of the last kit.</summary>
     /// <param name="name">Its name.</param>
     /// <exception cref="ArgumentException">No such file was made.</exception>
-    public byte[] Take(string name) => name.StartsWith(MapOf, StringComparison.Ordinal) ? _frames.Value.Map(name[MapOf.Length..]) : _prints.Take(name);
+    public byte[] Take(string name) => name.StartsWith(MapOf, StringComparison.Ordinal) ? _frames.Value.Map(name[MapOf.Length..])
+        : name == ExploredKits.TableName ? _explored.Take(name)
+        : _prints.Take(name);
 
     private void Answers<TRequest, TAnswer>(EngineQuestion<TRequest, TAnswer> question, Func<TRequest, TAnswer> answer) =>
         _answers.Add(question.Kind, request => JsonSerializer.Serialize(answer(Read(question, request)), question.Answer));

@@ -68,6 +68,18 @@ internal sealed class PlannedKits(IProgress<string> progress, OwnParts parts)
         return read.HasErrors ? null : _session.Plan(_corrected(read));
     }
 
+    /// <summary>How texts are read now, whatever parts lie beside the kit in hand later.</summary>
+    /// <param name="fileName">Name of their file.</param>
+    public Func<string, KitReadResult> Reader(string fileName)
+    {
+        var (library, corrected) = (parts.Library, _corrected);
+        return text =>
+        {
+            var read = KitReader.Parse(text, fileName, library);
+            return read.HasErrors ? read : corrected(read);
+        };
+    }
+
     /// <summary>The plan of a kit that was read without errors.</summary>
     public Plan PlanOf(KitReadResult read) => Planned(read).Plan;
 

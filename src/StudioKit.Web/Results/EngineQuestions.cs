@@ -86,4 +86,13 @@ public static class EngineQuestions
 
     /// <summary>What could stand at a place of a text.</summary>
     public static EngineQuestion<CompleteRequest, CompleteAnswer> Complete { get; } = new("complete", () => ResultsJson.Default.CompleteRequest, () => ResultsJson.Default.CompleteAnswer, "complete");
+
+    /// <summary>What a kit leaves open.</summary>
+    public static EngineQuestion<PlanRequest, OpenDesigns> Designs { get; } = new("designs", () => ResultsJson.Default.PlanRequest, () => ResultsJson.Default.OpenDesigns, "designs");
+
+    /// <summary>Designs that no other beats, step by step.</summary>
+    public static EngineQuestion<SearchRequest, SearchAnswer> Search { get; } = new("search", () => ResultsJson.Default.SearchRequest, () => ResultsJson.Default.SearchAnswer);
+
+    /// <summary>The kit of a design of the last search.</summary>
+    public static EngineQuestion<DesignRequest, DesignKit> Design { get; } = new("design", () => ResultsJson.Default.DesignRequest, () => ResultsJson.Default.DesignKit);
 }

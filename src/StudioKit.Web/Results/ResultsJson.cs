@@ -54,5 +54,10 @@ namespace StudioKit.Web.Results;
 [JsonSerializable(typeof(CompareAnswer))]
 [JsonSerializable(typeof(CompleteRequest))]
 [JsonSerializable(typeof(CompleteAnswer))]
+[JsonSerializable(typeof(OpenDesigns))]
+[JsonSerializable(typeof(SearchRequest))]
+[JsonSerializable(typeof(SearchAnswer))]
+[JsonSerializable(typeof(DesignRequest))]
+[JsonSerializable(typeof(DesignKit))]
 [JsonSerializable(typeof(Fault[]))]
 public sealed partial class ResultsJson : JsonSerializerContext;

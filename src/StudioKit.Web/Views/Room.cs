@@ -12,6 +12,9 @@ public enum Room
     /// <summary>See and move the light.</summary>
     Light,
 
+    /// <summary>Look for what to build: designs that no other beats.</summary>
+    Designs,
+
     /// <summary>See what is carried, and print.</summary>
     CarryAndPrint,
 

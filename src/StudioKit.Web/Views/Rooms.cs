@@ -10,6 +10,7 @@ internal static class Rooms
         Room.Gear => "Gear",
         Room.Animals => "Animals",
         Room.Light => "Light",
+        Room.Designs => "What to build",
         Room.CarryAndPrint => "Carry and print",
         Room.Field => "In the field",
         Room.TestFrames => "Test frames",
