@@ -1,10 +1,11 @@
 using System.CommandLine;
 using StudioKit.Cli.Files;
 using StudioKit.Cli.Tables;
+using StudioKit.Cli.Usage;
 using StudioKit.Field.Calibration;
 using StudioKit.Field.Calibration.Drift;
 using StudioKit.Kits;
-using StudioKit.Kits.SetUps;
+using StudioKit.Physics.Exposure;
 using StudioKit.Planning;
 
 namespace StudioKit.Cli.Commands;
@@ -25,7 +26,8 @@ internal sealed class CalibrateCommand
         clipping. --frame takes pictures of the bare sheet themselves, each with its --power.
 
         --history holds several outings together, by the dates of their rows, and writes nothing: how each flash, the sheet and the
-        clip point drift, with 95 % confidence, and which single reading would tell most next time.
+        clip point drift, with 95 % confidence, and differ from outing to outing; and ranked what each reading that the set-ups allow would tell
+        of the cards' white margin next time: how sure it is then, and how often it has to be taken for the margin to be known to --reach.
 
         Example: studiokit calibrate kits/fen-edge.yaml --readings readings.csv
         Example: studiokit calibrate kits/fen-edge.yaml --frame a.jpg --power 1/32 --frame b.jpg --power 1/16 --framing "reed 55 at 1:2" --pitch 60°
@@ -36,6 +38,7 @@ internal sealed class CalibrateCommand
     private readonly Argument<string> _kit = KitInput.Argument();
     private readonly CalibrationInput _input;
     private readonly Option<bool> _history = new("--history") { Description = "Hold several outings together instead: drift, and what to read next time. Writes nothing." };
+    private readonly Option<Stops?> _reach = QuantityOption.Optional<Stops?>("--reach", "With --history: how sure the white margin is to be, one standard deviation, e.g. 1/8 stop; 1/6 stop where left out.", TryReach, null);
     private readonly Option<bool> _force = ForceOption.Create();
     private readonly Option<bool> _json = JsonOption.Create();
 
@@ -47,6 +50,7 @@ internal sealed class CalibrateCommand
         var command = new Command("calibrate", Text) { calibrate._kit };
         calibrate._input.AddTo(command);
         command.Options.Add(calibrate._history);
+        command.Options.Add(calibrate._reach);
         command.Options.Add(calibrate._force);
         command.Options.Add(calibrate._json);
         command.SetAction(parsed => (int)calibrate.Run(parsed));
@@ -56,6 +60,12 @@ internal sealed class CalibrateCommand
     private ExitCode Run(ParseResult parsed)
     {
         var path = parsed.GetRequiredValue(_kit);
+        if (!parsed.GetValue(_history) && parsed.GetResult(_reach) is { Implicit: false })
+        {
+            _host.Report(UsageCodes.BadUsage, "--reach is about what to read next; add --history.");
+            return ExitCode.BadInput;
+        }
+
         if ((!parsed.GetValue(_history) && !CorrectionFile.IsPossible(path, _host))
             || _input.Day(parsed) is not { } day || KitInput.ReadAsWritten(path, _host) is not { HasErrors: false } read
             || _input.Powers(parsed) is not { } powers || _input.Tables(parsed) is not { } table)
@@ -106,11 +116,25 @@ internal sealed class CalibrateCommand
             return ExitCode.BadInput;
         }
 
-        var (kit, prior) = (read.Kit!, CalibrationPrior.Of(read));
+        var (kit, prior, reach) = (read.Kit!, CalibrationPrior.Of(read), parsed.GetValue(_reach)?.Value ?? NextReadings.UsualReach);
         var history = CalibrationHistory.Of(readings, prior);
-        var next = kit.SetUps.SelectMany(setUp => setUp.Lights).Where(light => light.Role.IsBackground()).Select(light => light.Flash).Distinct(StringComparer.Ordinal)
-            .Select(flash => (Flash: flash, Candidates: NextReadings.Of(kit, flash, prior, history.Pooled))).ToList();
-        _host.Output.WriteLine(parsed.GetValue(_json) ? HistoryReport.Json(history, next) : HistoryReport.Lines(history, next));
+        var next = LitCards.Of(kit).Select(cards => new CardsReadings(cards, NextReadings.Of(kit, cards, prior, history.Used, history.Between(cards.Flash), reach))).ToList();
+        if (parsed.GetValue(_json))
+        {
+            _host.Output.WriteLine(HistoryReport.Json(history, next, reach));
+        }
+        else
+        {
+            HistoryReport.Write(history, next, reach, _host);
+        }
+
         return ExitCode.Done;
+    }
+
+    private static bool TryReach(string text, out Stops? value, out string problem)
+    {
+        var read = QuantityOption.Between<Stops>(QuantityText.TryStops, stops => stops.Value, "0.02 stop", "2 stops")(text, out var stops, out problem);
+        value = stops;
+        return read;
     }
 }

@@ -1,4 +1,5 @@
 using StudioKit.Kits;
+using StudioKit.Physics.Exposure;
 using StudioKit.Physics.Sources;
 
 namespace StudioKit.Field.Calibration;
@@ -20,6 +21,13 @@ public sealed record CalibrationPrior
     [Source("CommonPractice", "headroom above ISO 12232 saturation")]
     public double CameraClipPoint { get; init; } = 0.5;
 
+    /// <summary>Of what a dome, softbox or diffuser takes: the shape of its beam is a guess [1].</summary>
+    [Source("CommonPractice", "losses of modifiers are quoted to a third of a stop at best")]
+    public double ModifierLoss { get; init; } = LightUncertainty.Usual.Modifier.Value;
+
+    /// <summary>Of single modifiers whose kit says how well their loss is known, in stops of light [1].</summary>
+    public IReadOnlyDictionary<string, double> Modifiers { get; init; } = new Dictionary<string, double>();
+
     /// <summary>Of single flashes whose kit says how well their guide number is known, in stops of light [1].</summary>
     public IReadOnlyDictionary<string, double> Flashes { get; init; } = new Dictionary<string, double>();
 
@@ -35,9 +43,13 @@ public sealed record CalibrationPrior
         var flashes = kit.Flashes
             .Select((flash, i) => (flash.Name, Known: InStops(read, FormattableString.Invariant($"flashes[{i}].guide-number"), flash.GuideNumber.AtIso100.Meters, 2)))
             .Where(flash => flash.Known is not null).ToDictionary(flash => flash.Name, flash => flash.Known!.Value, StringComparer.Ordinal);
+        var modifiers = kit.Modifiers
+            .Select((modifier, i) => (modifier.Name, Known: InStops(read, FormattableString.Invariant($"modifiers[{i}].loss"), 1, 1)))
+            .Where(modifier => modifier.Known is not null).ToDictionary(modifier => modifier.Name, modifier => modifier.Known!.Value, StringComparer.Ordinal);
         return usual with
         {
             Flashes = flashes,
+            Modifiers = modifiers,
             PanelTransmittance = InStops(read, "panel.transmittance", kit.Panel.Transmittance, 1) ?? usual.PanelTransmittance,
             CameraClipPoint = InStops(read, "camera.clip-point", 1, 1) ?? usual.CameraClipPoint,
         };

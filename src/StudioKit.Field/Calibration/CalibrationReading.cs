@@ -8,4 +8,8 @@ namespace StudioKit.Field.Calibration;
 /// <param name="Measured">What was read, in stops [1].</param>
 /// <param name="Uncertainty">Standard uncertainty of the reading, in stops [1]; &gt; 0.</param>
 public sealed record CalibrationReading(
-    string Name, CalibrationReadingKind Kind, string Flash, double Planned, double Measured, double Uncertainty);
+    string Name, CalibrationReadingKind Kind, string Flash, double Planned, double Measured, double Uncertainty)
+{
+    /// <summary>Name of the dome, softbox or diffuser that the light came through; empty where it was bare.</summary>
+    public string Modifier { get; init; } = "";
+}

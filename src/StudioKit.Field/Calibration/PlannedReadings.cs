@@ -39,7 +39,7 @@ public sealed class PlannedReadings(Plan plan)
         };
         return double.IsNaN(planned)
             ? new FieldDiagnostic("FLD209", reading.Place, "The plan has no light map for this: its geometry is impossible, or the frame misses the panel.") { Help = FieldHelp.Plan }
-            : new CalibrationReading(reading.Name, reading.Kind, found.Value.Light.Flash, planned, reading.Measured, reading.Uncertainty);
+            : new CalibrationReading(reading.Name, reading.Kind, found.Value.Light.Flash, planned, reading.Measured, reading.Uncertainty) { Modifier = found.Value.Light.Modifier ?? "" };
     }
 
     private Stops? Margin(PlanPlace place, FieldReading reading) =>

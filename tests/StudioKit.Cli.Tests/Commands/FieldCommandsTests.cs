@@ -291,9 +291,24 @@ public sealed class FieldCommandsTests : IDisposable
         var run = CommandRun.Of("calibrate", kit, "--readings", _folder.File("readings.csv"), "--history");
 
         run.ExitCode.Should().Be(0, run.Error);
-        run.Output.Should().Contain("DRIFTS: the light of flash 'sedge'").And.Contain("-0.30").And.Contain("read next time").And.Contain("white-margin with sedge");
+        run.Output.Should().Contain("DRIFTS: the light of flash 'sedge'").And.Contain("-0.30").And.Contain("read next time").And.Contain("power ladder with sedge").And.Contain("What to read next for the cards over sedge");
         File.Exists(_folder.File("kit.correction.yaml")).Should().BeFalse();
-        JsonDocument.Parse(CommandRun.Of("calibrate", kit, "--readings", _folder.File("readings.csv"), "--history", "--json").Output).RootElement.GetProperty("drifts")[0].GetProperty("significant").GetBoolean().Should().BeTrue();
+        var document = JsonDocument.Parse(CommandRun.Of("calibrate", kit, "--readings", _folder.File("readings.csv"), "--history", "--reach", "1/8", "--json").Output).RootElement;
+        document.GetProperty("drifts")[0].GetProperty("significant").GetBoolean().Should().BeTrue();
+        document.GetProperty("reachStops").GetDouble().Should().Be(0.125);
+        var next = document.GetProperty("nextReadings").EnumerateArray().ToList();
+        next.Select(reading => reading.GetProperty("marginUncertaintyAfterStops").GetDouble()).Should().BeInAscendingOrder();
+        next[0].GetProperty("ladder").GetBoolean().Should().BeTrue("a ladder is surer than a frame");
+        next.Single(reading => reading.GetProperty("kind").GetString() == "flash-meter" && reading.GetProperty("flash").GetString() == "sedge").GetProperty("taken").GetInt32().Should().Be(1, "what drifts is known from the last outing");
+    }
+
+    [Fact]
+    public void How_sure_the_margin_is_to_be_is_asked_of_a_history_alone()
+    {
+        var run = CommandRun.Of("calibrate", Kit(), "--reach", "1/6");
+
+        run.ExitCode.Should().Be(2);
+        run.Error.Should().Contain("--reach is about what to read next; add --history.");
     }
 
     [Theory]

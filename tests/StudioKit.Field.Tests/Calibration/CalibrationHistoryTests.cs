@@ -92,40 +92,33 @@ public sealed class CalibrationHistoryTests
         Margin(CalibrationHistory.Of(readings, Prior).Pooled!).Should().Be(Margin(last));
     }
 
-    /// <summary>
-    /// By hand from the usual priors 0.5, 0.3 and 0.5: the margin's variance 0.59; a frame of ±0.15 leaves 0.59·0.0225/0.6125, a meter before the flash
-    /// 0.59 − 0.25²/0.2644, one on the sheet 0.59 − 0.34²/0.3544 (Gelman et al., normal model, one observation more).
-    /// </summary>
-    [Theory]
-    [InlineData(CalibrationReadingKind.WhiteMargin, 0.59 * 0.0225 / 0.6125)]
-    [InlineData(CalibrationReadingKind.FlashMeter, 0.59 - (0.25 * 0.25 / 0.2644))]
-    [InlineData(CalibrationReadingKind.PanelMeter, 0.59 - (0.34 * 0.34 / 0.3544))]
-    public void What_a_reading_would_tell_agrees_with_the_normal_model(CalibrationReadingKind kind, double left)
+    /// <summary>Three outings that show the margin to lie now here, now there, and no line: it differs by more than frames of ±0.15 explain.</summary>
+    [Fact]
+    public void Outings_that_differ_without_a_line_differ_from_each_other()
     {
-        var kit = PlannedKit.Read().Kit!;
+        var readings = new[] { 0.6, -0.6, 0.5, -0.5, 0.6, -0.6 }.Select((off, i) => new DatedReading(First.AddDays(20 * i), new("frame", CalibrationReadingKind.WhiteMargin, "beneath", 0, off, 0.15))).ToList();
 
-        var candidate = NextReadings.Of(kit, "sedge", Prior, null).First(candidate => candidate.Kind == kind && candidate.Flash == "sedge");
+        var history = CalibrationHistory.Of(readings, Prior);
 
-        candidate.Before.Should().BeApproximately(Math.Sqrt(0.59), 1e-9);
-        candidate.After.Should().BeApproximately(Math.Sqrt(left), 1e-9);
+        history.Drifts.Single().IsSignificant.Should().BeFalse();
+
+        // Their deviation is 0.62 by hand, of which the frames explain 0.15: √(0.62² − 0.15²) = 0.60.
+        history.Between("beneath").Stops.Should().BeApproximately(0.60, 0.02);
+        history.Between("beneath").IsOfFlash.Should().BeFalse("frames alone do not tell whose it is");
+        history.Between("above").Should().Be(OutingDifference.None, "nobody read it");
+        history.Used.Select(used => (used.Day, used.Reading)).Should().Equal(readings.Select(reading => (reading.Day, reading.Reading)));
     }
 
-    /// <summary>The independent way: calibrate with the reading in it, and see how sure the margin is then.</summary>
     [Fact]
-    public void The_reading_that_is_named_first_does_what_is_said_and_no_other_does_more()
+    public void What_drifts_along_a_line_is_known_from_the_readings_of_the_last_outing()
     {
-        var kit = PlannedKit.Read().Kit!;
-        List<CalibrationReading> taken = [new("a", CalibrationReadingKind.WhiteMargin, "sedge", 0, 0.1, 0.15), new("b", CalibrationReadingKind.CardInFrame, "willow", 0, 0.1, 0.2)];
-        var candidates = NextReadings.Of(kit, "sedge", Prior, KitCalibration.Solve(taken, Prior).Value);
+        var readings = Outings(6, flash: -0.4, noise: 0.02, new Random(3));
 
-        foreach (var candidate in candidates.Where(candidate => candidate.Flash == "sedge" || candidate.Kind == CalibrationReadingKind.CardInFrame))
-        {
-            var with = KitCalibration.Solve([.. taken, new("next", candidate.Kind, candidate.Flash, 0, 0.05, candidate.UncertaintyStops)], Prior).Value!;
-            Margin(with).Should().BeApproximately(candidate.After, 0.01, $"{candidate.Kind} leaves that");
-        }
+        var history = CalibrationHistory.Of(readings, Prior);
 
-        candidates.Should().BeInAscendingOrder(candidate => candidate.After);
-        candidates.Should().OnlyContain(candidate => candidate.After <= candidate.Before);
+        history.Between("beneath").Should().Be(OutingDifference.None, "that it drifts is told by the line");
+        history.Used.Select(used => used.Day).Distinct().Should().Equal(readings[^1].Day);
+        history.Used.Should().HaveCount(5);
     }
 
     [Fact]
@@ -141,7 +134,7 @@ public sealed class CalibrationHistoryTests
                     (drift.PlusMinus is not { } interval || interval >= 0).Should().BeTrue();
                 }
 
-                NextReadings.Of(PlannedKit.Read().Kit!, "sedge", Prior, history.Pooled).Should().NotContain(candidate => !(candidate.After <= candidate.Before + 1e-9));
+                NextReadings.Of(PlannedKit.Read().Kit!, new LitCards("sedge", ""), Prior, history.Used, history.Between("sedge"), 0.1).Should().NotContain(candidate => !(candidate.After <= candidate.Before + 1e-9));
             },
             iter: DamagedText.Runs);
 

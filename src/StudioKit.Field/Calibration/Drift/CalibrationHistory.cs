@@ -17,6 +17,21 @@ public sealed record CalibrationHistory(
 {
     internal const double DaysOfYear = 365.25;
 
+    /// <summary>
+    /// The readings that today's figures are known from: those of <see cref="Pooled"/>, and where outings differ from each other without drifting along a line, so that they do not agree as one, those of each.
+    /// </summary>
+    public IReadOnlyList<UsedReading> Used { get; init; } = [];
+
+    /// <summary>What the margin over a flash differs by from outing to outing; nothing where it does not by more than its readings explain, drifts along a line, or three outings do not tell.</summary>
+    /// <param name="flash">Name of the flash.</param>
+    public OutingDifference Between(string flash)
+    {
+        var (light, margin) = (Of(DriftingKind.FlashLight), Of(DriftingKind.WhiteMargin));
+        return (margin ?? light) is { } scatter ? new OutingDifference(scatter.Stops, light is not null) : OutingDifference.None;
+
+        OutingScatter? Of(DriftingKind kind) => Drifts.FirstOrDefault(drift => drift.Kind == kind && drift.Flash == flash) is { IsSignificant: false, Scatter: { IsSignificant: true } of } ? of : null;
+    }
+
     // An outing tells a quantity apart from the others where it alone leaves less doubt than the kit's figure; else it is their sum that it tells.
     private const double ToldApart = 0.75;
 
@@ -33,20 +48,27 @@ public sealed record CalibrationHistory(
             .Select(outing => (Day: outing.Key, All: outing.Count(), Solved: KitCalibration.Solve([.. outing.Select(reading => reading.Reading)], prior))).ToList();
         var solved = outings.Where(outing => outing.Solved.IsSound).Select(outing => (outing.Day, Result: outing.Solved.Value!)).ToList();
         ValueList<QuantityDrift> drifts = [.. Quantities(solved).Select(quantity => Drift(quantity.Kind, quantity.Flash, solved, prior)).Where(drift => drift.Outings.Count > 0)];
+        var one = AsOne(readings, prior, drifts);
         return new CalibrationHistory(
             [.. outings.Select(outing => (outing.Day, outing.Solved.Value?.Fit.Readings ?? 0, outing.All))],
             drifts,
-            AsOne(readings, prior, drifts) ?? solved.Select(outing => outing.Result).LastOrDefault(),
+            one ?? solved.Select(outing => outing.Result).LastOrDefault(),
             [
                 .. outings.SelectMany(outing => outing.Solved.Diagnostics.Select(fault => fault with { Subject = FormattableString.Invariant($"{outing.Day:yyyy-MM-dd}, {fault.Subject}") })),
                 .. solved.SelectMany(outing => outing.Result.Residuals.Where(residual => !residual.IsUsed).Select(residual => LeftOutOf(outing.Day, residual))),
-            ]);
+            ])
+        {
+            Used = one is not null ? [.. Behind(readings, one)] : [.. solved.Skip(drifts.Any(drift => drift.IsSignificant) ? solved.Count - 1 : 0).SelectMany(outing => Behind(readings.Where(reading => reading.Day == outing.Day), outing.Result))],
+        };
     }
 
     // What drifts is not known better for having been read long ago.
     private static CalibrationResult? AsOne(IReadOnlyList<DatedReading> readings, CalibrationPrior prior, IReadOnlyList<QuantityDrift> drifts) => drifts.Any(drift => drift.IsSignificant)
         ? null
         : KitCalibration.Solve([.. readings.Select(reading => reading.Reading)], prior).Value;
+
+    private static IEnumerable<UsedReading> Behind(IEnumerable<DatedReading> readings, CalibrationResult result) =>
+        readings.Zip(result.Residuals, (dated, residual) => new UsedReading(dated.Day, dated.Reading, residual.Weight)).Where(used => used.Weight > 0);
 
     private static FieldDiagnostic LeftOutOf(DateOnly day, CalibrationResidual residual) => new(
         "FLD223",

@@ -13,6 +13,9 @@ public sealed record QuantityDrift(DriftingKind Kind, string Flash, IReadOnlyLis
     // Flashes repeat to a twentieth of a stop; less than that is nothing to plan by, however well it is known.
     private const double LeastStops = 0.05;
 
+    /// <summary>How much the outings differ among themselves; none with fewer than three.</summary>
+    public OutingScatter? Scatter => Outings.Count < OutingScatter.FewestOutings ? null : OutingScatter.Of(Outings);
+
     /// <summary>First to last outing in years [1].</summary>
     public double Years => Outings.Count == 0 ? 0 : (Outings[^1].Day.DayNumber - Outings[0].Day.DayNumber) / CalibrationHistory.DaysOfYear;
 
