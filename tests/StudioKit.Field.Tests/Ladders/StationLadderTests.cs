@@ -64,7 +64,10 @@ public sealed class StationLadderTests
         map.Cells[0].ClipPowerStops.Should().BeApproximately(-3 - 0.0514, 0.01);
         map.Cells[0].ScatterStops.Should().BeApproximately(0.0618, 0.005);
         map.Cells[0].UncertaintyStops.Should().BeApproximately(0.0558, 0.001);
-        map.DarkestUncertainty!.Value.Value.Should().BeGreaterThan(map.Cells.Max(cell => cell.ScatterStops));
+
+        // Seen 1.4 stops under clipping on the whole, by a curve that is only assumed: its tenth of a stop counts in full.
+        var darkest = map.Cells.MaxBy(cell => cell.ClipPowerStops)!;
+        map.DarkestUncertainty!.Value.Value.Should().BeApproximately(double.Hypot(darkest.ScatterStops, 0.1), 1e-9);
 
         // Twenty-four places seen in two frames are the fewest that a tone curve is learnt from.
         static FrameAnalysis TooFewForACurve(FrameAnalysis frame) => frame with { Cells = [.. frame.Cells.Take(20)], CellColumns = 5, CellRows = 4 };
