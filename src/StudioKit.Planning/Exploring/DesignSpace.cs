@@ -64,7 +64,13 @@ public sealed class DesignSpace
     /// <param name="reader">Reads a changed text in the same way: with the same parts and corrections.</param>
     /// <returns>The designs, or what stands in their way.</returns>
     /// <exception cref="ArgumentException">The reading holds no kit.</exception>
-    public static DesignSpaceReading Of(KitText text, KitReadResult asWritten, Func<string, KitReadResult> reader)
+    public static DesignSpaceReading Of(KitText text, KitReadResult asWritten, Func<string, KitReadResult> reader) => Steps(text, asWritten, reader).Last()!;
+
+    /// <summary>Reads what a kit leaves open a choice at a time, so that others have their turn in between.</summary>
+    /// <inheritdoc cref="Of" path="/param"/>
+    /// <returns>Nothing for each choice, then the designs or what stands in their way.</returns>
+    /// <exception cref="ArgumentException">The reading holds no kit.</exception>
+    public static IEnumerable<DesignSpaceReading?> Steps(KitText text, KitReadResult asWritten, Func<string, KitReadResult> reader)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(asWritten);
@@ -74,6 +80,6 @@ public sealed class DesignSpace
             throw new ArgumentException("The kit could not be read; see its diagnostics.", nameof(asWritten));
         }
 
-        return new DesignSpaceReader(new DesignTexts(text), asWritten, reader).Of(kit.Explore is { Choices.Count: > 0 } explore ? explore.Choices : [], UsualChoices.Of(kit, text, asWritten.Written));
+        return new DesignSpaceReader(new DesignTexts(text), asWritten, reader).Steps(kit.Explore is { Choices.Count: > 0 } explore ? explore.Choices : [], UsualChoices.Of(kit, text, asWritten.Written));
     }
 }

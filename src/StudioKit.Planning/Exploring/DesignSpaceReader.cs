@@ -15,11 +15,21 @@ internal sealed class DesignSpaceReader(DesignTexts texts, KitReadResult asWritt
 
     private readonly List<DesignProblem> _problems = [];
 
-    /// <summary>The designs of what is marked, else of what usually is open.</summary>
-    public DesignSpaceReading Of(ValueList<DesignChoiceSpec> marked, ValueList<DesignChoiceSpec> usual)
+    /// <summary>The designs of what is marked, else of what usually is open; nothing for each choice while the choices are read.</summary>
+    public IEnumerable<DesignSpaceReading?> Steps(ValueList<DesignChoiceSpec> marked, ValueList<DesignChoiceSpec> usual)
     {
         var isUsual = marked.Count == 0;
-        var choices = (isUsual ? usual : marked).Select((spec, place) => ChoiceOf(spec, isUsual ? null : FormattableString.Invariant($"explore.choices[{place}]"))).OfType<DesignChoice>().ToList();
+        var choices = new List<DesignChoice>();
+        foreach (var (spec, place) in (isUsual ? usual : marked).Select((spec, place) => (spec, place)))
+        {
+            if (ChoiceOf(spec, isUsual ? null : FormattableString.Invariant($"explore.choices[{place}]")) is { } choice)
+            {
+                choices.Add(choice);
+            }
+
+            yield return null;
+        }
+
         if (!isUsual)
         {
             FindCollisions(choices);
@@ -30,7 +40,7 @@ internal sealed class DesignSpaceReader(DesignTexts texts, KitReadResult asWritt
             _problems.Add(new(DesignProblemKind.NothingOpen, "", null, null, null, null, null));
         }
 
-        return new(_problems.Count == 0 ? new DesignSpace(texts, asWritten, reader, [.. choices]) : null, [.. _problems], isUsual);
+        yield return new(_problems.Count == 0 ? new DesignSpace(texts, asWritten, reader, [.. choices]) : null, [.. _problems], isUsual);
     }
 
     private DesignChoice? ChoiceOf(DesignChoiceSpec spec, string? path)

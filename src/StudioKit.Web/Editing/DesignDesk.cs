@@ -68,9 +68,17 @@ public sealed class DesignDesk(IEngine engine, Desk desk)
             Limits.Clear();
         }
 
-        var (open, fault) = await engine.TryAsync(EngineQuestions.Designs, new PlanRequest(kit.Text, kit.FileName));
-        Fault = fault;
-        if (open is not null)
+        var (asked, request) = (_openOf, new DesignsRequest(kit.Text, kit.FileName, 0));
+        OpenDesigns? open;
+        do
+        {
+            (open, Fault) = await engine.TryAsync(EngineQuestions.Designs, request);
+            request = request with { Step = request.Step + 1 };
+        }
+        while (asked == _openOf && open is { IsDone: false });
+
+        // Of a kit that changed meanwhile the newer question tells.
+        if (asked == _openOf && open is not null)
         {
             Open = open;
             Settle(open.Measures);

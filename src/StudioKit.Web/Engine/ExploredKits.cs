@@ -18,15 +18,43 @@ internal sealed class ExploredKits(PlannedKits plans)
 
     private const int MostMeasures = 4;
 
-    private (PlanRequest Request, KitReadResult Read, DesignSpaceReading Reading, DesignFigures Own)? _open;
+    private (DesignsRequest First, KitReadResult Read, IEnumerator<DesignSpaceReading?> Steps)? _opening;
+    private OpenKit? _open;
     private (SearchRequest First, DesignSpaceReading Reading, DesignSearchSteps Steps)? _search;
     private (DesignSpace Space, DesignSearchResult? Result)? _last;
     private bool _isEnded;
 
-    /// <summary>What a kit leaves open.</summary>
-    public OpenDesigns Open(PlanRequest request) => Opened(request) is { } open
-        ? DesignTelling.Of(open.Read.Kit!, open.Reading, open.Own)
-        : new OpenDesigns(Unread, []);
+    /// <summary>One step of reading what a kit leaves open.</summary>
+    public OpenDesigns Open(DesignsRequest request)
+    {
+        var first = request with { Step = 0 };
+        if (request.Step == 0 || _opening?.First != first)
+        {
+            _opening = null;
+            var reader = plans.Reader(request.FileName);
+            var read = reader(request.Text);
+            if (read.Kit is null || read.HasErrors)
+            {
+                return new OpenDesigns(Unread, []);
+            }
+
+            if (IsOpen(first, read))
+            {
+                return DesignTelling.Of(read.Kit, _open!.Reading, _open.Own);
+            }
+
+            _opening = (first, read, DesignSpace.Steps(KitText.Of(request.Text), read, reader).GetEnumerator());
+        }
+
+        var (_, kit, steps) = _opening!.Value;
+        if (steps.MoveNext() && steps.Current is null)
+        {
+            return new OpenDesigns("", []) { IsDone = false };
+        }
+
+        (_open, _opening) = (new OpenKit(first, kit, steps.Current!, FigureReader.Of(plans.PlanOf(kit), 0)), null);
+        return DesignTelling.Of(kit.Kit!, _open.Reading, _open.Own);
+    }
 
     /// <summary>One step of a search.</summary>
     public SearchAnswer Step(SearchRequest request)
@@ -40,7 +68,7 @@ internal sealed class ExploredKits(PlannedKits plans)
         var (_, reading, steps) = search;
         if (!request.IsLast && !_isEnded && steps.Next())
         {
-            return DesignTelling.Progress(steps.Progress);
+            return DesignTelling.Progress(steps.Progress, request.Most);
         }
 
         var result = steps.Result();
@@ -69,7 +97,7 @@ internal sealed class ExploredKits(PlannedKits plans)
     private SearchAnswer Begin(SearchRequest request)
     {
         _search = null;
-        if (Opened(new PlanRequest(request.Text, request.FileName)) is not { } open)
+        if (Opened(new DesignsRequest(request.Text, request.FileName, 0)) is not { } open)
         {
             return Refused(Unread);
         }
@@ -93,7 +121,7 @@ internal sealed class ExploredKits(PlannedKits plans)
 
         var steps = new DesignSearchSteps(space, aim, new DesignSearchOptions { Most = request.Most, InAStep = 1 });
         (_search, _last, _isEnded) = ((request, open.Reading, steps), (space, null), false);
-        return DesignTelling.Progress(steps.Progress);
+        return DesignTelling.Progress(steps.Progress, request.Most);
     }
 
     private static string WrongWith(DesignAim aim, DesignFigures own) => aim.Measures.Count is < 1 or > MostMeasures
@@ -103,7 +131,7 @@ internal sealed class ExploredKits(PlannedKits plans)
     private static SearchAnswer Refused(string why) => new(true, 0, 0, why);
 
     // Reading each option by itself takes a while, so the last kit's are kept.
-    private (PlanRequest Request, KitReadResult Read, DesignSpaceReading Reading, DesignFigures Own)? Opened(PlanRequest request)
+    private OpenKit? Opened(DesignsRequest request)
     {
         var reader = plans.Reader(request.FileName);
         var read = reader(request.Text);
@@ -112,12 +140,15 @@ internal sealed class ExploredKits(PlannedKits plans)
             return null;
         }
 
-        if (_open is not { } open || open.Request != request || open.Read.ContentHash != read.ContentHash)
+        if (!IsOpen(request, read))
         {
-            open = (request, read, DesignSpace.Of(KitText.Of(request.Text), read, reader), FigureReader.Of(plans.PlanOf(read), 0));
-            _open = open;
+            _open = new OpenKit(request, read, DesignSpace.Of(KitText.Of(request.Text), read, reader), FigureReader.Of(plans.PlanOf(read), 0));
         }
 
-        return open;
+        return _open;
     }
+
+    private bool IsOpen(DesignsRequest first, KitReadResult read) => _open is { } open && open.First == first && open.Read.ContentHash == read.ContentHash;
+
+    private sealed record OpenKit(DesignsRequest First, KitReadResult Read, DesignSpaceReading Reading, DesignFigures Own);
 }

@@ -87,8 +87,8 @@ public static class EngineQuestions
     /// <summary>What could stand at a place of a text.</summary>
     public static EngineQuestion<CompleteRequest, CompleteAnswer> Complete { get; } = new("complete", () => ResultsJson.Default.CompleteRequest, () => ResultsJson.Default.CompleteAnswer, "complete");
 
-    /// <summary>What a kit leaves open.</summary>
-    public static EngineQuestion<PlanRequest, OpenDesigns> Designs { get; } = new("designs", () => ResultsJson.Default.PlanRequest, () => ResultsJson.Default.OpenDesigns, "designs");
+    /// <summary>What a kit leaves open, step by step.</summary>
+    public static EngineQuestion<DesignsRequest, OpenDesigns> Designs { get; } = new("designs", () => ResultsJson.Default.DesignsRequest, () => ResultsJson.Default.OpenDesigns);
 
     /// <summary>Designs that no other beats, step by step.</summary>
     public static EngineQuestion<SearchRequest, SearchAnswer> Search { get; } = new("search", () => ResultsJson.Default.SearchRequest, () => ResultsJson.Default.SearchAnswer);

@@ -5,6 +5,9 @@ namespace StudioKit.Web.Results;
 /// <param name="Faults">What is wrong with what the kit leaves open.</param>
 public sealed record OpenDesigns(string Obstacle, IReadOnlyList<Fault> Faults)
 {
+    /// <summary>Whether it was read to the end.</summary>
+    public bool IsDone { get; init; } = true;
+
     /// <summary>How much is open, and whether the kit says so, in sentences.</summary>
     public string Said { get; init; } = "";
 

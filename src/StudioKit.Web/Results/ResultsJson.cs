@@ -54,6 +54,7 @@ namespace StudioKit.Web.Results;
 [JsonSerializable(typeof(CompareAnswer))]
 [JsonSerializable(typeof(CompleteRequest))]
 [JsonSerializable(typeof(CompleteAnswer))]
+[JsonSerializable(typeof(DesignsRequest))]
 [JsonSerializable(typeof(OpenDesigns))]
 [JsonSerializable(typeof(SearchRequest))]
 [JsonSerializable(typeof(SearchAnswer))]

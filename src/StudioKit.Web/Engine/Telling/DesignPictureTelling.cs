@@ -11,7 +11,7 @@ internal sealed class DesignPictureTelling(DesignSearchResult result)
 {
     private const double Width = 480;
     private const double Height = 360;
-    private const double Left = 96;
+    private const double LeftOfMarks = 16;
     private const double Right = 456;
     private const double Top = 32;
     private const double Bottom = 290;
@@ -21,6 +21,7 @@ internal sealed class DesignPictureTelling(DesignSearchResult result)
     // Room that a number takes beside its point.
     private const double LetterWidth = 10;
     private const double LetterHeight = 18;
+    private const double MarkLetterWidth = 9;
 
     /// <summary>The drawing; none where one measure alone counts or nothing is shown.</summary>
     public DesignPicture? Of()
@@ -30,10 +31,13 @@ internal sealed class DesignPictureTelling(DesignSearchResult result)
             return null;
         }
 
-        var (across, up) = (AxisOf(result.Aim.Measures[0], Left, Right), AxisOf(result.Aim.Measures[1], Bottom, Top));
+        var up = AxisOf(result.Aim.Measures[1], Bottom, Top);
+        var marks = Ticks(up);
+        var left = LeftOfMarks + (MarkLetterWidth * marks.Select(mark => mark.Text.Length).DefaultIfEmpty(0).Max());
+        var across = AxisOf(result.Aim.Measures[0], left, Right);
         var (acrossName, upName) = (DesignText.Name(across.Measure), DesignText.Name(up.Measure));
         var said = $"{DesignText.Number(result.Shown.Count)} designs and the kit as it is, {upName} against {acrossName}; the table has the same figures.";
-        return new DesignPicture(Width, Height, said, acrossName, upName, Points(across, up)) { Frame = [Left, Top, Right, Bottom], Across = Ticks(across), Up = Ticks(up) };
+        return new DesignPicture(Width, Height, said, acrossName, upName, Points(across, up)) { Frame = [left, Top, Right, Bottom], Across = Ticks(across), Up = marks };
     }
 
     private List<DesignPoint> Points(Axis across, Axis up)

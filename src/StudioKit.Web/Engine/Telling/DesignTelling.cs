@@ -24,9 +24,15 @@ internal static class DesignTelling
         };
 
     /// <summary>How far a search has come.</summary>
-    public static SearchAnswer Progress(DesignProgress progress) => new(
-        false, progress.Tried, progress.Of,
-        $"{DesignText.Number(progress.Tried)} of {DesignText.Number(progress.Of)} designs tried; {DesignText.Number(progress.Shown)} of them no other beats.");
+    /// <param name="progress">How far.</param>
+    /// <param name="most">As many as were asked for.</param>
+    public static SearchAnswer Progress(DesignProgress progress, int most)
+    {
+        // Past them, what is shown is still held against all that differs from it in one choice.
+        var tried = progress.Tried <= most ? $"{DesignText.Number(progress.Tried)} of {DesignText.Number(progress.Of)} designs tried"
+            : $"{DesignText.Number(progress.Tried)} designs tried, now those that differ in one choice from what is shown";
+        return new SearchAnswer(false, progress.Tried, progress.Of, $"{tried}, {DesignText.Number(progress.Shown)} of them beaten by none.");
+    }
 
     /// <summary>What a search found.</summary>
     public static FoundDesigns Of(DesignSearchResult result, bool isUsual) => new(
