@@ -51,7 +51,8 @@ public static class FrameReading
 
         var measured = pairs.Average(pair => Math.Log2(pair.Cell.Light));
         return new CalibrationReading(
-            Path.GetFileName(frame.Path), CalibrationReadingKind.WhiteMargin, place.Light.Flash, pairs.Average(pair => pair.Planned), measured, 0.1 - (0.05 * measured)) { Modifier = place.Light.Modifier ?? "" };
+            Path.GetFileName(frame.Path), CalibrationReadingKind.WhiteMargin, place.Light.Flash, pairs.Average(pair => pair.Planned), measured, 0.1 - (0.05 * measured))
+        { Modifier = place.Light.Modifier ?? "" };
     }
 
     private static bool IsUsable(FrameCell cell) => cell.IsMostlyBackground && cell.FollowsLight(LowestLight, HighestLight);
