@@ -28,22 +28,23 @@ public sealed class AccessibilityTests(ServedPage served) : IClassFixture<Served
     }
 
     /// <summary>A look changes colours alone, so contrast is what it can break.</summary>
-    [BrowserTheory]
-    [InlineData("Dark")]
-    [InlineData("Sun")]
-    public async Task Every_look_can_be_read_in_every_view_and_is_remembered(string look)
+    [BrowserFact]
+    public async Task Every_look_can_be_read_in_every_view_and_is_remembered()
     {
         await using var visit = await served.VisitAsync(width: 390);
-        await visit.PlannedAsync();
-        await visit.Page.GetByLabel("Look").SelectOptionAsync(look);
-        await visit.Page.ReloadAsync();
-        await visit.PlannedAsync();
-        (await visit.Page.GetByLabel("Look").InputValueAsync()).Should().Be(look);
-        foreach (var room in await visit.RoomsAsync())
+        foreach (var look in new[] { "Dark", "Sun" })
         {
-            await visit.RoomAsync(room);
+            await visit.PlannedAsync();
+            await visit.Page.GetByLabel("Look").SelectOptionAsync(look);
+            await visit.Page.ReloadAsync();
+            await visit.PlannedAsync();
+            (await visit.Page.GetByLabel("Look").InputValueAsync()).Should().Be(look);
+            foreach (var room in await visit.RoomsAsync())
+            {
+                await visit.RoomAsync(room);
 
-            Complaints(await visit.Page.RunAxe(ContrastAlone)).Should().BeEmpty($"'{room}' can be read in the look '{look}'");
+                Complaints(await visit.Page.RunAxe(ContrastAlone)).Should().BeEmpty($"'{room}' can be read in the look '{look}'");
+            }
         }
 
         visit.Complaints.Should().BeEmpty();

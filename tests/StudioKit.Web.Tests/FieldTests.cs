@@ -9,9 +9,10 @@ public sealed class FieldTests(ServedPage served) : IClassFixture<ServedPage>
     [BrowserFact]
     public async Task The_card_in_the_field_is_the_closest_framing_that_shows_the_animal_whole()
     {
-        await using var visit = await served.VisitAsync(width: 390, height: 844);
+        var visit = await served.SameVisitAsync(390, 844);
         await visit.PlannedAsync();
-        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "In the field" }).ClickAsync();
+        await visit.RoomAsync("Kits");
+        await visit.RoomAsync("In the field");
 
         // A spider of 60 mm: 36 mm × 24 mm of sensor show 72 mm at 1:2 and 36 mm at 1:1.
         await visit.Page.GetByLabel("Animal").SelectOptionAsync("raft spider");
@@ -28,8 +29,9 @@ public sealed class FieldTests(ServedPage served) : IClassFixture<ServedPage>
     [BrowserFact]
     public async Task Outdoors_nothing_but_the_card_is_on_the_screen_and_says_what_to_turn_when_clouds_come()
     {
-        await using var visit = await served.VisitAsync(width: 390, height: 844);
+        var visit = await served.SameVisitAsync(390, 844);
         await visit.PlannedAsync();
+        await visit.RoomAsync("Kits");
         await visit.RoomAsync("In the field");
 
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Nothing but the card" }).ClickAsync();

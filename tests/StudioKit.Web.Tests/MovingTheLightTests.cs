@@ -65,8 +65,7 @@ public sealed class MovingTheLightTests(ServedPage served) : IClassFixture<Serve
     [BrowserFact]
     public async Task A_touched_place_of_the_map_says_which_framings_see_it_and_why_it_is_as_white_as_it_is()
     {
-        await using var visit = await served.VisitAsync();
-        await visit.PlannedAsync();
+        var visit = await ToLookAtAsync(1024, 768);
 
         await visit.Page.Locator(".from-above .map").ClickAsync(new() { Position = new() { X = 20, Y = 20 } });
 
@@ -97,8 +96,7 @@ public sealed class MovingTheLightTests(ServedPage served) : IClassFixture<Serve
     [BrowserFact]
     public async Task The_room_of_the_light_has_nothing_that_an_accessibility_engine_finds()
     {
-        await using var visit = await served.VisitAsync(390, 844);
-        await visit.PlannedAsync();
+        var visit = await ToLookAtAsync(390, 844);
         await visit.Page.Locator(".from-above .map").ClickAsync(new() { Position = new() { X = 20, Y = 20 } });
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "The scene's light changes: what do I turn?" }).ClickAsync();
         await visit.Page.GetByRole(AriaRole.Slider, new() { Name = "The scene's light" }).WaitForAsync();
@@ -112,8 +110,7 @@ public sealed class MovingTheLightTests(ServedPage served) : IClassFixture<Serve
     [BrowserFact]
     public async Task Who_has_no_pointer_asks_about_a_place_by_the_keyboard()
     {
-        await using var visit = await served.VisitAsync();
-        await visit.PlannedAsync();
+        var visit = await ToLookAtAsync(1024, 768);
         var probe = visit.Page.GetByRole(AriaRole.Slider, new() { Name = "place on the panel that is asked about" });
 
         await probe.FocusAsync();
@@ -131,7 +128,7 @@ public sealed class MovingTheLightTests(ServedPage served) : IClassFixture<Serve
     [BrowserFact]
     public async Task Escape_puts_back_what_a_hand_still_holds()
     {
-        await using var visit = await served.VisitAsync();
+        var visit = await ToLookAtAsync(1024, 768);
         var before = await visit.PlannedAsync();
         var mark = visit.Page.GetByRole(AriaRole.Slider, new() { Name = "sedge below, sideways and to the back" });
         var box = (await mark.Locator(".flash").BoundingBoxAsync())!;
@@ -171,6 +168,16 @@ public sealed class MovingTheLightTests(ServedPage served) : IClassFixture<Serve
         await Assertions.Expect(mark).ToHaveAttributeAsync("aria-valuetext", "650 mm");
         await Assertions.Expect(visit.Page.Locator("main")).Not.ToContainTextAsync("through a skirt");
         visit.Complaints.Should().BeEmpty();
+    }
+
+    // The room as somebody finds it who comes from another, in the visit of all who leave the kit as it is.
+    private async Task<Visit> ToLookAtAsync(int width, int height)
+    {
+        var visit = await served.SameVisitAsync(width, height);
+        await visit.PlannedAsync();
+        await visit.RoomAsync("Kits");
+        await visit.RoomAsync("Light");
+        return visit;
     }
 
     private static async Task<string> MapAsync(Visit visit) =>

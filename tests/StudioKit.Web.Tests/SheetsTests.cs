@@ -12,7 +12,7 @@ public sealed class SheetsTests(ServedPage served) : IClassFixture<ServedPage>
     [BrowserFact]
     public async Task All_sheets_saved_from_the_page_are_those_of_the_core_to_the_byte()
     {
-        await using var visit = await served.VisitAsync();
+        var visit = await served.SameVisitAsync(1024);
         await visit.PlannedAsync();
         await visit.Page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Carry and print" }).ClickAsync();
 
@@ -28,7 +28,7 @@ public sealed class SheetsTests(ServedPage served) : IClassFixture<ServedPage>
     [BrowserFact]
     public async Task Pages_can_be_looked_at_before_they_are_printed()
     {
-        await using var visit = await served.VisitAsync(width: 390, height: 844);
+        var visit = await served.SameVisitAsync(390, 844);
         await visit.PlannedAsync();
         await visit.Page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Carry and print" }).ClickAsync();
 

@@ -24,6 +24,7 @@ public sealed class Visit : IAsyncDisposable
     internal static async Task<Visit> BeginAsync(IBrowserContext context, Uri address, int? room = null, Func<IPage, Task>? before = null)
     {
         context.SetDefaultTimeout(Patience);
+        Assertions.SetDefaultExpectTimeout(Patience);
         if (before is not null)
         {
             // A file of the page's that runs nothing, in a tab of its own: what the browser asks about that file, as for its icon, is no complaint of the page.

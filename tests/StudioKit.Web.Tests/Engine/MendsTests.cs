@@ -77,7 +77,8 @@ public sealed class MendsTests(ITestOutputHelper output)
             iter: Kits,
             threads: 1);
 
-        offers.Should().BeGreaterThan(Kits / 2);
+        // Of three kits drawn by chance one alone may have something to mend.
+        offers.Should().BeGreaterThan(Kits / 4);
     }
 
     [Fact]
