@@ -69,7 +69,12 @@ internal static class UsualChoices
 
         var family = part[..(part.LastIndexOf('-') + 1)];
         var names = PartsLibrary.Embedded.Names("sheets").Where(name => family.Length > 0 && name.StartsWith(family, StringComparison.Ordinal)).ToList();
-        return names.Contains(part, StringComparer.Ordinal) && names.Count > 1 ? new DesignChoiceSpec { Name = "sheet", Key = key, Values = [.. names] } : null;
+        var own = OfOnePart(text, "panel", "sheets");
+        return !names.Contains(part, StringComparer.Ordinal) || names.Count == 1 ? null : new DesignChoiceSpec
+        {
+            Name = "sheet",
+            Options = [.. names.Select(name => new DesignOptionSpec { Name = name, Writes = [new(key, name)], LeaveOut = name == part ? [] : own })],
+        };
     }
 
     private static DesignChoiceSpec? Pipes(KitSpec kit, KitText text, ValueDictionary<string> written)
@@ -82,19 +87,27 @@ internal static class UsualChoices
         var family = part[..Math.Max(0, part.IndexOfAny([.. "0123456789"]))];
         var near = StockedPipe.Embedded.Where(stocked => stocked.Part.StartsWith(family, StringComparison.Ordinal)
             && (stocked.Pipe.OutsideDiameter - kit.Frame.Pipe.OutsideDiameter) is var wider && wider <= NearBore && -wider <= NearBore);
-        return new DesignChoiceSpec
+        var (ownPipe, ownFittings) = (OfOnePart(text, "frame.pipe", "pipes"), OfOnePart(text, "frame.fittings", "fittings"));
+        return new DesignChoiceSpec { Name = "pipe", Options = [.. near.Select(Option)] };
+
+        DesignOptionSpec Option(StockedPipe stocked)
         {
-            Name = "pipe",
-            Options =
-            [
-                .. near.Select(stocked => new DesignOptionSpec
-                {
-                    Name = stocked.Part,
-                    Writes = [new(pipeKey, stocked.Part), .. stocked.Pipe.OutsideDiameter.Equals(kit.Frame.Pipe.OutsideDiameter, Length.FromMillimeters(0.05)) ? [] : new DesignWriting[] { new(fittingsKey, stocked.FittingsPart) }],
-                }),
-            ],
-        };
+            var hasSameFittings = stocked.Pipe.OutsideDiameter.Equals(kit.Frame.Pipe.OutsideDiameter, Length.FromMillimeters(0.05));
+            return new DesignOptionSpec
+            {
+                Name = stocked.Part,
+                Writes = [new(pipeKey, stocked.Part), .. hasSameFittings ? [] : new DesignWriting[] { new(fittingsKey, stocked.FittingsPart) }],
+                LeaveOut = [.. stocked.Part == part ? [] : ownPipe, .. hasSameFittings ? [] : ownFittings],
+            };
+        }
     }
+
+    // What a kit says over its part was measured on that part, and holds for no other. Prices stay: they are the best guess there is, and without them none could be told.
+    private static ValueList<string> OfOnePart(KitText text, string path, string kind) =>
+    [
+        .. PartsCatalogue.Of(PartsLibrary.Embedded, kind).SelectMany(part => part.Figures.Select(figure => figure.Key)).Distinct(StringComparer.Ordinal)
+            .Where(key => !key.EndsWith("price", StringComparison.Ordinal)).Select(key => $"{path}.{key}").Where(place => text.Find(place) is not null),
+    ];
 
     private static IEnumerable<DesignChoiceSpec> Lights(KitSpec kit, SetUpSpec setUp, int place)
     {

@@ -1,3 +1,4 @@
+using StudioKit.Kits;
 using StudioKit.Planning.Changes;
 using StudioKit.Planning.Exploring;
 using KitTextFile = StudioKit.Kits.Editing.KitText;
@@ -74,6 +75,31 @@ public sealed class DesignSpaceTests
         reading.Problems.Should().BeEmpty();
         reading.Space!.Choices.Select(choice => choice.Name).Should().Contain(["width of the sheet", "height", "skirts", "one below, white"]);
         reading.Space.Choices.Should().OnlyContain(choice => choice.Options.Count > 1 && choice.Options.Count(option => option.IsOwn) == 1);
+    }
+
+    /// <summary>A transmittance that was metered through one sheet, a pipe that was weighed and a fitting that was measured say nothing of others; what the library gives for those is taken.</summary>
+    [Fact]
+    public void What_was_measured_on_a_part_is_not_said_of_the_part_that_takes_its_place()
+    {
+        var measured = OpenKits.Small[..OpenKits.Small.IndexOf("explore:", StringComparison.Ordinal)]
+            .Replace("panel: {transmittance: 0.5,", "panel: {part: opal-acrylic-3, transmittance: 0.41,", StringComparison.Ordinal)
+            .Replace("frame: {height: 500 mm}", "frame: {height: 500 mm, pipe: {part: pvc-u-20x1.5, mass-per-length: 99 g/m}, fittings: {part: pvc-u-20, corner: {take-off: 12.5 mm, price: 0.8}}}", StringComparison.Ordinal);
+        var space = OpenKits.Reading(measured).Space!;
+
+        Kits(space, "sheet").Select(one => (one.Option, one.Kit.Panel.Transmittance)).Should().BeEquivalentTo([("opal-acrylic-2", 0.6), ("opal-acrylic-3", 0.41), ("opal-acrylic-4", 0.45), ("opal-acrylic-5", 0.4)]);
+        Kits(space, "pipe").Should().AllSatisfy(one =>
+        {
+            var isOwn = one.Option == "pvc-u-20x1.5";
+            (one.Kit.Frame.Pipe.MassPerLength?.GramsPerMeter ?? 0).Should().Match(mass => Math.Abs(mass - 99) < 1e-9 == isOwn);
+            one.Kit.Frame.Fittings.Corner.TakeOff.Millimeters.Should().Match(takeOff => Math.Abs(takeOff - 12.5) < 1e-9 == one.Option.Contains("-20x", StringComparison.Ordinal));
+            one.Kit.Frame.Fittings.Corner.Price.Should().Be(0.8m);
+        });
+    }
+
+    private static IEnumerable<(string Option, KitSpec Kit)> Kits(DesignSpace space, string choice)
+    {
+        var place = space.Choices.ToList().FindIndex(one => one.Name == choice);
+        return space.Choices[place].Options.Select((option, i) => (option.Name, space.Read(space.Own.With(place, i))!.Kit!));
     }
 
     [Fact]
