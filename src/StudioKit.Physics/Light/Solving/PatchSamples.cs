@@ -68,7 +68,7 @@ internal sealed class PatchSamples
     private static double[] Arriving(DirectLight flash, ReceiverSet points)
     {
         var arriving = new double[points.PaddedCount];
-        flash.AddTo(points, arriving);
+        flash.AddRoughlyTo(points, arriving);
         return arriving;
     }
 
