@@ -19,7 +19,7 @@ internal sealed record Abreast(Block First, Block Second) : Block
         return Layout.Fit.WholeOrNothing(this, "What stands side by side", Math.Max(first.Height, second.Height), height, () =>
         {
             var (left, right) = (-Cover(first).Left, width - Cover(second).Right);
-            return [.. first.Marks.Select(mark => mark.Under(Similarity.Shift(left, 0))), .. second.Marks.Select(mark => mark.Under(Similarity.Shift(right, 0)))];
+            return [.. first.Marks.Under(Similarity.Shift(left, 0)), .. second.Marks.Under(Similarity.Shift(right, 0))];
         });
     }
 

@@ -64,14 +64,14 @@ internal sealed record CardSide(CardTemplate Template, Stamp Stamp, bool IsBack,
             y += fit.Height + Gap;
         }
 
-        return (y - Gap, new DrawnLater(() => [.. set.SelectMany(one => one.Fit.Marks.Select(mark => mark.Under(Similarity.Shift(one.Left, one.Top))))]));
+        return (y - Gap, new DrawnLater(() => [.. set.SelectMany(one => one.Fit.Marks.Under(Similarity.Shift(one.Left, one.Top)))]));
     }
 
     /// <summary>The side with its marks, hole, rule and foot.</summary>
     public Drawing Finish(string title, string description, IReadOnlyList<Primitive> marks) => new(
         title,
         description,
-        new DrawnAnew(() => [.. HasRule ? MillimetreRule.Marks(Width, Height, atRight: IsBack) : [], .. TabMarks(), .. HoleMarks(), .. marks, Foot()]));
+        new DrawnAnew(() => [.. HasRule ? MillimetreRule.Marks(Width, Height, atRight: IsBack) : [], .. TabMarks(), .. HoleMarks(), .. MarkLists.Made(marks), Foot()]));
 
     private IEnumerable<Primitive> TabMarks() =>
         Tab?.Marks(IsBack ? 0 : Width, IsBack ? -1 : 1, Margin, Math.Max(BelowHole, Margin), Height - Margin - FootHeight) ?? [];

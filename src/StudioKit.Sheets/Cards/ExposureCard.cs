@@ -150,7 +150,7 @@ internal sealed class ExposureCard
                 return [];
             }
 
-            sides.Add(Drawn(side, [.. head, .. fit.Marks.Select(mark => mark.Under(Similarity.Shift(side.Room.Left, top)))]));
+            sides.Add(Drawn(side, [.. head, .. fit.Marks.Under(Similarity.Shift(side.Room.Left, top))]));
             rest = fit.Rest;
         }
 

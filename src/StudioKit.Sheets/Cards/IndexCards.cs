@@ -28,7 +28,7 @@ internal static class IndexCards
             var (bottom, head) = side.Stack([new CardHead(title, "index", HeadPt)]);
             var top = Math.Max(bottom, side.BelowHole) + Gap;
             var fit = Fill(rest, side.Room.Width, side.Room.Bottom - top);
-            sides.Add(side.Finish("Index", "Which card is which", [.. head, .. fit.Marks.Select(mark => mark.Under(Similarity.Shift(side.Room.Left, top)))]));
+            sides.Add(side.Finish("Index", "Which card is which", [.. head, .. fit.Marks.Under(Similarity.Shift(side.Room.Left, top))]));
             rest = fit.Problem is null ? fit.Rest : null;
         }
     }

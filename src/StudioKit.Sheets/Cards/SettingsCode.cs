@@ -20,7 +20,7 @@ internal sealed record SettingsCode(string Text) : Block
     public override Fit Fit(double width, double height)
     {
         var left = Math.Max(0, width - Side);
-        return Layout.Fit.WholeOrNothing(this, "The code", Side, height, () => [.. new Drawing("A square code", "It holds the settings of this card as text", [.. _matrix.Value.SelectMany((row, y) => Runs(row, y, left))]).AsFigure()]);
+        return Layout.Fit.WholeOrNothing(this, "The code", Side, height, () => new Drawing("A square code", "It holds the settings of this card as text", [.. _matrix.Value.SelectMany((row, y) => Runs(row, y, left))]).AsFigure());
     }
 
     // QRCoder's matrix brings the quiet zone along.

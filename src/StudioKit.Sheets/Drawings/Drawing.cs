@@ -28,19 +28,36 @@ public sealed record Drawing(string Title, string Description, IReadOnlyList<Pri
     /// <summary>The drawing after scaling, turning and shifting.</summary>
     /// <param name="change">What to do to it.</param>
     /// <returns>The changed drawing.</returns>
-    public Drawing Under(Similarity change) => this with { Marks = [.. Marks.Select(mark => mark.Under(change))] };
+    public Drawing Under(Similarity change) => this with { Marks = Marks.Under(change) };
 
     /// <summary>The marks with dimensions and hatching resolved into plain lines, shapes and text.</summary>
-    internal IEnumerable<Primitive> PlainMarks() => Marks.SelectMany(Plain);
+    internal IEnumerable<Primitive> PlainMarks()
+    {
+        foreach (var mark in MarkLists.Made(Marks))
+        {
+            if (IsPlain(mark))
+            {
+                yield return mark;
+                continue;
+            }
+
+            foreach (var part in Plain(mark))
+            {
+                yield return part;
+            }
+        }
+    }
 
     /// <summary>The marks as one figure, with title and description as its words.</summary>
-    internal IEnumerable<Primitive> AsFigure() => As(new Tag(TagKind.Figure) { Says = Words });
+    internal IReadOnlyList<Primitive> AsFigure() => As(new Tag(TagKind.Figure) { Says = Words });
 
     /// <summary>The marks under one tag.</summary>
-    internal IEnumerable<Primitive> As(Tag tag) => Marks.Select(mark => mark with { Tag = tag });
+    internal IReadOnlyList<Primitive> As(Tag tag) => Marks.As(tag);
 
     /// <summary>Title and description in one sentence or two.</summary>
     internal string Words => string.Join(". ", new[] { Title, Description }.Where(text => text.Length > 0).Distinct());
+
+    private static bool IsPlain(Primitive mark) => mark is not (Dimension or Polygon { Fill: Fill.Hatch } or Circle { Fill: Fill.Hatch });
 
     // What a mark is made of is part of what the mark is part of.
     private static IEnumerable<Primitive> Plain(Primitive mark) => mark.Tag is { } tag ? Parts(mark).Select(part => part with { Tag = tag }) : Parts(mark);

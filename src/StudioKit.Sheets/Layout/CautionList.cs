@@ -20,7 +20,7 @@ internal sealed record CautionList(IReadOnlyList<(string Title, string Text)> Wa
             : new Fit(inner.Height + (2 * Padding),
                 [
                     Polygon.Rectangle(new Bounds(0, 0, width, inner.Height + (2 * Padding)), Stroke.Heavy),
-                    .. inner.Marks.Select(mark => mark.Under(Similarity.Shift(Padding, Padding))),
+                    .. inner.Marks.Under(Similarity.Shift(Padding, Padding)),
                 ]);
     }
 }

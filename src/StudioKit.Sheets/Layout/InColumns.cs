@@ -48,7 +48,7 @@ internal sealed record InColumns(Stack Inner, int Columns = 2) : Block
             }
 
             var left = i * (column + Gap);
-            marks.AddRange(fit.Marks.Select(mark => mark.Under(Similarity.Shift(left, 0))));
+            marks.AddRange(fit.Marks.Under(Similarity.Shift(left, 0)));
             bookmarks.AddRange(fit.Bookmarks);
             tallest = Math.Max(tallest, fit.Height);
             rest = (Stack?)fit.Rest;

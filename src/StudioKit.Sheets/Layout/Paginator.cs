@@ -59,7 +59,7 @@ internal static class Paginator
             document.Setup.Height,
             [
                 .. PageFrame.Marks(document, number),
-                .. body.Marks.Select(mark => mark.Under(Similarity.Shift(room.Left, room.Top))),
+                .. body.Marks.Under(Similarity.Shift(room.Left, room.Top)),
             ])
         {
             Bookmarks = [.. body.Bookmarks.Select(bookmark => bookmark with { Y = bookmark.Y + room.Top })],

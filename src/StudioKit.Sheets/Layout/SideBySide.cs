@@ -23,7 +23,7 @@ internal sealed record SideBySide(IReadOnlyList<(Block Block, double Share)> Col
         foreach (var (block, share) in Columns)
         {
             var fit = block.Fit(room * share / shares, double.PositiveInfinity);
-            marks.AddRange(fit.Marks.Select(mark => mark.Under(Similarity.Shift(x, 0))));
+            marks.AddRange(fit.Marks.Under(Similarity.Shift(x, 0)));
             bookmarks.AddRange(fit.Bookmarks);
             tallest = Math.Max(tallest, fit.Height);
             x += (room * share / shares) + Gap;

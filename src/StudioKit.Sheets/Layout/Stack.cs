@@ -8,7 +8,7 @@ internal sealed record Stack(IReadOnlyList<Block> Blocks, double Gap = 2.5) : Bl
     public override Fit Fit(double width, double height)
     {
         var set = new List<(Fit Fit, double Top)>();
-        var marks = new DrawnLater(() => [.. set.SelectMany(one => one.Fit.Marks.Select(mark => mark.Under(Similarity.Shift(0, one.Top))))]);
+        var marks = new DrawnLater(() => [.. set.SelectMany(one => one.Fit.Marks.Under(Similarity.Shift(0, one.Top)))]);
         var bookmarks = new List<Bookmark>();
         var y = 0.0;
         for (var i = 0; i < Blocks.Count; i++)
@@ -47,7 +47,7 @@ internal sealed record Stack(IReadOnlyList<Block> Blocks, double Gap = 2.5) : Bl
         Block[] left = fit.Rest is null ? [] : [fit.Rest];
         return Part(
             top + fit.Height,
-            [.. over.Marks, .. fit.Marks.Select(mark => mark.Under(Similarity.Shift(0, top)))],
+            [.. over.Marks, .. fit.Marks.Under(Similarity.Shift(0, top))],
             [.. over.Bookmarks, .. fit.Bookmarks.Select(bookmark => bookmark with { Y = bookmark.Y + top })],
             [.. left, .. Blocks.Skip(headings.Count + 1)]) with
         { EndsPage = fit.EndsPage };

@@ -36,7 +36,7 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<TableR
                     : Layout.Fit.Nothing(rest, "The table has no room for its head and one row.");
             }
 
-            marks.AddRange(row.Marks.Select(mark => mark.Under(Similarity.Shift(0, y))));
+            marks.AddRange(row.Marks.Under(Similarity.Shift(0, y)));
             y += row.Height;
         }
 
@@ -59,7 +59,7 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<TableR
         var (upper, lower) = setter.Split(Rows[0], lines);
         var row = setter.Row(upper);
         return new Fit(
-            head.Height + row.Height, [.. head.Marks, .. row.Marks.Select(mark => mark.Under(Similarity.Shift(0, head.Height)))])
+            head.Height + row.Height, [.. head.Marks, .. row.Marks.Under(Similarity.Shift(0, head.Height))])
         {
             Rest = fixedTable with { Rows = [lower, .. Rows.Skip(1)], Begun = tag },
         };

@@ -96,18 +96,37 @@ internal sealed class PdfCanvas : IDisposable
 
     private void DrawPolygon(Polygon polygon)
     {
-        var brush = Brush(polygon.Fill);
-        var points = At(polygon.Points);
-        if (brush is not null)
+        var (brush, pen) = (Brush(polygon.Fill), polygon.Stroke is { } stroke ? Pen(stroke) : null);
+        if (brush is null && pen is null)
         {
-            _graphics.DrawPolygon(brush, points, XFillMode.Alternate);
+            return;
         }
 
-        if (polygon.Stroke is { } stroke)
+        // A rectangle is written in four numbers in place of ten, and most shapes are one: the squares of codes. Dashes go round from the first corner.
+        if (polygon.Stroke is null or { DashesMm.Count: 0 } && IsUprightRectangle(polygon.Points))
         {
-            _graphics.DrawPolygon(Pen(stroke), points);
+            var bounds = polygon.Bounds;
+            _graphics.DrawRectangle(pen, brush, new XRect(At(new Point(bounds.Left, bounds.Top)), At(new Point(bounds.Right, bounds.Bottom))));
+            return;
         }
+
+        _graphics.DrawPolygon(pen, brush, At(polygon.Points), XFillMode.Alternate);
     }
+
+    private static bool IsUprightRectangle(IReadOnlyList<Point> corners)
+    {
+        if (corners.Count != 4)
+        {
+            return false;
+        }
+
+        var (a, b, c, d) = (corners[0], corners[1], corners[2], corners[3]);
+        return (IsSame(a.Y, b.Y) && IsSame(b.X, c.X) && IsSame(c.Y, d.Y) && IsSame(d.X, a.X))
+            || (IsSame(a.X, b.X) && IsSame(b.Y, c.Y) && IsSame(c.X, d.X) && IsSame(d.Y, a.Y));
+    }
+
+    // A quarter turn leaves rounding behind.
+    private static bool IsSame(double one, double other) => Math.Abs(one - other) < 1e-6;
 
     private void DrawCircle(Circle circle)
     {
