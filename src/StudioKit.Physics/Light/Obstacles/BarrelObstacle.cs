@@ -39,6 +39,9 @@ public sealed record BarrelObstacle : Obstacle
     internal override Obstacle Spread(double across, double along) => new BarrelObstacle(
         Front with { X = Front.X * across, Y = Front.Y * along }, Back with { X = Back.X * across, Y = Back.Y * along }, Length.FromMeters(2 * _radius));
 
+    // A pipe with round ends about the same axis holds it.
+    internal override bool MayComeWithin(double distance, Position from, Position to) => Segments.SquareBetween(from, to, Front, Back) < (_radius + distance) * (_radius + distance);
+
     internal bool Holds(Position place)
     {
         var along = _axis.Dot(Front, place);

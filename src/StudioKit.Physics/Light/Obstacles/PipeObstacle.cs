@@ -57,25 +57,7 @@ public sealed record PipeObstacle : Obstacle
     private static Position Most(Position start, Position end, double radius) =>
         new(Math.Max(start.X, end.X) + radius, Math.Max(start.Y, end.Y) + radius, Math.Max(start.Z, end.Z) + radius);
 
-    // Least squared distance of two segments: free minimum on both lines, clamped to one, then to the other.
-    private double SquareBetween(Position from, Position to)
-    {
-        var (a, e, b) = (from.SquareTo(to), Start.SquareTo(End), Inner(from, to, Start, End));
-        var (c, f) = (Inner(from, to, Start, from), Inner(Start, End, Start, from));
-        var determinant = (a * e) - (b * b);
-        var s = determinant > 1e-12 * a * e ? Math.Clamp(((b * f) - (c * e)) / determinant, 0, 1) : 0;
-        var t = e > 0 ? ((b * s) + f) / e : 0;
-        if (t is < 0 or > 1)
-        {
-            t = Math.Clamp(t, 0, 1);
-            s = a > 0 ? Math.Clamp(((b * t) - c) / a, 0, 1) : 0;
-        }
-
-        return Position.Between(from, to, s).SquareTo(Position.Between(Start, End, t));
-    }
-
-    private static double Inner(Position a, Position b, Position c, Position d) =>
-        ((b.X - a.X) * (d.X - c.X)) + ((b.Y - a.Y) * (d.Y - c.Y)) + ((b.Z - a.Z) * (d.Z - c.Z));
+    private double SquareBetween(Position from, Position to) => Segments.SquareBetween(from, to, Start, End);
 
     // The same for several ways at once, in the same order of sums and products, so that each comes out alike in every bit.
     private Vector<double> SquareBetween(Position from, in PositionVector to)
@@ -83,7 +65,7 @@ public sealed record PipeObstacle : Obstacle
         var (dx, dy, dz) = (to.X - new Vector<double>(from.X), to.Y - new Vector<double>(from.Y), to.Z - new Vector<double>(from.Z));
         var (a, e) = ((dx * dx) + (dy * dy) + (dz * dz), Start.SquareTo(End));
         var (b, c) = (Inner(dx, dy, dz, Start, End), Inner(dx, dy, dz, Start, from));
-        var f = new Vector<double>(Inner(Start, End, Start, from));
+        var f = new Vector<double>(Segments.Inner(Start, End, Start, from));
         var determinant = (a * e) - (b * b);
         var s = Vector.ConditionalSelect(Vector.GreaterThan(determinant, 1e-12 * a * e), Share(((b * f) - (c * e)) / determinant), Vector<double>.Zero);
         var t = e > 0 ? ((b * s) + f) / new Vector<double>(e) : Vector<double>.Zero;

@@ -55,6 +55,18 @@ public sealed class LightCoverTests
         LightCover.Share(light, Subject, [Lens(near * factor, 0.06)]).Should().BeLessThanOrEqualTo(LightCover.Share(light, Subject, [Lens(near, 0.06)]) + 1e-9);
     });
 
+    /// <summary>Bodies are passed over at a glance that cannot reach between; here every ray is asked of every body.</summary>
+    [Fact]
+    public void What_is_hidden_is_what_the_rays_say_one_by_one() =>
+        Gen.Select(Gen.Double[5, 90], Gen.Double[0.1, 0.6], Gen.Double[0.01, 0.4], Gen.Double[0.02, 0.3], Gen.Double[0.01, 0.2]).Sample((fromAxis, distance, size, near, diameter) =>
+        {
+            var light = LightOnSurfaceTests.Softbox(LightDirectionTests.At(-60, 90 - fromAxis), distance, size, size / 2);
+            Obstacle[] bodies = [Lens(near, diameter), new PipeObstacle(new(near, 0.1, 0.6), new(near, -0.1, 0.6), Length.FromMeters(diameter / 5))];
+
+            LightCover.Share(light, Subject, bodies).Should().BeApproximately(
+                LightOnSurface.Points(light).Where(point => bodies.Any(body => body.Blocks(Subject, point.Place))).Sum(point => point.Weight), 1e-12);
+        });
+
     [Fact]
     public void Nothing_hides_where_nothing_stands() => LightCover.Share(Spot(10), Subject, []).Should().Be(0);
 
