@@ -2,6 +2,7 @@ using StudioKit.Web.Editing;
 using StudioKit.Web.Engine;
 using StudioKit.Web.Results;
 using StudioKit.Web.Storage;
+using StudioKit.Web.Tests.Engine;
 using StudioKit.Web.Tests.Storage;
 
 namespace StudioKit.Web.Tests.Editing;
@@ -9,31 +10,8 @@ namespace StudioKit.Web.Tests.Editing;
 /// <summary>A search for designs beside other work on the kit, and what is done with what it found.</summary>
 public sealed class DesignDeskTests
 {
-    private const string Kit =
-        """
-        kit: Sallow carr
-        camera: {name: body, sensor: 36 mm x 24 mm, flash-sync: 1/200 s, iso: 100 to 6400, mass: 700 g}   # weighed in spring
-        lenses:
-          - {name: rush 60, focal-length: 60 mm, aperture: f/2.8 to f/32, largest-magnification: 1:1, magnifications: [1:4, 1:2], mass: 300 g}
-        flashes:
-          - {name: one, guide-number: "24 m @ ISO 100, 35 mm", mass: 250 g, flashes-per-set: 120, cell: aa-nimh-2000, cell-count: 4, spare-sets: 2}
-        modifiers:
-          - {name: dome, kind: dome, size: 75 mm x 50 mm, transmittance: 0.8, mass: 25 g}
-        pack:
-          bags:
-            - {name: shoulder bag, inside: 420 mm x 280 mm x 160 mm, mass: 1.2 kg}
-        subjects:
-          - {name: crane fly, group: flying-insects, length: 30 mm, height: 6 mm, speed: 1 mm/s}
-        set-ups:
-          - name: black
-            kind: dark-background
-            aperture: f/16
-            shutter: 1/200 s
-            iso: 400
-            ambient: EV 4
-            lights:
-              - {flash: one, role: key, modifier: dome, distance: 40 cm}   # an arm's length
-        session: {frames: 20, rounds: 2}
+    private static readonly string Kit = DesignsTests.Kit[..DesignsTests.Kit.IndexOf("explore:", StringComparison.Ordinal)].Replace("spare-sets: 1", "spare-sets: 2", StringComparison.Ordinal)
+        + """
         explore:
           measures: [mass, cards]
           choices:

@@ -67,7 +67,7 @@ public sealed record PipeObstacle : Obstacle
         var (b, c) = (Inner(dx, dy, dz, Start, End), Inner(dx, dy, dz, Start, from));
         var f = new Vector<double>(Segments.Inner(Start, End, Start, from));
         var determinant = (a * e) - (b * b);
-        var s = Vector.ConditionalSelect(Vector.GreaterThan(determinant, 1e-12 * a * e), Share(((b * f) - (c * e)) / determinant), Vector<double>.Zero);
+        var s = Vector.ConditionalSelect(Vector.GreaterThan(determinant, Segments.Parallel * a * e), Share(((b * f) - (c * e)) / determinant), Vector<double>.Zero);
         var t = e > 0 ? ((b * s) + f) / new Vector<double>(e) : Vector<double>.Zero;
         var isBeyond = Vector.LessThan(t, Vector<double>.Zero) | Vector.GreaterThan(t, Vector<double>.One);
         if (!Vector.EqualsAll(isBeyond, Vector<long>.Zero))

@@ -5,8 +5,8 @@ namespace StudioKit.Physics.Light.Obstacles;
 /// <summary>Straight ways beside each other.</summary>
 internal static class Segments
 {
-    // As parallel as that, two ways are nowhere nearer than elsewhere.
-    private const double Parallel = 1e-12;
+    /// <summary>Square of the sine of the angle between two ways [1] under which they are nowhere nearer than elsewhere.</summary>
+    public const double Parallel = 1e-12;
 
     /// <summary>Least squared distance of two segments [m²]: the free minimum on both lines, clamped to one, then to the other.</summary>
     [Source("Derived", "least squares of two points, each on its segment")]
